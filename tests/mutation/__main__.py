@@ -21,36 +21,36 @@ import time
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
-#: Each module that decides, by the end of its file's name, and the tests that are to notice.
-WATCHED: Mapping[str, tuple[str, ...]] = {
-    "values/limits": ("test_limits", "test_decide"),
-    "planning/room": ("test_limits",),
-    "decision/sizing": ("test_sizing",),
-    "decision/rules": ("test_rules", "test_grading", "test_sizing", "test_coachs_eye", "test_decide"),
-    "decision/facts": ("test_rules", "test_grading", "test_coachs_eye", "test_decide"),
-    "decision/gather": (
-        "test_rules", "test_grading", "test_decide", "test_event_asks", "test_coachs_eye",
+from tests.mutation.alike import ALIKE
+from tests.mutation.changes import Mutant, mutants
+
+#: The modules that decide, and the tests that are to notice: run once for all of a row.
+WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
+    (
+        "values/limits", "planning/room", "decision/sizing", "decision/rules", "decision/facts",
+        "decision/gather", "decision/grading", "decision/gates", "decision/decide",
+    ): (
+        "test_limits", "test_limit_edges", "test_sizing", "test_facts", "test_rule_steps",
+        "test_rules", "test_gather", "test_grading", "test_gates", "test_what_stands",
+        "test_says_spilled", "test_event_asks", "test_coachs_eye", "test_foresight", "test_replay",
+        "test_decide",
     ),
-    "decision/grading": ("test_grading", "test_rules"),
-    "decision/gates": ("test_decide", "test_replay"),
-    "decision/decide": ("test_decide", "test_replay", "test_foresight", "test_rules"),
-    "planning/next_load": ("test_next_load",),
-    "safety/__init__": ("test_safety", "test_safety_levels", "test_safety_unnoticed"),
-    "safety/low_sodium": ("test_safety", "test_safety_levels", "test_safety_unnoticed"),
-    "safety/drinking": ("test_drinking", "test_safety_unnoticed", "test_safety"),
-    "safety/energy": ("test_safety", "test_safety_unnoticed"),
-    "safety/water": ("test_safety", "test_safety_levels", "test_safety_unnoticed"),
-    "safety/weight": ("test_safety", "test_safety_properties", "test_safety_unnoticed"),
-    "safety/readings": ("test_safety", "test_safety_properties", "test_safety_unnoticed"),
-    "safety/complaints": ("test_safety_levels", "test_safety", "test_safety_unnoticed"),
+    ("planning/next_load",): ("test_next_load",),
+    (
+        "safety/__init__", "safety/low_sodium", "safety/drinking", "safety/energy", "safety/water",
+        "safety/weight", "safety/readings", "safety/complaints", "safety/after_show",
+    ): (
+        "test_safety", "test_safety_levels", "test_safety_unnoticed", "test_safety_properties",
+        "test_drinking", "test_after_show",
+    ),
 }  # fmt: skip
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Exit status 1 where fewer than the asked share of the mutants was killed."""
-    names = {name.rpartition("/")[2] if "__" not in name else name: name for name in WATCHED}
+    names = [_name(path) for row in WATCHED for path in row]
     parser = argparse.ArgumentParser(prog="python -m tests.mutation", description=__doc__)
-    parser.add_argument("--only", nargs="*", choices=sorted(names), default=list(names))
+    parser.add_argument("--only", nargs="*", choices=names, default=names)
     parser.add_argument("--most", type=int, default=0, help="mutants a module, at random (0: all)")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--share", type=float, default=0.9, help="to be killed at least")
@@ -59,16 +59,21 @@ def main(arguments: Sequence[str] | None = None) -> int:
     asked = parser.parse_args(arguments)
     if not asked.here:
         return _in_a_copy(sys.argv[1:] if arguments is None else list(arguments))
-    tried = killed = 0
     begun = time.perf_counter()
-    for name in () if asked.phrases else asked.only:
-        of, out_of = _held_against(names[name], asked.most, f"{asked.seed}/{name}")
-        killed, tried = killed + of, tried + out_of
     if asked.phrases:
         killed, tried = _phrases(asked.most, str(asked.seed))
+    else:
+        rows = [[one for one in row if _name(one) in asked.only] for row in WATCHED]
+        counts = [_held_against(row, asked.most, str(asked.seed)) for row in rows if row]
+        killed, tried = (sum(each) for each in zip(*counts, strict=True))
     share = killed / max(tried, 1)
     _say(f"{killed} of {tried} killed, {share:.0%}, in {time.perf_counter() - begun:.0f} s")
     return 0 if share >= asked.share else 1
+
+
+def _name(path: str) -> str:
+    folder, _, name = path.rpartition("/")
+    return folder if name == "__init__" else name
 
 
 def _in_a_copy(arguments: Sequence[str]) -> int:
@@ -81,14 +86,14 @@ def _in_a_copy(arguments: Sequence[str]) -> int:
         return subprocess.run(command, cwd=folder, check=False).returncode
 
 
-def _held_against(name: str, most: int, seed: str) -> tuple[int, int]:
-    """How many mutants of the module were killed, of how many: in a process of its own."""
+def _held_against(paths: Sequence[str], most: int, seed: str) -> tuple[int, int]:
+    """How many mutants of these modules were killed, of how many: in a process of its own."""
     reads, writes = os.pipe()
     child = os.fork()
     if not child:
         try:
             os.close(reads)
-            killed, tried = _killed(name, most, seed)
+            killed, tried = _killed(paths, most, seed)
             os.write(writes, f"{killed} {tried}".encode())
             os._exit(0)
         finally:
@@ -98,34 +103,44 @@ def _held_against(name: str, most: int, seed: str) -> tuple[int, int]:
         words = told.read().split()
     os.waitpid(child, 0)
     if not words:
-        raise SystemExit(f"{name}: the run broke off")
+        raise SystemExit(f"{', '.join(paths)}: the run broke off")
     return int(words[0]), int(words[1])
 
 
-def _killed(name: str, most: int, seed: str) -> tuple[int, int]:
-    # Loaded here, once for each module.
-    from tests.mutation.alike import ALIKE  # noqa: PLC0415
-    from tests.mutation.changes import mutants  # noqa: PLC0415
+def _killed(paths: Sequence[str], most: int, seed: str) -> tuple[int, int]:
+    # Loaded here, so that one row of modules knows nothing of another.
     from tests.mutation.killing import Survivors  # noqa: PLC0415
 
-    root, begun = Path.cwd(), time.perf_counter()
-    file = root / "engine" / f"{name}.py"
-    tests = [root / "tests" / "engine" / f"{one}.py" for one in WATCHED[name]]
-    module = f"engine/{name}".removesuffix("/__init__").replace("/", ".")
-    watched = Survivors(module, file, tests, root)
-    found = mutants(ast.parse(file.read_text(encoding="utf-8")))
+    root = Path.cwd()
+    files = {
+        f"engine/{path}".removesuffix("/__init__").replace("/", "."): root / f"engine/{path}.py"
+        for path in paths
+    }
+    row = next(row for row in WATCHED if set(paths) <= set(row))
+    tests = [root / "tests" / "engine" / f"{one}.py" for one in WATCHED[row]]
+    watched, killed, tried = Survivors(files, tests, root), 0, 0
+    for name in files:
+        begun = time.perf_counter()
+        chosen = _chosen(watched.trees[name], name, most, seed)
+        left = [one for one in chosen if watched.survives(name, one)]
+        killed, tried = killed + len(chosen) - len(left), tried + len(chosen)
+        took = time.perf_counter() - begun
+        _say(f"{name}: {len(chosen) - len(left)} of {len(chosen)} killed, in {took:.0f} s")
+        for mutant in left:
+            _say(f"  line {mutant.line}  {mutant}")
+    return killed, tried
+
+
+def _chosen(tree: ast.Module, name: str, most: int, seed: str) -> list[Mutant]:
+    """The module's mutants, or so many of them at random; without those that are called alike."""
+    found = mutants(tree)
     alike = ALIKE.get(name, {})
     if gone := alike.keys() - {str(one) for one in found}:
         _say(f"{name}: called alike, and no mutants any more: {sorted(gone)}")
     chosen = [one for one in found if str(one) not in alike]
     if most:
-        chosen = random.Random(seed).sample(chosen, min(most, len(chosen)))
-    left = [one for one in chosen if watched.survives(one)]
-    took = time.perf_counter() - begun
-    _say(f"{name}: {len(chosen) - len(left)} of {len(chosen)} killed, in {took:.0f} s")
-    for mutant in sorted(left, key=lambda one: one.line):
-        _say(f"  line {mutant.line}  {mutant}")
-    return len(chosen) - len(left), len(chosen)
+        chosen = random.Random(f"{seed}/{name}").sample(chosen, min(most, len(chosen)))
+    return sorted(chosen, key=lambda one: one.line)
 
 
 def _phrases(most: int, seed: str) -> tuple[int, int]:

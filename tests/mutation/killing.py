@@ -1,8 +1,8 @@
 """Which mutants of a module its tests notice.
 
-The tests are run once as the code is, but that each step of the module says that it was come by. For a
+The tests are run once as the code is, but that each step of the modules says that it was come by. For a
 mutant only those are run that come by it, the quickest first, in a child of the process that has loaded
-everything already: the child drops what rests on the module and loads it anew, changed.
+everything already: the child drops what rests on its module and loads it anew, changed.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ import resource
 import sys
 import time
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from pathlib import Path
@@ -39,9 +39,9 @@ markers = soak: long
 
 @dataclass
 class Seen:
-    """A run of the tests as the code is: what each took, and which steps of the module it came by."""
+    """A run of the tests as the code is: what each took, and which steps of each module it came by."""
 
-    steps: dict[str, set[int]] = field(default_factory=lambda: defaultdict(set))
+    steps: dict[str, set[tuple[str, int]]] = field(default_factory=lambda: defaultdict(set))
     seconds: dict[str, float] = field(default_factory=dict)
     _test: str = ""  # none: what runs while modules are loaded
 
@@ -56,14 +56,19 @@ class Seen:
             self.seconds[item.nodeid] = time.process_time() - begun
             self._test = ""
 
-    def came_by(self, step: int) -> None:
-        self.steps[self._test].add(step)
+    def teller(self, module: str) -> Callable[[int], None]:
+        """What the steps of that module call with their line."""
 
-    def tests_of(self, mutant: Mutant) -> list[str]:
-        """The tests that may tell it from the code as it is, the quickest first."""
+        def came_by(step: int) -> None:
+            self.steps[self._test].add((module, step))
+
+        return came_by
+
+    def tests_of(self, module: str, step: int | None) -> list[str]:
+        """The tests that come by that step of it, or all where it is none, the quickest first."""
         asked = [one for one, took in self.seconds.items() if took < LONGEST_S]
-        if mutant.step is not None and mutant.step not in self.steps[""]:
-            asked = [one for one in asked if mutant.step in self.steps[one]]
+        if step is not None and (module, step) not in self.steps[""]:
+            asked = [one for one in asked if (module, step) in self.steps[one]]
         return sorted(asked, key=self.seconds.__getitem__)
 
 
@@ -80,38 +85,40 @@ class Chosen:
 
 
 class Survivors:
-    """The tests of one module, run once and ready to be held against its mutants."""
+    """The tests of some modules, run once and ready to be held against the mutants of each."""
 
-    def __init__(self, name: str, file: Path, tests: Sequence[Path], root: Path) -> None:
-        """Raises RuntimeError where the tests fail for the code as it is."""
+    def __init__(self, modules: Mapping[str, Path], tests: Sequence[Path], root: Path) -> None:
+        """`modules` are files by their names. Raises RuntimeError where the tests fail as it is."""
         (root / "pytest.ini").write_text(_SETTINGS, encoding="utf-8")
         settings.register_profile(
             "mutation", database=None, derandomize=True, deadline=None,
             phases=[Phase.explicit, Phase.generate], suppress_health_check=list(HealthCheck),
         )  # fmt: skip
         settings.load_profile("mutation")
-        self._name, self._file, self._root = name, file, root
-        self._tree = ast.parse(file.read_text(encoding="utf-8"))
-        self._seen = Seen()
-        begun = time.process_time()
-        builtins.came_by = self._seen.came_by  # type: ignore[attr-defined]
-        told = _Changed(name, file, _compiled(with_steps_told(self._tree, "came_by"), file))
-        sys.meta_path.insert(0, told)
+        self._files, self._root, self._seen = modules, root, Seen()
+        self.trees = {one: ast.parse(file.read_text("utf-8")) for one, file in modules.items()}
+        begun, telling = time.process_time(), []
+        for number, (name, tree) in enumerate(self.trees.items()):
+            setattr(builtins, f"came_by_{number}", self._seen.teller(name))
+            code = _compiled(with_steps_told(tree, f"came_by_{number}"), modules[name])
+            telling.append(_Changed(name, modules[name], code))
+        sys.meta_path[:0] = telling
         failed = _run([str(test) for test in tests], root, self._seen)
-        sys.meta_path.remove(told)
+        sys.meta_path[:] = [one for one in sys.meta_path if one not in telling]
         if failed:
-            raise RuntimeError(f"the tests of {name} fail before anything is changed")
+            raise RuntimeError("the tests fail before anything is changed")
         self._seconds = time.process_time() - begun
-        self._rests_on_it = _resting_on(name, root)
-        if not self._passes(self._tree, list(self._seen.seconds)):
-            raise RuntimeError(f"the tests of {name} fail when it is loaded anew")
+        self._imports = _imports(root)
+        for name, tree in self.trees.items():
+            if not self._passes(name, tree, self._seen.tests_of(name, None)[:100]):
+                raise RuntimeError(f"the tests fail when {name} is loaded anew")
 
-    def survives(self, mutant: Mutant) -> bool:
+    def survives(self, module: str, mutant: Mutant) -> bool:
         """Whether no test notices this mutant."""
-        tests = self._seen.tests_of(mutant)
-        return not tests or self._passes(mutated(self._tree, mutant), tests)
+        tests = self._seen.tests_of(module, mutant.step)
+        return not tests or self._passes(module, mutated(self.trees[module], mutant), tests)
 
-    def _passes(self, tree: ast.Module, tests: Sequence[str]) -> bool:
+    def _passes(self, module: str, tree: ast.Module, tests: Sequence[str]) -> bool:
         child = os.fork()
         if child:
             return os.waitpid(child, 0)[1] == 0
@@ -119,10 +126,11 @@ class Survivors:
         try:
             most = int(3 * self._seconds) + 20  # one that never ends is noticed as well
             resource.setrlimit(resource.RLIMIT_CPU, (most, most))
-            for name in self._rests_on_it:
+            # Those that told of their steps go on doing so, which changes nothing.
+            for name in _resting_on(module, self._imports):
                 sys.modules.pop(name, None)
-            changed = _Changed(self._name, self._file, _compiled(tree, self._file))
-            sys.meta_path.insert(0, changed)
+            file = self._files[module]
+            sys.meta_path.insert(0, _Changed(module, file, _compiled(tree, file)))
             files = dict.fromkeys(test.partition("::")[0] for test in tests)
             status = _run([str(self._root / one) for one in files], self._root, Chosen(tests))
         finally:
@@ -177,14 +185,22 @@ def _forget_caches() -> None:
                     value.cache_clear()
 
 
-def _resting_on(changed: str, root: Path) -> set[str]:
-    """The modules of the tree that are loaded and import the changed one, by however many steps."""
-    loaded = {
-        name: Path(module.__file__)
+def _imports(root: Path) -> Mapping[str, set[str]]:
+    """What each module of the tree that is loaded imports, by its name."""
+    files = {
+        name: Path(str(module.__file__))
         for name, module in sys.modules.items()
-        if getattr(module, "__file__", None) and Path(str(module.__file__)).is_relative_to(root)
+        if getattr(module, "__file__", None)
     }
-    imports = {name: _imported(file) for name, file in loaded.items() if file.suffix == ".py"}
+    return {
+        name: _imported(file)
+        for name, file in files.items()
+        if file.suffix == ".py" and file.is_relative_to(root)
+    }
+
+
+def _resting_on(changed: str, imports: Mapping[str, set[str]]) -> set[str]:
+    """The modules that import the changed one, by however many steps, and that one itself."""
     found = {changed}
     while more := {name for name, named in imports.items() if named & found} - found:
         found |= more
