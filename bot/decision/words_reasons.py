@@ -101,15 +101,28 @@ def gate_name(gate: str) -> str:
 
 
 def reason(
-    decision: Decision, weight_unit: str, volume_unit: str, *, self_coached: bool = False
+    decision: Decision,
+    weight_unit: str,
+    volume_unit: str,
+    *,
+    self_coached: bool = False,
+    stands_g: float | None = None,
 ) -> str:
-    """One to three sentences for the athlete; `own` is somebody without another coach."""
+    """One to three sentences for the athlete; `own` is somebody without another coach.
+
+    `stands_g`: the change that is in force while a larger one waits, so that nobody eats the larger.
+    """
     rule = decision.rule
     if rule in GATE_SENTENCES:
         return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, self_coached=self_coached)
-    said = [foreseen or BY_RULE[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
+    in_force = Told(decision, weight_unit, volume_unit, stands_g=stands_g)
+    said = [
+        foreseen or BY_RULE[rule](in_force),
+        _seen_too(told) if foreseen else "",
+        _not_told(told),
+    ]
     if decision.bound == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
     if decision.tell_coach and not self_coached and not foreseen:
