@@ -72,6 +72,7 @@ note_to_self_button = Sentence("Note to myself")
 
 not_a_name = Sentence("I don't know whom you mean. Tap a name, or type it.")
 not_sent = Sentence("Not sent.")
+not_sent_yet = Sentence("These words have not gone out yet.")
 
 
 def to_my_coach_button(name: str) -> str:
