@@ -185,7 +185,7 @@ def proposal_text(
             profile.weight_unit,
             profile.volume_unit,
             self_coached=self_coached,
-            stands_g=stands_g(row),
+            stands_g=None if self_coached else stands_g(row),
         ),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),

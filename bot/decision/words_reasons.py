@@ -124,7 +124,7 @@ def reason(
         _not_told(told),
     ]
     if decision.bound == CAUTION:
-        said.append(tr("I won't add carbs on these numbers."))
+        said.append(tr("I won't add carbs on these answers."))
     if decision.tell_coach and not self_coached and not foreseen:
         said.append(tr("Your coach will have a look."))
     return " ".join(part for part in said if part)

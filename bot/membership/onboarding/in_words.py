@@ -39,6 +39,7 @@ _FIGURE_OR_WORD = Late(
     r"(?P<figure>\d[\d.,]*)(?:\s*(?:(?:us |imp )?fl\.? ?oz|grams?|gramm|g|ml|"
     r"lit(?:er|re)s?|l)(?![^\W\d_]))?|(?P<word>[^\W\d_]+)"
 )
+_OF_DRINK = Late(r"(?:l|oz|lit(?:er|re)s?)$")
 
 
 def _lean(text: str, leads: str) -> str:
@@ -105,7 +106,7 @@ def day_by_name(text: str) -> dict[str, str]:
     kinds = [kind for kind, _ in told]
     figures = [value for kind, value in told if kind == "figure"]
     names = [value for kind, value in told if kind == "name"]
-    litres = figures[-1] if figures and figures[-1][-1:] in ("l", "z") else ""
+    litres = figures[-1] if figures and _OF_DRINK.search(figures[-1]) else ""
     if litres and "water_l" not in names and len(figures) == len(names) + 1:
         figures, kinds = figures[:-1], [k for n, k in enumerate(kinds) if n != _last(kinds)]
     else:
