@@ -282,7 +282,7 @@ def _caution(name: str, flag: Finding) -> list[str]:
             ),
         ]
     return [
-        tr("{name} was told that you know. {no_raise}", name=name, no_raise=_no_raise()),
+        tr("{name} knows that I've told you. {no_raise}", name=name, no_raise=_no_raise()),
         tr(
             "What to do now: call {name} before they follow today's plan, and ask how they feel. If "
             "they feel unwell, a doctor comes first.",

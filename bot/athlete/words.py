@@ -34,7 +34,7 @@ not_paused = Sentence("You are not paused: I ask in the mornings of your peak we
 
 def no_week(coach_name: str) -> str:
     return tr(
-        "{coach_name} has not set the day, the plan and the limits yet, so there is no target.",
+        "{coach_name} has not set the event, the plan and the limits yet, so there is no target.",
         coach_name=coach_name,
     )
 
