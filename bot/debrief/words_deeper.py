@@ -157,7 +157,8 @@ def _verdict(one: Helped) -> str:
                 share=share,
             )
         return tr(
-            "It probably made the look worse ({share} in 10), but too little to move these odds.", share=share
+            "It probably made the look worse ({share} in 10), but too little to move these odds.",
+            share=share,
         )
     if one.verdict == "helped":
         return tr("It probably helped ({share} in 10).", share=share)
