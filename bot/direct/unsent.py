@@ -20,8 +20,12 @@ AFTER = timedelta(
     minutes=20
 )  # our own choice: long enough for a tap, short enough to be remembered
 
+FEWEST_WORDS = 3  # an "ok" or a "thanks" that nobody sent was meant for the bot
+
 
 def wait(turn: Turn, question: OpenQuestion) -> None:
+    if len(str(question.answers["_text"]).split()) < FEWEST_WORDS:
+        return
     agenda.put(
         turn.session, subject=Subject.QUESTION(question.id), local_date=turn.now.date(),
         kind=UNSENT, due_at=turn.now + AFTER,

@@ -154,7 +154,7 @@ def test_amounts_to_tap_are_written_as_the_reader_writes_them(team: Team) -> Non
 
 
 def test_words_that_were_not_sent_are_asked_about_once_more_and_only_once(team: Team) -> None:
-    team.coach.writes("Mira: well done")
+    team.coach.writes("Mira: well done this week")
     team.world.later(minutes=25)
     (again,) = [m for m in team.coach.hears() if "not gone out" in m.text]
     assert "well done" in again.text
@@ -165,7 +165,32 @@ def test_words_that_were_not_sent_are_asked_about_once_more_and_only_once(team: 
 
 
 def test_words_that_were_sent_are_not_asked_about(team: Team) -> None:
-    team.coach.writes("Mira: well done")
+    team.coach.writes("Mira: well done this week")
     team.coach.taps("Send to Mira")
     team.world.later(hours=1)
     assert "not gone out" not in text_of(team.coach.hears())
+
+
+def test_an_ok_sends_them_and_other_words_are_offered_instead(team: Team) -> None:
+    team.coach.writes("Mira: well done this week")
+    for other in ("Mira 420", "rest today please", "are you fine?"):
+        assert "Shall I send it?" in (said := text_of(team.coach.writes(other)))
+        assert other.removeprefix("Mira ") in said and "well done" not in said
+    team.coach.writes("ok")
+    assert "are you fine?" in text_of(team.athlete.hears())
+
+
+def test_a_bare_word_that_nobody_sent_is_not_brought_up_again(team: Team) -> None:
+    team.coach.writes("thanks")
+    team.world.later(hours=1)
+    assert "not gone out" not in text_of(team.coach.hears())
+
+
+def test_a_figure_typed_at_an_athlete_is_said_to_be_words_only(team: Team) -> None:
+    for said in ("Mira 420", "set Mira to 450 tomorrow", "Mira eat 420 g"):
+        assert "they change no target" in text_of(team.coach.writes(said)), said
+    for said in (
+        "Mira call me at 7:30",
+        "Mira: train at 10 and rest, then eat your last two meals",
+    ):
+        assert "they change no target" not in text_of(team.coach.writes(said)), said
