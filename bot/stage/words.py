@@ -116,7 +116,7 @@ is_cancelled = Sentence(
     "as usual; the targets of the day stand until the plan is changed."
 )
 
-how_late = Sentence("By how many minutes? Tap, or write it like: late 45, or: early 20.")
+how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
 day_not_here = Sentence("There is no timetable running that this could move. /stage shows the day.")
 day_over = Sentence("The last class is over, so nothing is left to move.")
 

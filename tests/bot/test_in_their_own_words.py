@@ -64,6 +64,7 @@ def test_a_year_that_may_be_an_age_is_not_guessed() -> None:
     assert {one: in_words.birth_year(one, LOW, HIGH) for one in said} == dict.fromkeys(said, "")
 
 
+@pytest.mark.usefixtures("ours")
 def test_a_man_and_a_woman_say_so_in_their_language() -> None:
     assert [in_words.sex(one) for one in ("I'm a woman", "woman", "F")] == ["female"] * 3
     assert [in_words.sex(one) for one in ("a man", "m", "I am male")] == ["male"] * 3
@@ -95,6 +96,7 @@ def test_a_height_is_about_and_one_without_a_unit_is_asked_for_its_unit(
     assert "weigh" in text_of(team.athlete.writes("about 165"))
 
 
+@pytest.mark.usefixtures("ours")
 def test_an_ordinary_day_is_read_by_its_names_in_any_order() -> None:
     whole = {"carb_g": "310", "protein_g": "140", "fat_g": "55", "water_l": "3.5 l"}
     for said in (
@@ -141,6 +143,7 @@ def test_words_beside_the_figures_are_said_to_have_been_passed_on(team: Team) ->
     assert "my dog says hi" in text_of(team.coach.hears())
 
 
+@pytest.mark.usefixtures("ours")
 def test_amounts_to_tap_are_written_as_the_reader_writes_them(team: Team) -> None:
     team.athlete.writes("/language")
     team.athlete.taps("Deutsch")
