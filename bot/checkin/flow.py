@@ -101,6 +101,10 @@ def _applies(question: Question, answers: Answers) -> bool:
     return question.core or question.step.when(answers | {IN_ONE: False})
 
 
+#: Where "fine" may be meant of what was asked.
+_OF_THE_LOOK = ("fullness", "sharpness")
+
+
 def _figures(key: str) -> Callable[[str, Answers], Answers]:
     """A reader of figures where this one was asked for: of it, or of several at once."""
 
@@ -119,7 +123,8 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
                 [key]
             ]:
                 return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
-        if not report.told and report.training is None and not report.all_fine:
+        fine = report.all_fine and key not in _OF_THE_LOOK and said(text, words.FINE_SAID)
+        if not report.told and report.training is None and not fine:
             raise InvalidAnswer(words.only_the_number(key, answers))
         if not report.answers and all(not doubt.options for doubt in report.doubts):
             about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts

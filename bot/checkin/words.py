@@ -129,6 +129,10 @@ _TRAINING_WENT = {
 }
 
 
+#: What is said, too early, to the question whether anything else is going on.
+FINE_SAID = mark("fine, all fine, all good, everything fine, everything is fine")
+
+
 def training_button(way: TrainingDone) -> str:
     return tr(TRAINED[way])
 
