@@ -11,6 +11,7 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
+from engine.decision.kept import InShort
 from engine.decision.rules import RULES, Forecast
 from engine.values.limits import CAUTION
 
@@ -101,7 +102,7 @@ def gate_name(gate: str) -> str:
 
 
 def reason(
-    decision: Decision,
+    decision: Decision | InShort,
     weight_unit: str,
     volume_unit: str,
     *,
@@ -117,7 +118,9 @@ def reason(
         return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, self_coached=self_coached)
-    in_force = Told(decision, weight_unit, volume_unit, stands_g=stands_g)
+    in_force = told
+    if stands_g is not None:
+        in_force = Told(decision, weight_unit, volume_unit, stands_g=stands_g)
     said = [
         foreseen or BY_RULE[rule](in_force),
         _seen_too(told) if foreseen else "",
@@ -130,7 +133,7 @@ def reason(
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: Told, *, self_coached: bool) -> str:
+def _foreseen(decision: Decision | InShort, told: Told, *, self_coached: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace, rule_g = decision.trace, decision.trace.rule_g or 0.0
     if trace.disagree and self_coached:
@@ -172,7 +175,7 @@ def _seen_too(told: Told) -> str:
 LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how sharp the lines are")}
 
 
-def _missing(decision: Decision) -> str:
+def _missing(decision: Decision | InShort) -> str:
     """The answers that nothing is decided without, by name."""
     needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision.ask_again]
     return figures.each_and(needed)

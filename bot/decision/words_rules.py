@@ -9,6 +9,7 @@ from bot.words import figures
 from bot.words.languages import tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
+from engine.decision.kept import InShort
 from engine.evidence.deciding import FLAT_BY, FULL_FROM
 
 
@@ -25,7 +26,7 @@ class Told:
 
     def __init__(
         self,
-        decision: Decision,
+        decision: Decision | InShort,
         weight_unit: str,
         volume_unit: str,
         *,
@@ -36,7 +37,10 @@ class Told:
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
         self.change_g = decision.change_g if stands_g is None else stands_g
-        self.change = change_in_words(self.change_g)
+
+    @property
+    def change(self) -> str:
+        return change_in_words(self.change_g)
 
     def weight(self, key: str) -> str:
         return figures.weight(self.facts[key], self._weight_unit)
