@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import pytest
 
-from engine.decision.rules import RULES, Rule, first_match, in_words
+from engine.decision.rule import Rule, in_words
+from engine.decision.rules import RULES, first_match
 from tests.engine.test_rules import _facts
 
 
