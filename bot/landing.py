@@ -21,7 +21,7 @@ from bot.dialogue.requests import asks_for_food, requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow_passing_on import PASS_ON, SURE
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
 from bot.people.people import local_date, profile_of
@@ -230,9 +230,7 @@ def _go_on(it: Landing) -> None:
     """
     latest = it.latest
     flows = it.house.flows
-    if latest is not None and answering.attempted(
-        latest, flows, it.text, it.turn.context, coach=it.is_coach
-    ):
+    if latest is not None and _meant_for(latest, it):
         asking.refuse(it.turn, it.person, latest, flows, it.text)
         return
     athlete = "athlete" in it.house.roles
@@ -257,6 +255,15 @@ def _go_on(it: Landing) -> None:
     if asks_about_amount(it.text) and (water := _water_of_today(it)):
         sentence = f"{words.water_hint(water)} {sentence}"
     _say_and_remind(it, sentence)
+
+
+def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
+    """Whether a text looks like an answer that went wrong. Beside a coach's words that wait to be sent
+    anything but a bare word is meant for somebody, too.
+    """
+    if latest.flow == PASS_ON.id and latest.step == SURE and not answering.is_bare(it.text):
+        return False
+    return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
 
 
 def _coaches(it: Landing) -> bool:

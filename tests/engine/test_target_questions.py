@@ -84,7 +84,12 @@ AMOUNTS = [
     "is 3.5 liters a lot?", "sind 3,5 Liter viel?", "is 4 l of water enough for today?",
     "reichen 3 Liter heute?", "would 5 litres be too much?",
 ]  # fmt: skip
-NO_AMOUNTS = ["is it 3.5 liters?", "3.5 liters?", "I drank 3.5 liters, is that a lot?", "is 61 kg ok?"]
+NO_AMOUNTS = [
+    "is it 3.5 liters?",
+    "3.5 liters?",
+    "I drank 3.5 liters, is that a lot?",
+    "is 61 kg ok?",
+]
 
 
 def test_a_question_about_an_amount_to_drink_is_told_from_a_drink_that_was_had() -> None:
