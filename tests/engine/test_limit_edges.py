@@ -114,7 +114,9 @@ def test_the_guard_rails_of_a_day_are_what_a_signed_word_may_reach() -> None:
 
 
 def test_a_refusal_says_at_least_or_at_most() -> None:
-    with pytest.raises(OutsideGuardRail, match=r"carb floor a day .* must be at least 30 g, not 29"):
+    with pytest.raises(
+        OutsideGuardRail, match=r"carb floor a day .* must be at least 30 g, not 29"
+    ):
         limits(carb_floor_g=29)
     with pytest.raises(OutsideGuardRail, match=r"step .* must be at most 90 g, not 91 g"):
         limits(step_g=91)
