@@ -108,16 +108,27 @@ def reason(
     volume_unit: str,
     *,
     self_coached: bool = False,
+    stands_g: float | None = None,
 ) -> str:
-    """One to three sentences for the athlete; `own` is somebody without another coach."""
+    """One to three sentences for the athlete; `own` is somebody without another coach.
+
+    `stands_g`: the change that is in force while a larger one waits, so that nobody eats the larger.
+    """
     rule = decision.rule
     if rule in GATE_SENTENCES:
         return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, self_coached=self_coached)
-    said = [foreseen or BY_RULE[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
+    in_force = told
+    if stands_g is not None:
+        in_force = Told(decision, weight_unit, volume_unit, stands_g=stands_g)
+    said = [
+        foreseen or BY_RULE[rule](in_force),
+        _seen_too(told) if foreseen else "",
+        _not_told(told),
+    ]
     if decision.bound == CAUTION:
-        said.append(tr("I won't add carbs on these numbers."))
+        said.append(tr("I won't add carbs on these answers."))
     if decision.tell_coach and not self_coached and not foreseen:
         said.append(tr("Your coach will have a look."))
     return " ".join(part for part in said if part)

@@ -64,6 +64,7 @@ KINDS = {
     "roster": "the roster brought up to date",
     "alert-repeat": "an alert that nobody has acknowledged",
     "sign-off-lapse": "the deadline of a change that waits for the coach",
+    "words-unsent": "a coach's words that were not sent yet",
     "symptom-unanswered": "a question about a symptom that got no answer",
 }
 LONGEST_WAIT_MIN = 7 * 24 * 60
