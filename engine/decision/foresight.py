@@ -24,7 +24,7 @@ from engine.decision.beliefs import (
     weighed,
 )
 from engine.evidence import deciding as e
-from engine.model.forecast import DayAhead, DoseForecast, choose, forecast
+from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, forecast
 from engine.model.particles import MODEL, Band, Belief
 from engine.model.tracker import (
     foreseen,
@@ -32,6 +32,7 @@ from engine.model.tracker import (
     update_belief,
     weight_band,
 )
+from engine.values.athlete import EventKind
 from engine.values.case import Case
 from engine.values.checkin import CheckIn
 from engine.values.limits import Window
@@ -212,7 +213,10 @@ def _outlooks(
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
-    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
+    trial = case.event.kind is EventKind.TRIAL
+    shown = any(week.look is not None for week in case.trials)
+    stakes = REHEARSED if trial or shown else UNTRIED
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes))
 
 
 def _odds(outlook: DoseForecast) -> Odds:

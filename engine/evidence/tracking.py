@@ -140,6 +140,12 @@ MORE_ON_THE_LAST_DAY = _number(
     "what look lost by more on the last day counts besides", 4.0, "1", FITTED,
     note="what spills then shows on the day, and no day is left to make it good",
 )  # fmt: skip
+LOSS_AVERSION_REHEARSED = _number(
+    "the same in a trial, and once a week behind has been looked at", 4.0, "1",
+    FITTED,
+    note="a trial is to show what its plan does; and what is planned from one has more behind it than "
+    "a morning's word: moved lightly, each week takes a load that was right a little further off",
+)  # fmt: skip
 LOSS_AVERSION_NEXT_LOAD = _number(
     "the same for the next load",
     2.0,

@@ -59,6 +59,38 @@ class DoseForecast:
     replanned_g: tuple[float, ...]  # the days after it, as re-planned here
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stakes:
+    """How often look that is lost counts beside look that is won.
+
+    `loss` is what is lost against the plan. What today's change alone may lose counts besides, `less`
+    and `more` of carbohydrate, on the load's last day and before it.
+    """
+
+    loss: float
+    less: float = 0.0
+    less_last: float = 0.0
+    more: float = 0.0
+    more_last: float = 0.0
+
+    def of_a_step(self, ahead: Sequence[DayAhead], doses: Sequence[float]) -> Grams:
+        """What counts besides, for each dose of the day to be set."""
+        last = len(ahead) == 1
+        less, more = (self.less_last, self.more_last) if last else (self.less, self.more)
+        return np.where(np.asarray(doses) > float(ahead[0].planned.carb_g), more, less)
+
+
+#: An event with no week behind it that was looked at.
+UNTRIED = Stakes(
+    loss=float(known.LOSS_AVERSION),
+    less=float(known.LESS_TODAY),
+    less_last=float(known.LESS_ON_THE_LAST_DAY),
+    more_last=float(known.MORE_ON_THE_LAST_DAY),
+)
+#: A trial, and whatever has one behind it.
+REHEARSED = Stakes(loss=float(known.LOSS_AVERSION_REHEARSED))
+
+
 def forecast(
     belief: Belief,
     ahead: Sequence[DayAhead],
@@ -67,18 +99,21 @@ def forecast(
     *,
     load_left_g: float = np.inf,
     particles: int = PARTICLES,
+    stakes: Stakes = UNTRIED,
 ) -> list[DoseForecast]:
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
     `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
     sum over those in the load; a dose over it is followed none the less, with nothing left for later.
+    `stakes` say what a dose is worth.
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
     few = subsample(belief, particles, rng)
     ends = _followed(few, ahead, doses, rng, load_left_g)
     lost = np.minimum(ends.looks - ends.unmoved, 0).mean(axis=-1)
-    worths = worth(ends.looks - ends.as_planned) + step_weights(ahead, doses)[:, None] * lost
+    worths = worth(ends.looks - ends.as_planned, stakes.loss)
+    worths = worths + stakes.of_a_step(ahead, doses)[:, None] * lost
     bands = np.percentile(ends.tomorrow_kg, (10, 50, 90), axis=1)
     found = []
     for k, way in enumerate(worths.argmax(axis=1)):
@@ -165,14 +200,6 @@ def _replanned(
 def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
     """Mean gain of look along the last axis, losses counted `aversion` times."""
     return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
-
-
-def step_weights(ahead: Sequence[DayAhead], doses: Sequence[float]) -> Grams:
-    """How often the look that today's change may lose counts besides, for each dose."""
-    last, planned = len(ahead) == 1, float(ahead[0].planned.carb_g)
-    less = known.LESS_ON_THE_LAST_DAY if last else known.LESS_TODAY
-    more = known.MORE_ON_THE_LAST_DAY.value if last else 0.0
-    return np.where(np.asarray(doses) > planned, more, less.value)
 
 
 def choose(outlooks: Sequence[DoseForecast], planned_g: float) -> DoseForecast:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.model.forecast import DayAhead, DoseForecast, choose, step_weights, worth
+from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
@@ -72,9 +72,16 @@ def test_what_no_later_day_makes_good_counts_most() -> None:
     early is not eaten after; on the last day less can at worst leave what one day would have stored.
     """
     day = DayAhead(planned=Intake(carb_g=400.0), low_g=250, high_g=550)
-    less_last, stays_last, more_last = step_weights([day], [300.0, 400.0, 500.0])
-    less, _, more = step_weights([day, day], [300.0, 400.0, 500.0])
-    assert more_last > less > less_last == stays_last > more == 0
+    doses = [300.0, 400.0, 500.0]
+    less_last, _, more_last = UNTRIED.of_a_step([day], doses)
+    less, _, more = UNTRIED.of_a_step([day, day], doses)
+    assert more_last > less > less_last > more == 0
+
+
+def test_a_trial_and_a_load_planned_from_one_are_moved_less_lightly_than_a_first_plan() -> None:
+    """Common practice: a trial is there to show what its plan does."""
+    gains = np.array([0.10, -0.03])
+    assert worth(gains, UNTRIED.loss) > 0 > worth(gains, REHEARSED.loss)
 
 
 def outlook(carb_g: float, worth_of: float) -> DoseForecast:
