@@ -27,6 +27,7 @@ from bot.people.people import profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
+from bot.plan.next_load import typed_look
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week
@@ -96,6 +97,7 @@ def land(
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
         or (it.latest is None and signoff_typed.assented(turn, person))
+        or _tells_a_look(it)
     ):
         return
     if waits_for_words and _given_in_words(it):
@@ -161,6 +163,12 @@ def _replied(it: Landing) -> bool:
     return True
 
 
+def _tells_a_look(it: Landing) -> bool:
+    """A coach's verdict on a look, in words, where no other question waits for an answer."""
+    waits = it.latest is not None and it.latest.flow != PASS_ON.id
+    return it.is_coach and not waits and typed_look.heard(it.turn, it.person)
+
+
 def _answered(it: Landing) -> bool:
     taken = answering.answered(it.turn, it.person, it.house.flows, asked=it.asked)
     return taken is not None
@@ -211,7 +219,8 @@ def _opens_card(it: Landing) -> bool:
     if not it.is_coach:
         return False
     profile = passing_on.named_alone(it.turn.session, it.person, it.text)
-    if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+    asks_whom = it.latest is not None and it.latest.flow == PASS_ON.id and it.latest.step != SURE
+    if profile is None or asks_whom:
         return False
     if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False

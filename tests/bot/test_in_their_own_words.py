@@ -197,3 +197,26 @@ def test_a_figure_typed_at_an_athlete_is_said_to_be_words_only(team: Team) -> No
         "Mira: train at 10 and rest, then eat your last two meals",
     ):
         assert "they change no target" not in text_of(team.coach.writes(said)), said
+
+
+# How it looked
+
+
+def test_a_look_told_in_words_brings_its_question_back_and_a_tap_counts(team: Team) -> None:
+    team.morning(-1, hour=9)
+    (asked,) = team.coach.writes("full")
+    assert "Is that your verdict on how Mira looked" in asked.text
+    assert "Saved: Mira was full" in text_of(team.coach.taps("Full", asked))
+    assert "Is that your verdict" not in text_of(team.coach.writes("full"))  # it is given
+
+
+def test_a_longer_word_on_the_look_is_offered_to_the_athlete_as_well(team: Team) -> None:
+    team.morning(-1, hour=9)
+    said = text_of(team.coach.writes("she looked full, a bit soft on the legs"))
+    assert "Is that your verdict" in said and "Shall I send it?" in said
+    assert "Is that your verdict" not in text_of(team.coach.writes("flat or full, who knows"))
+
+
+def test_a_name_opens_the_card_while_words_wait_to_be_sent(team: Team) -> None:
+    team.coach.writes("Mira: well done this week")
+    assert "Limits: carb floor" in text_of(team.coach.writes("Mira"))
