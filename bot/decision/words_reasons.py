@@ -12,7 +12,8 @@ from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
 from engine.decision.kept import InShort
-from engine.decision.rules import RULES, Forecast
+from engine.decision.rule import Forecast
+from engine.decision.rules import RULES
 from engine.values.limits import CAUTION
 
 GATE_SENTENCES = {

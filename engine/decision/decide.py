@@ -14,7 +14,8 @@ from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
 from engine.decision.gather import expected_fullness, gather
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
-from engine.decision.rules import RULES, Forecast, Rule, first_match, in_words
+from engine.decision.rule import Forecast, Rule, in_words
+from engine.decision.rules import RULES, first_match
 from engine.decision.sizing import settled, sized_by
 from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
