@@ -180,7 +180,7 @@ def _work(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) 
 
 
 def _water_aim_l(day: Day, person: Body) -> Quantity:
-    """Extracellular water against the usual that the kidneys settle to, L."""
+    """Extracellular water against the usual at which the kidneys come to rest, L."""
     excretion = float(known.SODIUM_EXCRETION)
     sodium = (day.sodium_mg - float(known.SODIUM_USUAL)) / excretion
     most = float(known.SODIUM_GAIN_MOST)
