@@ -197,6 +197,13 @@ def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
         finally:
             turn.ends()
         if traces.is_to_leave_none(session):
+            traces.write_small_file_anew(engine)
+
+
+def write_file_anew(engine: Engine) -> None:
+    """On SQLite, where somebody's data went from a file too large for it to be done at once."""
+    if is_sqlite(engine):
+        with _writing[engine.pool]:
             traces.write_file_anew(engine)
 
 

@@ -6,10 +6,10 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Engine, and_, delete
+from sqlalchemy import ColumnElement, Engine, and_, case, delete
 from sqlmodel import Session, col, select
 
-from bot.store.db import claiming
+from bot.store.db import claiming, write_file_anew
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
@@ -28,9 +28,12 @@ def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -
     for key, settled in _old(before):
         for found in _found(engine, key, settled, at_once):
             with claiming(engine) as session:
-                # As it is now: it may have been taken up again since.
-                old = delete(key.class_).where(key.in_(found), *settled)
+                # As it is now: it may have been taken up again since. Said as one value, lest the
+                # database look through all that was ever sent, by status, for these few.
+                still_old = case((and_(*settled), 1), else_=0) == 1
+                old = delete(key.class_).where(key.in_(found), still_old)
                 gone += session.connection().execute(old).rowcount
+    write_file_anew(engine)
     forget_log(engine)
     return gone
 

@@ -25,6 +25,7 @@ from sqlmodel import Session, select
 
 from bot.core.context import Context
 from bot.core.turn import Turn
+from bot.membership.deletion import GONE, Gone
 from bot.my_data.handing_out import make
 from bot.store.db import make_engine, transaction
 from bot.store.prune import prune_traffic
@@ -156,6 +157,8 @@ def measure(athletes: int) -> dict[str, float]:
             found[name] = _each(engine, worker, raws)
         found["/mydata"] = _timed(lambda: _my_data(engine, number), 5)
         found["heads of the inbox"] = _timed(worker._next_per_chat, TIMES)
+        leaving = chats[len(chats) // 2 :]
+        found["deletion"] = _each(engine, worker, [tapped(c, GONE(Gone.YES), 1) for c in leaving])
         found["prune, longest hold"] = _longest_hold(engine)
         found["memory in the end (MB)"] = _peak_mb()
         engine.dispose()

@@ -15,9 +15,12 @@ from sqlmodel import Session, select
 from bot.core.incoming import SentFile
 from bot.dispatcher import USE_CASES
 from bot.my_data.owned import Me, as_athlete, owned
+from bot.store import traces
 from bot.store.db import transaction
+from bot.store.prune import prune_traffic
 from bot.store.tables import metadata
 from bot.store.tables.people import Person
+from bot.store.tables.setting import kept
 from bot.store.tables.traffic import FetchRow, OutboxRow
 from bot.store.tables.week import AlertRow
 from tests.support.files import sends_file
@@ -173,6 +176,28 @@ def test_what_was_being_sent_at_that_moment_is_emptied_an_hour_later(team: Team)
             session.add(row)
     team.world.later(hours=2)
     assert not any("61.1" in text for text in everything_kept(team).values())
+
+
+def test_a_large_file_is_written_anew_when_old_messages_are_cleared_out(
+    team: Team, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It takes a second for each 100 MB, in which nobody could be answered."""
+    monkeypatch.setattr(traces, "SOON_DONE_BYTES", 0)
+    engine = team.world.engine
+    deletes(team)
+    with team.world.session() as session:
+        assert kept(session, traces.DUE)
+    unused = "SELECT freelist_count FROM pragma_freelist_count"
+    with engine.connect() as connection:
+        assert connection.exec_driver_sql(unused).scalar_one() > 0
+
+    prune_traffic(engine, team.world.now)
+
+    with team.world.session() as session:
+        assert not kept(session, traces.DUE)
+    with engine.connect() as connection:
+        assert connection.exec_driver_sql(unused).scalar_one() == 0
+    assert NOTES.encode() not in Path(str(engine.url.database)).read_bytes()
 
 
 def test_the_file_of_the_database_holds_nothing_of_it_either(team: Team) -> None:

@@ -4,10 +4,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Engine, event
+from sqlalchemy import (
+    Column,
+    Engine,
+    Index,
+    PrimaryKeyConstraint,
+    Table,
+    UniqueConstraint,
+    event,
+)
 
 from bot.core.clock import DrivenClock
 from bot.core.duties import Duties
@@ -140,3 +148,52 @@ def test_clearing_out_goes_by_the_order_of_keys_and_sorts_nothing(
             plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values).all()
             assert not any("B-TREE" in line for *_, line in plan), statement
     assert len(asked.statements) > 4
+
+
+def test_a_handful_that_is_cleared_out_is_found_by_its_keys_alone(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    """Found by status, each handful read all that was ever sent while nobody else could write."""
+    team = team_at(MORNING)
+    team.athlete.writes("60.4 5 3.5 fine")
+    engine = team.world.engine
+    with transaction(engine) as session:
+        for table, done in (("inbox", "done"), ("outbox", "sent")):
+            session.connection().exec_driver_sql(f"UPDATE {table} SET status = '{done}'")
+    asked = Asked(engine, writing=False)
+    assert prune_traffic(engine, MORNING + timedelta(days=40)) > 0
+
+    deletes = {s: v for s, v in asked.statements.items() if s.startswith("DELETE")}
+    assert len(deletes) >= 2
+    with engine.connect() as connection:
+        for statement, values in deletes.items():
+            plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values).all()
+            assert not any("status" in line for *_, line in plan), plan
+
+
+def test_whoever_and_whatever_a_row_names_is_found_by_an_index() -> None:
+    """What is deleted is looked for in every column that may name it: a column without an index is
+    read as a whole, while nobody else can write.
+    """
+    without = [
+        f"{table.name}.{column.name}"
+        for table in metadata.sorted_tables
+        for column in table.c
+        if column.foreign_keys and not _leads_an_index(column)
+    ]
+    assert without == []
+
+
+def _leads_an_index(column: Column[Any]) -> bool:
+    table = column.table
+    assert isinstance(table, Table)
+    firsts = [next(iter(index.columns)) for index in table.indexes if not _is_of_some_rows(index)]
+    firsts += [next(iter(one.columns)) for one in table.constraints if isinstance(one, _KEYS)]
+    return column in firsts
+
+
+_KEYS = (PrimaryKeyConstraint, UniqueConstraint)
+
+
+def _is_of_some_rows(index: Index) -> bool:
+    return index.dialect_options["sqlite"]["where"] is not None

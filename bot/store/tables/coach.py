@@ -32,7 +32,7 @@ class CoachSettings(Row, table=True):
     # The message that gathers notes just now.
     notes_outbox_id: int | None = None
     # Whose card was opened last, and when: whom a sentence without a name is taken to be for.
-    card_athlete_id: int | None = Field(default=None, foreign_key="person.id")
+    card_athlete_id: int | None = Field(default=None, foreign_key="person.id", index=True)
     card_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
@@ -47,7 +47,7 @@ class CoachNote(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
-    athlete_id: int = Field(foreign_key="person.id")
+    athlete_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)
     text: str
     outbox_id: int | None = Field(default=None, index=True)
@@ -66,7 +66,7 @@ class HoldRow(Row, table=True):
     last: dt.date
     carb_g: float
     because: str = ""
-    set_by: int = Field(foreign_key="person.id")
+    set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
     ended_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
@@ -84,7 +84,7 @@ class SecondCoach(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
     person_id: int = Field(foreign_key="person.id", index=True)
-    athlete_id: int | None = Field(default=None, foreign_key="person.id")
+    athlete_id: int | None = Field(default=None, foreign_key="person.id", index=True)
     rights: str
     given_at: datetime = Field(sa_type=UTCDateTime)
     until_day: dt.date  # the last one

@@ -20,7 +20,7 @@ class CoachLookRow(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     date: dt.date
-    by_id: int = Field(foreign_key="person.id")
+    by_id: int = Field(foreign_key="person.id", index=True)
     look: str
     sharpness: int | None = None
     at: datetime = Field(sa_type=UTCDateTime)

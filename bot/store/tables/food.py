@@ -78,6 +78,6 @@ class EatenRow(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     date: dt.date = Field(index=True)
-    food_id: int = Field(foreign_key="food.id")
+    food_id: int = Field(foreign_key="food.id", index=True)
     grams: float
     at: datetime = Field(sa_type=UTCDateTime)

@@ -18,7 +18,7 @@ class PastImportRow(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    by_id: int = Field(foreign_key="person.id")
+    by_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)
     rows: dict[str, list[int]] = Field(sa_type=JSON)
     days: list[Any] = Field(sa_type=JSON)  # of the events, ISO

@@ -112,7 +112,7 @@ class OpenQuestion(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     person_id: int = Field(foreign_key="person.id", index=True)
     flow: str
-    subject_id: int | None = None
+    subject_id: int | None = Field(default=None, index=True)
     step: str = ""
     answers: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     outbox_id: int | None = None
@@ -135,7 +135,9 @@ class HistoryRow(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
-    by_id: int | None = Field(default=None, foreign_key="person.id")  # None: Brimline itself
+    by_id: int | None = Field(
+        default=None, foreign_key="person.id", index=True
+    )  # None: Brimline itself
     at: datetime = Field(sa_type=UTCDateTime)
     what: str
     detail: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)

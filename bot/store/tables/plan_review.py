@@ -25,5 +25,5 @@ class PlanReviewRow(Row, table=True):
     event_id: int = Field(foreign_key="event.id", index=True)
     answered: list[dict[str, Any]] = Field(sa_type=JSON)
     reason: str
-    by_id: int = Field(foreign_key="person.id")
+    by_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)

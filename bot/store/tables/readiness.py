@@ -21,10 +21,10 @@ class ReadinessRow(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    event_id: int | None = Field(default=None, foreign_key="event.id")
+    event_id: int | None = Field(default=None, foreign_key="event.id", index=True)
     answers: dict[str, Any] = Field(sa_type=JSON)
     outcome: str
     reasons: list[dict[str, Any]] = Field(sa_type=JSON)
-    by_id: int = Field(foreign_key="person.id")
+    by_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)
     went_on: str = ""

@@ -26,5 +26,5 @@ class StageRow(Row, table=True):
     facts: dict[str, Any] = Field(sa_type=JSON)
     entries: list[dict[str, Any]] = Field(sa_type=JSON)
     cancelled_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
-    set_by: int = Field(foreign_key="person.id")
+    set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)

@@ -16,7 +16,7 @@ class TripRow(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    event_id: int = Field(foreign_key="event.id")
+    event_id: int = Field(foreign_key="event.id", index=True)
     leave_at: datetime = Field(sa_type=UTCDateTime)
     arrive_at: datetime = Field(sa_type=UTCDateTime)
     home_zone: str

@@ -35,7 +35,7 @@ class EventRow(Row, table=True):
         default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
     )
     look: str | None = None  # the coach's word on the day: flat, full, spilled over
-    set_by: int = Field(foreign_key="person.id")
+    set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -48,7 +48,7 @@ class PlanRow(Row, table=True):
     event_id: int = Field(foreign_key="event.id", index=True)
     shape: str
     days: list[dict[str, Any]] = Field(sa_type=JSON)
-    set_by: int = Field(foreign_key="person.id")
+    set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -60,7 +60,7 @@ class LimitsRow(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     bounds: dict[str, float] = Field(sa_type=JSON)
-    set_by: int = Field(foreign_key="person.id")
+    set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -141,7 +141,7 @@ class DecisionRow(Row, table=True):
     decision: dict[str, Any] = Field(sa_type=JSON)
     made_at: datetime = Field(sa_type=UTCDateTime)
     sign_off_due_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
-    signed_by: int | None = Field(default=None, foreign_key="person.id")
+    signed_by: int | None = Field(default=None, foreign_key="person.id", index=True)
     signed_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     # The coach's sign-off message, so that its buttons can be taken away once it is settled.
     outbox_id: int | None = None
@@ -158,7 +158,7 @@ class DaySetRow(Row, table=True):
     date: dt.date
     carb_g: float
     by: str
-    decision_id: int | None = Field(default=None, foreign_key="decision.id")
+    decision_id: int | None = Field(default=None, foreign_key="decision.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -185,7 +185,7 @@ class AlertRow(Row, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    coach_id: int = Field(foreign_key="person.id")
+    coach_id: int = Field(foreign_key="person.id", index=True)
     flag: str
     level: str
     about: str = Field(default="", sa_column_kwargs={"server_default": ""})
@@ -195,5 +195,5 @@ class AlertRow(Row, table=True):
     repeats: int = 0
     second_contact_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     acknowledged_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
-    acknowledged_by: int | None = Field(default=None, foreign_key="person.id")
+    acknowledged_by: int | None = Field(default=None, foreign_key="person.id", index=True)
     outbox_id: int | None = None
