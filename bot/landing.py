@@ -15,6 +15,7 @@ from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.decision import signoff_typed
+from bot.decision.care import care_for
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_for_food, requested
 from bot.direct import direct_messages as messages_across
@@ -23,14 +24,16 @@ from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
-from bot.people.people import profile_of
+from bot.people.people import local_date, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
-from bot.week.load import current_week
+from bot.week.load import current_week, target_in_force
+from bot.words.figures import volume
 from engine.symptoms.thirst import is_of_thirst
+from engine.written.drink_questions import asks_about_amount
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,6 +252,8 @@ def _go_on(it: Landing) -> None:
     sentence = _tell_coach(it, it.text)
     if asks_for_food(it.text) and _has_a_day(it):
         sentence = f"{sentence} {words.food_hint()}"
+    if asks_about_amount(it.text) and (water := _water_of_today(it)):
+        sentence = f"{words.water_hint(water)} {sentence}"
     _say_and_remind(it, sentence)
 
 
@@ -275,6 +280,20 @@ def _has_a_day(it: Landing) -> bool:
         and profile.status == AthleteStatus.ACTIVE
         and current_week(it.turn.session, profile) is not None
     )
+
+
+def _water_of_today(it: Landing) -> str:
+    """What the plan has to be drunk today; "" where there is none, or where thirst alone counts."""
+    profile = profile_of(it.turn.session, it.person.id)
+    if profile is None or not _has_a_day(it):
+        return ""
+    care = care_for(it.turn, profile)
+    week = current_week(it.turn.session, profile)
+    today = local_date(profile, it.turn.context)
+    target = target_in_force(it.turn.session, week, today) if week is not None else None
+    if target is None or care.rest or care.to_thirst or care.unsaid:
+        return ""
+    return volume(target.water_l, profile.volume_unit)
 
 
 def _tell_coach(it: Landing, said: str, instead: Callable[[], str] | None = None) -> str:

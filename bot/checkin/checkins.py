@@ -96,6 +96,9 @@ def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
     rows = list(session.exec(query))
     return {
         "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
+        "weight_is_yesterdays": any(
+            row.weight_kg is not None and row.date == today - timedelta(days=1) for row in rows
+        ),
         "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
         "on_file_kg": profile.body_mass_kg,
         "height_cm": profile.height_cm,
@@ -181,7 +184,8 @@ def take(
     prompts.cancel_morning(turn.session, profile, day)
     if again and not lead:
         lead = words.re_decided()
-    lead = "\n".join(part for part in (lead, _passed_on_beside(turn, profile, answers)) if part)
+    beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
+    lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)

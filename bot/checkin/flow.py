@@ -23,11 +23,13 @@ from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
     IN_ONE,
+    TAKEN_AS,
     WHY,
     insisted,
     kept,
     keys_of,
     known_of,
+    left_out,
     plain_doubt,
     read_told,
     taken_from,
@@ -132,7 +134,7 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
                 raise InvalidAnswer(words_doubts.doubt(plain_doubt(about[0]), answers))
         found = taken_from(report, answers)
         if _is_tapped(key, text, answers) and key in report.answers:
-            found = {key: report.answers[key]}
+            found = {key: report.answers[key], TAKEN_AS: left_out(answers, (key,))}
         return found
 
     return read

@@ -8,6 +8,7 @@ from typing import Any
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.quoting import shown
 from bot.words.symptoms import symptom_name
 from engine.values.checkin import TrainingDone
 
@@ -224,6 +225,17 @@ NAMES = {
 
 def changeable(key: str) -> str:
     return tr(NAMES[key])
+
+
+def worked_out(answers: Answers) -> str:
+    """What was taken for words that gave no figure by themselves, or two: "6-7", "as yesterday"."""
+    told = parts(answers)
+    lines = [
+        tr("For “{words}” I took {answer}.", words=shown(words), answer=told[key])
+        for key, words in answers.get("_taken_as", {}).items()
+        if key in told
+    ]
+    return "\n".join([*lines, tr("Not right? Just send the right number.")]) if lines else ""
 
 
 def changed(old: Answers, new: Answers) -> str:

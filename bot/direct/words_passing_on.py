@@ -33,6 +33,16 @@ may_drink = Sentence(
     "thirst asks for."
 )
 food_hint = Sentence("/food shows what fits your targets today.")
+
+
+def water_hint(water: str) -> str:
+    return tr(
+        "Your plan has {water} of water for today, over the whole day; when you're thirsty you may "
+        "always drink more, in small sips.",
+        water=water,
+    )
+
+
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
     "local emergency number."

@@ -6,6 +6,7 @@ import json
 import math
 from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
+from functools import cache
 from itertools import pairwise
 from pathlib import Path
 
@@ -33,6 +34,7 @@ from engine.values.plan import MOST_LOAD_DAYS, DayTarget, PeakPlan, Phase
 CASES = Path(__file__).parents[1] / "cases"
 
 
+@cache
 def case(name: str = "flat-in-load", *, out: int = 2) -> Case:
     """That morning of a case file, as a case to change."""
     played = play(parse((CASES / f"{name}.toml").read_text()))

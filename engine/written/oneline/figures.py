@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import permutations
 
-from engine.evidence.oneline import WATER_AT_TARGET
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.leftover import Leftover
 from engine.written.oneline.pieces import Figure, Unit
@@ -47,6 +46,7 @@ class Figures(Leftover):
     def take(self) -> None:
         for key in self._phrases.same:
             self.answers[key] = self._phrases.before(key)
+            self.meant[key] = self._phrases.same[key].text
             self.spoken_for.add(key)
             self.labelled = True
         self._take_off_odd()
@@ -171,13 +171,6 @@ class Figures(Leftover):
         if last is None or not values or figure.high or figure.bound:
             return False
         return abs(values[0] - last) <= _UNMISTAKABLE * last
-
-    def _at_water_target(self, figure: Figure) -> bool:
-        target = self._known.water_l
-        values = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
-        if not target or not values or figure.high:
-            return False
-        return abs(values[0] - target) <= float(WATER_AT_TARGET) * target
 
     # two ways to read labels
 
