@@ -108,11 +108,11 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
         if set_row is not None and set_row.by == "coach" and not approved:
             found[day.days_out] = "coach"
         elif decided is not None:
-            found[day.days_out] = _moved_by(decision_of(decided))
+            found[day.days_out] = moved_by(decision_of(decided))
     return found
 
 
-def _moved_by(decision: Decision) -> str:
+def moved_by(decision: Decision) -> str:
     """The rule; the forecast where the rule asked for nothing, or for the opposite."""
     trace = decision.trace
     if trace.forecast_g is None or not trace.asked_g or (trace.rule_g or 0.0) * trace.asked_g > 0:
