@@ -15,22 +15,27 @@ from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.decision import signoff_typed
+from bot.decision.care import care_for
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_for_food, requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow_passing_on import PASS_ON, SURE
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
-from bot.people.people import profile_of
+from bot.people.people import local_date, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
+from bot.plan.next_load import typed_look
+from bot.safety import typed_ack
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
-from bot.week.load import current_week
+from bot.week.load import current_week, target_in_force
+from bot.words.figures import volume
 from engine.symptoms.thirst import is_of_thirst
+from engine.written.drink_questions import asks_about_amount
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +100,7 @@ def land(
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
-        or (it.latest is None and signoff_typed.assented(turn, person))
+        or _typed_for_a_tap(it)
     ):
         return
     if waits_for_words and _given_in_words(it):
@@ -161,6 +166,19 @@ def _replied(it: Landing) -> bool:
     return True
 
 
+def _typed_for_a_tap(it: Landing) -> bool:
+    """What a coach says in words that only a tap decides: of an alert, a proposal, a look. Not where
+    another question waits for an answer.
+    """
+    if it.latest is not None and it.latest.flow != PASS_ON.id:
+        return False
+    return (
+        (it.is_coach and typed_ack.heard(it.turn, it.person))
+        or signoff_typed.assented(it.turn, it.person)
+        or (it.is_coach and typed_look.heard(it.turn, it.person))
+    )
+
+
 def _answered(it: Landing) -> bool:
     taken = answering.answered(it.turn, it.person, it.house.flows, asked=it.asked)
     return taken is not None
@@ -211,7 +229,8 @@ def _opens_card(it: Landing) -> bool:
     if not it.is_coach:
         return False
     profile = passing_on.named_alone(it.turn.session, it.person, it.text)
-    if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+    asks_whom = it.latest is not None and it.latest.flow == PASS_ON.id and it.latest.step != SURE
+    if profile is None or asks_whom:
         return False
     if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False
@@ -227,9 +246,7 @@ def _go_on(it: Landing) -> None:
     """
     latest = it.latest
     flows = it.house.flows
-    if latest is not None and answering.attempted(
-        latest, flows, it.text, it.turn.context, coach=it.is_coach
-    ):
+    if latest is not None and _meant_for(latest, it):
         asking.refuse(it.turn, it.person, latest, flows, it.text)
         return
     athlete = "athlete" in it.house.roles
@@ -251,7 +268,18 @@ def _go_on(it: Landing) -> None:
     sentence = _tell_coach(it, it.text)
     if asks_for_food(it.text) and _has_a_day(it):
         sentence = f"{sentence} {words.food_hint()}"
+    if asks_about_amount(it.text) and (water := _water_of_today(it)):
+        sentence = f"{words.water_hint(water)} {sentence}"
     _say_and_remind(it, sentence)
+
+
+def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
+    """Whether a text looks like an answer that went wrong. Beside a coach's words that wait to be sent
+    anything but a bare word is meant for somebody, too.
+    """
+    if latest.flow == PASS_ON.id and latest.step == SURE and not answering.is_bare(it.text):
+        return False
+    return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
 
 
 def _coaches(it: Landing) -> bool:
@@ -268,6 +296,20 @@ def _has_a_day(it: Landing) -> bool:
         and profile.status == AthleteStatus.ACTIVE
         and current_week(it.turn.session, profile) is not None
     )
+
+
+def _water_of_today(it: Landing) -> str:
+    """What the plan has to be drunk today; "" where there is none, or where thirst alone counts."""
+    profile = profile_of(it.turn.session, it.person.id)
+    if profile is None or not _has_a_day(it):
+        return ""
+    care = care_for(it.turn, profile)
+    week = current_week(it.turn.session, profile)
+    today = local_date(profile, it.turn.context)
+    target = target_in_force(it.turn.session, week, today) if week is not None else None
+    if target is None or care.rest or care.to_thirst or care.unsaid:
+        return ""
+    return volume(target.water_l, profile.volume_unit)
 
 
 def _tell_coach(it: Landing, said: str, instead: Callable[[], str] | None = None) -> str:

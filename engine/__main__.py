@@ -16,7 +16,7 @@ from engine.cli.casefile import CaseFile, parse, run, summary
 from engine.cli.tables import CaseFileError
 from engine.decision.decide import Decision
 from engine.decision.gates import ANSWER_NAMES
-from engine.decision.rules import in_words
+from engine.decision.rule import in_words
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, plan_problems
 

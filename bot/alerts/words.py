@@ -155,7 +155,7 @@ def _self_harm(name: str) -> list[str]:
         tr(
             "What to do now:\n"
             "1. Call {name}. No answer: call somebody who can go there.\n"
-            "2. Ask plainly whether they think of killing themself; asking does not put the thought "
+            "2. Ask plainly whether they think of killing themselves; asking does not put the thought "
             "there. Listen, and don't argue. No talk of weight, food or the look.\n"
             "3. If they might act on it, or you can't reach them: the local emergency number where "
             "{name} is. Don't leave them alone meanwhile.\n"
@@ -259,6 +259,14 @@ def _caution(name: str, flag: Finding) -> list[str]:
                 name=name,
             ),
         ]
+    if flag is FlagId.AFTER_SHOW_COMPLAINT:
+        return [
+            tr("{name} was told to see a doctor today, with no large meals until then.", name=name),
+            tr(
+                "What to do now: call {name}, ask how they feel, and see that a doctor looks today.",
+                name=name,
+            ),
+        ]
     if isinstance(flag, Symptom):
         return [
             tr(
@@ -274,7 +282,7 @@ def _caution(name: str, flag: Finding) -> list[str]:
             ),
         ]
     return [
-        tr("{name} was told that you know. {no_raise}", name=name, no_raise=_no_raise()),
+        tr("{name} knows that I've told you. {no_raise}", name=name, no_raise=_no_raise()),
         tr(
             "What to do now: call {name} before they follow today's plan, and ask how they feel. If "
             "they feel unwell, a doctor comes first.",

@@ -43,8 +43,9 @@ ADVICE = {
     ),
     "fever": mark("No training with a fever. Drink to thirst, and have a doctor look if it stays."),
     "dizzy": mark(
-        "Sit down until it passes. Then eat something, drink, and salt your food as usual. Low blood "
-        "pressure and low iron make people dizzy in a diet: if it comes back, have a doctor check both."
+        "Sit down until it passes. Then eat something, drink, and salt your food as usual. Train only "
+        "once it is gone. Low blood pressure and low iron make people dizzy in a diet: if it comes "
+        "back, have a doctor check both."
     ),
     "shaky": mark("Sit down and eat something now. If it does not pass, don't stay alone."),
     "swelling": mark(
@@ -61,7 +62,7 @@ ADVICE = {
         "Plain food, and small sips through the day. If it lasts more than a day or you see blood: a "
         "doctor today."
     ),
-    "cramps": mark("Stop what brings it on and stretch gently. Eat, drink and salt as usual."),
+    "cramps": mark("For cramps: stop, and stretch gently. Eat, drink and salt as usual."),
     "tingling": mark("If it stays, spreads, or a limb feels weak: your local emergency number."),
     "stomach-pain": mark(
         "Smaller meals. If it is getting worse or you can't stand straight: a doctor now."
@@ -158,8 +159,11 @@ MOOD = {
 }
 
 
-def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
-    """To somebody who told of eating, their body or their mood: `coach` "" for who coaches themself."""
+def mood(symptoms: Sequence[str], coach: str, helpline: str, *, beside: Sequence[str] = ()) -> str:
+    """To somebody who told of eating, their body or their mood: `coach` "" for who coaches themself.
+
+    `beside`: complaints of the body that were told with it, each of which gets its advice.
+    """
     said = next((tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms), "")
     rest = (
         tr(
@@ -174,7 +178,7 @@ def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
         )
     )
     lines = [
-        said,
+        " ".join(part for part in (said, advice(beside)) if part),
         rest,
         tr("If it gets worse: {helpline}, day or night.", helpline=helpline)
         if helpline

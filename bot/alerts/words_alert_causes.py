@@ -51,7 +51,7 @@ class _Facts:
         """The athlete's own words, in quotation marks."""
         words = str(self.facts.get("words", ""))
         short = words if len(words) <= LONGEST_QUOTE else words[: LONGEST_QUOTE - 1] + "…"
-        return f'"{short}"'
+        return tr('"{words}"', words=short)
 
     def wrote(self) -> str:
         """The same as a sentence; "" where a button was tapped."""
@@ -201,7 +201,7 @@ CAUSES: dict[FlagId, Callable[[_Facts], str]] = {
         bound=_threshold(evidence.WEIGHT_DROP_BASELINE),
     ),
     FlagId.WEEKLY_LOSS: lambda told: tr(
-        "Weight down {percent} % in a week, {before} to {now} (told of past {bound} %).",
+        "Weight down {percent} % in a week, {before} to {now} (I tell you from {bound} %).",
         percent=told.number("percent"),
         before=told.weight("before_kg"),
         now=told.weight("weight_kg"),
@@ -267,13 +267,13 @@ CAUSES: dict[FlagId, Callable[[_Facts], str]] = {
     ),
     FlagId.MISSED_CHECK_IN: lambda told: tr("No check-in this morning; the plan's figure stands."),
     FlagId.SHORT_SLEEP: lambda told: tr(
-        "Slept {last} h and {before} h the last two nights (told of under {bound} h, both).",
+        "Slept {last} h and {before} h the last two nights (I tell you under {bound} h on both).",
         last=told.number("last_night_h"),
         before=told.number("night_before_h"),
         bound=_threshold(evidence.SHORT_SLEEP),
     ),
     FlagId.LOW_ENERGY: lambda told: tr(
-        "The day's plan leaves {energy} kcal per kg of fat-free mass after training (told of under "
+        "The day's plan leaves {energy} kcal per kg of fat-free mass after training (I tell you under "
         "{bound}).",
         energy=told.number("kcal_per_kg"),
         bound=_threshold(evidence.LOW_ENERGY_AVAILABILITY),

@@ -173,6 +173,12 @@ def doubtful(symptom: str, words: str) -> str:
             "Whatever the answer, you need not be alone with it.",
             words=words,
         )
+    if symptom == "limb-weakness":
+        return tr(
+            'You wrote "{words}". To be sure: is it more than tired muscles? Are they so weak, now or '
+            "since yesterday, that it is hard to stand up, climb stairs or hold things?",
+            words=words,
+        )
     meant = symptom_name(symptom)
     return tr(
         'You wrote "{words}". To be sure: do you mean {meant}, now or since yesterday?',

@@ -16,8 +16,8 @@ from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
+from bot.decision import signoff, words_target
 from bot.decision import words_self_coached as on_your_own
-from bot.decision import words_target
 from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
 from bot.decision.to_athlete import told_why
@@ -114,6 +114,7 @@ def why(turn: Act) -> None:
             profile.weight_unit,
             profile.volume_unit,
             self_coached=is_own_coach(profile),
+            stands_g=signoff.stands_g(decided),
         )
         if decided
         else why_words.nothing_decided()

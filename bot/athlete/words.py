@@ -12,7 +12,7 @@ from bot.words.figures import volume_unit_name, weight_unit_name
 from bot.words.languages import Sentence, mark, tr
 from engine.values.plan import DayTarget
 
-menu_checkin = Sentence("This morning's numbers")
+menu_checkin = Sentence("This morning's check-in")
 menu_today = Sentence("Today's targets")
 menu_week = Sentence("The whole week")
 menu_why = Sentence("How the last figure came about")
@@ -34,13 +34,13 @@ not_paused = Sentence("You are not paused: I ask in the mornings of your peak we
 
 def no_week(coach_name: str) -> str:
     return tr(
-        "{coach_name} has not set the day, the plan and the limits yet, so there is no target.",
+        "{coach_name} has not set the event, the plan and the limits yet, so there is no target.",
         coach_name=coach_name,
     )
 
 
 def no_target(day: date) -> str:
-    return tr("Your plan has no target for {day}.", day=day_name(day))
+    return tr("Your plan has no target for {day}. /week shows the days it has.", day=day_name(day))
 
 
 def week_message(title: str, rows: Sequence[str]) -> str:

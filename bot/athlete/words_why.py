@@ -16,10 +16,17 @@ from engine.values.limits import Window
 
 
 def why_message(
-    decision: Decision, weight_unit: str, volume_unit: str, *, self_coached: bool = False
+    decision: Decision,
+    weight_unit: str,
+    volume_unit: str,
+    *,
+    self_coached: bool = False,
+    stands_g: float | None = None,
 ) -> str:
     """The trace, for a person: gates, what was weighed up, what held it, the sources."""
-    parts = [reason(decision, weight_unit, volume_unit, self_coached=self_coached)]
+    parts = [
+        reason(decision, weight_unit, volume_unit, self_coached=self_coached, stands_g=stands_g)
+    ]
     weighed = [
         *_seen(decision, weight_unit, volume_unit),
         _stopped_or_clear(decision),

@@ -20,7 +20,7 @@ from bot.dialogue.flow import Answers
 from bot.dialogue.taking import TYPED_IN
 from bot.event import asks as event_asks
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, profile_of, record
+from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.photos import photos
 from bot.store.base import id_of
@@ -96,6 +96,9 @@ def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
     rows = list(session.exec(query))
     return {
         "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
+        "weight_is_yesterdays": any(
+            row.weight_kg is not None and row.date == today - timedelta(days=1) for row in rows
+        ),
         "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
         "on_file_kg": profile.body_mass_kg,
         "height_cm": profile.height_cm,
@@ -181,12 +184,23 @@ def take(
     prompts.cancel_morning(turn.session, profile, day)
     if again and not lead:
         lead = words.re_decided()
+    beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
+    lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
     event_asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)
+
+
+def _passed_on_beside(turn: Turn, profile: AthleteProfile, answers: Answers) -> str:
+    """To the athlete: what became of the words that were no answer; complaints are answered apart."""
+    said = answers.get(NOTED, "")
+    if not said or screen(said).hits:
+        return ""
+    coach = "" if is_own_coach(profile) else get_person(turn.session, profile.coach_id).first_name
+    return words.beside_passed_on(said, coach)
 
 
 def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:

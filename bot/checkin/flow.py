@@ -23,11 +23,13 @@ from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
     IN_ONE,
+    TAKEN_AS,
     WHY,
     insisted,
     kept,
     keys_of,
     known_of,
+    left_out,
     plain_doubt,
     read_told,
     taken_from,
@@ -101,6 +103,10 @@ def _applies(question: Question, answers: Answers) -> bool:
     return question.core or question.step.when(answers | {IN_ONE: False})
 
 
+#: Where "fine" may be meant of what was asked.
+_OF_THE_LOOK = ("fullness", "sharpness")
+
+
 def _figures(key: str) -> Callable[[str, Answers], Answers]:
     """A reader of figures where this one was asked for: of it, or of several at once."""
 
@@ -119,7 +125,8 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
                 [key]
             ]:
                 return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
-        if not report.told and report.training is None:
+        fine = report.all_fine and key not in _OF_THE_LOOK and said(text, words.FINE_SAID)
+        if not report.told and report.training is None and not fine:
             raise InvalidAnswer(words.only_the_number(key, answers))
         if not report.answers and all(not doubt.options for doubt in report.doubts):
             about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts
@@ -127,7 +134,7 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
                 raise InvalidAnswer(words_doubts.doubt(plain_doubt(about[0]), answers))
         found = taken_from(report, answers)
         if _is_tapped(key, text, answers) and key in report.answers:
-            found = {key: report.answers[key]}
+            found = {key: report.answers[key], TAKEN_AS: left_out(answers, (key,))}
         return found
 
     return read
@@ -153,6 +160,8 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
     asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)
+    if asked and not report.answers and not any(one.options for one in report.doubts):
+        report = _as_another_answer(text, answers, asked) or report
     if not report.told:
         raise InvalidAnswer(words_doubts.yes_no_or_number(options))
     found = taken_from(report, answers)
@@ -164,6 +173,13 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
     stands = not settled & {doubt["answer"], *keys_of(doubt)}
     found[DOUBTS] = [*found[DOUBTS], *([doubt] if stands else []), *rest]
     return found
+
+
+def _as_another_answer(text: str, answers: Answers, asked: tuple[str, ...]) -> Report | None:
+    """A figure that can't be what was asked about, but answers what comes after it."""
+    rest = tuple(key for key in open_figures(answers) if key not in asked)
+    report = read_told(text, known_of(answers, rest)) if rest else None
+    return report if report is not None and report.answers and not report.note else None
 
 
 def _doubt_choices(answers: Answers) -> Choices:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
 from bot.checkin import words
 from bot.dialogue.flow import Answers, Choice, Choices
+from bot.words import figures
 from engine.written.units import Volume, VolumeUnit, show_volume
 
 ON_TARGET = "on"
@@ -21,7 +22,7 @@ def water_choices(answers: Answers) -> Choices:
     amounts = [target + step for step in WATER_STEPS_L if target + step > 0]
     # The value carries the unit that is shown, so that a tap is read exactly like the same words.
     shown = [show_volume(Volume(amount, unit).litres, unit) for amount in amounts]
-    return [[Choice(text, text) for text in shown], skip]
+    return [[Choice(figures.in_digits(text), text) for text in shown], skip]
 
 
 def scale(low: int, high: int) -> list[Choice]:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import asdict
+from collections.abc import Container, Mapping
+from dataclasses import asdict, replace
 from typing import Any
 
 from bot.dialogue.flow import Answers
@@ -18,6 +18,7 @@ ALL_FINE = "fine"
 DOUBTS = "_doubts"  # what is to be asked about first
 WHY = "_why"  # why a question is put again
 NOTED = "_noted"  # the words that were no answer
+TAKEN_AS = "_taken_as"  # the words that an answer was worked out from, by its key
 IN_ONE = "_in_one"  # a whole morning came in one message
 
 
@@ -48,12 +49,28 @@ def taken_from(report: Report, answers: Answers) -> Answers:
     told = {doubt.answer: plain_doubt(doubt) for doubt in report.doubts if doubt not in offered}
     found[DOUBTS] = [plain_doubt(doubt) for doubt in offered]
     found[WHY] = {k: v for k, v in answers.get(WHY, {}).items() if k not in report.answers} | told
+    found[TAKEN_AS] = left_out(answers, report.answers) | dict(report.meant)
     if report.note:
         found[NOTED] = " / ".join(part for part in (answers.get(NOTED, ""), report.note) if part)
     in_core = [key for key in CORE if key in report.answers or _in_doubt(key, report)]
     if len(in_core) == len(CORE):
         found[IN_ONE] = True
     return found
+
+
+def left_out(answers: Answers, told: Container[str]) -> dict[str, str]:
+    """The words behind the answers that were worked out, but for those that are told anew."""
+    return {key: words for key, words in answers.get(TAKEN_AS, {}).items() if key not in told}
+
+
+def _whole_score(report: Report, known: Known) -> Report:
+    """A fullness between two scores as one of them: the one nearer to the last, as it is kept."""
+    score = report.answers.get("fullness")
+    if score is None or score == int(score):
+        return report
+    up = known.fullness is not None and known.fullness > score
+    whole = int(score) + 1 if up else int(score)
+    return replace(report, answers={**report.answers, "fullness": whole})
 
 
 def _in_doubt(key: str, report: Report) -> bool:
@@ -72,7 +89,7 @@ def read_told(text: str, known: Known) -> Report:
     """What a text says of the morning; of one that warns of danger figures alone, never words:
     "came round on the floor" is no answer to how full somebody is.
     """
-    report = read_report(text, known)
+    report = _whole_score(read_report(text, known), known)
     if report.answers or not report.doubts:
         return report
     warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)

@@ -58,7 +58,8 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
         checkins.take_draft(turn, profile, answers)
         return
     first = prompts.NUDGE.number(duty) == 1
-    say_to(turn, person, words.nudge(first, example_of(profile, sharpness=False)))
+    example = words.example(question.answers) if question is not None else example_of(profile)
+    say_to(turn, person, words.nudge(first, example))
     if question is not None and "weight_kg" in question.answers:
         asking.ask_again(turn, person, question, {CHECK_IN.id: _asked_only()})
 

@@ -8,6 +8,7 @@ from typing import Any
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.quoting import shown
 from bot.words.symptoms import symptom_name
 from engine.values.checkin import TrainingDone
 
@@ -94,7 +95,7 @@ no_longer_a_check_in = Sentence(
 
 missed = Sentence(
     "No check-in this morning, so I have told your coach and today stays as planned. "
-    "If you can still send your numbers, do: they help tomorrow. /checkin"
+    "If you can still send your answers, do: they help tomorrow. /checkin"
 )
 
 
@@ -127,6 +128,10 @@ _TRAINING_WENT = {
     TrainingDone.MORE: mark("more training than planned"),
     TrainingDone.NONE: mark("no training"),
 }
+
+
+#: What is said, too early, to the question whether anything else is going on.
+FINE_SAID = mark("fine, all fine, all good, everything fine, everything is fine")
 
 
 def training_button(way: TrainingDone) -> str:
@@ -222,6 +227,17 @@ def changeable(key: str) -> str:
     return tr(NAMES[key])
 
 
+def worked_out(answers: Answers) -> str:
+    """What was taken for words that gave no figure by themselves, or two: "6-7", "as yesterday"."""
+    told = parts(answers)
+    lines = [
+        tr("For “{words}” I took {answer}.", words=shown(words), answer=told[key])
+        for key, words in answers.get("_taken_as", {}).items()
+        if key in told
+    ]
+    return "\n".join([*lines, tr("Not right? Just send the right number.")]) if lines else ""
+
+
 def changed(old: Answers, new: Answers) -> str:
     """What is different now: "Changed: fullness 6 → fullness 5." """
     before, after = parts(old), parts(new)
@@ -253,14 +269,19 @@ def passed_on(name: str, told: str) -> str:
     return tr("{name} adds to this morning's answers: {told}", name=name, told=told)
 
 
+def beside_passed_on(said: str, coach: str) -> str:
+    """Of words beside the figures. `coach` is "" for who coaches themself."""
+    if not coach:
+        return tr('I\'ve saved "{words}" with your answers.', words=said)
+    return tr('I\'ve passed "{words}" on to {coach}.', words=said, coach=coach)
+
+
 def nudge(first: bool, example: str) -> str:
     """`example`: a morning in one line in the reader's units."""
     if first:
         return tr(
-            "Your morning numbers are still missing. Weight first, or all in one line "
+            "This morning's answers are still missing. Weight first, or all in one line "
             "such as: {example}",
             example=example,
         )
-    return tr(
-        "Last reminder for this morning: without your numbers the plan's figure stands today."
-    )
+    return tr("Last reminder for this morning: without your answers, today stays as planned.")

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 
 from bot.checkin.words import NAMES, Answers, example, parts, so_far
 from bot.words import figures
-from bot.words.invalid_answers import parse_error_text
+from bot.words.invalid_answers import cannot_be_right, parse_error_text
 from bot.words.languages import tr
 from engine.written.oneline import DoubtCode
 from engine.written.units import ParseError, ParseErrorCode, WeightUnit, show_weight
@@ -164,7 +164,10 @@ def _refused(doubt: Answers, answers: Answers) -> str:
     facts = {name: fact for name, fact in doubt["facts"].items() if name != "hint"}
     if "_weight_unit" in answers:
         facts["example"] = example(answers)
-    sentence = parse_error_text(ParseError(ParseErrorCode(doubt["code"]), **facts))
+    if doubt["options"] and doubt["code"] == ParseErrorCode.IMPLAUSIBLE:
+        sentence = cannot_be_right(facts)
+    else:
+        sentence = parse_error_text(ParseError(ParseErrorCode(doubt["code"]), **facts))
     return f"{_name(key)}: {sentence}" if _name(key) else sentence
 
 

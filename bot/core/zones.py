@@ -122,9 +122,14 @@ def _countries() -> dict[str, str]:
 
 def _places_called(name: str, country: str) -> list[Place]:
     places: dict[str, Place] = {}
+    only_by_own_name = None
     for city, code, zone in _so_called(plain(name)):
         if country in ("", code) and zone.lower() in _zones():
-            places.setdefault(zone, Place(f"{city}, {code}", zone))
+            own_name = plain(city) == plain(name)
+            # Beside the best known place of that name, one that was once called so is not meant.
+            only_by_own_name = own_name if only_by_own_name is None else only_by_own_name
+            if own_name or not only_by_own_name:
+                places.setdefault(zone, Place(f"{city}, {code}", zone))
     return list(places.values())[:MOST_SUGGESTIONS]
 
 

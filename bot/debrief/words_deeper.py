@@ -42,7 +42,7 @@ _IN_GRAMS = (Quantity.STORE, Quantity.FILL)
 def what_it_taught(taught: Taught | None) -> str:
     if taught is None:
         return tr("Too few weights in this week to learn about stores and spill from it.")
-    lines = [tr("What this week taught of the body; 9 in 10 such ranges should hold:")]
+    lines = [tr("What this week says about the body (9 in 10 such ranges should hold):")]
     for quantity in Quantity:
         span, was = taught.after[quantity], taught.before[quantity]
         places = 0 if quantity in _IN_GRAMS else 1
@@ -86,7 +86,7 @@ def foreseen_lines(found: Foreseen, look: str | None) -> str:
     if found.fullness_told:
         off = figures.number(abs(found.fullness_off), 1)
         if abs(found.fullness_off) < 0.25:
-            parts.append(tr("Fullness came as expected."))
+            parts.append(tr("Fullness was as expected."))
         elif found.fullness_off > 0:
             parts.append(tr("Fullness was {grades} higher than expected on average.", grades=off))
         else:
@@ -100,7 +100,7 @@ def foreseen_lines(found: Foreseen, look: str | None) -> str:
         parts.append(told + (" " + _came(found.odds, look) if look else ""))
     if not parts:
         return tr("Nothing was forecast in this week that could be checked.")
-    return tr("Foreseen, and what came: {parts}", parts=" ".join(parts))
+    return tr("Forecast and result: {parts}", parts=" ".join(parts))
 
 
 def _came(said: Odds, look: str) -> str:
@@ -157,12 +157,13 @@ def _verdict(one: Helped) -> str:
                 share=share,
             )
         return tr(
-            "It probably cost look ({share} in 10), but too little to move these odds.", share=share
+            "It probably made the look worse ({share} in 10), but too little to move these odds.",
+            share=share,
         )
     if one.verdict == "helped":
         return tr("It probably helped ({share} in 10).", share=share)
     if one.verdict == "hurt":
-        return tr("It probably cost look ({share} in 10).", share=share)
+        return tr("It probably made the look worse ({share} in 10).", share=share)
     return tr("Whether it helped can't be told.")
 
 
@@ -275,8 +276,8 @@ ADVICE = {
         "10, by the forecast)."
     ),
     "rule-hurt": mark(
-        "Look twice at a change like {change} g {when}: it probably cost look ({share} in 10, by the "
-        "forecast)."
+        "Look twice at a change like {change} g {when}: it probably made the look worse ({share} in "
+        "10, by the forecast)."
     ),
     "keep-the-way": mark(
         "Keep food, water and sleep as they were: nothing in {mornings} check-ins speaks against "

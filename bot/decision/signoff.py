@@ -180,7 +180,13 @@ def proposal_text(
         planned_g=row.planned_carb_g,
         proposed_g=row.carb_g,
         alone_g=decision.trace.limits["apply_without_asking_g"],
-        why=reason(decision, profile.weight_unit, profile.volume_unit, self_coached=self_coached),
+        why=reason(
+            decision,
+            profile.weight_unit,
+            profile.volume_unit,
+            self_coached=self_coached,
+            stands_g=None if self_coached else stands_g(row),
+        ),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         default_carb_g=default_carb_g(row),
@@ -229,6 +235,16 @@ def plan_g(row: DecisionRow) -> float:
 def is_small_step(row: DecisionRow) -> bool:
     """Whether something other than the plan stands while nobody has answered."""
     return abs(default_carb_g(row) - plan_g(row)) > 1e-6
+
+
+def stands_g(row: DecisionRow) -> float | None:
+    """The change (g) that stands as a small step while a larger one waits, or after it lapsed; None
+    where what was decided is in force.
+    """
+    if row.status not in (DecisionStatus.WAITING, DecisionStatus.LAPSED) or not is_small_step(row):
+        return None
+    assert row.planned_carb_g is not None
+    return default_carb_g(row) - row.planned_carb_g
 
 
 def _said_to(row: DecisionRow, coach: Person) -> str:

@@ -133,8 +133,9 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
         return safety.rests_until_talked(self_coached=self_coached)
     said = on_your_own.reason(rule) if self_coached else ""
     return said or reason(
-        decision, profile.weight_unit, profile.volume_unit, self_coached=self_coached
-    )
+        decision, profile.weight_unit, profile.volume_unit,
+        self_coached=self_coached, stands_g=signoff.stands_g(decided),
+    )  # fmt: skip
 
 
 _NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -145,7 +146,8 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     self_coached, why = is_own_coach(profile), reason_of(profile, decided)
     if decided.status == DecisionStatus.WAITING:
         line = signoff.waiting_line(session, profile, decided)
-        return f"{line}\n\n{words.suggested(why)}"
+        small = signoff.stands_g(decided) is not None
+        return f"{line}\n\n{why if small else words.suggested(why)}"
     if decided.status == DecisionStatus.LAPSED:
         return words.because(lapsed_because(decided), self_coached=self_coached)
     if decided.status in _NOT_AS_PROPOSED:

@@ -11,6 +11,7 @@ from bot.words.common import kind_word
 from bot.words.languages import Sentence, mark, tr
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
+from engine.decision.kept import InShort
 from engine.decision.trace import Trace
 from engine.evidence.deciding import MORNINGS_TO_TRUST
 from engine.written.units import WeightUnit
@@ -54,7 +55,7 @@ def _risk(odds: Odds) -> str:
     return tr("spilling over is unlikely")
 
 
-def odds_in_force(decision: Decision, set_g: float | None = None) -> Odds | None:
+def odds_in_force(decision: Decision | InShort, set_g: float | None = None) -> Odds | None:
     """The odds of the candidate nearest to the figure that was set, or the decision came to."""
     view, carb_g = decision.foresight, decision.carb_g if set_g is None else set_g
     if view is None or view.best is None or view.planned is None or carb_g is None:
@@ -225,6 +226,20 @@ LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spill
 
 #: The same inside a sentence.
 LOOK_WORDS = {"flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over")}
+
+#: How it is said in a sentence of a coach's own.
+LOOK_SAID = {
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled, spilled over, spill over, spilt"),
+}
+own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
+
+
+def look_still_asked(name: str) -> str:
+    return tr(
+        "Is that your verdict on how {name} looked on the day? Tap it, and it counts.", name=name
+    )
 
 
 def look_button(look: str) -> str:

@@ -11,7 +11,9 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
-from engine.decision.rules import RULES, Forecast
+from engine.decision.kept import InShort
+from engine.decision.rule import Forecast
+from engine.decision.rules import RULES
 from engine.values.limits import CAUTION
 
 GATE_SENTENCES = {
@@ -101,23 +103,38 @@ def gate_name(gate: str) -> str:
 
 
 def reason(
-    decision: Decision, weight_unit: str, volume_unit: str, *, self_coached: bool = False
+    decision: Decision | InShort,
+    weight_unit: str,
+    volume_unit: str,
+    *,
+    self_coached: bool = False,
+    stands_g: float | None = None,
 ) -> str:
-    """One to three sentences for the athlete; `own` is somebody without another coach."""
+    """One to three sentences for the athlete; `own` is somebody without another coach.
+
+    `stands_g`: the change that is in force while a larger one waits, so that nobody eats the larger.
+    """
     rule = decision.rule
     if rule in GATE_SENTENCES:
         return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, self_coached=self_coached)
-    said = [foreseen or BY_RULE[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
+    in_force = told
+    if stands_g is not None:
+        in_force = Told(decision, weight_unit, volume_unit, stands_g=stands_g)
+    said = [
+        foreseen or BY_RULE[rule](in_force),
+        _seen_too(told) if foreseen else "",
+        _not_told(told),
+    ]
     if decision.bound == CAUTION:
-        said.append(tr("I won't add carbs on these numbers."))
+        said.append(tr("I won't add carbs on these answers."))
     if decision.tell_coach and not self_coached and not foreseen:
         said.append(tr("Your coach will have a look."))
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: Told, *, self_coached: bool) -> str:
+def _foreseen(decision: Decision | InShort, told: Told, *, self_coached: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace, rule_g = decision.trace, decision.trace.rule_g or 0.0
     if trace.disagree and self_coached:
@@ -159,7 +176,7 @@ def _seen_too(told: Told) -> str:
 LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how sharp the lines are")}
 
 
-def _missing(decision: Decision) -> str:
+def _missing(decision: Decision | InShort) -> str:
     """The answers that nothing is decided without, by name."""
     needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision.ask_again]
     return figures.each_and(needed)

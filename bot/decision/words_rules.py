@@ -9,6 +9,7 @@ from bot.words import figures
 from bot.words.languages import tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
+from engine.decision.kept import InShort
 from engine.evidence.deciding import FLAT_BY, FULL_FROM
 
 
@@ -23,12 +24,23 @@ def change_in_words(change_g: float) -> str:
 class Told:
     """A decision's facts, with the weights and waters as the athlete writes them."""
 
-    def __init__(self, decision: Decision, weight_unit: str, volume_unit: str) -> None:
+    def __init__(
+        self,
+        decision: Decision | InShort,
+        weight_unit: str,
+        volume_unit: str,
+        *,
+        stands_g: float | None = None,
+    ) -> None:
+        """`stands_g`: the change that is in force, where it is not the one that was decided."""
         self.facts: Mapping[str, Any] = decision.trace.facts
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
-        self.change_g = decision.change_g
-        self.change = change_in_words(self.change_g)
+        self.change_g = decision.change_g if stands_g is None else stands_g
+
+    @property
+    def change(self) -> str:
+        return change_in_words(self.change_g)
 
     def weight(self, key: str) -> str:
         return figures.weight(self.facts[key], self._weight_unit)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.words.languages import Sentence, mark, tr
 
 missed = Sentence(
-    "No check-in this morning, so today stays as planned. If you can still send your numbers, "
+    "No check-in this morning, so today stays as planned. If you can still send your answers, "
     "do: they help tomorrow. /checkin"
 )
 paused = Sentence(

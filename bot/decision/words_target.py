@@ -245,7 +245,7 @@ def coach_note(name: str, why: str) -> str:
 
 def no_plan_yet(coach_name: str) -> str:
     return tr(
-        "Saved, thank you. {coach_name} has not set the day, the plan and the limits yet, so there "
+        "Saved, thank you. {coach_name} has not set the event, the plan and the limits yet, so there "
         "is nothing to adjust. You'll hear from me when there is.",
         coach_name=coach_name,
     )

@@ -11,8 +11,9 @@ from bot.core.context import Context
 from bot.core.turn import ChatTurn
 from bot.dialogue import asking, taking
 from bot.dialogue.flow import InvalidAnswer, Step, given_by
-from bot.dialogue.readers import NO, SKIP, YES, said
+from bot.dialogue.readers import NO, NONE, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
+from bot.words.common import none_of_these_button
 from engine.written.late import Late
 from engine.written.units import ParseError, ParseErrorCode
 
@@ -81,9 +82,12 @@ def answered_in_part(
 
 
 def is_bare(text: str) -> bool:
-    """Whether the text is a yes, a no or one figure: meant for what was asked, or for nothing."""
+    """Whether the text is a yes, a no, "none of these" or one figure: meant for what was asked, or for
+    nothing.
+    """
     plain = text.strip().rstrip(" .!")
-    return any(said(plain, words) for words in (YES, NO, SKIP)) or bool(_FIGURE.fullmatch(plain))
+    words = (YES, NO, SKIP, NONE, none_of_these_button())
+    return any(said(plain, one) for one in words) or bool(_FIGURE.fullmatch(plain))
 
 
 def attempted(
@@ -95,7 +99,8 @@ def attempted(
     coach: bool = False,
 ) -> bool:
     """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
-    a city misspelt; from a `coach`, any word or two. Anything else was said of one's own accord.
+    a bare yes or no, a city misspelt; from a `coach`, any word or two. Anything else was said of one's
+    own accord.
     """
     step = _step(question, flows)
     if step is None:
@@ -106,6 +111,8 @@ def attempted(
         cause = unread.__cause__
     else:
         return False
+    if is_bare(text):
+        return True
     words = text.split()
     if (coach and len(words) <= 2) or all(_is_figure(word) for word in words):
         return True

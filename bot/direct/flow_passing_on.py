@@ -8,6 +8,7 @@ from bot.direct import words_passing_on as words
 from bot.words import invalid_answers
 
 SEND, OTHER, LEAVE = "send", "other", "leave"
+SURE = "sure"  # the question whether they go to whom they seem to be for
 OWN = "own"  # for nobody else: a note of one's own, or a word to one's own coach
 IN_A_ROW = 3
 
@@ -18,7 +19,7 @@ def _named(answers: Answers) -> bool:
 
 def _read_sure(text: str, answers: Answers) -> str:
     word = text.strip().lower()
-    if said(text, YES) or word == SEND:
+    if said(text, YES) or said(text, words.SENDS) or word == SEND:
         return SEND
     if said(text, NO) or word == LEAVE:
         return LEAVE
@@ -51,7 +52,7 @@ PASS_ON = Flow(
     id="coach-pass-on",
     steps=(
         Step(
-            key="sure",
+            key=SURE,
             ask=lambda answers: words.ask_sure(answers["_name"], answers["_text"]),
             read=_read_sure,
             choices=_sure,

@@ -13,7 +13,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
 from bot.direct import direct_messages as messages_across
-from bot.direct import replies
+from bot.direct import replies, unsent
 from bot.direct import words_passing_on as words
 from bot.direct.flow import TO_ATHLETE
 from bot.direct.flow_passing_on import LEAVE, OTHER, OWN, PASS_ON
@@ -197,7 +197,7 @@ def _ask(
         [one.person_id, _name(turn.session, one)] for one in everybody if one.person_id != coach.id
     ]
     own = _own(turn.session, coach)
-    asking.open_question(
+    question = asking.open_question(
         turn, coach, PASS_ON, concurrent=True,
         subject_id=meant.person_id if meant is not None else None,
         answers={
@@ -207,6 +207,7 @@ def _ask(
             "_name": _name(turn.session, meant) if meant is not None else "",
         },
     )  # fmt: skip
+    unsent.wait(turn, question)
 
 
 def _with_first(first: AthleteProfile, others: Sequence[AthleteProfile]) -> list[AthleteProfile]:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bot.core import cards
-from bot.core.routes import ATHLETE, Command, tap, view
+from bot.core.routes import ATHLETE, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.direct import direct_messages as messages_across
-from bot.direct import passing_on
+from bot.direct import passing_on, unsent
 from bot.direct import words as direct_words
 from bot.direct.buttons import REPLY
 from bot.direct.flow import TO_ATHLETE, TO_COACH
@@ -32,4 +32,5 @@ FEATURE = Feature(
         FlowBinding(TO_COACH, messages_across.reply_given),
         FlowBinding(PASS_ON, passing_on.answered),
     ),
+    duties=(Duty(unsent.UNSENT, unsent.remind, "a coach's words that were not sent yet"),),
 )

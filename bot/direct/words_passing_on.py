@@ -8,6 +8,10 @@ from bot.core.incoming import Media
 from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 from bot.words.quoting import shown
+from engine.written.late import Late
+
+#: What a coach types to the question whether to send their words.
+SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do")
 
 # To the athlete
 
@@ -29,6 +33,16 @@ may_drink = Sentence(
     "thirst asks for."
 )
 food_hint = Sentence("/food shows what fits your targets today.")
+
+
+def water_hint(water: str) -> str:
+    return tr(
+        "Your plan has {water} of water for today, over the whole day; when you're thirsty you may "
+        "always drink more, in small sips.",
+        water=water,
+    )
+
+
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
     "local emergency number."
@@ -56,7 +70,19 @@ def about(said: str) -> str:
 
 
 def ask_sure(name: str, text: str) -> str:
-    return tr("For {name}:\n“{text}”\n\nShall I send it?", name=name, text=shown(text))
+    asked = tr("For {name}:\n“{text}”\n\nShall I send it?", name=name, text=shown(text))
+    if not _GRAMS.search(text):
+        return asked
+    hint = tr(
+        "These are only words: they change no target. To set a day's carbs, type {name}'s name and "
+        "tap Set a day by hand.",
+        name=name,
+    )
+    return f"{asked}\n{hint}"
+
+
+#: A number that may be a day's carbs, in a text too short to be about anything else.
+_GRAMS = Late(r"^(?:\D{1,40}\s)?\d{2,3}(?![\d.,:%])(?:\s\D{0,20}|\s?g\D{0,20})?$")
 
 
 def ask_to(text: str) -> str:
@@ -72,6 +98,7 @@ note_to_self_button = Sentence("Note to myself")
 
 not_a_name = Sentence("I don't know whom you mean. Tap a name, or type it.")
 not_sent = Sentence("Not sent.")
+not_sent_yet = Sentence("These words have not gone out yet.")
 
 
 def to_my_coach_button(name: str) -> str:

@@ -156,13 +156,13 @@ def still_left(left: Aim, *, self_coached: bool) -> str:
     """`own`: somebody without another coach."""
     if self_coached:
         return tr(
-            "No meal time is left today, but {left} are. Don't force it: set a later meal under Meal "
-            "times, or leave it.",
+            "No meal is left today. Still to eat: {left}. Don't force it: set a later meal under "
+            "Meal times, or leave it.",
             left=macros(left),
         )
     return tr(
-        "No meal time is left today, but {left} are. Don't force it: tell your coach, or set a "
-        "later meal under Meal times.",
+        "No meal is left today. Still to eat: {left}. Don't force it: tell your coach, or set a later "
+        "meal under Meal times.",
         left=macros(left),
     )
 

@@ -23,7 +23,8 @@ from engine.decision.replay import (
     of_this_version,
     result_differs,
 )
-from engine.decision.rules import RULES, Rule
+from engine.decision.rule import Rule
+from engine.decision.rules import RULES
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS
 

@@ -73,7 +73,10 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         _decide(turn, profile, lead=None)
     elif moods:
         person = get_person(turn.session, profile.person_id)
-        text = advice.mood(moods, coach, turn.context.helpline)
+        beside = [
+            flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
+        ]
+        text = advice.mood(moods, coach, turn.context.helpline, beside=beside)
         say_to(turn, person, text)
         _decide(turn, profile, lead=None)
     else:

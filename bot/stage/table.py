@@ -19,6 +19,7 @@ FEATURE = Feature(
     commands=(
         Command("stage", BOTH, stage_views.show, words.menu, rank=240),
         Command("late", BOTH, stage_views.late, words.late_menu, takes_words=True, rank=250),
+        Command("early", BOTH, stage_views.early, takes_words=True),
     ),
     taps=(
         tap(buttons.ON_STAGE, BOTH, stage_views.tapped, words.day_not_here),

@@ -72,11 +72,19 @@ def show(turn: Act) -> None:
 
 def late(turn: Act) -> None:
     """`/late 45`."""
-    minutes = parse_delay(
-        f"late {turn.words}" if turn.words[:1].isdigit() else turn.words, language()
-    )
+    _moved_by_words(turn, "late")
+
+
+def early(turn: Act) -> None:
+    """`/early 20`."""
+    _moved_by_words(turn, "early")
+
+
+def _moved_by_words(turn: Act, way: str) -> None:
+    said = f"{way} {turn.words}" if turn.words[:1].isdigit() else turn.words
+    minutes = parse_delay(said, language())
     if minutes is None:
-        say_to(turn, turn.person, words.how_late())
+        _ask_how_much(turn, turn.person)
         return
     _move_or_ask(turn, turn.person, minutes)
 
@@ -87,10 +95,27 @@ def heard_delay(turn: Turn, person: Person, text: str) -> bool:
         return False
     minutes = parse_delay(text, language())
     if minutes is None:
-        say_to(turn, person, words.how_late())
+        _ask_how_much(turn, person)
     else:
         _move_or_ask(turn, person, minutes)
     return True
+
+
+def _ask_how_much(turn: Turn, person: Person) -> None:
+    """With the amounts to tap, where it is plain whose day is meant."""
+    days = _running_days(turn, person)
+    if not days:
+        say_to(turn, person, words.day_not_here())
+        return
+    keys = _amounts(days[0][0].person_id) if len(days) == 1 else []
+    say_to(turn, person, words.how_late(), buttons=keys)
+
+
+def _amounts(athlete: int) -> list[list[Button]]:
+    return [
+        [Button(words.late_button(n), LATE(athlete, n)) for n in LATE_BY],
+        [Button(words.early_button(n), LATE(athlete, -n)) for n in EARLY_BY],
+    ]
 
 
 def tapped(turn: Act, pressed: OnStage) -> None:
@@ -195,7 +220,7 @@ def _move(
     for reader in (person, *_others(turn.session, person, profile)):
         with speaking_to(reader):
             lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-            say_day(turn, reader, profile, lead=lead)
+            say_day(turn, reader, profile, lead=lead, rest=True)
 
 
 def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: StageRow) -> None:
@@ -226,10 +251,13 @@ def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: Event
     )  # fmt: skip
 
 
-def say_day(turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = "") -> None:
+def say_day(
+    turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = "", rest: bool = False
+) -> None:
+    """The day's times below `lead`; of the `rest` only what is still ahead."""
     event = current_event(turn.session, profile.person_id)
     assert event is not None
-    text, keys = _view(turn, reader, profile, event)
+    text, keys = _view(turn, reader, profile, event, rest=rest)
     text = f"{lead}\n\n{text}" if lead else text
     say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
 
@@ -246,7 +274,7 @@ def readers(session: Session, profile: AthleteProfile) -> list[Person]:
 
 
 def _view(
-    turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow
+    turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow, *, rest: bool = False
 ) -> tuple[str, Buttons]:
     row, id = stage_day.stage_row(turn.session, event), profile.person_id
     if row is None or row.cancelled_at is not None:
@@ -256,7 +284,7 @@ def _view(
     entries = [
         (entry, done)
         for entry, done in stage_day.entries_of(row)
-        if resting is None or done or entry.kind is not Kind.PUMP
+        if (resting is None or done or entry.kind is not Kind.PUMP) and not (rest and done)
     ]
     text = words.timetable(
         name_of(turn.session, id), entries, event.zone,
@@ -267,8 +295,7 @@ def _view(
     keys = []
     if stage_day.running(row, turn.context):
         keys = [
-            [Button(words.late_button(n), LATE(id, n)) for n in LATE_BY],
-            [Button(words.early_button(n), LATE(id, -n)) for n in EARLY_BY],
+            *_amounts(id),
             [
                 Button(words.change_button(), ON_STAGE(StageView.SET, id)),
                 Button(words.cancel_button(), ON_STAGE(StageView.OFF, id)),

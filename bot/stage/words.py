@@ -117,7 +117,9 @@ is_cancelled = Sentence(
 )
 
 how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
-day_not_here = Sentence("There is no timetable running that this could move. /stage shows the day.")
+day_not_here = Sentence(
+    "There is no timetable running that could be moved later or earlier. /stage shows the day."
+)
 day_over = Sentence("The last class is over, so nothing is left to move.")
 
 

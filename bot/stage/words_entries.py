@@ -45,6 +45,11 @@ def line(entry: Entry, classes: int) -> str:
     if "+" in entry.key:
         message = ENTRIES_AGAIN.get(entry.kind, message)
     said = tr(message, litres=_sips(), minutes=_pump_minutes())
+    if classes > 1 and entry.class_number and entry.kind is Kind.SIPS:
+        return tr(
+            "from here sips for class {number}, about {litres} up to the stage; thirsty: drink",
+            number=entry.class_number, litres=_sips(),
+        )  # fmt: skip
     if classes > 1 and entry.class_number and entry.kind in OF_A_CLASS:
         return tr("{what}, class {number}", what=said, number=entry.class_number)
     return said

@@ -21,6 +21,8 @@ MARKS, AXIS = 420, 60
 LEAST_SPAN = 2.0  # kg or lb
 #: Days without a weight over which no line is drawn.
 GAP = 10
+#: To where the heading above the weights may reach.
+HEADING_TO = 340
 #: Marks of events: a trial is hollow, what counts is solid.
 SHAPES = {"trial": ("D", c.PAPER), "show": ("D", c.INK), "shoot": ("s", c.INK)}
 
@@ -130,6 +132,20 @@ def _months(page: Canvas, season: Season, time: _Time, top: float, bottom: float
     if time.first <= season.today <= end:
         x = time.x(season.today)
         page.line([(x, top), (x, bottom)], colour=c.INK, width=5, above=1)
+        _today(page, x, top)
+
+
+def _today(page: Canvas, x: float, top: float) -> None:
+    """What the thick line is, above it, unless the heading stands there."""
+    if x < HEADING_TO:
+        return
+    label = week_words.today_label()
+    right = x + len(label) * TEXT * 0.4 > WIDTH - 10
+    at = WIDTH - 10 if right else x
+    wide = page.words(
+        at, top - 22, label, size=TEXT - 4, align="right" if right else "center", room=140
+    )
+    page.box(at - (wide if right else wide / 2), top - 42, wide, 40, fill=c.PAPER, above=3)
 
 
 def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: float) -> None:

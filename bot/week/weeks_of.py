@@ -10,7 +10,7 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
@@ -152,15 +152,42 @@ def weeks_of_one(
     return weeks_of(session, [athlete_id], until=until)[athlete_id]
 
 
+class _Morning(NamedTuple):
+    """What is read of a check-in, column by column."""
+
+    id: int
+    weight_kg: float | None
+    fullness: int | None
+    sharpness: int | None
+    water_l: float | None
+    carb_eaten_g: float | None
+    gut: str | None
+    sleep_h: float | None
+    symptoms: Sequence[str]
+    note: str
+
+
+class _Expected(NamedTuple):
+    """What a morning was expected to show."""
+
+    low_kg: float | None = None
+    high_kg: float | None = None
+    fullness: int | None = None
+
+
+_UNKNOWN = _Expected()
+_NEITHER = (None, None)
+
+
 @dataclass(slots=True)
 class _Told:
     """What the tables hold of some athletes, each by (athlete, date)."""
 
-    mornings: dict[tuple[int, dt.date], Any]  # the columns of `_OF_A_MORNING`
+    mornings: dict[tuple[int, dt.date], _Morning]
     set_days: dict[tuple[int, dt.date], tuple[float, str]]  # the figure, and who set it
     reported: dict[tuple[int, dt.date], list[str]]
     seen: dict[tuple[int, dt.date], list[Observed]]
-    decided: Mapping[int, Mapping[str, Any]]  # the newest on a morning, by its check-in
+    expected: Mapping[int, _Expected]  # by the newest decision of a morning, by its check-in
     setting: dict[tuple[int, dt.date], tuple[str, str]] = field(default_factory=dict)
 
 
@@ -221,7 +248,7 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
             record["expected_fullness"].as_integer().label("expected_fullness"),
         )
         .where(table.athlete_id.in_(athletes), table.sets_date >= first, table.sets_date <= last)
-        .order_by(table.id)
+        .order_by(table.athlete_id, table.id)
     )  # fmt: skip
     reported: dict[tuple[int, dt.date], list[str]] = defaultdict(list)
     for report in session.exec(reports.order_by(col(SymptomReport.id))):
@@ -235,36 +262,31 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
     seen: dict[tuple[int, dt.date], list[Observed]] = defaultdict(list)
     for look in session.exec(looks.order_by(col(CoachLookRow.id))):
         seen[look.athlete_id, look.date].append(observed_of(look))
-    decided: dict[int, dict[str, Any]] = {}
+    expected: dict[int, _Expected] = {}
     setting: dict[tuple[int, dt.date], tuple[str, str]] = {}
-    for one in session.connection().execute(decisions):
-        decided[one.checkin_id] = {
-            "band": {"low_kg": one.low_kg, "high_kg": one.high_kg},
-            "expected_fullness": one.expected_fullness,
-        }
-        if one.status != DecisionStatus.REPLACED:
-            setting[one.athlete_id, one.sets_date] = str(one.rule), one.status
+    # Rows are taken apart at once: by its name a column takes longer than all of them so.
+    for checkin, athlete, day, status, rule, *of_morning in session.connection().execute(decisions):
+        expected[checkin] = _Expected(*of_morning)
+        if status != DecisionStatus.REPLACED:
+            setting[athlete, day] = str(rule), status
     return _Told(
         mornings={
-            (row.athlete_id, row.date): row
-            for row in _columns(session, CheckInRow, _OF_A_MORNING, athletes, first, last)
+            (athlete, day): _Morning(*answers)
+            for athlete, day, *answers in _columns(
+                session, CheckInRow, _Morning._fields, athletes, first, last
+            )
         },
         set_days={
-            (row.athlete_id, row.date): (row.carb_g, row.by)
-            for row in _columns(session, DaySetRow, _OF_A_SET_DAY, athletes, first, last)
+            (athlete, day): (carb_g, by)
+            for athlete, day, carb_g, by in _columns(
+                session, DaySetRow, ("carb_g", "by"), athletes, first, last
+            )
         },
         reported=reported,
         seen=seen,
-        decided=decided,
+        expected=expected,
         setting=setting,
     )
-
-
-_OF_A_MORNING = (
-    "id", "athlete_id", "date", "weight_kg", "fullness", "sharpness", "water_l", "carb_eaten_g",
-    "gut", "sleep_h", "symptoms", "note",
-)  # fmt: skip
-_OF_A_SET_DAY = ("athlete_id", "date", "carb_g", "by")
 
 
 def _columns(
@@ -275,9 +297,9 @@ def _columns(
     first: dt.date,
     last: dt.date,
 ) -> Iterable[Any]:
-    """So many rows that only what is read of them is fetched, and no object made of each."""
+    """Athlete, date and these columns of each; of so many rows no objects are made."""
     columns = table.__table__.c  # type: ignore[union-attr]
-    query = pick(*(columns[name] for name in names)).where(
+    query = pick(*(columns[name] for name in ("athlete_id", "date", *names))).where(
         columns.athlete_id.in_(athletes), columns.date >= first, columns.date <= last
     )
     return session.connection().execute(query)
@@ -293,18 +315,22 @@ def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRo
         active=event.active,
         waits=event.waits,
         look=event.look,
-        days=tuple(_day(event, out, plan.get(out), told) for out in PLAN_DAYS),
+        days=tuple(
+            [_day(event.athlete_id, event.day, out, plan.get(out), told) for out in PLAN_DAYS]
+        ),
     )
 
 
-def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told) -> DayRow:
-    date = event.day - days_out * _DAY
-    key = event.athlete_id, date
-    morning, after = told.mornings.get(key), told.mornings.get((event.athlete_id, date + _DAY))
-    set_carb_g, set_by = told.set_days.get(key, (None, None))
-    rule, status = told.setting.get(key, (None, None))
-    eye = most_careful(told.seen.get(key, ()))
-    reported = tuple(told.reported.get(key, ()))
+def _day(
+    athlete_id: int, event: dt.date, days_out: int, planned: DayTarget | None, told: _Told
+) -> DayRow:
+    date = event - days_out * _DAY
+    key = athlete_id, date
+    morning, after = told.mornings.get(key), told.mornings.get((athlete_id, date + _DAY))
+    set_carb_g, set_by = told.set_days.get(key, _NEITHER)
+    rule, status = told.setting.get(key, _NEITHER)
+    eye = most_careful(told.seen[key]) if key in told.seen else None
+    reported = tuple(told.reported[key]) if key in told.reported else ()
     return DayRow(
         date=date, days_out=days_out, planned=planned, rule=rule, status=status,
         set_carb_g=set_carb_g, set_by=set_by,
@@ -316,18 +342,16 @@ def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told)
     )  # fmt: skip
 
 
-def _answered(morning: Any, reported: tuple[str, ...], told: _Told) -> dict[str, Any]:
+def _answered(morning: _Morning, reported: tuple[str, ...], told: _Told) -> dict[str, Any]:
     """What the day's own morning said, and what that morning's decision had expected."""
-    decision = told.decided.get(morning.id, {})
-    band = decision.get("band") or {}
+    expected = told.expected.get(morning.id, _UNKNOWN)
     # Somebody who only tapped that something is wrong has not answered the morning's questions.
     answers = (morning.weight_kg, morning.fullness, morning.sharpness, morning.water_l)
     return {
         "answered": any(answer is not None for answer in answers),
         "weight_kg": morning.weight_kg, "fullness": morning.fullness,
         "sharpness": morning.sharpness, "gut": morning.gut, "sleep_h": morning.sleep_h,
-        "note": morning.note, "band_low_kg": band.get("low_kg"),
-        "band_high_kg": band.get("high_kg"),
-        "expected_fullness": decision.get("expected_fullness"),
+        "note": morning.note, "band_low_kg": expected.low_kg, "band_high_kg": expected.high_kg,
+        "expected_fullness": expected.fullness,
         "symptoms": tuple(dict.fromkeys([*morning.symptoms, *reported])),
     }  # fmt: skip

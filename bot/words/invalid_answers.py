@@ -62,6 +62,7 @@ def _with_unit(value: str | float | None, facts: Facts) -> str:
     unit = str(facts.get("unit") or "")
     if unit == "days":
         unit = tr("days")
+    unit = "L" if unit == "l" else unit
     return f"{_number(value)} {unit}".strip()
 
 
@@ -83,7 +84,15 @@ def _hinted(sentence: str, facts: Facts) -> str:
     return sentence + " " + tr("Did you mean {hint}?", hint=figures.in_digits(str(facts["hint"])))
 
 
+def cannot_be_right(facts: Facts) -> str:
+    """Of a figure beside which what was meant is offered, which says more than what is allowed."""
+    given = _with_unit(facts["given"], facts) if "given" in facts else tr("That")
+    return tr("{given} can't be right.", given=given)
+
+
 def _implausible(facts: Facts) -> str:
+    if facts.get("hint"):
+        return _hinted(cannot_be_right(facts), facts)
     given = _with_unit(facts["given"], facts) if "given" in facts else tr("That")
     wanted = _range(facts)
     sentence = (
@@ -91,8 +100,6 @@ def _implausible(facts: Facts) -> str:
         if wanted
         else tr("{given} can't be right.", given=given)
     )
-    if facts.get("hint"):
-        return _hinted(sentence, facts)
     return sentence + " " + tr("Please check it and send it again.")
 
 

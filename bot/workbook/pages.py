@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import isnan
 from typing import TYPE_CHECKING, Any
 
 from bot.words.languages import tr
@@ -64,18 +65,28 @@ def cells(frame: pd.DataFrame, columns: tuple[Column, ...]) -> list[tuple[Any, .
 
 
 def _plain(series: pd.Series[Any], kind: Kind) -> list[Any]:
-    """The cells as Python has them, None for what is not known, whole numbers as such."""
-    unknown = series.isna().tolist()
+    """The cells as Python has them, None for what is not known, whole numbers as such.
+
+    Most of what stands in a column stands there many times: each is looked at once.
+    """
     if kind is Kind.NUMBER:
-        rounded = series.astype(float).round(3).tolist()
-        return [
-            None if gone else int(value) if value == int(value) else value
-            for value, gone in zip(rounded, unknown, strict=True)
-        ]
-    return [
-        None if gone or value == "" else value
-        for value, gone in zip(series.tolist(), unknown, strict=True)
-    ]
+        values = series.astype(float).round(3).tolist()
+        plain = {value: _figure(value) for value in set(values)}
+    else:
+        values = (series.dt.to_pydatetime() if kind is Kind.MOMENT else series).tolist()
+        plain = {value: _said(value) for value in set(values)}
+    return [plain[value] for value in values]
+
+
+def _figure(value: float) -> float | None:
+    if isnan(value):
+        return None
+    return int(value) if value.is_integer() else value
+
+
+def _said(value: Any) -> Any:
+    """None where nothing was said: what is unknown to pandas is unlike itself."""
+    return None if value is None or value == "" or value != value else value  # noqa: PLR0124
 
 
 def _readme(pages: Sequence[Page], whose: str, made_on: str) -> Page:

@@ -12,6 +12,7 @@ from functools import cache
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
@@ -21,7 +22,7 @@ from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
 from bot.past_weeks.importing import imported_events
 from bot.people.changes import Change
-from bot.store.base import id_of
+from bot.store.base import UTCDateTime, id_of
 from bot.store.batches import batches
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.debrief import DebriefRow
@@ -166,22 +167,24 @@ def checkins(session: Session, ids: Sequence[int]) -> Iterator[Record]:
         query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
         looks |= {(row.athlete_id, row.date): row for row in session.exec(query)}
     said = _once_each(names.word)
-    for row in _rows(session, CheckInRow, _OF_A_CHECKIN, ids):
-        seen = looks.get((row.athlete_id, row.date))
+    for (
+        athlete_id, day, answered_at, weight_kg, fullness, sharpness, water_l, carb_eaten_g, gut,
+        sleep_h, urine_colour, resting_pulse, training_done, symptoms, note,
+    ) in _rows(session, CheckInRow, _OF_A_CHECKIN, ids):  # fmt: skip
+        seen = looks.get((athlete_id, day))
         yield {
-            "athlete_id": row.athlete_id, "date": row.date,
-            "answered_at": row.answered_at,
-            "weight_kg": row.weight_kg, "fullness": row.fullness, "sharpness": row.sharpness,
+            "athlete_id": athlete_id, "date": day, "answered_at": answered_at,
+            "weight_kg": weight_kg, "fullness": fullness, "sharpness": sharpness,
             "coach_look": words.look_seen(seen.look) if seen else "",
             "coach_sharpness": seen.sharpness if seen else None,
-            "water_l": row.water_l, "carb_eaten_g": row.carb_eaten_g,
-            "gut": said(row.gut) if row.gut else "", "sleep_h": row.sleep_h,
-            "urine_colour": row.urine_colour, "resting_pulse": row.resting_pulse,
-            "training": words.training_done(row.training_done),
+            "water_l": water_l, "carb_eaten_g": carb_eaten_g,
+            "gut": said(gut) if gut else "", "sleep_h": sleep_h,
+            "urine_colour": urine_colour, "resting_pulse": resting_pulse,
+            "training": words.training_done(training_done),
             "symptoms": ", ".join(
-                symptom_name(s) for s in row.symptoms if not s.startswith(READINGS)
+                [symptom_name(s) for s in symptoms if not s.startswith(READINGS)]
             ),
-            "note": row.note,
+            "note": note,
         }  # fmt: skip
 
 
@@ -202,12 +205,20 @@ def _rows(
     columns: Sequence[str],
     ids: Sequence[int],
 ) -> Iterator[Any]:
-    """Only what is read of so many rows; oldest first."""
+    """Only what is read of so many rows, in the order of `columns`; each athlete's oldest first.
+
+    Instants are as the driver has them, all in UTC: what reads them here takes that for granted.
+    """
     of = table.__table__.c  # type: ignore[union-attr]
+    wanted = [
+        type_coerce(of[name], DateTime()) if isinstance(of[name].type, UTCDateTime) else of[name]
+        for name in columns
+    ]
     session.flush()
     for chunk in batches(ids):
-        query = pick(*(of[name] for name in columns)).where(of.athlete_id.in_(chunk))
-        yield from session.connection().execute(query.order_by(of.id))
+        # In the order of the index: sorted otherwise, whole decisions would be put aside first.
+        query = pick(*wanted).where(of.athlete_id.in_(chunk)).order_by(of.athlete_id, of.id)
+        yield from session.connection().execute(query)
 
 
 def _once_each(say: Callable[[str], str]) -> Callable[[str], str]:
@@ -217,23 +228,29 @@ def _once_each(say: Callable[[str], str]) -> Callable[[str], str]:
 
 def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
     outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
+    units = {
+        number: (profile.weight_unit, profile.volume_unit)
+        for number, profile in who.profiles.items()
+    }
     # Whole histories are in `case`: nothing here reads them.
-    for row in _rows(session, DecisionRow, _OF_A_DECISION, ids):
-        decision, profile = decided_in_short(row.decision), who.profiles[row.athlete_id]
+    for (
+        athlete_id, sets_date, came_to, became, carb_g, planned_carb_g, kept, made_at, signed_by,
+        signed_at,
+    ) in _rows(session, DecisionRow, _OF_A_DECISION, ids):  # fmt: skip
+        decision = decided_in_short(kept)
         odds = odds_in_force(decision)
-        waited = (row.signed_at - row.made_at).total_seconds() / 60 if row.signed_at else None
         yield {
-            "athlete_id": row.athlete_id, "date": decision.date,
-            "sets_date": row.sets_date, "outcome": outcome(row.outcome),
-            "status": status(row.status), "planned_carb_g": row.planned_carb_g,
-            "carb_g": row.carb_g, "change_g": decision.change_g, "rule": rule(decision.rule),
+            "athlete_id": athlete_id, "date": decision.date, "sets_date": sets_date,
+            "outcome": outcome(came_to), "status": status(became),
+            "planned_carb_g": planned_carb_g, "carb_g": carb_g, "change_g": decision.change_g,
+            "rule": rule(decision.rule),
             "bound": words_reasons.bound_name(decision.bound) if decision.bound else "",
-            "reason": words_reasons.reason(decision, profile.weight_unit, profile.volume_unit),
-            **{f"{look}_percent": 100 * getattr(odds, look) if odds is not None else None
-               for look in ("flat", "full", "spilled")},
-            "made_at": row.made_at,
-            "signed_by": who.named(row.signed_by),
-            "signed_at": row.signed_at, "sign_off_min": waited,
+            "reason": words_reasons.reason(decision, *units[athlete_id]),
+            "flat_percent": 100 * odds.flat if odds is not None else None,
+            "full_percent": 100 * odds.full if odds is not None else None,
+            "spilled_percent": 100 * odds.spilled if odds is not None else None,
+            "made_at": made_at, "signed_by": who.named(signed_by), "signed_at": signed_at,
+            "sign_off_min": (signed_at - made_at).total_seconds() / 60 if signed_at else None,
         }  # fmt: skip
 
 

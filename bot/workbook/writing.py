@@ -8,6 +8,7 @@ import zipfile
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from functools import cache
+from itertools import repeat
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -34,6 +35,8 @@ _WIDE = {
 _README_WIDTHS = (24, 36, 10, 20, 70)
 _MARGIN = 0.4  # inches
 _END_OF_ROWS = b"</sheetData>"
+_QUICK = 1  # of zlib's levels: what is written is nearly all repeated, and higher ones gain little
+_PLACE = "\0"  # the number of a row until it is known; `sayable` leaves none in what people say
 _ESCAPED = {"\r": "&#13;"}  # a bare one would be read back as the end of a line
 
 
@@ -57,7 +60,7 @@ def xlsx(pages: Sequence[Page]) -> bytes:
     out = io.BytesIO()
     with (
         zipfile.ZipFile(headed) as source,
-        zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED, compresslevel=3) as target,
+        zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED, compresslevel=_QUICK) as target,
     ):
         parts = {f"xl/worksheets/sheet{n}.xml": n - 1 for n in range(1, len(pages) + 1)}
         for name in source.namelist():
@@ -82,19 +85,20 @@ def _rows(page: Page, styles: Sequence[int]) -> str:
         return ""
     *of_columns, risky = styles
     columns = [
-        _figures(get_column_letter(number), style, values)
-        if column.kind is Kind.NUMBER
-        else _cells(get_column_letter(number), style, risky, values)
-        for number, (column, style, values) in enumerate(
-            zip(page.columns, of_columns, zip(*page.rows, strict=True), strict=True), start=1
+        _cells(get_column_letter(number), style, risky, values)
+        for number, (style, values) in enumerate(
+            zip(of_columns, zip(*page.rows, strict=True), strict=True), start=1
         )
     ]
     begun = [
-        f'<row r="{number}">' if lines == 1
-        else f'<row r="{number}" ht="{LINE * lines}" customHeight="1">'
-        for number, lines in enumerate(_lines(page), start=2)
+        f'<row r="{_PLACE}">' if lines == 1
+        else f'<row r="{_PLACE}" ht="{LINE * lines}" customHeight="1">'
+        for lines in _lines(page)
     ]  # fmt: skip
-    return "</row>".join(["".join(row) for row in zip(begun, *columns, strict=True)]) + "</row>"
+    rows = zip(begun, *columns, repeat("</row>"))
+    return "".join(
+        ["".join(row).replace(_PLACE, str(number)) for number, row in enumerate(rows, start=2)]
+    )
 
 
 def _lines(page: Page) -> list[int]:
@@ -105,32 +109,20 @@ def _lines(page: Page) -> list[int]:
             width = _width(page, number)
             said = [row[number] for row in page.rows]
             lines = {
-                text: lines_of(text, width) if isinstance(text, str) else 1
-                for text in dict.fromkeys(said)
+                text: lines_of(text, width) if isinstance(text, str) else 1 for text in set(said)
             }
-            most = [max(so_far, lines[text]) for so_far, text in zip(most, said, strict=True)]
+            if max(lines.values(), default=1) > 1:
+                most = [max(so_far, lines[text]) for so_far, text in zip(most, said, strict=True)]
     return most
 
 
-def _figures(letter: str, style: int, values: Sequence[Any]) -> list[str]:
-    """A column of numbers from row 2 on; "" for a cell that is empty."""
-    ends = {value: f'" s="{style}"><v>{value}</v></c>' for value in values if value is not None}
-    begin = f'<c r="{letter}'
-    return [
-        "" if value is None else f"{begin}{number}{ends[value]}"
-        for number, value in enumerate(values, start=2)
-    ]
-
-
 def _cells(letter: str, style: int, risky: int, values: Sequence[Any]) -> list[str]:
-    """A column of anything, of which most stands there many times."""
-    ends = {
-        value: _end(value, style, risky) for value in dict.fromkeys(values) if value is not None
+    """A column from row 2 on, "" for a cell that is empty; most of it stands there many times."""
+    begin = f'<c r="{letter}{_PLACE}"'
+    cells = {
+        value: "" if value is None else begin + _end(value, style, risky) for value in set(values)
     }
-    return [
-        "" if value is None else f'<c r="{letter}{number}"{ends[value]}'
-        for number, value in enumerate(values, start=2)
-    ]
+    return [cells[value] for value in values]
 
 
 def _end(value: str | float | date, style: int, risky: int) -> str:
@@ -233,8 +225,7 @@ def csv_zip(pages: Sequence[Page]) -> bytes:
         for page in pages:
             # One instant for all, so that the same rows make the same bytes.
             entry = zipfile.ZipInfo(f"{page.id}.csv", (1980, 1, 1, 0, 0, 0))
-            entry.compress_type = zipfile.ZIP_DEFLATED
-            archive.writestr(entry, _csv(page))
+            archive.writestr(entry, _csv(page), zipfile.ZIP_DEFLATED)
     return out.getvalue()
 
 

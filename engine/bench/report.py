@@ -9,7 +9,7 @@ import numpy as np
 
 from engine.bench.chance import Week
 from engine.bench.knowing import all_knowing
-from engine.bench.rows import BY_ID
+from engine.bench.rows import BY_ID, SHIPPED
 from engine.bench.setting import DAYS_OUT, ORDINARY, Client, clients, planned_g
 from engine.bench.week import Ended, Policy, prior_after, weeks_behind
 from engine.bench.worlds import WORLDS
@@ -93,7 +93,7 @@ def bench(
     seeds: Sequence[int],
     *,
     worlds: Sequence[str] = tuple(WORLDS),
-    policies: Sequence[str] = tuple(BY_ID),
+    policies: Sequence[str] = SHIPPED,
     trials: int = 2,
     spread: Run = one_by_one,
 ) -> dict[str, object]:
@@ -203,18 +203,19 @@ def table(found: dict[str, object]) -> str:
     """The findings for a terminal: a row a world and policy, with 0, 1, 2 trials behind."""
     rows = found["rows"]
     assert isinstance(rows, list)  # for the type checker
+    wide = max(len("policy"), *(len(row["policy"]) for row in rows))
     lines = [
         f"{found['athletes']} virtual athletes a world, seeds {found['seeds']}. Share of what an "
         "all-knowing choice gains over the fixed plan (its standard error),",
         "share made worse by over 0.05, odds' mean distance from what came, 80 % weight band; "
         "with no trial behind, then one, then two.",
-        f"{'world':12} {'policy':18} {'most*':>5}  {'no trial':28} {'one':28} {'two':28} broken",
+        f"{'world':12} {'policy':{wide}} {'most*':>5}  {'no trial':28} {'one':28} {'two':28} broken",
     ]
     for row in rows:
         cells = [_cell(one) for one in row["by_trials"]]
         broken = sum(one["limits_broken"] for one in row["by_trials"])
         lines.append(
-            f"{row['world']:12} {row['policy']:18} {row['inside_limits']:5.0%}  "
+            f"{row['world']:12} {row['policy']:{wide}} {row['inside_limits']:5.0%}  "
             + " ".join(f"{cell:28}" for cell in cells)
             + f" {broken}"
         )

@@ -51,6 +51,7 @@ class Policy:
     finished: int = 0  # weeks of other athletes of that world that the prior rests on
     limits: LimitsOf = suggested
     trouble: Trouble = ORDINARY
+    without: frozenset[str] = frozenset()  # rules that are left out, to see what each is worth
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -165,7 +166,8 @@ class Practice:
                 trials=one.trials,
                 prior=self.prior,
                 forecast=ForecastUse.PROPOSES if self.policy.foresight else ForecastUse.RULES_ONLY,
-            )
+            ),
+            without=self.policy.without,
         )
         silent = decision.needs_sign_off and not self.policy.answers
         grams = decision.lapse_g if silent else decision.carb_g

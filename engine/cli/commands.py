@@ -14,7 +14,7 @@ from pathlib import Path
 
 from engine.bench.protocol import BadProtocol, read_protocol, simulate
 from engine.bench.report import bench, table
-from engine.bench.rows import BY_ID
+from engine.bench.rows import BY_ID, EACH_RULE, SHIPPED
 from engine.bench.validation import compare
 from engine.bench.worlds import WORLDS
 from engine.model.physiology import HOURS_A_DAY
@@ -110,7 +110,17 @@ def cohort_command(argv: Sequence[str]) -> int:
     parser.add_argument("--seeds", type=int, nargs="+", default=[7])
     parser.add_argument("--trials", type=int, choices=(0, 1, 2), default=2)
     parser.add_argument("--worlds", nargs="+", choices=list(WORLDS), default=list(WORLDS))
-    parser.add_argument("--policies", nargs="+", choices=list(BY_ID), default=list(BY_ID))
+    parser.add_argument(
+        "--policies",
+        nargs="+",
+        choices=list(BY_ID),
+        default=SHIPPED,
+        metavar="ROW",
+        help=", ".join(SHIPPED),
+    )
+    parser.add_argument(
+        "--each-rule", action="store_true", help="the rules alone, then without each of them"
+    )
     parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
     parser.add_argument("--json", action="store_true", help="print the same as data")
     options = parser.parse_args(argv)
@@ -119,7 +129,7 @@ def cohort_command(argv: Sequence[str]) -> int:
             options.athletes,
             options.seeds,
             worlds=options.worlds,
-            policies=options.policies,
+            policies=[p.id for p in EACH_RULE] if options.each_rule else options.policies,
             trials=options.trials,
             spread=pool.map,
         )

@@ -14,7 +14,8 @@ from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
 from engine.decision.gather import expected_fullness, gather
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
-from engine.decision.rules import RULES, Forecast, Rule, first_match, in_words
+from engine.decision.rule import Forecast, Rule, in_words
+from engine.decision.rules import RULES, first_match
 from engine.decision.sizing import settled, sized_by
 from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
@@ -95,7 +96,7 @@ class Decision:
         """Grams more (or, negative, less) than planned; 0 where either is unknown."""
         if self.target is None or self.planned_carb_g is None:
             return 0.0
-        return _difference(self.target.carb_g, self.planned_carb_g)
+        return difference(self.target.carb_g, self.planned_carb_g)
 
 
 def decide(
@@ -208,8 +209,8 @@ def _ruled(
     fitted = _fit(wanted, planned.carb_g, window, flags)
     if view is not None:
         view = with_proposed(view, case, fitted.target.carb_g)
-    change = _difference(fitted.target.carb_g, planned.carb_g)
-    asked_g = _difference(wanted, planned.carb_g)
+    change = difference(fitted.target.carb_g, planned.carb_g)
+    asked_g = difference(wanted, planned.carb_g)
     # What only the coach may judge: no part of it goes out alone.
     only_asks = rule.forecast is Forecast.ASKS and sized.change_g != rule_g
     alone = case.limits.small_step(fitted.target, planned.carb_g)
@@ -330,7 +331,7 @@ def _not_told(missing: tuple[str, ...]) -> str:
     return f" Not answered: {listed(missing)}." if missing else ""
 
 
-def _difference(grams: float, other: float) -> float:
+def difference(grams: float, other: float) -> float:
     """Grams apart, without the dust of binary fractions that would ask for a needless sign-off."""
     return round(grams - other, 6)
 

@@ -13,7 +13,8 @@ from typing import Any
 
 from engine.decision.decide import Decision, decide, decision_as_dict
 from engine.decision.record import case_from_dict
-from engine.decision.rules import RULES, TABLE, Rule
+from engine.decision.rule import Rule
+from engine.decision.rules import RULES, TABLE
 from engine.model.particles import MODEL
 from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import DaySet

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from engine.decision.foresight import Foresight
-from engine.decision.rules import Forecast, Rule, in_words
+from engine.decision.rule import Forecast, Rule, in_words
 from engine.evidence import deciding as e
 from engine.values.case import Case
 from engine.values.look import Look

@@ -12,18 +12,23 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from engine.evidence import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
 from engine.model.particles import Band, Belief, Person
 from engine.model.physiology import Intake
-from engine.model.structures import Bodies, Floats, Row, a_day, hours_lifted
-from engine.model.tracker import doubted, level_shift, levels_of, outcome_probabilities, weights_kg
+from engine.model.structures import Bodies, Floats, Row, a_day, hours_lifted, mass_change_kg
+from engine.model.tracker import doubted, level_shift, levels_of, outcome_probabilities
+
+Grams = NDArray[np.float64]
 
 PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go
 #: the same way, as the mornings by then decide between them anyway. The first is the plan's.
 REPLANNING_FRACTIONS = (0.0, -0.6, 0.6)
+#: Rows of the state that the look needs; the others only move body mass.
+LOOK_ROWS = Row.MEALS + 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,59 +75,86 @@ def forecast(
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
     few = subsample(belief, particles, rng)
+    ends = _followed(few, ahead, doses, rng, load_left_g)
+    worths = worth(ends.looks - ends.as_planned)
+    bands = np.percentile(ends.tomorrow_kg, (10, 50, 90), axis=1)
+    found = []
+    for k, way in enumerate(worths.argmax(axis=1)):
+        flat, full, spilled = doubted(ends.odds[:, k, way].mean(axis=-1))
+        low, middle, high = bands[:, k]
+        found.append(
+            DoseForecast(
+                carb_g=float(doses[k]),
+                flat=flat,
+                full=full,
+                spilled=spilled,
+                look=float(ends.looks[k, way].mean()),
+                worth=float(worths[k, way]),
+                tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
+                replanned_g=tuple(float(grams[k, way]) for grams in ends.later_g),
+            )
+        )
+    return found
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Ends:
+    """Where doses lead, each on several ways to go on after it: doses x ways x particles."""
+
+    tomorrow_kg: Floats  # doses x particles
+    looks: Floats
+    as_planned: Floats  # the look of each particle had the plan been followed
+    odds: Floats  # flat, full and spilled over first
+    later_g: tuple[Grams, ...]  # doses x ways, for each day after the first
+
+
+def _followed(
+    few: Belief,
+    ahead: Sequence[DayAhead],
+    doses: Sequence[float],
+    rng: np.random.Generator,
+    load_left_g: float,
+) -> _Ends:
+    """Every dose with every way to go on, lived side by side by the same particles."""
     chance = NoiseDraws(len(ahead), few.state.shape[1], rng)
-    as_planned = float(ahead[0].planned.carb_g)
-    paths = [
-        Trajectory((as_planned,), 0.0, few.planned),
-        *(Trajectory((float(dose),), 0.0, few.state) for dose in doses),
-    ]
-    paths = propagate(few, paths, ahead[0], chance, 0)
-    tomorrow = [weights_kg(replace(few, state=path.state)) + chance.tomorrow for path in paths]
+    # The first row follows the plan.
+    given = [np.array([float(ahead[0].planned.carb_g), *doses])]
+    state = np.stack([few.planned, *[few.state] * len(doses)], axis=1)
+    state = a_day_later(few, state, given[0], ahead[0], chance, 0)
+    person, who, aim = few.person, few.body, few.frame.aim
+    scales = few.frame.body_mass_kg * (1 + person["scale"])
+    scales = scales + mass_change_kg(state[:, 1:], few.first[:, None], who) + chance.tomorrow
+    ways = REPLANNING_FRACTIONS if len(ahead) > 1 else (0.0,)
+    way = np.array([0.0, *ways * len(doses)])
+    rows = np.array([0, *np.repeat(np.arange(1, len(doses) + 1), len(ways))])
+    state, given = state[:LOOK_ROWS, rows], [given[0][rows]]
     for number, day in enumerate(ahead[1:], 1):
-        paths = [
-            paths[0].eating(float(day.planned.carb_g)),
-            *(
-                path.on(day, way, _left_g(load_left_g, path, ahead))
-                for path in paths[1:]
-                for way in (REPLANNING_FRACTIONS if number == 1 else (path.way,))
-            ),
-        ]
-        paths = propagate(few, paths, day, chance, number)
-    looks = np.stack([look_of(path.state, few.person, few.body, few.frame.aim) for path in paths])
-    worths = worth(looks[1:] - looks[0]).reshape(len(doses), -1)  # row 0 followed the plan
-    each = worths.shape[1]
-    best = [1 + each * k + int(np.argmax(ways)) for k, ways in enumerate(worths)]
-    return [
-        _outlook(few, paths[row], float(looks[row].mean()), float(worths.flat[row - 1]), weights)
-        for row, weights in zip(best, tomorrow[1:], strict=True)
-    ]
-
-
-def _left_g(load_left_g: float, path: Trajectory, ahead: Sequence[DayAhead]) -> float:
-    """What the load total leaves for the next day of that path; no bound on a day outside the load."""
-    if not ahead[len(path.doses)].in_load:
-        return np.inf
-    eaten = zip(path.doses, ahead, strict=False)
-    return load_left_g - sum(dose for dose, day in eaten if day.in_load)
-
-
-def _outlook(
-    few: Belief, path: Trajectory, look: float, worth: float, weights: Floats
-) -> DoseForecast:
-    flat, full, spilled = doubted(
-        outcome_probabilities(path.state, few.person, few.body, few.frame.aim).mean(axis=1)
+        given.append(_replanned(given, way, ahead[: number + 1], load_left_g))
+        state = a_day_later(few, state, given[number], day, chance, number)
+    looks = look_of(state, person, who, aim)
+    shape = (len(doses), len(ways))
+    return _Ends(
+        tomorrow_kg=scales,
+        looks=looks[1:].reshape(*shape, -1),
+        as_planned=looks[0],
+        odds=outcome_probabilities(state[:, 1:], person, who, aim).reshape(3, *shape, -1),
+        later_g=tuple(grams[1:].reshape(shape) for grams in given[1:]),
     )
-    low, middle, high = np.percentile(weights, (10, 50, 90))
-    return DoseForecast(
-        carb_g=path.doses[0],
-        flat=flat,
-        full=full,
-        spilled=spilled,
-        look=look,
-        worth=worth,
-        tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
-        replanned_g=path.doses[1:],
-    )
+
+
+def _replanned(
+    given: Sequence[Grams], way: Grams, ahead: Sequence[DayAhead], load_left_g: float
+) -> Grams:
+    """The last of these days' doses: moved each its way inside its room and what the total leaves."""
+    day = ahead[-1]
+    planned = float(day.planned.carb_g)
+    doses = planned + way * np.where(way > 0, day.high_g - planned, planned - day.low_g)
+    if day.in_load:
+        eaten = sum(grams for grams, one in zip(given, ahead[:-1], strict=True) if one.in_load)
+        doses = np.minimum(doses, load_left_g - eaten)
+    doses = np.maximum(doses, 0.0)
+    doses[0] = planned
+    return np.asarray(doses)
 
 
 def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
@@ -151,44 +183,24 @@ class NoiseDraws:
         self.tomorrow = np.float32(scatter) * rng.standard_normal(particles, dtype=np.float32)
 
 
-@dataclass(frozen=True, slots=True)
-class Trajectory:
-    """The doses of a way to stage time so far, and where the particles are on it."""
+def a_day_later(
+    few: Belief,
+    state: Floats,
+    doses: Sequence[float] | Grams,
+    day: DayAhead,
+    chance: NoiseDraws,
+    at: int,
+) -> Floats:
+    """The state (rows x ways x particles) a day later, where each way ate its own dose (g).
 
-    doses: tuple[float, ...]
-    way: float
-    state: Floats
-
-    def eating(self, carb_g: float) -> Trajectory:
-        """The path with that dose next."""
-        return replace(self, doses=(*self.doses, carb_g))
-
-    def on(self, day: DayAhead, way: float, left_g: float) -> Trajectory:
-        """The path with the next day's dose, moved that way inside what is left for it."""
-        planned = float(day.planned.carb_g)
-        span = day.high_g - planned if way > 0 else planned - day.low_g
-        dose = min(planned + way * span, left_g)
-        return replace(self.eating(max(dose, 0.0)), way=way)
-
-
-def propagate(
-    few: Belief, paths: list[Trajectory], day: DayAhead, chance: NoiseDraws, at: int
-) -> list[Trajectory]:
-    """The paths a day later; what only body mass needs is followed for the first day alone."""
-    count, many = len(paths), few.state.shape[1]
-    who = few.body.repeated(count)
-    told = np.tile(np.exp(few.person["intake"]) * chance.intake[at], count)
-    doses = np.array([path.doses[-1] for path in paths], dtype=np.float32)
-    state = np.concatenate([path.state for path in paths], axis=1)
-    state = a_day(
-        state, np.repeat(doses, many) * told, hours_lifted(day.planned), who, look_only=at > 0
-    )
-    state[Row.MUSCLE] = np.minimum(
-        state[Row.MUSCLE] * np.tile(chance.store[at], count), who.ceiling_g
-    )
-    return [
-        replace(path, state=state[:, k * many : (k + 1) * many]) for k, path in enumerate(paths)
-    ]
+    A state that is cut to `LOOK_ROWS` is followed without what only body mass needs.
+    """
+    told = np.exp(few.person["intake"]) * chance.intake[at]
+    carb_g = np.asarray(np.asarray(doses, dtype=np.float32)[:, None] * told)
+    look_only = len(state) < len(Row)
+    new = a_day(state, carb_g, hours_lifted(day.planned), few.body, look_only=look_only)
+    new[Row.MUSCLE] = np.minimum(new[Row.MUSCLE] * chance.store[at], few.body.ceiling_g)
+    return new
 
 
 def subsample(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:

@@ -14,12 +14,12 @@ import numpy as np
 
 from engine.evidence import tracking as known
 from engine.model.forecast import (
+    LOOK_ROWS,
     PARTICLES,
     DayAhead,
     NoiseDraws,
-    Trajectory,
+    a_day_later,
     look_of,
-    propagate,
     subsample,
     worth,
 )
@@ -63,26 +63,25 @@ def suggested_plan(
     few = subsample(belief, particles, rng)
     chance = NoiseDraws(len(week), few.state.shape[1], rng)
     before, load = week[: len(week) - load_days], week[len(week) - load_days :]
-    begun = [Trajectory((), 0.0, few.state)]
+    state = few.state[:LOOK_ROWS, None]
     for number, day in enumerate(before):
-        begun = propagate(few, [begun[0].eating(float(day.planned.carb_g))], day, chance, number)
-    loads = [_scaled(load, factor, load_total_g) for factor in (1.0, *FACTORS)]
-    paths = begun * len(loads)
+        state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance, number)
+    loads = np.array([_scaled(load, factor, load_total_g) for factor in (1.0, *FACTORS)])
+    state = np.repeat(state, len(loads), axis=1)
     for number, day in enumerate(load):
-        fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
-        paths = propagate(few, fed, day, chance, len(before) + number)
+        state = a_day_later(few, state, loads[:, number], day, chance, len(before) + number)
     aim = few.frame.aim
-    looks = np.stack([look_of(path.state, few.person, few.body, aim) for path in paths])
+    looks = look_of(state, few.person, few.body, aim)
     worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
-        doubted(outcome_probabilities(paths[k].state, few.person, few.body, aim).mean(axis=1))
+        doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))
         for k in (0, row)
     )
     return Suggestion(
         factor=(1.0, *FACTORS)[row],
         as_planned=as_was,
-        carbs_g=paths[row].doses,
+        carbs_g=(*(float(day.planned.carb_g) for day in before), *map(float, loads[row])),
         flat=flat,
         full=full,
         spilled=spilled,

@@ -270,6 +270,8 @@ class _Timeline:
             if at - cursor > most:
                 for part in range(1, gaps):
                     when = _rounded(cursor + (at - cursor) * part / gaps)
+                    if when in self._day.stages:  # nobody drinks on stage: right after it
+                        when += _span(e.ROUND_TO_MIN)
                     self._drink(max(when, self._now) if self._now is not None else when)
             cursor = max(cursor, at)
 

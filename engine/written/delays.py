@@ -9,9 +9,10 @@ from engine.written.late import Late
 _NUMBER = r"(?P<n>\d ?h ?[0-5]\d(?!\d)|\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
 _UNIT = r"(?P<unit>minutes?|mins?|m|hours?|hrs?|h)"
 _AMOUNT = rf"{_NUMBER} ?{_UNIT}?(?P<half> and a half)?"
+_CALLED = r"they(?:'ve| have)? (?:just )?called us(?: up)?|(?:we|i) (?:got|was|were) called(?: up)?"
 _LEAD = (
-    r"(?:(?:they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|(?:the )?show(?:'s| is)?|all|"
-    r"everything(?:'s| is)?) )?"
+    rf"(?:(?:{_CALLED}|they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|"
+    r"(?:the |my )?(?:show|class|category)(?:'s| is)?|all|everything(?:'s| is)?) )?"
 )
 _GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
@@ -31,7 +32,10 @@ _GERMAN_NUMBER = (
     r"einer halben|anderthalb|eineinhalb|zwei|drei|eine viertel|einer viertel)"
 )
 _GERMAN_UNIT = r" ?(?P<unit>minuten?|min|m|stunden?|std|h)?"
-_GERMAN_LEAD = r"(?:(?:wir sind|wir|sie sind|sie|es ist|es|die show ist|ich bin|alles) )?"
+_GERMAN_LEAD = (
+    r"(?:(?:wir sind|wir wurden|wir|sie sind|sie haben uns|sie|es ist|es|"
+    r"(?:die|meine) (?:show|klasse) ist|ich bin|ich wurde|alles) )?"
+)
 _GERMAN_ABOUT = r"(?:(?:schon|jetzt|etwa|ca\.?|circa|ungefähr|rund|um|mit) )*"
 _GERMAN_LATE = (
     r"(?:später|spaeter|spät|verspätet|verspaetet|verspätung|verspaetung|im verzug|verzug|"
@@ -46,7 +50,7 @@ _GERMAN = (
     ),
     Late(
         rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT} "
-        rf"(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY})"
+        rf"(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY})(?: (?:dran|aufgerufen|gerufen|geholt))?"
     ),
     Late(
         rf"(?:bei uns |hier )?(?:es |alles |die show )?(?P<way>{_GERMAN_PUT_OFF}) sich "
@@ -70,8 +74,17 @@ def tells_of_delay(text: str, language: str = "en") -> bool:
     return any(pattern.fullmatch(_plain(text)) for pattern in _PATTERNS.get(language, _ENGLISH))
 
 
+#: "they called us early, 10 minutes earlier": said twice, the second time with the amount.
+_SAID_BEFORE = Late(
+    rf"(?:{_LEAD}{_GOING}(?:{_LATE}|{_EARLY})|{_GERMAN_LEAD}{_GERMAN_ABOUT}"
+    rf"(?:{_GERMAN_LATE}|{_GERMAN_EARLY})(?: (?:dran|aufgerufen|gerufen|geholt))?)[,:.!]+ (?=.*\d)"
+)
+
+
 def _plain(text: str) -> str:
-    return " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+    plain = " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+    before = _SAID_BEFORE.match(plain)
+    return plain[before.end() :] if before is not None else plain
 
 
 def parse_delay(text: str, language: str = "en") -> int | None:

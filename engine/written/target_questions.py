@@ -16,6 +16,7 @@ def _words(text: str) -> frozenset[str]:
 
 
 _TARGETS = _words("""
+    gram grams gramm
     carb carbs carbohydrate carbohydrates protein proteins fat fats water steps cardio sodium
     salt fibre fiber kcal cals calories macros macro target targets numbers figures plan goal
     goals kh kohlenhydrate eiweiß eiweiss fett wasser schritte salz natrium ballaststoffe
@@ -23,13 +24,13 @@ _TARGETS = _words("""
     eiweissziel proteinziel kohlenhydratziel fettziel schrittziel wassermenge kalorienziel
 """)
 #: "Am I on plan?" asks a person.
-_VAGUE = _words("plan goal goals ziel ziele numbers figures zahlen werte")
+_VAGUE = _words("plan goal goals ziel ziele numbers figures zahlen werte gram grams gramm")
 _ASKS = _words("""
     how what whats what's which remind tell show give send pls please bitte wie wieviel wieviele
     wievielt was welche welcher welches nennen sag sagen zeig zeige zeigen schick schicken
 """)
 _LATER = _words("""
-    tomorrow tmrw tomorrow's thursday friday saturday sunday monday tuesday wednesday thu fri
+    tomorrow tmrw tomorrow's tomorrows thursday friday saturday sunday monday tuesday wednesday thu fri
     sat sun mon tue wed load loading depletion refeed rest morgen übermorgen montag dienstag
     mittwoch donnerstag freitag samstag sonntag ladetag ladetage ladetagen entladetag refeedtag
     ruhetag
@@ -43,11 +44,21 @@ _BESIDE = _words("""
     hit eat drink i im i'm am my me the of for on in at it its it's this that still again can
     could you u ur pls please or none and a an one min mins minutes grams gram g litres liters l
     ml day today tonight now where wise quick question hey hi hello coach sorry remember thx
-    thanks viel viele sind ist hab habe haben ich da stehen steht sein werden muss müssen darf
+    thanks today's todays
+    viel viele sind ist hab habe haben ich da stehen steht sein werden muss müssen darf
     heut heute jetzt grad gerade nochmal noch mal einmal mir bitte können könnten könntest
     kannst sie du auf bin mein meine meinen mei der die das den dem es laut für fürn gilt gelten
     nun eigentlich denn so und oder kurz hallo moin tag lang long liter gramm minuten frage
-    danke
+    danke left remaining over fehlen fehlt bleiben bleibt übrig esse trinke essen trinken shall
+    must to morning kann von bis zum zu meinem mein
+""")
+#: Named with nothing beside them but whose they are, these are asked for: "my macros please".
+_ALONE = _words("target targets macros makros vorgabe vorgaben ziele werte zahlen")
+#: These with the day they are of: "tomorrow's carbs".
+_OF_A_DAY = _words("carb carbs kh kohlenhydrate plan numbers figures")
+_WHOSE = _words("my the meine die das for für von please bitte s this")
+_DAYS = _words("""
+    today today's todays now morning heute heut heutige jetzt tomorrow tomorrow's tomorrows morgen
 """)
 _EVERY = _TARGETS | _ASKS | _LATER | _BEGINS | _BESIDE
 _MOST_WORDS = 14
@@ -62,9 +73,9 @@ _NOT_FOUND = Late(
     r"|\b(?:hab |habe )?(?:es |sie )?vergessen\b",
     re.IGNORECASE,
 )
-#: Of oneself and not of the plan.
+#: Of oneself and not of the plan, or an outcry.
 _OF_ONESELF = Late(
-    r"\b(?:how|wie|so|too|zu) (?:fat|fett)\b"
+    r"\b(?:how|wie|so|too|zu) (?:fat|fett)\b|^what a\b"
     r"|\b(?:am i|i'?m|im|bin ich|ich bin)\b.{0,12}\b(?:fat|fett)\b",
     re.IGNORECASE,
 )
@@ -75,7 +86,11 @@ def about_targets(text: str) -> str | None:
     rest = _NOT_FOUND.sub(" ", text.replace("\u2019", "'"))
     words = [found.group().lower() for found in _WORD.finditer(rest)]
     plain = [word for word in words if not word.isdigit()]
-    if not plain or len(plain) > _MOST_WORDS or not set(plain) <= _EVERY:
+    if not plain or len(plain) > _MOST_WORDS:
+        return None
+    if "?" not in text and _is_named_alone(plain):
+        return "today" if _LATER.isdisjoint(plain) else "week"
+    if not set(plain) <= _EVERY:
         return None
     asks = "?" in text or plain[0] in _BEGINS or not _ASKS.isdisjoint(plain)
     if _ASKS.isdisjoint(plain) and not _JUDGEMENT.isdisjoint(plain):
@@ -84,3 +99,10 @@ def about_targets(text: str) -> str | None:
     if not asks or named.isdisjoint(plain) or _OF_ONESELF.search(text):
         return None
     return "today" if _LATER.isdisjoint(plain) else "week"
+
+
+def _is_named_alone(words: list[str]) -> bool:
+    """Whether figures are named, and no more said of them than whose they are and of which day."""
+    rest = set(words) - _WHOSE
+    figures, days = rest & (_ALONE | _OF_A_DAY), rest & _DAYS
+    return bool(figures) and rest == figures | days and bool(days or figures & _ALONE)

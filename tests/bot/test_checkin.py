@@ -297,7 +297,7 @@ def test_after_the_cut_off_the_answer_sets_tomorrow(sqlite_engine: Engine) -> No
 def test_a_check_in_before_the_coach_has_set_anything_is_kept(sqlite_engine: Engine) -> None:
     team = onboarded(sqlite_engine)
     said = text_of(team.athlete.writes("61.0 6 3.5"))
-    assert "has not set the day" in said
+    assert "has not set the event" in said
     assert checkins(team)[0].weight_kg == 61.0
 
 

@@ -131,6 +131,30 @@ def test_a_range_or_a_run_of_commas_is_asked_about_with_its_meanings(sqlite_engi
     assert given(draft(team)) == {"weight_kg": 61.0}
 
 
+def test_what_was_worked_out_from_words_is_taken_and_said(sqlite_engine: Engine) -> None:
+    team = a_morning(sqlite_engine)
+    said = text_of(team.athlete.writes("300 g less than yesterday, fullness 6-7, 3.5 L"))
+    assert "For “300 g less than yesterday” I took 60.1 kg." in said
+    assert "For “6-7” I took fullness 6." in said
+    assert "Carbs" in said
+    assert figures(team) == (60.1, 6, 3.5)
+    assert "“" not in text_of(team.athlete.writes("fullness 7"))
+    team.athlete.taps("Yes")
+    assert figures(team) == (60.1, 7, 3.5)
+
+
+def test_a_weight_told_by_yesterdays_is_asked_for_where_there_was_none_yesterday(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("60.4 5 3.5")
+    team.morning(5)
+    team.athlete.hears()
+    said = text_of(team.athlete.writes("300 g less than yesterday, fullness 6, 3.5 L"))
+    assert "eight" in said and "60.1" not in said
+
+
 def test_a_number_where_none_is_asked_for_is_no_answer(sqlite_engine: Engine) -> None:
     team = a_morning(sqlite_engine)
     for answer in ("60.2", "5", "3.5", "170"):

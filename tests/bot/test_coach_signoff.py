@@ -54,6 +54,14 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     assert in_force(team) == 525
 
 
+def test_while_it_waits_the_athlete_reads_one_amount_to_eat(team: Team) -> None:
+    reads = text_of(team.athlete.writes(FLAT))
+    assert "so eat 25 g more today" in reads and "Carbs 525 g (+25" in reads
+    assert "50 g more" not in reads + text_of(team.athlete.writes("/why"))
+    team.coach.taps("Approve 550 g")
+    assert "so eat 50 g more today" in text_of(team.athlete.writes("/why"))
+
+
 def test_where_nothing_goes_out_alone_the_plan_stands_until_the_coach_has_answered(
     team: Team,
 ) -> None:

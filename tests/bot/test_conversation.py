@@ -22,6 +22,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import answering, asking
 from bot.direct import words_passing_on as words
 from bot.dispatcher import COMMANDS, USE_CASES
+from bot.people.changes import Change
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
@@ -35,6 +36,8 @@ from tests.support.world import World
 ATHLETE = 2
 #: The flows of the questions whether something is wrong.
 ABOUT_SIGNS = ("symptom-check", "something-wrong", "unwell")
+#: The history's row for a complaint in words that had not been kept before.
+TOLD_OF_A_SYMPTOM = Change.SYMPTOM.value
 #: Of what is harmless, so much may be asked about at most: the ears are set to miss nothing.
 ASKED_IN_VAIN = 0.08
 # A message is tried in every so manieth state, each beginning at another one: in a few seconds a run,
@@ -143,7 +146,11 @@ class _Kept:
         history = session.exec(_NEW_HISTORY, params={"last": self.history}).all()
         _, _, alerts, reports, _ = session.exec(_LAST).one()
         asked = session.exec(_ASKED_ABOUT_SIGNS, params={"last": self.questions}).first()
-        alerted = (alerts or 0) > self.alerts or (reports or 0) > self.reports or asked is not None
+        # said again while its alert is open it opens no other one: it is kept in the new words,
+        # and they are added to what the coach has before them
+        again = TOLD_OF_A_SYMPTOM in history
+        opened = (alerts or 0) > self.alerts or (reports or 0) > self.reports
+        alerted = opened or again or asked is not None
         came.landed += ["coach"] * sum(what == "message to coach" for what in history)
         came.landed += ["note"] * sum(what == "own note" for what in history)
         came.landed += ["alert"] if alerted else []

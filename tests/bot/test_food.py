@@ -282,7 +282,7 @@ def test_when_no_meal_is_left_what_is_left_over_is_said_and_not_forced(fed: Team
     said = food(fed).text
     assert "Not quite: carbs: at least 49 g too little" in said
     assert "Add one more meal today" in said
-    assert "No meal time is left today" in text_of(fed.athlete.taps("Ate 07:00"))
+    assert "No meal is left today" in text_of(fed.athlete.taps("Ate 07:00"))
 
 
 def test_meal_times_are_read_as_people_write_them(fed: Team) -> None:

@@ -134,6 +134,21 @@ def test_a_question_about_food_goes_to_the_coach_and_shows_the_way_to_the_food(t
     assert "I've passed that on to Ravi. /food shows" in said
 
 
+def test_a_question_about_an_amount_of_water_is_answered_with_the_plans_and_keeps_its_place(
+    team: Team,
+) -> None:
+    team.athlete.writes("/checkin")
+    team.athlete.writes("60.9")
+    team.athlete.writes("7")
+    said = team.athlete.writes("is 3.5 liters a lot?")
+    assert "Your plan has 3.5 L of water for today" in text_of(said)
+    assert "I've passed that on to Ravi." in text_of(said)
+    assert "drink yesterday" in text_of(said)
+    said = text_of(team.athlete.writes("my hair appointment is at three"))
+    assert "I've passed that on to Ravi." in said
+    assert "drink yesterday" in said
+
+
 def test_a_voice_message_is_turned_into_typing_and_the_coach_hears_that_it_came(team: Team) -> None:
     said = text_of(team.athlete.writes("", kind=Kind.OTHER, media="voice"))
     assert said == (

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
@@ -318,3 +320,26 @@ def test_an_athlete_may_always_drink_and_the_coach_reads_the_question_with_its_a
     assert "may always drink" not in text_of(team.athlete.writes("can I drink wine tonight?"))
     said = text_of(team.athlete.writes("so thirsty but I stopped drinking water yesterday"))
     assert "drink again" in said  # held back: that is a sign, and answered as one
+
+
+def test_what_the_coach_reads_as_answered_was_answered(team: Team) -> None:
+    """Said together, eating and the stomach are answered in one message, and each alert quotes it."""
+    said = text_of(team.athlete.writes("I had a binge last night and I threw up this morning"))
+    told = text_of(team.coach.hears())
+    for quoted in re.findall(r'was told: "([^"]+)"|I told Mira: (.+)', told):
+        assert "".join(quoted).split(". ")[0] in said
+    assert "Let your stomach rest" in said or "please let a doctor look at you" in said
+
+
+def test_after_the_show_the_coach_reads_what_was_said_and_nothing_of_a_plan(team: Team) -> None:
+    team.morning(-1, hour=8)
+    team.coach.hears()
+    assert "See a doctor today" in text_of(team.athlete.writes("swollen legs"))
+    told = text_of(team.coach.hears())
+    assert "Mira was told to see a doctor today, with no large meals until then" in told
+    assert "today's plan" not in told
+
+
+def test_heavy_legs_are_asked_about_in_words_that_tell_tired_from_weak(team: Team) -> None:
+    asked = text_of(team.athlete.writes("my legs feel heavy today"))
+    assert "is it more than tired muscles?" in asked and "hard to stand up" in asked

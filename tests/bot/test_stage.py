@@ -143,7 +143,8 @@ def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> 
     assert "Moved 45 min later. The rest of the day now" in said
     assert "15:45  on stage" in said
     assert "14:15  last meal" in said
-    assert "✓ 10:00  registration" in said
+    assert "registration" not in said
+    assert "✓ 10:00  registration" in text_of(team.athlete.writes("/stage"))
     assert "Moved 45 min later (Mira said so)" in text_of(team.coach.hears())
     team.athlete.hears()
     team.world.until(noon(team, 18))
@@ -352,6 +353,36 @@ def test_late_as_a_command_asks_by_how_much_where_it_is_not_said(team: Team) -> 
     for text in ("/late", "/late soon", "/late 0", "/late 9999"):
         assert "By how many minutes?" in text_of(team.athlete.writes(text)), text
     assert "15:20  on stage" in text_of(team.athlete.writes("/late 20"))
+
+
+def test_by_how_much_can_be_tapped(team: Team) -> None:
+    team = gone_on(team, lay_out)
+    team.world.until(noon(team, 12))
+    (asked,) = team.athlete.writes("/late")
+    assert "15:30  on stage" in text_of(team.athlete.taps("30 min late", asked))
+
+
+@pytest.mark.parametrize(
+    "said", ["/early 20", "they called us early, 20 minutes earlier", "my class is 20 min early"]
+)
+def test_an_early_call_in_plain_words_moves_the_day(team: Team, said: str) -> None:
+    team = gone_on(team, lay_out)
+    team.world.until(noon(team, 12))
+    team.coach.hears()
+    assert "14:40  on stage" in text_of(team.athlete.writes(said))
+    assert "14:40  on stage" in text_of(team.coach.hears())
+
+
+def test_a_moved_day_shows_what_is_ahead_and_the_whole_day_is_a_command_away(team: Team) -> None:
+    team = gone_on(team, lay_out)
+    team.world.until(noon(team, 12))
+    moved = text_of(team.athlete.writes("/late 20"))
+    assert "on stage" in moved and "✓" not in moved and "registration" not in moved
+    assert "✓ 10:00  registration" in text_of(team.athlete.writes("/stage"))
+
+
+def test_with_no_day_running_nobody_is_asked_by_how_much(team: Team) -> None:
+    assert "no timetable running" in text_of(team.athlete.writes("/late"))
 
 
 def test_a_stale_reminder_after_the_bot_was_away_is_not_said(team: Team) -> None:

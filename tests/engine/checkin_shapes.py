@@ -109,8 +109,8 @@ ca. 60.2, 5, ca. 3.5 | w60.2 f5 d3.5
 60-61 5 3.5 | ?f5 d3.5
 60 to 61, full 5, water 3.5 | ?f5 d3.5
 between 60 and 61, fullness 5, water 3.5 | ?f5 d3.5
-60.2 4-5 3.5 | ?w60.2 d3.5
-60.2, fullness 4 or 5, water 3.5 | ?w60.2 d3.5
+60.2 4-5 3.5 | w60.2 f4.5 d3.5
+60.2, fullness 4 or 5, water 3.5 | w60.2 f4.5 d3.5
 60.2 5 3-4 litres | w60.2 f5 d3.5
 60.2 5 over 3 litres | ?w60.2 f5
 weight 60.2, pretty flat, water 3.5 | ?w60.2 d3.5
@@ -145,7 +145,7 @@ full5 water3.5 60.2kg | w60.2 f5 d3.5
 sixty kg, full 5, 3.5 l | w60 f5 d3.5
 60.2 55 3.5 | ?w60.2 d3.5
 60.2 50 3.5 | ?w60.2 d3.5
-60.2 5.5 3.5 | ?w60.2 d3.5
+60.2 5.5 3.5 | w60.2 f5.5 d3.5
 60.2 0 3.5 | ?w60.2 d3.5
 60.2 11 3.5 | ?w60.2 d3.5
 60.2 -5 3.5 | ?w60.2 d3.5
@@ -198,11 +198,11 @@ weight: 60.2 kg (132.7 lb), full 5, water 3.5 l | w60.2 f5 d3.5
 9 stone 7, full 5, water 3.5 | w60.33 f5 d3.5
 sixty and a half, full six, three litres | w60.5 f6 d3
 ate 165g of carbs, 60.0, six, 3 and a half | w60 f6 d3.5 c165
-60.2, between 5 and 6, about 3 and a half | ?w60.2 d3.5
+60.2, between 5 and 6, about 3 and a half | w60.2 f5.5 d3.5
 60.2 5 2 x 1.5 l | w60.2 f5 d3
 60.2 5 3 x 2 | w60.2 f5 ~
 60.2 5 3 litres and a half | w60.2 f5 d3.5
-60.2, full five or six, 3.5 | ?w60.2 d3.5
+60.2, full five or six, 3.5 | w60.2 f5.5 d3.5
 60 point 2 full 5 water 3 point 5 | w60.2 f5 d3.5
 60 1/2, 6, 3.5 | w60.5 f6 d3.5
 60 point, 5, 3.5 | ?
@@ -348,8 +348,8 @@ knapp 60,2, 5, 3,5 | w60.2 f5 d3.5
 60-61 5 3,5 | ?f5 d3.5
 60 bis 61, voll 5, Wasser 3,5 | ?f5 d3.5
 zwischen 60 und 61 kg, voll 5, Wasser 3,5 | ?f5 d3.5
-60,2 4-5 3,5 | ?w60.2 d3.5
-60,2, voll 4 oder 5, Wasser 3,5 | ?w60.2 d3.5
+60,2 4-5 3,5 | w60.2 f4.5 d3.5
+60,2, voll 4 oder 5, Wasser 3,5 | w60.2 f4.5 d3.5
 60,2 5 3-4 Liter | w60.2 f5 d3.5
 60,2 5 über 3 Liter | ?w60.2 f5
 60,2 5 mindestens 3 Liter | ?w60.2 f5
@@ -384,7 +384,7 @@ voll5 wasser3,5 60,2kg | w60.2 f5 d3.5
 60,2 voll 5 std schlaf 7 wasser 3,5 | ?w60.2 z5 d3.5
 60,2 kg, voll fünf, dreieinhalb Liter | w60.2 f5 d3.5
 60,2 55 3,5 | ?w60.2 d3.5
-60,2 5,5 3,5 | ?w60.2 d3.5
+60,2 5,5 3,5 | w60.2 f5.5 d3.5
 60,2 0 3,5 | ?w60.2 d3.5
 60,2 11 3,5 | ?w60.2 d3.5
 60,2 -5 3,5 | ?w60.2 d3.5
@@ -427,7 +427,7 @@ auf der Waage 60,2, Fülle 5, getrunken 3,5 | w60.2 f5 d3.5
 sechzigeinhalb, voll sechs, drei Liter | w60.5 f6 d3
 fünf voll, dreieinhalb Wasser, Gewicht einundsechzig | w61 f5 d3.5
 gewogen hab ich 60,2 und fühl mich so bei 5 und getrunken hab ich glaub ich dreieinhalb | w60.2 f5 d3.5
-60,2 fünfeinhalb 3,5 | ?w60.2 d3.5
+60,2 fünfeinhalb 3,5 | w60.2 f5.5 d3.5
 60,2 5 2 x 1,5 l | w60.2 f5 d3
 60,2 5 3 l und ein halber | w60.2 f5 d3.5
 Wasser 3 5 Gewicht 60 1 voll 5 | ?w60.1 f5 d3.5

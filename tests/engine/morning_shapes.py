@@ -661,7 +661,7 @@ de | kg | 72,4 (-0,2) / 7 (+1) / 4 | 72.4 | 7 | 4
 de | kg | 72,4 | sieben | vier | 72.4 | 7 | 4
 de | kg | g 72,4 f 7 w 4 | 72.4 | 7 | 4
 de | kg | G72,4 / F7 / W4 | 72.4 | 7 | 4
-de | kg | 72,4 nüchtern, so ne 6 bis 7, 4l | ~72.4 | ~- | ~4
+de | kg | 72,4 nüchtern, so ne 6 bis 7, 4l | 72.4 | 6.5 | 4
 de | kg | heut früh 72,4 drauf, optisch 7, wasser warens 4 | 72.4 | 7 | 4
 de | kg | bin bei 72,4 gelandet, fülle 7, getrunken 4 l | 72.4 | 7 | 4
 de | kg | 72,4 wieder, 7 wieder, 4 wieder | 72.4 | 7 | 4
@@ -727,4 +727,36 @@ en | kg | 72.4 - 7 - 4 - feeling strong | 72.4 | 7 | 4
 en | kg | only 2.5 litres, fullness 7, 72.4 | 72.4 | 7 | 2.5
 en | kg | 72.4, 7, 4 litres plus two coffees | 72.4 | 7 | 4
 en | kg | morning coach! 72.4 today. looking like a 7. hit my 4 litres. | 72.4 | 7 | 4
+en | kg | 300 g less than yesterday, full 6, 3.5 L | 72.1 | 6 | 3.5
+en | kg | half a kilo up on yesterday, fullness 6, water 3.5 | 72.9 | 6 | 3.5
+en | kg | down 0.4 from yesterday, 6, 3.5 | 72.0 | 6 | 3.5
+en | us | a pound less than yesterday, 6, 120 oz | 71.95 | 6 | 3.55
+en | us | 1.2 lb lighter than yesterday, fullness 6, 120 oz | 71.86 | 6 | 3.55
+en | kg | no change on the scale, 6, 3.5 | 72.4 | 6 | 3.5
+en | kg | no change!! fullness 6 and 3.5 litres | 72.4 | 6 | 3.5
+en | kg | scale hasn't moved, full 6-7, 3.5 l | 72.4 | 6.5 | 3.5
+en | kg | 72.4, fullness up to 8, 3.5 l | 72.4 | 8 | 3.5
+en | kg | 72.3-72.5 scale is jumpy, 6, 3.5 | 72.4 | 6 | 3.5
+en | kg | dropped to 72.1!! full 6 💧 3.5 | 72.1 | 6 | 3.5
+en | kg | on a scale of 1 to 10 a 6, 72.4, 3.5 l | 72.4 | 6 | 3.5
+en | kg | 12,000 steps 3.5l water 72.4 6 fullness | 72.4 | 6 | 3.5
+en | kg | three bottles of 1.2 l, 72.4, full 6 | 72.4 | 6 | 3.6
+en | kg | 72.4, fullness 5 no rather 6, 3.5 l | 72.4 | 6 | 3.5
+en | kg | yesterday I was at fullness 5 today 6, 72.4 kg, 3.5 l | 72.4 | 6 | 3.5
+en | kg | ate 300 g less than yesterday, 72.4 6 3.5 | 72.4 | 6 | 3.5
+de | kg | 300 g weniger als gestern, fülle 6, 3,5 liter | 72.1 | 6 | 3.5
+de | kg | ein halbes kilo mehr als gestern, 6, 3,5 | 72.9 | 6 | 3.5
+de | kg | 0,4 kg leichter als gestern, voll 6, 3,5 l | 72.0 | 6 | 3.5
+de | kg | unverändert, fülle 6, 3,5 l | 72.4 | 6 | 3.5
+de | kg | gewicht hat sich nicht bewegt, fülle 6, 3,5 l | 72.4 | 6 | 3.5
+de | kg | kilo wie gestern, 3,5 l, optik 6 | 72.4 | 6 | 3.5
+de | kg | 72,3-72,5 schwankt, fülle 6 bis 7, 3,5 l | 72.4 | 6.5 | 3.5
+de | kg | 72kg400, fülle 6, 3,5 liter | 72.4 | 6 | 3.5
+de | kg | 72,4 un 6 un 3,5 l | 72.4 | 6 | 3.5
+de | kg | fülle von 1 bis 10 eine 6, 72,4 kg, 3,5 l | 72.4 | 6 | 3.5
+de | kg | liter: drei und halb. voll: sechs. gewicht: 72,4 | 72.4 | 6 | 3.5
+de | kg | vier 0,9er flaschen, fülle 6, 72,4 kg | 72.4 | 6 | 3.6
+de | kg | gestern hatt ich fülle 5 heut 6, 72,4 kg, 3,5 l | 72.4 | 6 | 3.5
+de | kg | 72,4 (gest. 72,9), fülle 6, 3,5 l | 72.4 | 6 | 3.5
+de | kg | waage steht daheim, fülle 6, 3,5 l | none | 6 | 3.5
 """

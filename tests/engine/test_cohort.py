@@ -6,6 +6,7 @@ import ast
 import inspect
 import json
 import sys
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -15,11 +16,12 @@ import pytest
 from engine.bench import worlds as package
 from engine.bench.chance import Week
 from engine.bench.report import Task, measure, odds_by_tenth, share
-from engine.bench.rows import BY_ID
+from engine.bench.rows import BY_ID, EACH_RULE
 from engine.bench.setting import DAYS_OUT, Trouble, clients, planned_g
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, SHARE
 from engine.cli.commands import cohort_command
+from engine.decision.rules import RULES
 from engine.values.plan import LOAD_DAYS
 
 #: What the tracker believes in; a world that used it would be asking the model about itself.
@@ -110,6 +112,17 @@ def test_a_silent_coach_gets_no_more_than_what_goes_out_alone() -> None:
         for out in DAYS_OUT:
             moved = abs(ended.given[out][i] - planned_g(one.plan, out))
             assert moved <= alone.apply_without_asking_g + 1e-6
+
+
+def test_the_table_is_measured_with_and_without_each_of_its_rules() -> None:
+    left_out = [policy.without for policy in EACH_RULE if policy.without]
+    assert left_out == [frozenset({rule.id}) for rule in RULES[:-1]]
+    task = Task(world="pool", policy="rules alone", number=3, seed=3, trials=0)
+    (with_it,) = measure(task).ended
+    (without,) = measure(replace(task, policy="without ahead-of-plan")).ended
+    moved = [abs(with_it.given[out] - without.given[out]).max() for out in DAYS_OUT]
+    assert max(moved[:4]) == 0  # it is a rule of the load
+    assert max(moved[4:]) > 0
 
 
 def test_a_share_of_the_gain_has_an_error_over_seeds_or_athletes() -> None:

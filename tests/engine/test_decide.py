@@ -6,6 +6,7 @@ import json
 import math
 from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
+from functools import cache
 from itertools import pairwise
 from pathlib import Path
 
@@ -34,6 +35,7 @@ from tests.support.any_text import any_text
 CASES = Path(__file__).parents[1] / "cases"
 
 
+@cache
 def case(name: str = "flat-in-load", *, out: int = 2) -> Case:
     """That morning of a case file, as a case to change."""
     played = play(parse((CASES / f"{name}.toml").read_text()))

@@ -22,7 +22,8 @@ from engine.decision.replay import (
     result_differs,
     week_again,
 )
-from engine.decision.rules import RULES, TABLE, always
+from engine.decision.rule import always
+from engine.decision.rules import RULES, TABLE
 from engine.values.case import ForecastUse
 from tests.kept.make import CASES, kept
 

@@ -10,7 +10,14 @@ import pytest
 
 from engine.evidence import deciding
 from engine.planning.draft import draft_plan
-from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.next_load import (
+    ModelMisfit,
+    NextLoad,
+    NothingLearnt,
+    goes_against,
+    load_g_per_kg,
+    next_load,
+)
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History
@@ -127,6 +134,38 @@ def test_a_look_that_tells_against_the_mornings_takes_half_of_what_they_moved_ba
     planned_so = replace(week, plan=week.as_it_went)
     alone = suggested([planned_so], planned_so.plan, None)
     assert abs(alone.g_per_kg - alone.then_g_per_kg) <= abs(found.g_per_kg - found.then_g_per_kg)
+
+
+@pytest.mark.parametrize(
+    ("look", "wish_g", "planned_g", "against"),
+    [
+        (Look.FLAT, 1399, 1400, True),  # flat on 1,400 g: never less
+        (Look.FLAT, 1400, 1300, False),
+        (Look.FLAT, 1500, 1400, False),
+        (Look.SPILLED, 1401, 1400, True),  # spilled over on it: never more
+        (Look.SPILLED, 1400, 1500, False),
+        (Look.SPILLED, 1300, 1400, False),
+        (Look.FULL, 1400, 1400, False),  # full on it: the same
+        (Look.FULL, 1401, 1400, True),
+        (Look.FULL, 1399, 1400, True),
+        # or towards the plan that it had been moved from, on either side
+        (Look.FULL, 1500, 1500, False),
+        (Look.FULL, 1501, 1500, True),
+        (Look.FULL, 1399, 1500, True),
+        (Look.FULL, 1300, 1300, False),
+        (Look.FULL, 1299, 1300, True),
+        (Look.FULL, 1401, 1300, True),
+    ],
+)
+def test_a_load_goes_against_the_word_by_a_gram(
+    look: Look, wish_g: float, planned_g: float, against: bool
+) -> None:
+    assert goes_against(look, then_g=1400, wish_g=wish_g, planned_g=planned_g) is against
+
+
+def test_a_load_is_told_as_its_mean_day() -> None:
+    assert load_g_per_kg(PLAN, 61.2) == pytest.approx(_load(PLAN) / 3 / 61.2)
+    assert load_g_per_kg(PeakPlan(()), 61.2) == 0
 
 
 def test_a_new_plan_is_judged_by_the_load_that_the_word_was_said_of() -> None:

@@ -18,7 +18,8 @@ from engine.decision.facts import Facts
 from engine.decision.gates import GATES
 from engine.decision.gather import expected_fullness
 from engine.decision.grading import graded_g
-from engine.decision.rules import RULES, Rule, always, first_match
+from engine.decision.rule import Rule, always
+from engine.decision.rules import RULES, first_match
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST
 from engine.values.case import Case

@@ -343,6 +343,7 @@ def test_two_nights_running_under_five_hours_are_an_advisory(
         (6, 59.228, True),  # 0.772 kg in six days is 1.501 % a week
         (6, 59.23, False),
         (8, 59.0, False),  # 1.46 % a week
+        (8, 58.9, True),  # 1.60 %
         (5, 58.5, False),
     ],
 )

@@ -8,7 +8,8 @@ from datetime import date, timedelta
 import pytest
 
 from engine.decision.foresight import Foresight, Odds
-from engine.decision.rules import RULES, Forecast, Rule
+from engine.decision.rule import Forecast, Rule
+from engine.decision.rules import RULES
 from engine.decision.sizing import settled, sized_by
 from engine.planning.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex

@@ -389,3 +389,12 @@ def test_a_top_up_stays_inside_what_the_coach_allows_on_the_last_day(
 def test_a_look_off_its_scale_is_refused() -> None:
     with pytest.raises(ValueError, match="outside its scale"):
         last_choice(11, 3, Gut.FINE, LIMITS)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(8 * 12, 21 * 12), st.integers(9, 60))
+def test_nobody_is_told_to_drink_while_they_stand_on_stage(first: int, gap: int) -> None:
+    start = at(0) + timedelta(minutes=5 * first)
+    stages = (start, start + timedelta(minutes=5 * gap))
+    told = timeline(StageDay(stages=stages, usual_wake=at(6)))
+    assert [entry for entry in told if entry.kind in DRINKS and entry.at in stages] == []

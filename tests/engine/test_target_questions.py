@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.symptoms import screen
+from engine.written.drink_questions import asks_about_amount
 from engine.written.target_questions import about_targets
 
 TODAY = """
@@ -20,6 +21,12 @@ schritte soll wieviel sein?
 Könnten Sie mir bitte mein Eiweißziel noch einmal nennen?
 wie viele liter wasser solln das heut werden laut plan
 hab ich heut cardio und wie lang? finde es grad nicht
+my macros please
+today's carbs
+how many grams are left
+meine werte
+kohlenhydrate heute
+wie viel wasser fehlt mir noch
 """
 WEEK = """
 remind me of the macros for thursday pls
@@ -28,6 +35,7 @@ how much fat tomorrow
 donnerstag, was hab ich da an fett stehen
 was is mei kalorienvorgabe am ladetag
 schick mir nochmal die kohlenhydrate für morgen
+tomorrow's carbs
 """
 #: Of a body, of a wish, of a day gone by, or with one word more: for a person.
 OTHERS = """
@@ -51,6 +59,10 @@ wie viel wasser trotz geschwollener füße?
 carbs 310
 61.2 5 3.5
 is my heart rate on target?
+my numbers are off
+what a plan today
+water today
+my fat
 """
 
 
@@ -66,3 +78,20 @@ def test_a_question_about_targets_shows_them_and_nothing_else_does(
 def test_no_question_about_targets_is_taken_for_a_complaint() -> None:
     asked = (TODAY + WEEK).strip().splitlines()
     assert [line for line in asked if line and screen(line) != screen("")] == []
+
+
+AMOUNTS = [
+    "is 3.5 liters a lot?", "sind 3,5 Liter viel?", "is 4 l of water enough for today?",
+    "reichen 3 Liter heute?", "would 5 litres be too much?",
+]  # fmt: skip
+NO_AMOUNTS = [
+    "is it 3.5 liters?",
+    "3.5 liters?",
+    "I drank 3.5 liters, is that a lot?",
+    "is 61 kg ok?",
+]
+
+
+def test_a_question_about_an_amount_to_drink_is_told_from_a_drink_that_was_had() -> None:
+    assert [text for text in AMOUNTS if not asks_about_amount(text)] == []
+    assert [text for text in NO_AMOUNTS if asks_about_amount(text)] == []

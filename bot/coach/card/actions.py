@@ -11,6 +11,7 @@ from bot.core.callbacks import answer, ask_sure, rewrite
 from bot.core.cards import OfRow, OnProposal
 from bot.core.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
+from bot.decision import signoff
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding
@@ -42,6 +43,7 @@ def show_why(turn: OnAthlete) -> None:
             turn.profile.weight_unit,
             turn.profile.volume_unit,
             self_coached=self_coached,
+            stands_g=signoff.stands_g(decided),
         )
         text = words.why_as_seen(name, why, self_coached=self_coached)
     say_to(turn, turn.person, text)

@@ -14,10 +14,10 @@ from typing import Any
 
 from bot.core.zones import find_places, zones_for_clock
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
-from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, one_of, said, yes_or_no
+from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, said, yes_or_no
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
-from bot.membership.onboarding import words
+from bot.membership.onboarding import in_words, words
 from bot.membership.onboarding import words_measures as measure_words
 from bot.words import common, invalid_answers
 from engine.written.units import (
@@ -48,7 +48,7 @@ def _birth_year(text: str, answers: Answers) -> int:
     this_year = date.fromisoformat(answers["_today"]).year
     low, high = this_year - OLDEST, this_year - 5
     try:
-        year = parse_number(text, low=low, high=high)
+        year = parse_number(in_words.birth_year(text, low, high) or text, low=low, high=high)
     except ParseError:
         raise InvalidAnswer(invalid_answers.not_a_birth_year(low, high)) from None
     if not year.is_integer():
@@ -74,6 +74,21 @@ def _goes_on(answers: Answers) -> bool:
 
 def _birthday_matters(answers: Answers) -> bool:
     return _goes_on(answers) and _years_this_year(answers) == ADULT
+
+
+def _consent(text: str, answers: Answers) -> str:
+    if text in ("yes", "no"):
+        return text
+    if in_words.agrees(text):
+        return "yes"
+    raise InvalidAnswer(invalid_answers.use_buttons())
+
+
+def _sex(text: str, answers: Answers) -> str:
+    sex = in_words.sex(text)
+    if not sex:
+        raise InvalidAnswer(invalid_answers.use_buttons())
+    return sex
 
 
 _DIGITS_OF_A_CLOCK = 3  # "735"; fewer are an hour at best, and that says no zone
@@ -163,6 +178,10 @@ def _day(text: str, answers: Answers) -> Answers:
     """Carbs, and what stands behind them: protein, fat (g) and what is drunk, as far as told."""
     if _unsure(text):
         raise InvalidAnswer(words.an_estimate_will_do())
+    if by_name := in_words.day_by_name(text):
+        water = by_name.pop("water_l", "")
+        named = {key: parse_grams(part, high=MOST[key]) for key, part in by_name.items()}
+        return named | (_water(water, answers) if water else {})
     parts = [part for part in _BETWEEN_FIGURES.split(text.strip()) if part]
     if len(parts) < 3:
         return {"carb_g": parse_grams(text, high=MOST["carb_g"])}
@@ -236,10 +255,10 @@ ONBOARDING = Flow(
     steps=(
         Step(
             key="consent",
-            ask=lambda answers: words.cautions(
+            ask=lambda answers: (words.agree_again if answers.get("_again") else words.cautions)(
                 answers["_coach"], self_coached=answers.get("_own", False)
             ),
-            read=one_of("yes", "no"),
+            read=_consent,
             stays=True,
             choices=buttons(((words.agree_button, "yes"),), ((common.no, "no"),)),
         ),
@@ -259,7 +278,7 @@ ONBOARDING = Flow(
         Step(
             key="sex",
             ask=lambda answers: words.ask_sex(),
-            read=one_of(*words.SEXES),
+            read=_sex,
             choices=buttons(tuple((partial(words.sex_button, sex), sex) for sex in words.SEXES)),
             when=_goes_on,
         ),

@@ -14,6 +14,7 @@ from engine.values.athlete import Sex
 
 IN_A_ROW = 5
 _GAPS = re.compile(r"[\s,;.&+/]+")
+_WORD = re.compile(r"[\w'-]+")
 _BETWEEN = re.compile(r"\s*[,;&+/]\s*|\s+(?:and|und)\s+")
 
 
@@ -63,7 +64,24 @@ def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
     known |= {sign.value: sign for sign in signs}
     if parts and all(one in known for one in parts):
         return [known[one].value for one in parts]
+    if part is Part.CONDITIONS and (told := _called(plain, signs)):
+        return told
     raise InvalidAnswer(words.tap_or_type(part))
+
+
+def _called(plain: str, signs: tuple[Sign, ...]) -> list[str]:
+    """Conditions named in a sentence ("I had an eating disorder at 17"); none where it says of one that
+    it is not so, or of somebody else.
+    """
+    said_so = f" {' '.join(_WORD.findall(plain))} "
+    if any(f" {word} " in said_so for word in listed(words.NOT_OWN)):
+        return []
+    return [
+        sign.value
+        for sign in signs
+        if sign in words.CALLED
+        and any(f" {name} " in said_so for name in listed(words.CALLED[sign]))
+    ]
 
 
 def _flat(answer: object) -> Iterator[str]:

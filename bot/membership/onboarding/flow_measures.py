@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import SKIP, buttons, number_between, said
+from bot.membership.onboarding import in_words
 from bot.membership.onboarding import words_measures as words
 from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
@@ -53,11 +54,24 @@ def _doubted(answers: Answers) -> bool:
     return not believable(answers["height_cm"], answers["body_mass_kg"])
 
 
+def _read_height(text: str, answers: Answers) -> float:
+    try:
+        return parse_height(in_words.without_about(text))
+    except ParseError as error:
+        if error.code in _UNREAD:
+            raise InvalidAnswer(words.height_with_unit()) from error
+        raise
+
+
+_UNREAD = (ParseErrorCode.NO_UNIT, ParseErrorCode.UNKNOWN_UNIT, ParseErrorCode.NOT_A_NUMBER)
+
+
 def _read_mass(text: str, answers: Answers) -> Answers:
     """The weight (kg) and the unit in which it was told, which is the athlete's from then on."""
     if said(text, words.NO_SCALE):
         raise InvalidAnswer(words.weight_is_needed())
     unit = answers.get("weight_unit")
+    text = in_words.without_about(text)
     try:
         told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
     except ParseError as error:
@@ -80,7 +94,8 @@ def _unit_meant(text: str, answers: Answers) -> WeightUnit:
     if not _in_us(answers) or not fits(WeightUnit.LB):
         return WeightUnit.KG
     if fits(WeightUnit.KG):
-        raise ParseError(ParseErrorCode.NO_UNIT, given=text.strip())
+        doubt = ParseError(ParseErrorCode.NO_UNIT, given=text.strip())
+        raise InvalidAnswer(words.weight_with_unit(text.strip())) from doubt
     return WeightUnit.LB
 
 
@@ -150,7 +165,7 @@ def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
         Step(
             key="height_cm",
             ask=lambda answers: words.ask_height(),
-            read=lambda text, answers: parse_height(text),
+            read=_read_height,
             when=when,
         ),
         Step(
@@ -171,7 +186,7 @@ def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
         Step(
             key="height_again",
             ask=lambda answers: words.ask_height(),
-            read=lambda text, answers: parse_height(text),
+            read=_read_height,
             when=lambda answers: when(answers) and answers.get("mass_check") == HEIGHT,
         ),
     )

@@ -55,12 +55,22 @@ def cautions(coach_name: str, *, self_coached: bool) -> str:
     )
 
 
+def agree_again(coach_name: str, *, self_coached: bool) -> str:
+    """The question once more, without everything that stands above it."""
+    if self_coached:
+        return tr("Do you understand what I wrote above, and agree that I keep your answers?")
+    return tr(
+        "Do you understand what I wrote above, and agree that {coach_name} sees your answers?",
+        coach_name=coach_name,
+    )
+
+
 agree_button = Sentence("I understand and agree")
 ask_birth_year = Sentence("Which year were you born? (four digits)")
 ask_eighteen = Sentence("Have you had your 18th birthday?")
 ask_sex = Sentence(
-    "Are you female or male? The published figures for water and carbohydrate differ, "
-    "that is all it is used for."
+    "Are you female or male? The published figures for water and carbs differ, and so do some of "
+    "the health questions."
 )
 ask_weight_unit = Sentence("Which unit does your scale show?")
 ask_volume_unit = Sentence("And how do you measure what you drink?")
@@ -92,7 +102,7 @@ def sex_button(sex: str) -> str:
 def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
     """`place`: the only one of that name, which is taken and said."""
     asked = tr(
-        "When shall I ask for your morning numbers? Best is right after getting up, after the toilet "
+        "At what time shall I ask each morning? Best is right after getting up, after the toilet "
         "and before food or drink. Pick a time or type one."
     )
     return f"{place['name']} ({place['zone']}).\n\n{asked}" if place is not None else asked

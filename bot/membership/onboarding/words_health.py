@@ -42,6 +42,25 @@ SIGNS = {
     Sign.LOW_MOOD: mark("Low mood on most days"),
     Sign.BAD_SLEEP: mark("Sleeping badly"),
 }
+#: How people call a condition in a sentence of their own.
+CALLED = {
+    Sign.DIABETES: mark("diabetes, diabetic, type 1, type 2"),
+    Sign.KIDNEY: mark("kidney, kidneys, renal"),
+    Sign.HEART: mark("heart, arrhythmia, high blood pressure, hypertension, heart condition"),
+    Sign.FAINTED: mark("fainted, faint, passed out, blacked out"),
+    Sign.LOW_SODIUM: mark("hyponatraemia, hyponatremia, low sodium"),
+    Sign.GUT: mark("crohn, crohns, crohn's, colitis, coeliac, celiac, ibd"),
+    Sign.GALLSTONES: mark("gallstone, gallstones"),
+    Sign.EATING_DISORDER: mark(
+        "eating disorder, eating disorders, anorexia, anorexic, bulimia, bulimic, binge eating"
+    ),
+    Sign.PREGNANT: mark("pregnant, breastfeeding"),
+}
+#: Beside one of these, a condition that is named may be nobody's, or somebody else's.
+NOT_OWN = mark(
+    "no, not, never, none, without, don't, dont, didn't, haven't, mother, mum, mom, father, dad, "
+    "sister, brother, family, aunt, uncle, grandmother, grandfather, friend"
+)
 #: What stands behind a button that is too short to say it.
 MEANT = {
     Sign.FAINTED: mark("fainted more than once, or nobody found out why"),

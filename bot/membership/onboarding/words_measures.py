@@ -6,7 +6,8 @@ from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 
 UNSURE = mark(
-    "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown"
+    "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown, dunno, "
+    "idk, no clue, not a clue"
 )
 NO_SCALE = mark(
     "no scale, i have no scale, skip, not sure, unsure, don't know, dont know, i don't know, no idea"
@@ -19,6 +20,7 @@ def weight_unit_name(unit: str) -> str:
 
 
 ask_height = Sentence("How tall are you? Such as 165 cm or 5 ft 5.")
+height_with_unit = Sentence("I need your height with its unit.")
 weight_is_needed = Sentence(
     "I need a weight this once, because the limits that keep you safe go by it. A scale at a gym "
     "or pharmacy will do, and so will your weight of the last weeks."
@@ -46,6 +48,10 @@ def ask_body_mass(unit: str | None) -> str:
         "What did you weigh this morning, or on your last ordinary morning? (in {unit})",
         unit=weight_unit_name(unit),
     )
+
+
+def weight_with_unit(given: str) -> str:
+    return tr("{given} kg or {given} lb? Please send it with the unit.", given=given)
 
 
 def ask_check(kg: float, unit: str, height_cm: float, meant: float | None) -> str:

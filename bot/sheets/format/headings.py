@@ -7,7 +7,6 @@ how high the row is.
 from __future__ import annotations
 
 import textwrap
-from functools import cache
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -51,9 +50,10 @@ def height_of_headings(headings: list[tuple[str, float]]) -> int:
     return LINE * max((lines_of(text, width / _BOLD) for text, width in headings), default=1)
 
 
-@cache
 def lines_of(text: str, width: float) -> int:
     """On how many lines it stands in a column of so many characters; `MOST_LINES` at most."""
     room = max(int(width), 1)
     shown = text[: room * MOST_LINES].splitlines()
+    if len(text) <= room and "\t" not in text:
+        return min(len(shown) or 1, MOST_LINES)
     return min(sum(max(len(textwrap.wrap(line, room)), 1) for line in shown) or 1, MOST_LINES)

@@ -227,5 +227,6 @@ def _tissue(change: Floats, now: DayPhase, pace: RateCoefficients) -> None:
 
 def dry_loss_l(person: Body) -> Quantity:
     """Water that a day without drinking costs, L: skin, lungs, stool and the least urine."""
-    lost = (known.INSENSIBLE + known.URINE_LEAST) * person.body_mass_kg
-    return lost - known.METABOLIC_WATER * person.resting_kcal / 1000
+    lost: Quantity = (known.INSENSIBLE + known.URINE_LEAST) * person.body_mass_kg
+    made: float = known.METABOLIC_WATER
+    return lost - made * person.resting_kcal / 1000

@@ -77,6 +77,7 @@ def _asked_apart(part: list[Token], end: str) -> Iterator[tuple[list[Token], str
 def _parts_here(tokens: Sequence[Token], index: int, mark: Mark) -> bool:
     if mark.text == ".":
         before = tokens[index - 1] if index else None
-        # the point of "ca. 60" is no end
-        return not (isinstance(before, Word) and before.says(Means.ABOUT) and len(before.text) <= 6)
+        # the point of "ca. 60" and of "gest. 60" is no end
+        short = (Means.ABOUT, Means.OTHER_DAY)
+        return not (isinstance(before, Word) and before.says(*short) and len(before.text) <= 6)
     return mark.text in _ENDS or mark.text in _PARTS

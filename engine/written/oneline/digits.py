@@ -105,10 +105,9 @@ def _said_otherwise(line: str, at: int, number: str, end: int) -> Choice | None:
     if at_number.UNREADABLE.match(line, end):
         return _run_on(line, at, end)
     if (tenth := at_number.KILO_TENTH.match(line, end)) and number.isdecimal():
-        kg = f"{number}.{tenth['tenth']}"
+        kg = f"{number}.{tenth['tenth']}".rstrip("0").rstrip(".")
         return only(figure_of(line, at, kg, tenth.end(), Unit.WEIGHT, "kg"))
-    sized = at_number.SIZED_VESSELS.match(line, end)
-    return _sized(line, at, number, sized) if sized else None
+    return vessels(line, at, number, end)
 
 
 def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> Choice | None:
@@ -121,7 +120,9 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
         return unread(line, at, end)
     if at_number.POINTLESS.match(line, end):
         return _run_on(line, at, end)
-    if at_number.TOLD_OF.search(line[:at]) and not at_number.NEXT_FIGURE.match(line, end):
+    told_of = at_number.TOLD_OF.search(line[:at])
+    taken = told_of and at_number.TAKEN_BEFORE.search(line[: told_of.start()])
+    if told_of and not taken and not at_number.NEXT_FIGURE.match(line, end):
         return unread(line, at, end)
     after = at_number.RISEN.match(line, end) or (
         at_number.AT.search(line[:at]) and at_number.GOT_UP.match(line, end)
@@ -133,10 +134,18 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
     return None
 
 
+def vessels(line: str, at: int, number: str, end: int) -> Choice | None:
+    """Bottles with their size behind them or before: "3 bottles of 1.5", "vier 1,5er Flaschen"."""
+    for pattern in (at_number.SIZED_VESSELS, at_number.VESSELS_OF):
+        if (sized := pattern.match(line, end)) and (found := _sized(line, at, number, sized)):
+            return found
+    return None
+
+
 def _sized(line: str, at: int, number: str, sized: re.Match[str]) -> Choice | None:
     """ "3 bottles of 1.5": what was drunk in all, in litres or in the unit that stands there."""
-    unit, size = (sized["unit"] or "").strip(), rough(sized["size"])
-    if not number.isdecimal():
+    unit, size = (sized.groupdict().get("unit") or "").strip(), rough(sized["size"])
+    if not number.isdecimal() or int(number) > at_number.MOST_BOTTLES:
         return None
     if not unit:
         unit = "l" if size <= at_number.LARGEST_BOTTLE_L else "ml"

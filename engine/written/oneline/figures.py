@@ -36,6 +36,7 @@ class Figures(Placed):
     def take(self) -> None:
         for key in self._phrases.same:
             self.answers[key] = self._phrases.before(key)
+            self.meant[key] = self._phrases.same[key].text
             self.spoken_for.add(key)
             self.labelled = True
         self._take_off_odd()

@@ -196,7 +196,10 @@ def _corrected(tokens: list[Token]) -> list[Token]:
         between = out[first + 1 :] if first is not None else []
         words = [t for t in between if isinstance(t, Word) and t.text not in _LAUGHS]
         marks = [t for t in between if isinstance(t, Mark)]
-        corrects = words and all(word.says(Means.CORRECTS) for word in words)
+        corrects = any(word.says(Means.CORRECTS) for word in words) and all(
+            word.says(Means.CORRECTS, Means.ABOUT) for word in words
+        )
+        words = [word for word in words if word.says(Means.CORRECTS)]
         units = {before.unit, token.unit} - {Unit.NONE}
         following = tokens[at + 1] if at + 1 < len(tokens) else None
         counted = isinstance(following, Word) and not following.meanings
@@ -255,6 +258,7 @@ def _ranged(tokens: list[Token]) -> list[Token]:
                         unit=second.unit if first.unit is Unit.NONE else first.unit,
                         unit_text=second.unit_text or first.unit_text,
                         text=f"{first.number}-{second.number}",
+                        corrected=_is_from(tokens[at - 1]) if at else False,
                     )
                 )
                 at += 3
@@ -264,13 +268,23 @@ def _ranged(tokens: list[Token]) -> list[Token]:
     return out
 
 
+_MOVES = {("up from", "to"), ("down from", "to"), ("von", "auf")}
+
+
 def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool:
-    """Whether a weight is told with the one it was before."""
+    """Whether a figure is told with the one it was before."""
     before = tokens[at - 1] if at else None
     if not isinstance(before, Word) or not isinstance(between, Word):
         return False
+    if (before.text, between.text) in _MOVES:
+        return True  # "fullness up from 5 to 6"
     named = before.text in ("from", "von") and between.text in ("auf", "to")
     return named and rough(second.number) >= _LEAST_OF_A_WEIGHT
+
+
+def _is_from(token: Token) -> bool:
+    """Whether what follows may tell from where to where a figure went, and no range."""
+    return isinstance(token, Word) and token.text in ("from", "von")
 
 
 def _makes_range(

@@ -87,7 +87,7 @@ _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
 _HALF = Late(
     rf"(?: and a| ?-and-a-|-and-a-| an a| und (?:ein(?:en)?|a|n|nen|noch ein(?:en)?)| ein"
-    rf"| plus (?:a|ein|einen))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
+    rf"| plus (?:a|ein|einen)| und(?= halb{_OVER}))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"

@@ -10,10 +10,31 @@ from engine.written.oneline.pieces import Figure, Token, Unit, Word
 
 # after a figure these say that so much is not done yet
 _STILL_OPEN = frozenset(
-    {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
-)
+    {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig",
+     "so far", "bisher", "bis jetzt", "by now", "already today", "heute schon"}
+)  # fmt: skip
 IN_PLACE_OF = frozenset({"statt", "anstatt", "instead of", "rather than", "up from", "down from"})
 _FROM = frozenset({"from", "von"})
+_RISEN_TO = frozenset({"up to", "bis zu"})
+_AT_AN_HOUR = frozenset({"at", "um", "gegen", "ab", "around", "by"})
+_HOURS = 24
+_ASKS = frozenset(
+    {
+        "is",
+        "are",
+        "was",
+        "were",
+        "isn't",
+        "aren't",
+        "ist",
+        "sind",
+        "waren",
+        "wären",
+        "reichen",
+        "reicht",
+        "genügen",
+    }
+)
 _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
 _SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
@@ -46,10 +67,17 @@ def mark_odd(clause: Clause) -> None:
 def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
     """What the words directly beside a figure make of it."""
     tokens = clause.tokens
-    if _is_eaten(tokens, index) or _stands_aside(tokens, index) or _of_hours(tokens, index):
+    if (
+        _is_eaten(tokens, index)
+        or _stands_aside(tokens, index)
+        or _of_hours(tokens, index)
+        or _at_an_hour(tokens, index)
+        or (clause.asks and _is_asked_about(tokens, index))
+    ):
         clause.foreign.add(figure.start)
     following = tokens[index + 1] if index + 1 < len(tokens) else None
-    if isinstance(following, Word) and following.says(Means.VESSEL):
+    multiplied = figure.unit is Unit.VOLUME and any(sign in figure.text for sign in "x×*")
+    if isinstance(following, Word) and following.says(Means.VESSEL) and not multiplied:
         clause.vessels.add(figure.start)
         clause.odd.add(figure.start)
     counts = _counts(tokens, index, +1)
@@ -76,6 +104,24 @@ def _of_hours(tokens: Sequence[Token], index: int) -> bool:
     begun = isinstance(before, Word) and before.text in _FROM
     ranged = isinstance(after, Word) and after.says(Means.RANGE) is not None
     return begun and (ranged or bool(isinstance(figure, Figure) and figure.high))
+
+
+def _at_an_hour(tokens: Sequence[Token], index: int) -> bool:
+    """ "My hair appointment is at three": so late something is that is no answer."""
+    figure, before = tokens[index], tokens[index - 1] if index else None
+    assert isinstance(figure, Figure)
+    if not isinstance(before, Word) or before.text not in _AT_AN_HOUR or figure.high:
+        return False
+    if figure.unit is not Unit.NONE or not figure.number.isdecimal():
+        return False
+    told = any(isinstance(t, Word) and t.says(Means.LABEL, Means.SCORE) for t in tokens)
+    what = any(is_unknown(token) for token in tokens[: index - 1])
+    return int(figure.number) <= _HOURS and what and not told
+
+
+def _is_asked_about(tokens: Sequence[Token], index: int) -> bool:
+    """ "Is 3.5 liters a lot?" tells of no drink; "is it 3.5?" may."""
+    return index == 1 and isinstance(tokens[0], Word) and tokens[0].text in _ASKS
 
 
 def _drunk_down(clause: Clause) -> bool:
@@ -108,14 +154,19 @@ def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
 
 def _bounded(tokens: Sequence[Token], index: int) -> bool:
     before = tokens[index - 1] if index else None
-    return isinstance(before, Word) and before.says(Means.BOUND) is not None
+    if not isinstance(before, Word) or before.says(Means.BOUND) is None:
+        return False
+    label = tokens[index - 2] if index > 1 else None
+    of_score = label.says(Means.LABEL) if isinstance(label, Word) else None
+    # "fullness up to 8" has risen to it
+    return not (before.text in _RISEN_TO and of_score and of_score.about == "fullness")
 
 
 def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     """Whether a figure of this morning stands beside the name of another day."""
     beside = [tokens[i] for i in (index - 1, index + 1, index - 2) if 0 <= i < len(tokens)]
     far = [t for t in beside if isinstance(t, Word) and t.says(Means.OTHER_DAY)]
-    if not far:
+    if not far and not _of_the_day_named(tokens, index):
         return False
     if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
         return False
@@ -126,6 +177,22 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
         return False
     return figure.unit is not Unit.VOLUME
+
+
+def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a score follows the name of another day: "gestern hatt ich fülle 5 heut 6"."""
+    label = next(
+        (t.says(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
+         and t.says(Means.LABEL)), None,
+    )  # fmt: skip
+    if label is None or label.about not in ("fullness", "sharpness"):
+        return False
+    for token in reversed(tokens[:index]):
+        if isinstance(token, Figure) or (isinstance(token, Word) and token.says(Means.TODAY)):
+            return False
+        if isinstance(token, Word) and token.says(Means.OTHER_DAY):
+            return True
+    return False
 
 
 def _labels_past(token: Token) -> bool:

@@ -93,14 +93,21 @@ AND_MILLILITRES = Late(
 )
 # "150.something"; "59k7" and "59 kilo 7"; "3 bottles of 1.5"
 UNREADABLE = Late(r"(?:[.,]| (?:point|komma|comma) ?)(?:something|some|irgend\w+|x+\b|\?)")
-KILO_TENTH = Late(rf"k(?P<tenth>\d){OVER}")
+KILO_TENTH = Late(rf"k(?:g|ilo)?(?P<tenth>\d{{3}}|(?<=k)\d){OVER}")
+#: The figure before has its own label, so that "steps" or "waist" behind it is that one's.
+TAKEN_BEFORE = Late(r"(?:\d{4,}|\d[.,]\d{3}|\d ?k|\d ?(?:in|inch(?:es)?|cm|\"|mm)) $")
 GRAMS_PER_KG = 1000
 AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te){OVER}")  # "eine 7er"
 TIMES_BEHIND = Late(
     r"(?: (?:bottles?|flaschen?))? ?(?:x|×|\*|mal|times) ?(?P<many>[1-9])(?![\d.,])"
 )
 LEAST_WEIGHT_G = 30_000
+MOST_BOTTLES = 20
 LARGEST_BOTTLE_L, LEAST_BOTTLE_ML = 3.0, 200.0
+VESSELS_OF = Late(
+    r" ?(?:x )?(?P<size>\d[.,]\d+|\d(?=er|[- ]?l))(?:er|[- ]?lit(?:er|re)s?|[- ]?l)? ?-?"
+    rf"(?:bottles?|flaschen?|pullen?){OVER}"
+)
 SIZED_VESSELS = Late(
     r" ?(?:x )?(?:(?:big|large|small|full|whole|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?) )?"
     r"(?:bottles?|flaschen?|gläser|glas|glasses|glass|cups?|becher|shakers?|pullen?|kannen?|krüge?|"

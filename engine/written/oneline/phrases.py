@@ -26,7 +26,9 @@ _SAYS_LITTLE = (
 
 _LIKE_YESTERDAY = frozenset(
     {"same as yesterday", "like yesterday", "same as the day before", "wie gestern",
-     "so wie gestern", "gleich wie gestern"}
+     "so wie gestern", "gleich wie gestern", "no change", "no changes", "unchanged", "same again",
+     "nothing changed", "unverändert", "keine änderung", "keine veränderung", "alles wie gestern",
+     "alles gleich"}
 )  # fmt: skip
 _IS = frozenset({"is", "was", "are", "were", "ist", "war", "sind", "waren"})
 

@@ -16,6 +16,7 @@ from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
+from engine.written.oneline.relative import written_out
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
@@ -38,10 +39,13 @@ def read_report(text: str, known: Known) -> Report:
         del places[slip.start()]
         line = line[: slip.start()] + line[slip.start() + 1 :]
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
+    line, since_yesterday = written_out(line, known)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
     report, span = _best([(_read(tokens, known), tokens) for tokens in ways])
+    if since_yesterday and report.answers.get("weight_kg") is not None:
+        report = replace(report, meant={**report.meant, "weight_kg": since_yesterday})
     if span is None:
         return report
     first, last = span
@@ -73,6 +77,7 @@ def _read(tokens: list[Token], known: Known) -> _Read:
         on_target=phrases.on_target and "carb_eaten_g" not in figures.spoken_for,
         training=phrases.training,
         all_fine=phrases.fine and span is None,
+        meant={key: words for key, words in figures.meant.items() if key in answers},
         labelled=figures.labelled or bool(phrases.skipped) or phrases.on_target,
     )
     return report, span
@@ -83,6 +88,8 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
     clear = [(read, tokens) for read, tokens in readings if not read[0].doubts]
     if not clear:
         return _none_clear([read for read, _ in readings])
+    # "60,2,5,3,5" is no fullness of 2.5 where it can be read with whole scores
+    clear = [one for one in clear if "fullness" not in one[0][0].meant] or clear
     # two figures that can be stones and pounds are, where there is nothing else
     for read, tokens in clear:
         only = [token for token in tokens if isinstance(token, Figure)]

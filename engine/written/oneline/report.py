@@ -18,7 +18,8 @@ CORE = ("weight_kg", "fullness", "water_l")
 class Known:
     """What is known of the athlete, as plain values; None is "not known".
 
-    `weight_kg` and `fullness` are the last ones told, `on_file_kg` the body mass on file, `water_l`
+    `weight_kg` and `fullness` are the last ones told (`weight_is_yesterdays`: or of a day before),
+    `on_file_kg` the body mass on file, `water_l`
     and `carb_g` the targets of the day just past. `asked` are the answers still open, in the order
     in which they are asked for, where the check-in is being asked for just now.
     """
@@ -29,6 +30,7 @@ class Known:
     language: str = "en"
     asked: tuple[str, ...] = ()
     weight_kg: float | None = None
+    weight_is_yesterdays: bool = True
     on_file_kg: float | None = None
     height_cm: float | None = None
     fullness: int | None = None
@@ -78,7 +80,8 @@ class Report:
 
     `answers` by key of `CheckIn`; None where it was said that there is no figure. `training` is an
     id of `TrainingDone`. `all_fine` is said only where no note follows: with one, a person's words
-    come first. `note` is what was not read, in the athlete's own words.
+    come first. `note` is what was not read, in the athlete's own words. `meant` are the words of
+    answers that were worked out from them ("6-7", "same as yesterday"), by key: to be said to them.
     """
 
     answers: Mapping[str, Value] = field(default_factory=dict)
@@ -87,6 +90,7 @@ class Report:
     training: str | None = None
     all_fine: bool = False
     note: str = ""
+    meant: Mapping[str, str] = field(default_factory=dict)
     labelled: bool = False  # whether a label, a unit or a phrase said what at least one figure is
 
     @property

@@ -21,8 +21,10 @@ from engine.written.oneline.digits import (
     only,
     rough,
     unread,
+    vessels,
     with_unit,
 )
+from engine.written.oneline.meanings import Meaning, Means
 from engine.written.oneline.numbers import (
     spelt_at,
     two_ways,
@@ -33,6 +35,10 @@ from engine.written.oneline.numbers import (
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.typos import label_meant
 from engine.written.oneline.words import longest_phrase, phrases
+
+#: Pictures that label a drink.
+_DRINKS = "💧💦🚰"
+_OF_DRINK = Meaning(Means.LABEL, "water_l")
 
 
 def expanded(choices: Sequence[Choice]) -> Iterator[tuple[Token, ...]]:
@@ -114,6 +120,8 @@ def _word(line: str, at: int, language: str) -> Choice | None:
 
 def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choice:
     """A number in words, with what may be said of it without a point; see `numbers`."""
+    if bottles := vessels(line, at, number, end):
+        return bottles
     if whole := without_its_point(line, number, end, language):
         return with_unit(line, at, *whole)
     if (cut := two_ways(line, at, number, end, language)) is not None:
@@ -131,6 +139,8 @@ def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choi
 
 def _mark(line: str, at: int) -> Choice:
     char = line[at]
+    if char in _DRINKS:
+        return only(Word(start=at, end=at + 1, text=char, meanings=(_OF_DRINK,)))
     if char.isalnum() or not char.isascii():
         # a sign or an arrow in front of a number parts it from the one before
         pointer = re.compile(r"[^\w\s]+ ?(?=\d)").match(line, at)

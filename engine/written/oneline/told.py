@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from engine.written.late import Late
+from engine.written.oneline.digits import rough
 from engine.written.oneline.phrases import Phrases
-from engine.written.oneline.pieces import Figure
+from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
+    at_water_target,
     doubt_of_habit,
     doubt_of_parse_error,
     ends_of,
@@ -18,7 +21,10 @@ from engine.written.oneline.plausible import (
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
 from engine.written.units import ParseError, ParseErrorCode, VolumeUnit
 
+_WHOLE_AND_A_HALF = Late(r"\d[.,]50?")
+_NARROW_WEIGHT = 1.01  # "179-180 lb" on a scale that wavers
 _NARROW = 1.35  # of drinks: "4 to 5 L" is 4.5, which neither end could be told from next morning
+MOST_FULL = 10
 _SAME = 0.006  # two figures nearer than this share of each other are one, in two units
 
 
@@ -39,6 +45,7 @@ class Told:
         self.soft: set[int] = set()
         self._taken: set[int] = set()  # used, or read and left in the note all the same
         self.labelled = False
+        self.meant: dict[str, str] = {}  # the words of what was worked out from them
         self._odd: list[tuple[str, Figure]] = []
         self._told_by: dict[str, Figure] = {}
         self._taken |= {start for clause in self._clauses for start in clause.foreign}
@@ -78,7 +85,11 @@ class Told:
         try:
             value = value_of(key, figure, self._known)
         except ParseError as error:
-            self._add(doubt_of_parse_error(key, figure, error, self._known))
+            half = _WHOLE_AND_A_HALF.fullmatch(figure.number)
+            if half and self._is_between_scores(key, figure, rough(figure.number)):
+                self._work_out(key, figure, rough(figure.number))
+            else:
+                self._add(doubt_of_parse_error(key, figure, error, self._known))
             return
         doubt = doubt_of_habit(key, figure, value, self._known)
         if doubt is not None:
@@ -105,11 +116,54 @@ class Told:
         if key == "water_l" and len(usual) == 3 and not figure.corrected:
             low, middle, high = (float(one[key] or 0) for one in usual)
             if high <= _NARROW * low:
-                self.answers[key] = middle
-                self._told_by[key] = figure
-                self.spoken_for.add(key)
+                self._work_out(key, figure, middle)
                 return
+        if self._took_middle(key, figure, [float(option[key] or 0) for option in usual]):
+            return
         self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
+
+    def _took_middle(self, key: str, figure: Figure, usual: Sequence[float]) -> bool:
+        """Two scores side by side, two weights on a scale that wavers: the middle is meant."""
+        if figure.corrected or len(usual) < 2:
+            return False
+        low, high = usual[0], usual[-1]
+        if key == "weight_kg" and low < high <= _NARROW_WEIGHT * low:
+            self._work_out(key, figure, (low + high) / 2)
+            return True
+        if high - low == 1 and self._is_between_scores(key, figure, low + 0.5):
+            self._work_out(key, figure, low + 0.5)
+            return True
+        return False
+
+    def _is_between_scores(self, key: str, figure: Figure, value: float) -> bool:
+        """Whether a fullness of a half can be meant, and not a drink in the place of it."""
+        if key != "fullness" or not 1 < value < MOST_FULL:
+            return False
+        labelled = any(one.figure is figure for clause in self._clauses for one in clause.named)
+        drinks = any(
+            other is not figure
+            and (
+                other.unit is Unit.VOLUME
+                or self._labels_drink(other)
+                or at_water_target(other, self._known)
+            )
+            for clause in self._clauses
+            for other in clause.figures
+        )
+        no_drink = bool(self._known.water_l) and not likely("water_l", value, self._known)
+        only = self._known.asked[:1] == ("fullness",)
+        usual = likely("fullness", round(value), self._known)
+        return usual and (labelled or figure.unit is Unit.OF_TEN or drinks or no_drink or only)
+
+    def _labels_drink(self, figure: Figure) -> bool:
+        named = (one for clause in self._clauses for one in clause.named)
+        return any(one.figure is figure and one.key == "water_l" for one in named)
+
+    def _work_out(self, key: str, figure: Figure, value: float) -> None:
+        self.answers[key] = value
+        self.meant[key] = figure.text.strip()
+        self._told_by[key] = figure
+        self.spoken_for.add(key)
 
     def _doubt(
         self, code: DoubtCode | ParseErrorCode, key: str, given: str,

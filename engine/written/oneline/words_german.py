@@ -19,8 +19,9 @@ GERMAN: Table = {
         "fülle gefühl, fülle heute, völle, fuelle gefuehl"
     ),
     (Means.LABEL, "water_l", None): (
-        "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke, trunken, "
-        "wa, liter, h2o, wasserstand, wassermenge, trinken gestern, flüssig, getränk, trinkerei"
+        "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke, trunken,"
+        " wa, liter, h2o, wasserstand, wassermenge, trinken gestern, flüssig, getränk, trinkerei, "
+        "lidda, lita, wassr, wasr"
     ),
     (Means.LABEL, "sharpness", None): (
         "schärfe, schaerfe, scharf, definition, härte, haerte, hart"
@@ -61,31 +62,34 @@ GERMAN: Table = {
         "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart"
     ),
     (Means.LINK, "", None): (
-        "ist, bei, war, mein, meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, "
-        "heute, heute morgen, heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, glatt, "
-        "gefühlt, ne, fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, sagt, mit, dazu, den, "
-        "grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, jetzt, wie gestern, so "
-        "wie gestern, gleich wie gestern, wieder, voller, bisschen voller, ein bisschen voller, etwas "
-        "voller, geschafft, drin, alle, nur, plus, sonst nichts, sonst nix, sonst weiß ich nix, sonst "
-        "weiß ich nichts, also, immer noch, immer noch ne, würd mir ne, würde mir ne, würd mir eine, "
-        "würde mir eine, würd sagen, würde sagen, ich würd sagen, ich würde sagen, sagen wir, sag ma, "
-        "sag mal, geb mir ne, gebe mir eine, geben, gib mir ne, nach klo, nach dem klo, nach "
-        "toilette, nach der toilette, nach wc, nach pipi, nach dem pinkeln, nach klogang, nach bad, "
-        "nüchtern, nackt, ohne kleidung, ohne klamotten, ohne frühstück, vor dem frühstück, vorm "
-        "frühstück, auf nüchternen magen, leerer magen, in unterwäsche, in unterhose, niveau, wert, "
-        "runter auf, bin auf, bin bei, morgens, früh, direkt nach dem aufstehen, nach dem aufstehen, "
-        "vorm kaffee, vor dem kaffee, würd ich sagen, würde ich sagen, sag ich mal, sagen wir mal, "
-        "werte, meine werte, hier meine werte, hier die werte, heutige werte, zahlen, meine zahlen, "
-        "daten, meine daten, update, kurzes update, exakt, genau, gut und gerne, auf der hotelwaage, "
-        "hotelwaage, hotelwaage sagt, äh, ähm, öh, hm, hmm, runter, rauf, is, isch, a, is a, ist a, "
-        "is ne, als gestern, voller als gestern, bissl voller als gestern, bisschen voller als "
-        "gestern, bissl voller, weg, runtergekippt, runter gekippt, reingekippt, reinbekommen, "
-        "runterbekommen, gepackt, gezischt, gesoffen, weggetrunken, ausgetrunken, getrunken gestern, "
-        "hab ich, habe ich, wars, war's, waren's, warens, wieg ich, wiege ich, ich wiege, aktuell, "
-        "momentan, heit, heute mal, auf der fülleskala, auf der skala, mach ma, mach mal, machen wir, "
-        "sagt mein bauch, für die fülle, bei der fülle, mit der fülle, für fülle, beim wasser, fürs "
-        "wasser, für wasser, jenau, gsagt, sag i, ich sag, ich sage, ich würde sagen ne, ich würd "
-        "sagen ne, tagsüber, übern tag, gestern getrunken, über den ganzen tag"
+        "unverändert, keine änderung, keine veränderung, alles gleich, alles wie gestern, un, unn, u,"
+        " warn, wie'n, wie 'n, würde ich mit, würd ich mit, bewerten, bewerte ich mit, würde ich auf,"
+        " schätze ich auf, gefallen auf, gesunken auf, gestiegen auf, hoch auf, ist, bei, war, mein, "
+        "meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, heute, heute morgen, "
+        "heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, glatt, gefühlt, ne, fühle mich,"
+        " fühl mich, gefühl, gegessen, sind, es, zeigt, sagt, mit, dazu, den, grad, stand, check in, "
+        "checkin, check-in, mich, auf, beim, gerade, jetzt, wie gestern, so wie gestern, gleich wie "
+        "gestern, wieder, voller, bisschen voller, ein bisschen voller, etwas voller, geschafft, "
+        "drin, alle, nur, plus, sonst nichts, sonst nix, sonst weiß ich nix, sonst weiß ich nichts, "
+        "also, immer noch, immer noch ne, würd mir ne, würde mir ne, würd mir eine, würde mir eine, "
+        "würd sagen, würde sagen, ich würd sagen, ich würde sagen, sagen wir, sag ma, sag mal, geb "
+        "mir ne, gebe mir eine, geben, gib mir ne, nach klo, nach dem klo, nach toilette, nach der "
+        "toilette, nach wc, nach pipi, nach dem pinkeln, nach klogang, nach bad, nüchtern, nackt, "
+        "ohne kleidung, ohne klamotten, ohne frühstück, vor dem frühstück, vorm frühstück, auf "
+        "nüchternen magen, leerer magen, in unterwäsche, in unterhose, niveau, wert, runter auf, bin "
+        "auf, bin bei, morgens, früh, direkt nach dem aufstehen, nach dem aufstehen, vorm kaffee, vor"
+        " dem kaffee, würd ich sagen, würde ich sagen, sag ich mal, sagen wir mal, werte, meine "
+        "werte, hier meine werte, hier die werte, heutige werte, zahlen, meine zahlen, daten, meine "
+        "daten, update, kurzes update, exakt, genau, gut und gerne, auf der hotelwaage, hotelwaage, "
+        "hotelwaage sagt, äh, ähm, öh, hm, hmm, runter, rauf, is, isch, a, is a, ist a, is ne, als "
+        "gestern, voller als gestern, bissl voller als gestern, bisschen voller als gestern, bissl "
+        "voller, weg, runtergekippt, runter gekippt, reingekippt, reinbekommen, runterbekommen, "
+        "gepackt, gezischt, gesoffen, weggetrunken, ausgetrunken, getrunken gestern, hab ich, habe "
+        "ich, wars, war's, waren's, warens, wieg ich, wiege ich, ich wiege, aktuell, momentan, heit, "
+        "heute mal, auf der fülleskala, auf der skala, mach ma, mach mal, machen wir, sagt mein "
+        "bauch, für die fülle, bei der fülle, mit der fülle, für fülle, beim wasser, fürs wasser, für"
+        " wasser, jenau, gsagt, sag i, ich sag, ich sage, ich würde sagen ne, ich würd sagen ne, "
+        "tagsüber, übern tag, gestern getrunken, über den ganzen tag"
     ),
     (Means.TODAY, "", None): ("heute, heut, heute abend, morgen, später, übermorgen"),
     (Means.ABOUT, "", None): (
@@ -120,9 +124,9 @@ GERMAN: Table = {
         "fehlt noch, vorgabe, soll wert, sollwert"
     ),
     (Means.OTHER_DAY, "", None): (
-        "gestern, vorgestern, letzte nacht, montag, dienstag, mittwoch, donnerstag, freitag, samstag, "
-        "sonntag, gestern abend, abends, am abend, mittags, nachmittags, vorm schlafen, vor dem "
-        "schlafen"
+        "ges, gest, vortag, am vortag, gestern, vorgestern, letzte nacht, montag, dienstag, mittwoch,"
+        " donnerstag, freitag, samstag, sonntag, gestern abend, abends, am abend, mittags, "
+        "nachmittags, vorm schlafen, vor dem schlafen"
     ),
     (Means.COUNTS_NOT, "", None): (
         "aber, weil, sehr, echt, ziemlich, ganz, etwas, bisschen, ein bisschen, schlecht, "
@@ -175,14 +179,15 @@ GERMAN: Table = {
     ),
     (Means.SKIP, "weight_kg", None): (
         "keine waage, keine waage heute, keine waage da, keine waage dabei, ohne waage, heute keine "
-        "waage, waage kaputt, waage ist kaputt, die waage ist kaputt, waage defekt, waage geht nicht, "
-        "nicht gewogen, mich nicht gewogen, kein gewicht, kein gewicht heute, konnte mich nicht "
+        "waage, waage kaputt, waage ist kaputt, die waage ist kaputt, waage defekt, waage geht nicht,"
+        " nicht gewogen, mich nicht gewogen, kein gewicht, kein gewicht heute, konnte mich nicht "
         "wiegen, konnte nicht wiegen, nicht wiegen können, gewicht vergessen, wiegen vergessen, "
         "vergessen zu wiegen, waage vergessen, hab keine waage, habe keine waage, waage leer, waage "
         "streikt, waage tot, hab mich nicht gewogen, habe mich nicht gewogen, hatte keine waage, "
-        "waage funktioniert nicht, hab keine waage hier, hier keine waage, waage im koffer, heute "
-        "nicht gewogen, nicht gewogen heute, kein wiegen, kein wiegen heute, waage nicht da, waage "
-        "zuhause, waage zu hause, waage daheim"
+        "waage funktioniert nicht, hab keine waage hier, hier keine waage, waage im koffer, waage "
+        "steht daheim, waage steht zuhause, waage steht zu hause, heute nicht gewogen, nicht gewogen "
+        "heute, kein wiegen, kein wiegen heute, waage nicht da, waage zuhause, waage zu hause, waage "
+        "daheim"
     ),
     (Means.SKIP, "water_l", None): (
         "keine ahnung wie viel ich getrunken habe, keine ahnung was ich getrunken habe, weiß nicht "
@@ -235,13 +240,19 @@ GERMAN: Table = {
         "getrunken, wasser alles geschafft, ganzes wasser getrunken"
     ),
     (Means.SAME, "weight_kg", None): (
-        "gewicht wie gestern, gleiches gewicht, gleiches gewicht wie gestern, gewicht gleich, gewicht "
-        "gleich wie gestern, gewicht unverändert, selbes gewicht, selbes gewicht wie gestern, gewicht "
-        "ist gleich, gewicht gleich geblieben, gewicht ist gleich geblieben, gewicht so wie gestern, "
-        "gewicht ist wie gestern, gewicht das gleiche, gewicht das gleiche wie gestern, dasselbe "
-        "gewicht, das gleiche gewicht, dasselbe gewicht wie gestern, das gleiche gewicht wie gestern, "
-        "waage wie gestern, waage sagt das gleiche, waage unverändert, gewicht hat sich nicht "
-        "verändert, gwicht wie gestern"
+        "gewicht wie gestern, gleiches gewicht, gleiches gewicht wie gestern, gewicht gleich, gewicht"
+        " gleich wie gestern, gewicht unverändert, selbes gewicht, selbes gewicht wie gestern, "
+        "gewicht ist gleich, gewicht gleich geblieben, gewicht ist gleich geblieben, gewicht so wie "
+        "gestern, gewicht ist wie gestern, gewicht das gleiche, gewicht das gleiche wie gestern, "
+        "dasselbe gewicht, das gleiche gewicht, dasselbe gewicht wie gestern, das gleiche gewicht wie"
+        " gestern, waage wie gestern, waage sagt das gleiche, waage unverändert, gewicht hat sich "
+        "nicht verändert, gwicht wie gestern, kilo wie gestern, kg wie gestern, gewicht hat sich "
+        "nicht bewegt, gewicht hat sich null bewegt, gewicht hat sich nicht geändert, gewicht hat "
+        "sich nix getan, gewicht hat sich nicht getan, gewicht stabil, waage hat sich nicht bewegt, "
+        "waage hat sich nicht gerührt, keine änderung beim gewicht, keine veränderung beim gewicht, "
+        "gewicht keine änderung, gewicht keine veränderung, gewicht bleibt gleich, wiege wie gestern,"
+        " wiege gleich viel wie gestern, wiege das gleiche, wiege das gleiche wie gestern, wiege "
+        "dasselbe wie gestern, kilos wie gestern, kilo gleich"
     ),
     (Means.MANNERS, "", None): (
         "danke, dankeschön, merci, guten morgen, morgen, moin, servus, hallo, lg, vg, hey, coach, hi, "

@@ -1,0 +1,83 @@
+"""What is told beside another figure: "300 g less than yesterday", "on a scale of 1 to 10 a 7".
+
+A weight told by what it was yesterday is written out in its place, so that it is read as any other; what
+a scale goes by is left out. Places in the line stay the same.
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+
+from engine.written.late import Late
+from engine.written.oneline.digits import rough
+from engine.written.oneline.report import Known
+from engine.written.units import WeightUnit
+from engine.written.units.reading import NUMBER
+
+_KG_PER = {"g": 0.001, "k": 1.0, "l": 0.45359237, "p": 0.45359237, "#": 0.45359237}
+_MOST_KG = 3.0  # overnight, told as a difference; more is told of something else
+_UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|#)"
+_AMOUNT = rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?|(?P<said>half an?|an?|one|ein halbes|nen? halbes|halbes|ein|nen?) (?P<unit_said>kilos?|kg|pounds?|lb))"
+_DOWN = r"less|lighter|down|below|under|weniger|leichter|runter|drunter|unter"
+_UP = r"more|heavier|up|above|over|mehr|schwerer|rauf|drüber|über"
+_THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
+_DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
+_OVER = r"(?![^\W_]|')"
+_ABOUT = (
+    r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just|nur|genau|exactly) )*"
+)
+_SINCE_YESTERDAY = (
+    Late(rf"(?<![\d.,]){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}) (?:{_THAN})?{_DAY_BEFORE}{_OVER}"),
+    Late(
+        rf"\b(?P<way>down|lost|minus|up|gained|plus|runter|rauf)(?: by| um| another)? {_ABOUT}{_AMOUNT} {_THAN}{_DAY_BEFORE}{_OVER}"
+    ),
+)
+_WAYS_DOWN = frozenset(f"{_DOWN}|lost|minus".split("|"))
+#: Of a drink, of food or of a denial, the words right before say so.
+_OF_ELSE = Late(
+    r"(?:\b(?:water|drank|drunk|drink|ate|eaten|carbs?|rice|food|steps|wasser|getrunken|trank|gegessen|kh|reis|schritte|not|nicht|kein|sleep|schlaf|slept)\b[^,;.\n]{0,12})$"
+)
+#: What the scale of a score goes by: "von 1 bis 10".
+_SCALE = Late(
+    r"(?:(?:on|auf) (?:a |the |einer |ner |der )?(?:scale|skala) (?:of |from |von )?|\b(?:of|from|von) )"
+    r"(?:1|one|eins) ?(?:to|bis|-|–) ?(?:10|ten|zehn)(?![\d.,]?\d)"
+)
+
+
+def written_out(line: str, known: Known) -> tuple[str, str]:
+    """The line, as long as before, with such figures in the place of what told them; and the words
+    that told the weight, "" where none did.
+    """
+    line = _SCALE.sub(lambda scale: " " * len(scale[0]), line)
+    last = known.weight_kg if known.weight_is_yesterdays else None
+    if last is None or not (known.asked or sum(map(str.isdecimal, line)) > 1):
+        return line, ""
+    for pattern in _SINCE_YESTERDAY:
+        match = pattern.search(line)
+        if match is None or _OF_ELSE.search(line[: match.start()]):
+            continue
+        if line[match.end() :].lstrip().startswith("?"):
+            continue
+        change = _change(match, known)
+        if change is None:
+            continue
+        kg = f"{last + change:.2f}"
+        if re.search(r"\d,\d", line) and not re.search(r"\d\.\d", line):
+            kg = kg.replace(".", ",")
+        figure = f"{kg}kg".ljust(len(match[0]))
+        return f"{line[: match.start()]}{figure}{line[match.end() :]}", match[0].strip()
+    return line, ""
+
+
+def _change(match: re.Match[str], known: Known) -> float | None:
+    """By how many kilograms the weight has moved; None where that cannot be one night's."""
+    unit = match["unit"] or match["unit_said"] or ""
+    if not unit:
+        unit = "kg" if known.weight_unit is WeightUnit.KG else "lb"
+    said = match["said"]
+    amount = rough(match["number"]) if not said else 0.5 if "hal" in said else 1.0
+    kg = amount * _KG_PER[unit[0]]
+    if not 0 < kg <= _MOST_KG:
+        return None
+    return -kg if match["way"] in _WAYS_DOWN else kg

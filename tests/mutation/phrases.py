@@ -1,0 +1,137 @@
+"""Which ways of saying a complaint could be lost from the tables, and no test would tell.
+
+Each way of a pattern is left out in turn. It is missed where one of the sentences that it is found in
+is no longer read as that complaint, or no longer surely where a test asks for that.
+"""
+
+from __future__ import annotations
+
+import random
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from importlib import import_module
+from typing import Any
+
+from engine.symptoms import Symptom
+from engine.symptoms.cues import ways
+from engine.symptoms.german.language import GERMAN
+from engine.symptoms.patterns import Phrase, PhraseBook
+from engine.symptoms.screening import ENGLISH, screen
+
+#: Where sentences stand beside the complaint that they are of.
+_SENTENCES = ("test_symptoms", "test_symptoms_german", "test_symptoms_daily")
+_BOUNDS = 5, -3  # a pattern stands between word boundaries: \b(?:...)\b
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """One way of saying a complaint, left out of the tables."""
+
+    language: str
+    phrase: Phrase
+    way: str
+
+    def __str__(self) -> str:
+        sure = "" if self.phrase.sure else " (in doubt)"
+        return f"{self.language} {self.phrase.symptom}{sure}: {self.way}"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Told:
+    """A sentence of the tests, what it has to be read as, and whether for sure."""
+
+    symptom: str
+    text: str
+    sure: bool = False
+
+    def missed(self) -> bool:
+        read = {hit.symptom: hit.sure for hit in screen(self.text).hits}.get(Symptom(self.symptom))
+        return read is None or (self.sure and not read)
+
+
+def sentences() -> set[Told]:
+    """Every sentence of the tests beside the complaint that it has to be read as."""
+    found: set[Told] = set()
+    for name in _SENTENCES:
+        module = import_module(f"tests.engine.{name}")
+        listed = *getattr(module, "WARNING_PHRASES", ()), *getattr(module, "OTHER_PHRASES", ())
+        rows = str(getattr(module, "TOLD", "")).strip().splitlines()
+        found |= {Told(*pair) for pair in (*listed, *(row.split(" | ") for row in rows))}
+        for title, test in vars(module).items():
+            found |= {Told(symptom, text, "sure" in title) for symptom, text in _rows_of(test)}
+    return found
+
+
+def _rows_of(test: Any) -> Iterator[tuple[str, str]]:
+    """The rows of a test that is told of a text and its symptom."""
+    for mark in getattr(test, "pytestmark", ()):
+        if mark.name == "parametrize" and mark.args[0] == ("text", "symptom"):
+            yield from ((symptom, text) for text, symptom in mark.args[1] if symptom is not None)
+
+
+def left_out() -> Iterator[LeftOut]:
+    """Every way of every pattern."""
+    for language, tongue in (("English", ENGLISH), ("German", GERMAN)):
+        for phrase in tongue.phrases.all():
+            for way in dict.fromkeys(ways(phrase.written[slice(*_BOUNDS)])):
+                yield LeftOut(language, phrase, way)
+
+
+def unnoticed(most: int, seed: str) -> tuple[int, list[LeftOut]]:
+    """How many were tried, and those of them that no sentence tells of."""
+    found_in = _found_in()
+    tried = list(left_out())
+    if most:
+        tried = random.Random(seed).sample(tried, min(most, len(tried)))
+    return len(tried), [one for one in tried if not _missed(one, found_in)]
+
+
+def _found_in() -> dict[int, list[Told]]:
+    """By each pattern, the sentences that it stands in and that are to be read as its complaint."""
+    found: dict[int, list[Told]] = defaultdict(list)
+    as_it_is = PhraseBook.worth_looking_for
+    touched: dict[int, str] = {}
+
+    def noting(book: PhraseBook, clause: str) -> Iterator[Phrase]:
+        for phrase in as_it_is(book, clause):
+            if phrase.pattern.search(clause):
+                touched[id(phrase)] = phrase.symptom
+            yield phrase
+
+    PhraseBook.worth_looking_for = noting  # type: ignore[method-assign]
+    try:
+        for told in sorted(sentences()):
+            touched.clear()
+            if not told.missed():
+                for phrase, symptom in touched.items():
+                    if symptom == told.symptom:
+                        found[phrase].append(told)
+    finally:
+        PhraseBook.worth_looking_for = as_it_is  # type: ignore[method-assign]
+    return found
+
+
+def _missed(one: LeftOut, found_in: dict[int, list[Told]]) -> bool:
+    told = found_in.get(id(one.phrase))
+    if not told:
+        return False
+    book = (ENGLISH if one.language == "English" else GERMAN).phrases
+    tables = book._tables
+    try:
+        book._tables = [(cues, tuple(_without(one, same))) for cues, same in tables]
+        return any(sentence.missed() for sentence in told)
+    finally:
+        book._tables = tables
+
+
+def _without(one: LeftOut, phrases: tuple[Phrase, ...]) -> Iterator[Phrase]:
+    first, last = _BOUNDS
+    for phrase in phrases:
+        if phrase is not one.phrase:
+            yield phrase
+            continue
+        inner = phrase.written[first:last]
+        rest = [way for way in ways(inner) if way != one.way]
+        if rest:
+            yield replace(phrase, written=rf"\b(?:{'|'.join(rest)})\b")
