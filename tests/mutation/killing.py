@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import ast
 import builtins
+import gc
 import importlib.util
 import os
 import resource
@@ -24,7 +25,7 @@ from types import CodeType, ModuleType
 import pytest
 from hypothesis import HealthCheck, Phase, settings
 
-from tests.mutation.changes import Mutant, mutated, with_steps_told
+from tests.mutation.changes import Mutant, change, with_steps_told
 
 #: What takes longer than this is not asked about every mutant.
 LONGEST_S = 10.0
@@ -32,7 +33,8 @@ _SETTINGS = """\
 [pytest]
 pythonpath = .
 addopts = -qx --noconftest --tb=no --assert=plain --import-mode=importlib -m "not soak"
-    -p no:cacheprovider -p no:xdist -p no:timeout -p no:asyncio
+    -p no:cacheprovider -p no:xdist -p no:timeout -p no:asyncio -p no:unraisableexception
+    -p no:threadexception -p no:faulthandler -p no:junitxml -p no:pastebin -p no:doctest -p no:logging
 markers = soak: long
 """
 
@@ -109,32 +111,45 @@ class Survivors:
             raise RuntimeError("the tests fail before anything is changed")
         self._seconds = time.process_time() - begun
         self._imports = _imports(root)
-        for name, tree in self.trees.items():
-            if not self._passes(name, tree, self._seen.tests_of(name, None)[:100]):
+        for name in self.trees:
+            if not self._passes(name, None, self._seen.tests_of(name, None)[:100]):
                 raise RuntimeError(f"the tests fail when {name} is loaded anew")
 
     def survives(self, module: str, mutant: Mutant) -> bool:
         """Whether no test notices this mutant."""
         tests = self._seen.tests_of(module, mutant.step)
-        return not tests or self._passes(module, mutated(self.trees[module], mutant), tests)
+        return not tests or self._passes(module, mutant, tests)
 
-    def _passes(self, module: str, tree: ast.Module, tests: Sequence[str]) -> bool:
+    def _passes(self, module: str, mutant: Mutant | None, tests: Sequence[str]) -> bool:
+        gc.freeze()
         child = os.fork()
         if child:
             return os.waitpid(child, 0)[1] == 0
         status = 1
         try:
+            gc.disable()  # a child is gone before it fills up
             most = int(3 * self._seconds) + 20  # one that never ends is noticed as well
             resource.setrlimit(resource.RLIMIT_CPU, (most, most))
             # Those that told of their steps go on doing so, which changes nothing.
             for name in _resting_on(module, self._imports):
                 sys.modules.pop(name, None)
-            file = self._files[module]
+            file, tree = self._files[module], self.trees[module]
+            if mutant is not None:
+                change(tree, mutant)
             sys.meta_path.insert(0, _Changed(module, file, _compiled(tree, file)))
-            files = dict.fromkeys(test.partition("::")[0] for test in tests)
-            status = _run([str(self._root / one) for one in files], self._root, Chosen(tests))
+            status = 0
+            for test_file, its_own in self._by_file(tests):
+                status = status or _run([str(self._root / test_file)], self._root, Chosen(its_own))
         finally:
             os._exit(1 if status else 0)
+
+    def _by_file(self, tests: Sequence[str]) -> Sequence[tuple[str, list[str]]]:
+        """The tests by their files, the quickest files first: most slips are noticed by the first."""
+        files: dict[str, list[str]] = defaultdict(list)
+        for test in tests:
+            files[test.partition("::")[0]].append(test)
+        took = self._seen.seconds
+        return sorted(files.items(), key=lambda one: sum(took[test] for test in one[1]))
 
 
 class _Changed:
