@@ -32,6 +32,15 @@ from tests.engine.test_rules import _facts
         ({"fullness": 4, "fullness_short_before": -1, "short_with_enough": 1.0}, 0),
         ({"fullness": 8, "fullness_short_before": 1, "short_without_spill": -0.5}, -0.3),
         ({"fullness": 8, "fullness_short_before": 1, "short_without_spill": -1.0}, 0),
+        (
+            {
+                "fullness": 4,
+                "fullness_short_before": -1,
+                "short_with_enough": 1.0,
+                "short_without_spill": -1.0,
+            },
+            0,
+        ),
     ],
 )
 def test_two_mornings_together_say_how_far_behind(told: dict[str, object], grades: float) -> None:
