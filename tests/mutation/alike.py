@@ -47,7 +47,7 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "  ->  planned is None and band is None and (window is None)": _NEVER_THERE,
     },
     "engine.planning.next_load": {
-        "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw of the same chance, as good as this one",
+        "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw, as good as this one",
         "_scaled: out in load_days and abs(carb_g - _carbs(plan, out)) > 1e-06"
         "  ->  out in load_days and abs(carb_g - _carbs(plan, out)) >= 1e-06": _DUST,
         "_bound: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,

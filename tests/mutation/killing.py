@@ -1,8 +1,8 @@
 """Which mutants of a module its tests notice.
 
 The tests are run once as the code is, but that each step of the modules says that it was come by. For a
-mutant only those are run that come by it, the quickest first, in a child of the process that has loaded
-everything already: the child drops what rests on its module and loads it anew, changed.
+mutant only those are called that come by it, the quickest first, in a child of the process that has
+loaded everything already: the child drops what rests on its module and loads it anew, changed.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from __future__ import annotations
 import ast
 import builtins
 import gc
+import importlib
 import importlib.util
 import os
 import resource
@@ -17,6 +18,7 @@ import sys
 import time
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import redirect_stdout
 from dataclasses import dataclass, field
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from pathlib import Path
@@ -45,11 +47,13 @@ class Seen:
 
     steps: dict[str, set[tuple[str, int]]] = field(default_factory=lambda: defaultdict(set))
     seconds: dict[str, float] = field(default_factory=dict)
+    calls: dict[str, Call] = field(default_factory=dict)
     _test: str = ""  # none: what runs while modules are loaded
 
     @pytest.hookimpl(wrapper=True)
     def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
         self._test = item.nodeid
+        self.calls[item.nodeid] = Call.of(item)
         _forget_caches()
         begun = time.process_time()
         try:
@@ -74,16 +78,33 @@ class Seen:
         return sorted(asked, key=self.seconds.__getitem__)
 
 
-@dataclass
-class Chosen:
-    """Runs these tests alone, in this order."""
+@dataclass(frozen=True, slots=True)
+class Call:
+    """A test as a call of its function, with the rows of its parameters by their numbers."""
 
-    tests: Sequence[str]
+    module: str
+    function: str
+    rows: Mapping[str, int]
 
-    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
-        order = {test: number for number, test in enumerate(self.tests)}
-        kept = [item for item in items if item.nodeid in order]
-        items[:] = sorted(kept, key=lambda item: order[item.nodeid])
+    @classmethod
+    def of(cls, item: pytest.Item) -> Call:
+        """Raises RuntimeError for a test that asks for more than its parameters."""
+        assert isinstance(item, pytest.Function)
+        rows = item.callspec.indices if hasattr(item, "callspec") else {}
+        if item.cls is not None or set(item.fixturenames) - set(rows):
+            raise RuntimeError(f"{item.nodeid} can't be called by itself: {item.fixturenames}")
+        return cls(item.module.__name__, item.originalname, dict(rows))
+
+    def __call__(self) -> None:
+        test = getattr(importlib.import_module(self.module), self.function)
+        arguments: dict[str, object] = {}
+        for mark in getattr(test, "pytestmark", ()):
+            if mark.name == "parametrize":
+                names = mark.args[0]
+                names = names.replace(",", " ").split() if isinstance(names, str) else names
+                row = list(mark.args[1])[self.rows[names[0]]]
+                arguments |= zip(names, [row] if len(names) == 1 else row, strict=True)
+        test(**arguments)
 
 
 class Survivors:
@@ -137,19 +158,12 @@ class Survivors:
             if mutant is not None:
                 change(tree, mutant)
             sys.meta_path.insert(0, _Changed(module, file, _compiled(tree, file)))
+            with Path(os.devnull).open("w") as silent, redirect_stdout(silent):
+                for test in tests:
+                    self._seen.calls[test]()
             status = 0
-            for test_file, its_own in self._by_file(tests):
-                status = status or _run([str(self._root / test_file)], self._root, Chosen(its_own))
         finally:
-            os._exit(1 if status else 0)
-
-    def _by_file(self, tests: Sequence[str]) -> Sequence[tuple[str, list[str]]]:
-        """The tests by their files, the quickest files first: most slips are noticed by the first."""
-        files: dict[str, list[str]] = defaultdict(list)
-        for test in tests:
-            files[test.partition("::")[0]].append(test)
-        took = self._seen.seconds
-        return sorted(files.items(), key=lambda one: sum(took[test] for test in one[1]))
+            os._exit(status)
 
 
 class _Changed:
@@ -194,7 +208,7 @@ def _run(tests: Sequence[str], root: Path, plugin: object) -> int:
 def _forget_caches() -> None:
     """So that what one test has had worked out is worked out for the next one too."""
     for name, module in list(sys.modules.items()):
-        if name.startswith(("engine.values", "engine.decision")):
+        if name.startswith(("engine.values", "engine.decision", "tests.")):
             for value in list(vars(module).values()):
                 if hasattr(value, "cache_clear"):
                     value.cache_clear()
