@@ -52,8 +52,8 @@ def test_a_plan_has_depleted_once_it_falls_under_three_quarters_of_habit() -> No
 def test_without_a_load_every_day_before_the_event_may_have_depleted() -> None:
     """6 days of 140 g, over three quarters of 180 g, and a last one of nothing, under it."""
     one = case()
-    phases = {out: Phase.DEPLETION for out in range(1, 8)} | {0: Phase.EVENT}
-    carbs = {out: 140.0 for out in range(2, 8)} | {1: 0.0, 0: 180.0}
+    phases = dict.fromkeys(range(1, 8), Phase.DEPLETION) | {0: Phase.EVENT}
+    carbs = dict.fromkeys(range(2, 8), 140.0) | {1: 0.0, 0: 180.0}
     low = PeakPlan(
         tuple(replace(d, carb_g=carbs[d.days_out], phase=phases[d.days_out]) for d in one.plan)
     )
