@@ -328,6 +328,8 @@ def test_a_plan_without_any_load_is_not_scaled_and_one_without_the_day_itself_is
     )  # fmt: skip
     with pytest.raises(NothingLearnt):
         suggested([trial(Look.FLAT)], none)
+    one = none.with_day(replace(none.days[-2], phase=Phase.LOAD, carb_g=600.0))
+    assert suggested([replace(trial(Look.FLAT), plan=one)], one).g_per_kg >= 600 / 61.2
     before = PeakPlan(tuple(day for day in PLAN if day.days_out > 0))
     assert suggested([trial(Look.SPILLED)], before).changes
 
