@@ -32,6 +32,7 @@ from bot.people import coach_settings, locks
 from bot.people.people import (
     example_of,
     is_own_coach,
+    is_second_contact,
     own_athlete,
     person_in_chat,
     profile_of,
@@ -45,7 +46,6 @@ from bot.reachability import back as coming_back
 from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
-from bot.store.remembering import remembered
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, TopicKind
@@ -73,21 +73,13 @@ COMMANDS = once(
 )
 
 
-_IS_CONTACT = select(Person.id).where(Person.second_contact_id == bindparam("person")).limit(1)
-
-
 def roles_of(session: Session, person: Person) -> frozenset[str]:
     """What this person is here: none, some or all of the roles of `handles`."""
     given = {row.rights for row in given_to(session, person)}
     held = {
         "athlete": profile_of(session, person.id) is not None,
         "coach": person.is_coach,
-        "contact": remembered(
-            session,
-            Person,
-            ("contact", person.id),
-            lambda: session.exec(_IS_CONTACT, params={"person": person.id}).first() is not None,
-        ),
+        "contact": is_second_contact(session, person),
         "second": Rights.FULL in given,
         "second-alerts": Rights.ALERTS in given,
     }

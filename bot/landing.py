@@ -28,6 +28,8 @@ from bot.people.people import local_date, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
+from bot.plan.next_load import typed_look
+from bot.safety import typed_ack
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week, target_in_force
@@ -98,7 +100,7 @@ def land(
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
-        or (it.latest is None and signoff_typed.assented(turn, person))
+        or _typed_for_a_tap(it)
     ):
         return
     if waits_for_words and _given_in_words(it):
@@ -164,6 +166,19 @@ def _replied(it: Landing) -> bool:
     return True
 
 
+def _typed_for_a_tap(it: Landing) -> bool:
+    """What a coach says in words that only a tap decides: of an alert, a proposal, a look. Not where
+    another question waits for an answer.
+    """
+    if it.latest is not None and it.latest.flow != PASS_ON.id:
+        return False
+    return (
+        (it.is_coach and typed_ack.heard(it.turn, it.person))
+        or signoff_typed.assented(it.turn, it.person)
+        or (it.is_coach and typed_look.heard(it.turn, it.person))
+    )
+
+
 def _answered(it: Landing) -> bool:
     taken = answering.answered(it.turn, it.person, it.house.flows, asked=it.asked)
     return taken is not None
@@ -214,7 +229,8 @@ def _opens_card(it: Landing) -> bool:
     if not it.is_coach:
         return False
     profile = passing_on.named_alone(it.turn.session, it.person, it.text)
-    if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+    asks_whom = it.latest is not None and it.latest.flow == PASS_ON.id and it.latest.step != SURE
+    if profile is None or asks_whom:
         return False
     if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False

@@ -9,7 +9,11 @@ from bot.dialogue.feature import Feature
 FEATURE = Feature(
     id="alerts",
     duties=(
-        Duty(notes.RELEASE, notes.release),
-        Duty(delivery.REPEAT, delivery.repeat),
+        Duty(
+            notes.RELEASE,
+            notes.release,
+            "the end of the quiet hours, when notes that were held go out",
+        ),
+        Duty(delivery.REPEAT, delivery.repeat, "an alert that nobody has acknowledged"),
     ),
 )

@@ -40,7 +40,7 @@ def no_week(coach_name: str) -> str:
 
 
 def no_target(day: date) -> str:
-    return tr("Your plan has no target for {day}.", day=day_name(day))
+    return tr("Your plan has no target for {day}. /week shows the days it has.", day=day_name(day))
 
 
 def week_message(title: str, rows: Sequence[str]) -> str:

@@ -43,7 +43,7 @@ def calendar_stale(turn: Turn, athlete_id: int) -> None:
     )  # a coach's file holds all their athletes, new ones too
     if not any(turn.session.exec(query).first() for query in (given_out, of_all)):
         return
-    agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kind=ANEW)
+    agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kinds=[ANEW])
     agenda.put(
         turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=ANEW,
         due_at=turn.now + STILL_FOR, again=True,

@@ -14,6 +14,8 @@ FEATURE = Feature(
     commands=(Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260),),
     taps=(tap(cards.CALENDAR_FILE, ATHLETE | COACH, file.tapped, words.not_here),),
     on_card=(view(cards.CALENDAR, calendar_file.on_card),),
-    duties=(Duty(ANEW, file.send_anew),),
+    duties=(
+        Duty(ANEW, file.send_anew, "the hour at which a changed week makes a new calendar file"),
+    ),
     after=(stale.look_at_kept,),
 )

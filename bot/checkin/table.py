@@ -15,9 +15,11 @@ FEATURE = Feature(
     taps=(tap(ON_ANSWERS, ATHLETE, checkins.tapped),),
     flows=(FlowBinding(CHECK_IN, checkins.finish),),
     duties=(
-        Duty(prompts.PROMPT, morning_duties.prompt),
-        Duty(prompts.NUDGE, morning_duties.nudge),
-        Duty(prompts.MISSED, morning_duties.missed),
-        Duty(prompts.OVER, morning_duties.event_over),
+        Duty(prompts.PROMPT, morning_duties.prompt, "the morning's questions"),
+        Duty(prompts.NUDGE, morning_duties.nudge, "a reminder"),
+        Duty(
+            prompts.MISSED, morning_duties.missed, "the hour at which a check-in counts as missed"
+        ),
+        Duty(prompts.OVER, morning_duties.event_over, "the morning after"),
     ),
 )

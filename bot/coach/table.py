@@ -54,7 +54,7 @@ FEATURE = Feature(
         *(FlowBinding(flow, settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     ),
     duties=(
-        Duty(coach_settings.ROSTER, roster.refresh),
-        Duty(digest.DIGEST, digest.send),
+        Duty(coach_settings.ROSTER, roster.refresh, "the roster brought up to date"),
+        Duty(digest.DIGEST, digest.send, "the daily digest"),
     ),
 )

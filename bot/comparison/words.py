@@ -94,7 +94,7 @@ def _how_it_went(compared: Compared, week: ComparedWeek) -> str:
         parts.append(tr("eaten {percent} %", percent=figures.number(100 * week.eaten_share)))
     moved = week.load_weight_kg
     if moved is not None:
-        size = figures.weight(abs(moved), compared.weight_unit)
+        size = figures.weight_apart(moved, compared.weight_unit)
         parts.append(tr("{size} up", size=size) if moved >= 0 else tr("{size} down", size=size))
     return f" ({', '.join(parts)})" if parts else ""
 
@@ -147,11 +147,10 @@ def _weight(compared: Compared) -> list[str]:
         sign = " " if place is None else {1: "▲", -1: "▼", 0: "="}[place]
         return f"{week_words.weight_label(day.weight_kg, unit).replace(chr(10), ' ')}{sign}"
 
-    return [
-        week_words.heading("weight", unit, compared.volume_unit),
-        _block(compared, cell),
-        tr("= in the expected range, ▲ above it, ▼ below it"),
-    ]
+    table = [week_words.heading("weight", unit, compared.volume_unit), _block(compared, cell)]
+    if any(day.against_band is not None for week in compared.weeks for day in week.days):
+        table.append(tr("= in the expected range, ▲ above it, ▼ below it"))
+    return table
 
 
 #: What a coach saw, as a rising bar: from flat to spilled over.

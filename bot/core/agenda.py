@@ -6,7 +6,7 @@ zone, because cron-like triggers fire twice, or skip the day, at a change of clo
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -69,16 +69,18 @@ def cancel(
     session: Session,
     *,
     subject: str,
-    kind: str | None = None,
+    kinds: Collection[str] | None = None,
     local_date: date | None = None,
 ) -> None:
-    """Cancel what waits for this subject: all of it, or only that kind or that day."""
+    """Cancel what waits for this subject: all of it, or only those kinds or that day."""
     waiting = remembered(
         session, AgendaRow, ("waiting", subject),
         lambda: session.exec(_WAITING, params={"subject": subject}).all(),
     )  # fmt: skip
     meant = [
-        row for row in waiting if kind in (None, row.kind) and local_date in (None, row.local_date)
+        row
+        for row in waiting
+        if (kinds is None or row.kind in kinds) and local_date in (None, row.local_date)
     ]
     for row in meant:
         row.status = "cancelled"

@@ -114,12 +114,11 @@ def edit(
     if message_id is not None:
         payload["message_id"] = message_id
     edited = session.get(OutboxRow, outbox_id) if outbox_id is not None else None
-    row = _put(
+    return _put(
         session, chat_id, "editMessageText", payload, now=now, topic=topic,
         urgency=Urgency(edited.urgency) if edited is not None else Urgency.ORDINARY,
+        edits=outbox_id,
     )  # fmt: skip
-    row.edits_outbox_id = outbox_id
-    return row
 
 
 def send_document(
@@ -217,6 +216,7 @@ def _put(
     decision_id: int | None = None,
     attached: dict[str, Any] | None = None,
     urgency: Urgency = Urgency.ORDINARY,
+    edits: int | None = None,
 ) -> OutboxRow:
     if dedupe is not None:
         said = session.exec(_SAID, params={"dedupe": dedupe}).first()
@@ -232,6 +232,7 @@ def _put(
         decision_id=decision_id,
         attached=attached,
         urgency=urgency,
+        edits_outbox_id=edits,
         not_before=now,
         created_at=now,
     )

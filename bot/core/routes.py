@@ -133,7 +133,10 @@ def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], N
 
 @dataclass(frozen=True, slots=True)
 class Duty:
-    """A kind of agenda row (`bot.core.subjects`), and what is done when it falls due."""
+    """A kind of agenda row (`bot.core.subjects`), what is done when it falls due, and what that is in
+    a few words, for whoever plays the rehearsal.
+    """
 
     kind: str
     run: Callable[[Turn, AgendaRow], None]
+    what: str

@@ -263,10 +263,12 @@ def _in_sum(
         lines.append(words.afterwards(*after, unit))
     alerts = _alerts(session, event)
     if alerts:
-        lines.append(words.alerts_line(alerts))
-    for before in found.earlier[:EARLIER_SHOWN]:
+        lines.append(words.alerts_line(alerts, to_hand_over=to_hand_over))
+    for number, before in enumerate(found.earlier[:EARLIER_SHOWN]):
         per_kg = before.load_g_a_day / (profile.body_mass_kg or 1)
-        lines.append(words.earlier_line(before.kind, before.day, per_kg, before.look))
+        lines.append(
+            words.earlier_line(before.kind, before.day, per_kg, before.look, newest=not number)
+        )
     return lines
 
 

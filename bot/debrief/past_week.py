@@ -16,6 +16,7 @@ from bot.week.decided import decision_of
 from bot.week.given_way import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from bot.week.observed import observed_between
+from engine.decision.decide import Decision
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
@@ -107,8 +108,16 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
         if set_row is not None and set_row.by == "coach" and not approved:
             found[day.days_out] = "coach"
         elif decided is not None:
-            found[day.days_out] = decision_of(decided).rule
+            found[day.days_out] = moved_by(decision_of(decided))
     return found
+
+
+def moved_by(decision: Decision) -> str:
+    """The rule; the forecast where the rule asked for nothing, or for the opposite."""
+    trace = decision.trace
+    if trace.forecast_g is None or not trace.asked_g or (trace.rule_g or 0.0) * trace.asked_g > 0:
+        return decision.rule
+    return "forecast"
 
 
 def _earlier(session: Session, profile: AthleteProfile, event: EventRow) -> tuple[EarlierWeek, ...]:

@@ -24,7 +24,7 @@ FEATURE = Feature(
         FlowBinding(PLACING, deeper.placing_given),
     ),
     duties=(
-        Duty(after_show.ASK, after_show.due),
-        Duty(debrief.LOOK_BACK, debrief.due),
+        Duty(after_show.ASK, after_show.due, "one of the lighter mornings after"),
+        Duty(debrief.LOOK_BACK, debrief.due, "the look back on the week"),
     ),
 )

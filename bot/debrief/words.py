@@ -13,7 +13,8 @@ from bot.words.looks import seen as look_seen
 from bot.words.names import word
 from engine.planning.debrief import DayBehind, Debrief, Lesson
 
-#: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
+#: What changed a day, in two or three words, by rule; "coach" is the coach's own hand, "forecast" the
+#: forecast where the rule by itself asked for nothing of the kind.
 WHY = {
     "gut-unsettled": mark("stomach upset"),
     "coach-sees-spill": mark("the coach saw spill"),
@@ -27,6 +28,7 @@ WHY = {
     "flat-in-load": mark("flat in the load"),
     "dropping-too-fast": mark("dropping too fast"),
     "coach": mark("set by hand"),
+    "forecast": mark("the forecast"),
 }
 
 #: What to carry over, by lesson.
@@ -149,7 +151,7 @@ def forecast_score(shown: Sequence[tuple[int, float, float]]) -> str:
 
 
 def weight_line(change_kg: float, weight_unit: str) -> str:
-    size = figures.weight(abs(change_kg), weight_unit)
+    size = figures.weight_apart(change_kg, weight_unit)
     if change_kg < 0:
         return tr("Weight over the load: {size} down.", size=size)
     return tr("Weight over the load: {size} up.", size=size)
@@ -174,13 +176,19 @@ def day_itself(fullness: int, sharpness: int, gut: str) -> str:
 
 
 def afterwards(change_kg: float, day: int, weight_unit: str) -> str:
-    size = figures.weight(abs(change_kg), weight_unit)
+    size = figures.weight_apart(change_kg, weight_unit)
     if change_kg < 0:
         return tr("Weight by day {day} after: {size} less than on event day.", day=day, size=size)
     return tr("Weight by day {day} after: {size} more than on event day.", day=day, size=size)
 
 
-def alerts_line(count: int) -> str:
+def alerts_line(count: int, *, to_hand_over: bool = False) -> str:
+    if to_hand_over:  # on paper there is no history to look into
+        return trn(
+            "{number} caution or warning this week.",
+            "{number} cautions or warnings this week.",
+            count,
+        )
     return trn(
         "{number} caution or warning this week: see History.",
         "{number} cautions or warnings this week: see History.",
@@ -192,21 +200,16 @@ def athletes_word(name: str, said: str) -> str:
     return tr('{name} says: "{said}"', name=name, said=said)
 
 
-def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
-    if look is None:
-        return tr(
-            "Last time: {kind} {day}, {per_kg} g/kg a day.",
-            kind=event_name(kind),
-            day=figures.day(day),
-            per_kg=figures.number(per_kg, 1),
-        )
-    return tr(
-        "Last time: {kind} {day}, {per_kg} g/kg a day, {look}.",
+def earlier_line(kind: str, day: date, per_kg: float, look: str | None, *, newest: bool) -> str:
+    """A week before this one; the newest of them is the last time."""
+    week = tr(
+        "{kind} {day}, {per_kg} g/kg a day",
         kind=event_name(kind),
         day=figures.day(day),
         per_kg=figures.number(per_kg, 1),
-        look=tr(LOOK_WORDS[look]),
     )
+    said = f"{week}, {tr(LOOK_WORDS[look])}" if look else week
+    return tr("Last time: {week}.", week=said) if newest else tr("Before that: {week}.", week=said)
 
 
 def to_carry(lessons: Sequence[Lesson]) -> str:

@@ -12,21 +12,29 @@ from bot.people.rights import approvers, athletes_seen_by
 from bot.store.tables.people import Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.words.languages import mark
+from engine.written.late import Late
 
 #: Words of assent that say nothing else.
 ASSENT = mark(
     "ok, okay, yes, y, yep, yeah, sure, approve, approved, approve it, agreed, go, go ahead, do it, "
     "fine, fine by me, sounds good, looks good, 👍, ✅"
 )
+#: And those that say no to a change; another figure says so too.
+DISSENT = mark(
+    "keep, keep it, keep the plan, stay on plan, stick to the plan, reject, decline, don't"
+)
+_FIGURE = Late(r"\d{2,4} ?(?:g|grams?|gramm|carbs?|kh)?")
 
 
 def assented(turn: ChatTurn, person: Person) -> bool:
-    """Asks for the tap, where somebody who may sign off says yes to nothing that was asked.
+    """Asks for the tap, where somebody who may sign off says yes, no or a figure to nothing that was
+    asked.
 
     False where nothing waits for them: an "ok" between people is passed on like any other word. A
     typed word approves nothing by itself, because it doesn't say beside which figure it was read.
     """
-    if not said(turn.incoming.text.strip(" .!"), ASSENT):
+    text = turn.incoming.text.strip(" .!")
+    if not (said(text, ASSENT) or said(text, DISSENT) or _FIGURE.fullmatch(text.casefold())):
         return False
     mine = {
         profile.person_id: profile

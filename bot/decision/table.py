@@ -22,5 +22,9 @@ FEATURE = Feature(
         FlowBinding(DAY_BY_HAND, signoff_taps.day_by_hand_given),
         FlowBinding(HOLD, holding.hold_given),
     ),
-    duties=(Duty(signoff.LAPSE, signoff_taps.lapse),),
+    duties=(
+        Duty(
+            signoff.LAPSE, signoff_taps.lapse, "the deadline of a change that waits for the coach"
+        ),
+    ),
 )

@@ -227,6 +227,20 @@ LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spill
 #: The same inside a sentence.
 LOOK_WORDS = {"flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over")}
 
+#: How it is said in a sentence of a coach's own.
+LOOK_SAID = {
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled, spilled over, spill over, spilt"),
+}
+own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
+
+
+def look_still_asked(name: str) -> str:
+    return tr(
+        "Is that your verdict on how {name} looked on the day? Tap it, and it counts.", name=name
+    )
+
 
 def look_button(look: str) -> str:
     return tr(LOOKS[look])

@@ -75,15 +75,19 @@ REQUESTS: dict[str, tuple[str, ...]] = {
         r"befehle", r"was mache ich jetzt", r"who are you", r"wer bist du",
     ),
     "settings": (
-        r"(?:i want to )?(?:change|set) (?:my )?(?:units?|time ?zone|check-?in time|reminder time|settings)", r"settings", r"einstellungen",
+        r"(?:i want to )?(?:change|set|move) (?:my |the )?(?:units?|time ?zone|(?:check-?in |reminder |morning )?time|settings)(?: to [\w:. ]{1,12})?", r"settings", r"einstellungen",
         r"(?:ich (?:will|möchte) )?(?:meine |die )?(?:einheiten|zeitzone|check-?in-?zeit|einstellungen|uhrzeit) (?:ändern|umstellen)",
+        r"stelle? (?:die|meine) (?:check-?in-?)?(?:uhr)?zeit(?: um)?(?: auf [\w:. ]{1,12})?",
     ),
     "language": (
         r"(?:can (?:you|we) )?(?:speak|talk|write) (?:english|german)", r"(?:in )?english", r"(?:auf )?deutsch", r"(?:kannst du )?deutsch(?: sprechen| reden)?",
         r"sprichst du deutsch", r"do you speak (?:english|german)",
     ),
     "picture": (r"(?:show me )?(?:my|the|a) chart", r"(?:zeig mir )?(?:mein|das|ein) diagramm"),
-    "photos": (r"(?:show me )?my (?:photos|pictures)", r"(?:zeig mir )?meine (?:fotos|bilder)"),
+    "photos": (r"(?:(?:show me )?my )?(?:photos|pictures)", r"(?:(?:zeig mir )?meine )?(?:fotos|bilder)"),
+    "mydata": (r"(?:show|send|give)(?: me)? (?:all )?my data", r"my data", r"(?:zeig|schick|gib) mir (?:alle )?meine daten", r"meine daten"),
+    "delete_my_data": (r"(?:please )?delete (?:all (?:of )?)?my (?:data|account)", r"lösche? (?:bitte )?(?:alle )?meine daten", r"(?:alle )?meine daten löschen"),
+    "pause": (r"pause(?: (?:me|the check-?ins?|the questions))?", r"(?:please )?stop asking(?: me)?", r"(?:check-?ins?|fragen) pausieren", r"pausieren"),
     "roster": (
         r"(?:show me )?(?:my|all|the) athletes", r"(?:the |my )?roster", r"(?:meine|alle) (?:athleten|athletinnen|leute)", r"übersicht",
         r"how is everybody", r"how are they(?: all)?(?: doing)?", r"wie geht es allen", r"who (?:needs me|has not checked in)",

@@ -32,5 +32,5 @@ FEATURE = Feature(
         FlowBinding(TO_COACH, messages_across.reply_given),
         FlowBinding(PASS_ON, passing_on.answered),
     ),
-    duties=(Duty(unsent.UNSENT, unsent.remind),),
+    duties=(Duty(unsent.UNSENT, unsent.remind, "a coach's words that were not sent yet"),),
 )

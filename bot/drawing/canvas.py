@@ -7,6 +7,7 @@ phone. No pyplot: a page leaves nothing behind.
 from __future__ import annotations
 
 import io
+import math
 import threading
 from collections.abc import Callable, Sequence
 from typing import Any, Literal, cast
@@ -111,14 +112,18 @@ class Canvas:
         def wide() -> float:
             return float(written.get_window_extent(renderer).width)
 
-        while wide() > room and size > LEAST_TEXT:
-            size = max(size - 1, LEAST_TEXT)
+        taken = wide()
+        while taken > room and size > LEAST_TEXT:
+            # The width goes with the size, so most of the way is gone at once.
+            size = max(size - max(1, math.floor(size * (1 - room / taken))), LEAST_TEXT)
             written.set_fontsize(size * POINTS_PER_PIXEL)
+            taken = wide()
         text = written.get_text()
-        while wide() > room and len(text) > 1:
+        while taken > room and len(text) > 1:
             text = text[:-1]
             written.set_text(f"{text.rstrip()}…")
-        return wide()
+            taken = wide()
+        return taken
 
     def box(
         self, left: float, top: float, width: float, height: float, *, fill: str | None = None,

@@ -181,7 +181,7 @@ def _journey(
     if trip is None:
         return None
     arrival = trip.arrive_at.astimezone(ZoneInfo(trip.away_zone)).date()
-    agenda.cancel(turn.session, subject=prompts.subject(profile), kind=ARRIVE)
+    agenda.cancel(turn.session, subject=prompts.subject(profile), kinds=[ARRIVE])
     if trip.away_zone != event.zone or arrival > event.day:
         return False if trip.arrived_at is None else None
     trip.event_id = id_of(event)

@@ -174,7 +174,7 @@ def _planned(turn: Turn, event: EventRow) -> bool:
 
 def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
     """The morning after each event that another one follows."""
-    agenda.cancel(turn.session, subject=subject(profile), kind=TAKE_OVER)
+    agenda.cancel(turn.session, subject=subject(profile), kinds=[TAKE_OVER])
     for row in rows[:-1]:
         after = row.day + timedelta(days=1)
         agenda.put(

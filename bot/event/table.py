@@ -30,6 +30,6 @@ FEATURE = Feature(
         FlowBinding(TARGET_LOOK, asks.look_given),
         FlowBinding(WEIGH_IN, asks.weigh_in_given),
     ),
-    duties=(Duty(season.TAKE_OVER, season.due),),
+    duties=(Duty(season.TAKE_OVER, season.due, "the next event, which counts from now on"),),
     after=(season.choose_active_of_planned,),
 )

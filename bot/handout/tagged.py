@@ -21,6 +21,8 @@ from bot.drawing.letters import letters
 
 FAMILY = "DejaVu"
 MARGIN_MM = 15.0
+_AWAY_MM = 2.0
+_PERCENT = "\N{NO-BREAK SPACE}%"  # it never begins a line
 INK, QUIET, RULE = (26, 26, 26), (85, 82, 76), (203, 197, 184)
 
 
@@ -127,9 +129,13 @@ class TaggedPage:
             self._font(size, bold=number == 0)
             for column, (cell, share) in enumerate(zip(row, widths, strict=True)):
                 kind = "TH" if number == 0 or column == 0 else "TD"
+                # Words keep away from the figures that end before them.
+                away = _AWAY_MM if column == len(row) - 1 else 0.0
+                wide = whole * share - away
+                self._pdf.set_x(self._pdf.get_x() + away)
                 with self._marks(kind, line):
                     self._pdf.cell(
-                        whole * share, size * 0.58, _fitted(self._pdf, cell, whole * share - 1),
+                        wide, size * 0.58, _fitted(self._pdf, cell, wide - 1),
                         align="L" if column == 0 or column == len(row) - 1 else "R",
                         new_x=XPos.RIGHT, new_y=YPos.TOP,
                     )  # fmt: skip
@@ -168,7 +174,7 @@ class TaggedPage:
         self._pdf.set_x(MARGIN_MM + indent)
         with self._marks(kind, within):
             self._pdf.multi_cell(
-                self._pdf.epw - indent, size * 0.5, text, align="L",
+                self._pdf.epw - indent, size * 0.5, text.replace(" %", _PERCENT), align="L",
                 new_x=XPos.LMARGIN, new_y=YPos.NEXT,
             )  # fmt: skip
 

@@ -16,6 +16,7 @@ from engine.written.units import WeightUnit
 
 HEIGHT_MM = 41.0
 _BETWEEN_MM, _TOP_MM, _FOOT_MM, _SIDE_MM = 7.0, 9.5, 8.0, 9.0
+_LINE_MM = 2.8  # from one line of small figures to the next
 #: Okabe & Ito's set for every kind of colour vision, as in the pictures in the chat.
 _BLUE, _GREEN = (0, 114, 178), (0, 128, 94)
 _INK, _QUIET, _RULE = (26, 26, 26), (85, 82, 76), (203, 197, 184)
@@ -50,9 +51,12 @@ class _Panel:
         for value, said in zip((high, low), ends, strict=True):
             y = self.y(value)
             self.drawing.line((self.left, y), (self.right, y), _RULE)
-            self.drawing.text(
-                start, y - 1.5, said, size=7, colour=_QUIET, room=_SIDE_MM - 1, right=True
-            )
+            lines = said.split("\n")
+            for line, part in enumerate(lines):
+                self.drawing.text(
+                    start, y - 1.5 + _LINE_MM * (line - (len(lines) - 1) / 2), part, size=7,
+                    colour=_QUIET, room=_SIDE_MM - 1, right=True,
+                )  # fmt: skip
         foot = HEIGHT_MM - _FOOT_MM + 1
         for number, day in enumerate(self.days):
             self.drawing.text(

@@ -74,9 +74,11 @@ def grams(value: float) -> str:
 
 
 def mass(kg: float, unit: str) -> str:
-    """The end of a scale, without the unit, which the title names; stones say both."""
+    """The end of a scale, without the unit, which the title names; stones and pounds on two lines."""
     said = figures.weight(kg, unit)
-    return said if unit == WeightUnit.ST else said.split()[0]
+    if unit == WeightUnit.ST:
+        return said.replace(" st ", " st\n").removesuffix(" lb")
+    return said.split()[0]
 
 
 def carbs_panel() -> tuple[str, str]:

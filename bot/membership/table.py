@@ -71,9 +71,17 @@ FEATURE = Feature(
         FlowBinding(CHANGE_COACH, invitations.coach_change_answered),
     ),
     duties=(
-        Duty(second_coach.OVER, second_coach.over),
-        Duty(told_others.FORGET, told_others.due),
-        Duty(told_others.FORGET_NAME, told_others.name_due),
+        Duty(second_coach.OVER, second_coach.over, "the end of a second coach's time"),
+        Duty(
+            told_others.FORGET,
+            told_others.due,
+            "a second look for what was told of somebody who is gone",
+        ),
+        Duty(
+            told_others.FORGET_NAME,
+            told_others.name_due,
+            "a second look for the name of somebody who is gone",
+        ),
     ),
     after=(later.ask_for_new_events,),
 )

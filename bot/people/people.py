@@ -8,7 +8,8 @@ from datetime import date
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import bindparam
+from sqlalchemy import bindparam, exists
+from sqlalchemy.orm import aliased
 from sqlmodel import Session, col, or_, select
 
 from bot.core.context import Context
@@ -17,7 +18,7 @@ from bot.core.outbox import say
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
-from bot.store.remembering import remembered
+from bot.store.remembering import remember, remembered
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.words import common
@@ -27,7 +28,21 @@ from bot.words.languages import nearest, speaking
 PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
 
 
-_BY_TELEGRAM = select(Person).where(Person.telegram_user_id == bindparam("number"))
+_OTHER = aliased(Person)
+#: Who this is, with what every turn asks of them.
+_BY_TELEGRAM = (
+    select(
+        Person,
+        AthleteProfile,
+        exists().where(col(_OTHER.second_contact_id) == Person.id),
+        exists().where(
+            col(SecondCoach.person_id) == Person.id, col(SecondCoach.ended_at).is_(None)
+        ),
+    )
+    .outerjoin(AthleteProfile, col(AthleteProfile.person_id) == Person.id)
+    .where(Person.telegram_user_id == bindparam("number"))
+)
+_IS_CONTACT = select(exists().where(col(Person.second_contact_id) == bindparam("person")))
 _FELLOWS = select(SecondCoach.person_id).where(
     SecondCoach.coach_id == bindparam("coach"), col(SecondCoach.ended_at).is_(None)
 )
@@ -37,8 +52,27 @@ def sender(turn: ChatTurn) -> Person | None:
     """The person who did this, as they were kept; None for a stranger."""
     number = turn.incoming.user_id
     return remembered(
-        turn.session, Person, ("telegram", number),
-        lambda: turn.session.exec(_BY_TELEGRAM, params={"number": number}).first(),
+        turn.session, Person, ("telegram", number), lambda: _read_sender(turn.session, number)
+    )
+
+
+def _read_sender(session: Session, number: int) -> Person | None:
+    found = session.exec(_BY_TELEGRAM, params={"number": number}).first()
+    if found is None:
+        return None
+    person, profile, is_contact, stands_in = found
+    remember(session, AthleteProfile, (person.id,), profile)
+    remember(session, Person, ("contact", person.id), is_contact)
+    if not stands_in:
+        remember(session, SecondCoach, ("to", person.id), ())
+    return person
+
+
+def is_second_contact(session: Session, person: Person) -> bool:
+    """Whether a coach has named them as the one to call besides."""
+    return remembered(
+        session, Person, ("contact", person.id),
+        lambda: session.exec(_IS_CONTACT, params={"person": person.id}).one(),
     )  # fmt: skip
 
 
@@ -46,12 +80,15 @@ def touch_person(turn: ChatTurn) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
     person = sender(turn)
     if person is not None:
-        person.chat_id = turn.incoming.chat_id
-        person.first_name = turn.incoming.first_name or person.first_name
-        person.language = turn.incoming.language or person.language
-        if turn.incoming.kind is not Kind.BLOCKED:
-            person.reachable = True
-        turn.session.add(person)
+        now = {
+            "chat_id": turn.incoming.chat_id,
+            "first_name": turn.incoming.first_name or person.first_name,
+            "language": turn.incoming.language or person.language,
+            "reachable": person.reachable or turn.incoming.kind is not Kind.BLOCKED,
+        }
+        for name, value in now.items():
+            if getattr(person, name) != value:  # what is set is written, be it the same
+                setattr(person, name, value)
     return person
 
 

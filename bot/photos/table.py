@@ -26,8 +26,10 @@ FEATURE = Feature(
         view(buttons.COMPARED, compare.compare_athlete),
     ),
     duties=(
-        Duty(photos.FORWARD, photos.forward),
-        Duty(photo_rows.REMOVE, photo_rows.remove_file),
-        Duty(photo_rows.EXPIRE, photo_rows.expire),
+        Duty(photos.FORWARD, photos.forward, "the morning's photos on their way to the coach"),
+        Duty(photo_rows.REMOVE, photo_rows.remove_file, "a photo's file, to be deleted"),
+        Duty(
+            photo_rows.EXPIRE, photo_rows.expire, "the sweep of photos that were kept long enough"
+        ),
     ),
 )

@@ -8,6 +8,8 @@ from bot.pooling import weeks
 
 FEATURE = Feature(
     id="pooling",
-    duties=(Duty(weeks.LEARN, weeks.due),),
+    duties=(
+        Duty(weeks.LEARN, weeks.due, "what a finished week teaches about this coach's athletes"),
+    ),
     after=(weeks.look_at_kept,),
 )

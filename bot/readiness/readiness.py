@@ -70,8 +70,8 @@ JUDGEMENT, HEALTH = "condition", "injury"  # the answers by which a half is know
 
 def schedule(turn: Turn, profile: AthleteProfile) -> None:
     """Have it asked 14 and 8 days before the event that counts; a trial needs no such question."""
-    for days in DAYS_BEFORE:
-        agenda.cancel(turn.session, subject=subject(profile), kind=ASK(days))
+    asked = [ASK(days) for days in DAYS_BEFORE]
+    agenda.cancel(turn.session, subject=subject(profile), kinds=asked)
     event = current_event(turn.session, profile.person_id)
     if event is None or event.kind == "trial":
         return

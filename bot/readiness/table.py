@@ -20,5 +20,5 @@ FEATURE = Feature(
         FlowBinding(READY_HEALTH, ready.health_given),
         FlowBinding(READY_ANYWAY, ready.went_on),
     ),
-    duties=(Duty(ready.ASK, ready.due),),
+    duties=(Duty(ready.ASK, ready.due, "the question whether a peak week is worth it"),),
 )

@@ -9,6 +9,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.core.subjects import kind_alone
+from bot.features import DUTIES
 from bot.rehearsal.chats import Key, Message
 from bot.rehearsal.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.driver import Driver
@@ -50,23 +51,6 @@ Anything that does not begin with ":" or "#" is typed into the chat of whoever y
   :who            who is who, and what time it is for each
   :help, :quit"""
 
-KINDS = {
-    "prompt": "the morning's questions",
-    "nudge": "a reminder",
-    "missed": "the hour at which a check-in counts as missed",
-    "event-over": "the morning after",
-    "stage": "a reminder of the day itself",
-    "after-show": "one of the lighter mornings after",
-    "debrief": "the look back on the week",
-    "calendar": "the hour at which a changed week makes a new calendar file",
-    "travel": "the arrival in another zone",
-    "ready": "the question whether a peak week is worth it",
-    "roster": "the roster brought up to date",
-    "alert-repeat": "an alert that nobody has acknowledged",
-    "sign-off-lapse": "the deadline of a change that waits for the coach",
-    "words-unsent": "a coach's words that were not sent yet",
-    "symptom-unanswered": "a question about a symptom that got no answer",
-}
 LONGEST_WAIT_MIN = 7 * 24 * 60
 
 
@@ -193,7 +177,7 @@ class Interactive:
             return
         self._driver.clock.move_to(max(due.at, self._driver.clock.now()))
         self._page.time()
-        what = KINDS.get(kind_alone(due.kind), due.kind.replace("-", " "))
+        what = DUTIES[kind_alone(due.kind)].what
         self._do(
             self._driver.move_to(due.at), silence=f"Fell due, with nothing left to say: {what}."
         )

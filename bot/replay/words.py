@@ -23,6 +23,8 @@ USE_BUTTONS = {
     ForecastUse.SHOWS: mark("Forecast only shows"),
     ForecastUse.RULES_ONLY: mark("Rules alone"),
 }
+#: The limits that may be asked about, inside a sentence.
+LIMITS = {**LIMIT_WORDS, "apply_without_asking_g": mark("auto-approval limit")}
 
 
 button = Sentence("What if")
@@ -55,7 +57,7 @@ def less_button(rule: str) -> str:
 
 
 def limit_button(key: str) -> str:
-    return tr("Another {limit}", limit=tr(LIMIT_WORDS[key]))
+    return tr("Another {limit}", limit=tr(LIMITS[key]))
 
 
 def week_button(kind: str, day: date) -> str:
@@ -64,7 +66,7 @@ def week_button(kind: str, day: date) -> str:
 
 def which_value(key: str, then_g: float) -> str:
     return tr(
-        "Which {limit} in g? It was {then}.", limit=tr(LIMIT_WORDS[key]), then=figures.grams(then_g)
+        "Which {limit} in g? It was {then}.", limit=tr(LIMITS[key]), then=figures.grams(then_g)
     )
 
 
@@ -77,7 +79,7 @@ def without(rule: str) -> str:
 
 
 def with_limit(key: str, value_g: float) -> str:
-    return tr("with {limit}: {value}", limit=tr(LIMIT_WORDS[key]), value=figures.grams(value_g))
+    return tr("with {limit}: {value}", limit=tr(LIMITS[key]), value=figures.grams(value_g))
 
 
 def head(name: str, kind: str, day: date, what: str) -> str:

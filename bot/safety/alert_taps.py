@@ -69,12 +69,7 @@ def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
 
 def list_alerts(turn: Act) -> None:
     """/alerts: each open alert once more, with its button; for a coach or a second contact."""
-    rows = [
-        row
-        for profile in _whose(turn.session, turn.person)
-        for row in open_alerts(turn.session, profile.person_id)
-        if turn.person.id in {one.id for one in told_of(turn.session, row)}
-    ]
+    rows = open_to(turn.session, turn.person)
     head = words_after.how_many_open(len(rows)) if rows else words_after.none_open()
     say_to(turn, turn.person, head)
     for row in rows:
@@ -84,6 +79,16 @@ def list_alerts(turn: Act) -> None:
             alert_text(turn.session, row, turn.person),
             buttons=[[Button(words_after.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))]],
         )
+
+
+def open_to(session: Session, person: Person) -> list[AlertRow]:
+    """Open alerts that this person is told of."""
+    return [
+        row
+        for profile in _whose(session, person)
+        for row in open_alerts(session, profile.person_id)
+        if person.id in {one.id for one in told_of(session, row)}
+    ]
 
 
 def _whose(session: Session, person: Person) -> list[AthleteProfile]:

@@ -24,5 +24,11 @@ FEATURE = Feature(
         view(buttons.LIFT_NO, alert_taps.keep_frozen),
     ),
     flows=(*safety_watch.FLOWS,),
-    duties=(Duty(safety_watch.UNANSWERED, safety_watch.unanswered),),
+    duties=(
+        Duty(
+            safety_watch.UNANSWERED,
+            safety_watch.unanswered,
+            "a question about a symptom that got no answer",
+        ),
+    ),
 )

@@ -15,7 +15,8 @@ from bot.plan.fit.words import limit_moves
 from bot.plan.review.words import findings_text
 from bot.setup import telling, words
 from bot.setup.flow import LEAVE, SETUP_SURE
-from bot.setup.foreseeing import Foreseen, Trouble, foresee
+from bot.setup.foreseeing import foresee
+from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.putting import put
 from bot.setup.wanted import Wanted, as_json, of_json
 from bot.store.tables.people import OpenQuestion, Person

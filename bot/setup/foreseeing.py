@@ -6,8 +6,8 @@ The same is worked out again when the coach has agreed; what differs by then is 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
@@ -18,6 +18,7 @@ from bot.people.people import local_date, name_of, own_athlete
 from bot.plan import gate
 from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
+from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
 from bot.stage import day as stage_days
 from bot.stage.flow import NIGHT_UNTIL
@@ -36,66 +37,12 @@ from bot.week.load import (
 )
 from engine.planning.bridge import BRIDGE, bridge_plan, is_bridge
 from engine.planning.draft import DEEP, MILD, draft_plan, load_range, usual_load
-from engine.planning.fitting import Moved, room_made
-from engine.planning.review import Finding
+from engine.planning.fitting import room_made
 from engine.planning.template import scaled, scaled_limits
 from engine.safety import Level
 from engine.stage_day.stage_day import StageDay
 from engine.values.limits import LIMIT_KEYS, Limits, OutsideGuardRail, plan_problems
 from engine.values.plan import PeakPlan
-
-
-@dataclass(frozen=True, slots=True)
-class Trouble:
-    """Why it cannot be: a name of `Wanted`, a key of `bot.setup.words.TROUBLES`, and what it names."""
-
-    at: str
-    why: str
-    facts: Mapping[str, Any] = field(default_factory=dict)
-
-
-@dataclass(slots=True)
-class Foreseen:
-    """One athlete's event as it would be. `event` is the row that it changes; None: a new one.
-
-    `mark` names what this rests on: another mark, and something has changed meanwhile.
-    """
-
-    wanted: Wanted
-    name: str = ""
-    profile: AthleteProfile | None = None
-    event: EventRow | None = None
-    moves: bool = False
-    plan: PeakPlan | None = None
-    plan_is_new: bool = False
-    shape: str = ""
-    template: str = ""
-    limits: Limits | None = None
-    limits_are: str = "none"  # none | kept | template | suggested | given
-    moved_limits: tuple[Moved, ...] = ()
-    stage_day: StageDay | None = None
-    asks: dict[str, Any] = field(default_factory=dict)  # what of it would be other than it is
-    meals: dict[str, Any] = field(default_factory=dict)  # as the template holds them
-    asked_at: time | None = None
-    always_tomorrow: bool | None = None
-    warnings: tuple[Finding, ...] = ()
-    findings: tuple[Finding, ...] = ()
-    troubles: list[Trouble] = field(default_factory=list)
-    mark: str = ""
-
-    @property
-    def changes(self) -> bool:
-        """Whether anything would be other than it is."""
-        return bool(
-            self.event is None or self.moves or self.plan_is_new
-            or self.limits_are in ("template", "suggested", "given")
-            or self.stage_day is not None or self.asks or self.asked_at is not None
-            or self._class_changes() or self.always_tomorrow is not None
-        )  # fmt: skip
-
-    def _class_changes(self) -> bool:
-        said = self.wanted.class_name
-        return bool(said) and (self.event is None or said != self.event.class_name)
 
 
 def foresee(turn: Turn, coach: Person, wanted: Wanted, others: Sequence[Wanted] = ()) -> Foreseen:

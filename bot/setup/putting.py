@@ -18,7 +18,7 @@ from bot.plan.limits.keeping import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
 from bot.readiness import readiness as ready
 from bot.setup import words
-from bot.setup.foreseeing import Foreseen
+from bot.setup.foreseen import Foreseen
 from bot.stage import day as stage_days
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person

@@ -8,7 +8,7 @@ from typing import Any
 from bot.event import words_asks as asks_words
 from bot.plan.fit.words import limit_moves
 from bot.setup import words, words_sheet
-from bot.setup.foreseeing import Foreseen
+from bot.setup.foreseen import Foreseen
 from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES

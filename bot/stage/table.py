@@ -30,5 +30,5 @@ FEATURE = Feature(
         FlowBinding(STAGE, stage_views.times_given),
         FlowBinding(LOOK, stage_look.look_given),
     ),
-    duties=(Duty(REMIND, stage_reminders.remind),),
+    duties=(Duty(REMIND, stage_reminders.remind, "a reminder of the day itself"),),
 )

@@ -9,11 +9,12 @@ writer, and on PostgreSQL whoever is concerned is locked (`bot.people.locks`).
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cache
 from typing import Any, TypeVar
 
-from sqlalchemy import event
+from sqlalchemy import bindparam, event, inspect
 from sqlalchemy.orm import UOWTransaction
-from sqlmodel import Session, SQLModel
+from sqlmodel import Session, SQLModel, select
 
 _Answer = TypeVar("_Answer")
 
@@ -31,9 +32,21 @@ class RemembersReads(Session):
         self.answers.clear()
         return super().connection(*given, **more)
 
+    def get(self, entity: Any, ident: Any, **more: Any) -> Any:
+        """As ever, with a statement that is built once for a table where the row has to be read."""
+        if more or type(ident) is not int or (entity, (ident,), None) in self.identity_map:
+            return super().get(entity, ident, **more)
+        return self.exec(_by_key(entity), params={"key": ident}).first()
+
     def expire_all(self) -> None:
         self.answers.clear()
         super().expire_all()
+
+
+@cache
+def _by_key(table: type[SQLModel]) -> Any:
+    (key,) = inspect(table).primary_key
+    return select(table).where(key == bindparam("key"))
 
 
 @event.listens_for(RemembersReads, "after_flush")
@@ -66,3 +79,11 @@ def remembered(
         kept[key] = read()
     found: _Answer = kept[key]
     return found
+
+
+def remember(
+    session: Session, table: type[SQLModel], key: tuple[object, ...], answer: object
+) -> None:
+    """What was read along with something else, so that whoever asks `remembered` for it finds it."""
+    if isinstance(session, RemembersReads):
+        session.answers.setdefault(table, {})[key] = answer

@@ -33,6 +33,8 @@ def title(season: Season) -> str:
 def span(season: Season) -> str:
     """ "4 Apr to 26 Sep 2027"; with both years where there are two."""
     first, last = figures.day_and_month(season.first), figures.day_and_month(season.last)
+    if season.first == season.last:
+        return f"{last} {season.last.year}"
     if season.first.year != season.last.year:
         first = f"{first} {season.first.year}"
     return tr("{first} to {last}", first=first, last=f"{last} {season.last.year}")
@@ -55,13 +57,12 @@ def month_label(day: date) -> str:
 
 def caption(season: Season) -> str:
     """The same in words, an event a line; the oldest are left out where they would not fit."""
-    lead = tr(
-        "{name}: {weights} and {events}, {span}.",
-        name=season.name,
-        weights=trn("{number} weight", "{number} weights", len(season.weights)),
-        events=trn("{number} event", "{number} events", len(season.events)),
-        span=span(season),
-    )
+    weights, events = len(season.weights), len(season.events)
+    there = [
+        *([trn("{number} weight", "{number} weights", weights)] if weights else []),
+        *([trn("{number} event", "{number} events", events)] if events else []),
+    ]
+    lead = f"{season.name}: {figures.all_of(there)}, {span(season)}."
     lines = [_line(season, number) for number in range(len(season.events))]
     if season.weights:
         first, last = season.weights[0], season.weights[-1]
@@ -95,7 +96,7 @@ def _line(season: Season, number: int) -> str:
         )
         if before is not None and before.weight_kg is not None:
             moved = event.weight_kg - before.weight_kg
-            size = figures.weight(abs(moved), season.weight_unit)
+            size = figures.weight_apart(moved, season.weight_unit)
             parts.append(
                 tr("{size} more than at the one before", size=size)
                 if moved >= 0

@@ -12,5 +12,5 @@ FEATURE = Feature(
     id="travel",
     commands=(Command("travel", ATHLETE, travel.command, words.menu, rank=270),),
     flows=(FlowBinding(TRAVEL, travel.given),),
-    duties=(Duty(travel.ARRIVE, travel.arrived),),
+    duties=(Duty(travel.ARRIVE, travel.arrived, "the arrival in another zone"),),
 )

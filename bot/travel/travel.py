@@ -62,7 +62,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     )  # fmt: skip
     turn.session.add(trip)
     turn.session.flush()
-    agenda.cancel(turn.session, subject=prompts.subject(profile), kind=ARRIVE)
+    agenda.cancel(turn.session, subject=prompts.subject(profile), kinds=[ARRIVE])
     agenda.put(
         turn.session, subject=prompts.subject(profile), local_date=event.day, kind=ARRIVE,
         due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,

@@ -36,8 +36,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
     To be called whenever event, zone, prompt time or status change: a morning that has been asked
     is not asked again, one that lies ahead moves, one that no longer belongs is cancelled.
     """
-    for kind in (PROMPT, OVER):
-        agenda.cancel(turn.session, subject=subject(profile), kind=kind)
+    agenda.cancel(turn.session, subject=subject(profile), kinds=[PROMPT, OVER])
     week = current_week(turn.session, profile) if profile.status == AthleteStatus.ACTIVE else None
     if week is None or profile.zone is None:
         return None
@@ -107,5 +106,4 @@ def follow_up(turn: Turn, profile: AthleteProfile, day: date) -> None:
 def cancel_morning(session: Session, profile: AthleteProfile, day: date) -> None:
     """The check-in is there: no prompt, nudge or missed note for that day any more."""
     kinds = (PROMPT, MISSED, *(NUDGE(n) for n in range(1, len(NUDGES_AFTER) + 1)))
-    for kind in kinds:
-        agenda.cancel(session, subject=subject(profile), kind=kind, local_date=day)
+    agenda.cancel(session, subject=subject(profile), kinds=kinds, local_date=day)

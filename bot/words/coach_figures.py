@@ -16,6 +16,7 @@ from bot.words.figures import (
     plain,
     signed,
     weight,
+    weight_apart,
     weight_change,
 )
 from bot.words.figures import clock as hour
@@ -49,6 +50,7 @@ __all__ = [
     "sentence",
     "signed",
     "weight",
+    "weight_apart",
     "weight_change",
 ]
 

@@ -57,10 +57,15 @@ def weight(kg: float, unit: str) -> str:
     return in_digits(show_weight(kg, WeightUnit(unit)))
 
 
+def weight_apart(kg: float, unit: str) -> str:
+    """ "0.4 kg", "0.9 lb" (for stones too): between two weights, whichever is more."""
+    return weight(abs(kg), "kg" if unit == "kg" else "lb")
+
+
 def weight_change(kg: float, unit: str) -> str:
     """ "+0.4 kg", "−0.9 lb" (for stones too); "" where a scale would show no change."""
-    shown = weight(abs(kg), "kg" if unit == "kg" else "lb")
-    if shown == weight(0.0, "kg" if unit == "kg" else "lb"):
+    shown = weight_apart(kg, unit)
+    if shown == weight_apart(0.0, unit):
         return ""
     return f"{'+' if kg > 0 else MINUS}{shown}"
 

@@ -14,25 +14,51 @@ _SHORTEST = 3
 _MOST_WORDS = 8192
 
 
-class Cued:
-    """Patterns over a clause of plain words, in order, each tried only where it may be found.
-
-    Which of them a word may belong to is kept, up to a bound, so that a clause costs a lookup a word.
+class CueIndex:
+    """Of several lists of cues, those of which one stands in a word: looked for by each part of the
+    word, which is kept, up to a bound, so that most of a text costs a lookup a word.
     """
+
+    def __init__(self, lists: Iterable[Iterable[str]]) -> None:
+        found: dict[str, set[int]] = {}
+        for index, cues in enumerate(lists):
+            for cue in cues:
+                found.setdefault(cue, set()).add(index)
+        self._of_cue = found
+        self._lengths = sorted({len(cue) for cue in found})
+        self._of_word: dict[str, tuple[int, ...]] = {}
+
+    def of(self, clause: str) -> set[int]:
+        """The places of those lists that have a cue in one of the clause's words."""
+        found: set[int] = set()
+        for word in clause.split(" "):
+            known = self._of_word.get(word)
+            found.update(self._looked_up(word) if known is None else known)
+        return found
+
+    def _looked_up(self, word: str) -> tuple[int, ...]:
+        found: set[int] = set()
+        for length in self._lengths:
+            for start in range(len(word) - length + 1):
+                found.update(self._of_cue.get(word[start : start + length], ()))
+        known = tuple(sorted(found))
+        if len(self._of_word) < _MOST_WORDS:
+            self._of_word[word] = known
+        return known
+
+
+class Cued:
+    """Patterns over a clause of plain words, in order, each tried only where it may be found."""
 
     def __init__(self, patterns: Iterable[Late]) -> None:
         self._patterns = tuple(patterns)
-        self._of_word: dict[str, tuple[int, ...]] = {}
 
     def all(self) -> Sequence[Late]:
         return self._patterns
 
     def worth_trying(self, clause: str) -> Iterator[Late]:
         """Those that one of the words in the clause may belong to."""
-        found = set(self._always)
-        for word in clause.split(" "):
-            found.update(self._cued_by(word))
-        for index in sorted(found):
+        for index in sorted(self._index.of(clause) | self._always):
             yield self._patterns[index]
 
     @cached_property
@@ -40,18 +66,12 @@ class Cued:
         return [cues_of(pattern.written) for pattern in self._patterns]
 
     @cached_property
-    def _always(self) -> list[int]:
-        return [index for index, cues in enumerate(self._cues) if not cues]
+    def _index(self) -> CueIndex:
+        return CueIndex(self._cues)
 
-    def _cued_by(self, word: str) -> tuple[int, ...]:
-        known = self._of_word.get(word)
-        if known is None:
-            known = tuple(
-                index for index, cues in enumerate(self._cues) if any(cue in word for cue in cues)
-            )
-            if len(self._of_word) < _MOST_WORDS:
-                self._of_word[word] = known
-        return known
+    @cached_property
+    def _always(self) -> set[int]:
+        return {index for index, cues in enumerate(self._cues) if not cues}
 
 
 def cues_of(pattern: str) -> frozenset[str]:

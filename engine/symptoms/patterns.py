@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from functools import cache
 from itertools import groupby
 
-from engine.symptoms.cues import ways
+from engine.symptoms.cues import CueIndex, ways
 from engine.symptoms.names import Symptom
 
 
@@ -123,41 +123,19 @@ def _phrase(symptom: Symptom, cues: str, line: str, written: str, sure: bool) ->
 
 
 class PhraseBook:
-    """The phrases of a language in their order, those of one table together under their cues.
-
-    Which tables a word is a cue for is kept, up to a bound, so that most of a text costs a lookup a
-    word and not a comparison with every cue.
-    """
-
-    _MOST_WORDS = 8192
+    """The phrases of a language in their order, those of one table together under their cues."""
 
     def __init__(self, phrases: Iterable[Phrase]) -> None:
-        self._tables = [
-            (cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues)
-        ]
-        self._of_word: dict[str, tuple[int, ...]] = {}
+        tables = [(cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues)]
+        self._tables = [same for _, same in tables]
+        self._index = CueIndex(cues for cues, _ in tables)
 
     def all(self) -> Iterator[Phrase]:
         """Every phrase, in order."""
-        for _, same in self._tables:
+        for same in self._tables:
             yield from same
 
     def worth_looking_for(self, clause: str) -> Iterator[Phrase]:
         """The phrases of which a cue stands in the clause."""
-        tables: set[int] = set()
-        for word in clause.split(" "):
-            tables.update(self._cued_by(word))
-        for index in sorted(tables):
-            yield from self._tables[index][1]
-
-    def _cued_by(self, word: str) -> tuple[int, ...]:
-        known = self._of_word.get(word)
-        if known is None:
-            known = tuple(
-                index
-                for index, (cues, _) in enumerate(self._tables)
-                if any(cue in word for cue in cues)
-            )
-            if len(self._of_word) < self._MOST_WORDS:
-                self._of_word[word] = known
-        return known
+        for index in sorted(self._index.of(clause)):
+            yield from self._tables[index]

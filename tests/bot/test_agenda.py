@@ -149,7 +149,7 @@ def test_a_cancelled_duty_is_not_due_and_may_be_put_again(any_engine: Engine) ->
         _row(session)
         _row(session, kind="nudge")
         _row(session, subject="athlete:8")
-        agenda.cancel(session, subject="athlete:7", kind="prompt")
+        agenda.cancel(session, subject="athlete:7", kinds=["prompt"])
     with claiming(any_engine) as session:
         due = agenda.claim_due(session, NOON)
         assert {(row.subject, row.kind) for row in due} == {

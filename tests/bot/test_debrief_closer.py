@@ -9,8 +9,10 @@ from datetime import UTC, date, datetime
 import pytest
 
 from bot.debrief import words_deeper as words
+from bot.debrief.past_week import moved_by
 from bot.words.languages import speaking
 from engine.planning.next_time import CARRIED_OUT
+from tests.support.decided import decided
 from tests.support.past_weeks import ORDINARY, behind, moved
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
@@ -89,3 +91,19 @@ def test_before_any_week_lies_behind_there_is_nothing_to_look_at(
 def test_every_sentence_of_the_engine_has_its_words() -> None:
     with speaking("en"):
         assert set(CARRIED_OUT) <= set(words.ADVICE)
+
+
+@pytest.mark.parametrize(
+    ("rule_g", "forecast_g", "asked_g", "by"),
+    [
+        (0.0, -125.0, -125.0, "forecast"),  # flat, and less: no rule asks for that
+        (25.0, 75.0, 75.0, "flat-in-load"),  # the rule's own direction, larger
+        (25.0, None, 25.0, "flat-in-load"),
+        (0.0, -25.0, 0.0, "flat-in-load"),  # a limit moved the day, and nobody asked for it
+    ],
+)
+def test_a_change_that_no_rule_asked_for_is_called_the_forecasts(
+    rule_g: float, forecast_g: float | None, asked_g: float, by: str
+) -> None:
+    trace = {"rule_g": rule_g, "forecast_g": forecast_g, "asked_g": asked_g}
+    assert moved_by(decided(rule="flat-in-load", trace=trace)) == by

@@ -126,7 +126,7 @@ def test_its_text_says_what_the_debrief_says_and_not_the_coachs_note(team: Team)
     assert "3 days out" in plain and "61.0 kg" in plain and "520" in plain
     assert 'Mira says: "slept badly"' in plain
     assert "Placing: 2nd of 9" in plain and "Sleep: 6.5 h on average" in plain
-    assert "more rice" not in plain
+    assert "more rice" not in plain and "History" not in plain
     assert "not medical advice" in plain
 
 

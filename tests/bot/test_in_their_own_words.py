@@ -197,3 +197,83 @@ def test_a_figure_typed_at_an_athlete_is_said_to_be_words_only(team: Team) -> No
         "Mira: train at 10 and rest, then eat your last two meals",
     ):
         assert "they change no target" not in text_of(team.coach.writes(said)), said
+
+
+# How it looked
+
+
+def test_a_look_told_in_words_brings_its_question_back_and_a_tap_counts(team: Team) -> None:
+    team.morning(-1, hour=9)
+    (asked,) = team.coach.writes("full")
+    assert "Is that your verdict on how Mira looked" in asked.text
+    assert "Saved: Mira was full" in text_of(team.coach.taps("Full", asked))
+    assert "Is that your verdict" not in text_of(team.coach.writes("full"))  # it is given
+
+
+def test_a_longer_word_on_the_look_is_offered_to_the_athlete_as_well(team: Team) -> None:
+    team.morning(-1, hour=9)
+    said = text_of(team.coach.writes("she looked full, a bit soft on the legs"))
+    assert "Is that your verdict" in said and "Shall I send it?" in said
+    assert "Is that your verdict" not in text_of(team.coach.writes("flat or full, who knows"))
+
+
+def test_a_name_opens_the_card_while_words_wait_to_be_sent(team: Team) -> None:
+    team.coach.writes("Mira: well done this week")
+    assert "Limits: carb floor" in text_of(team.coach.writes("Mira"))
+
+
+# What only a tap decides, said in words
+
+
+@pytest.mark.parametrize("said", ["on it", "Acknowledge", "I called her, she's fine"])
+def test_words_at_an_open_alert_bring_it_back_and_acknowledge_nothing(
+    team: Team, said: str
+) -> None:
+    team.athlete.writes("my pee is dark brown")
+    told = team.coach.writes(said)
+    assert "Dark urine" in told[-1].text and "Acknowledge" in told[-1].buttons
+    assert "Shall I send it?" not in text_of(told)
+    assert "One alert is open" in text_of(team.coach.writes("/alerts"))
+
+
+@pytest.mark.parametrize("said", ["530", "keep the plan", "approve"])
+def test_words_at_a_proposal_bring_it_back_and_decide_nothing(team: Team, said: str) -> None:
+    team.morning(1)
+    team.athlete.writes("61.6 3 3.5 4 on target fine")
+    team.coach.writes("what is this")  # and words wait to be sent
+    (told,) = team.coach.writes(said)
+    assert "Tap the number you want" in told.text and "Approve 550 g" in told.buttons
+
+
+def test_with_nothing_open_the_same_words_are_for_the_athlete(team: Team) -> None:
+    for said in ("on it", "530", "keep the plan"):
+        assert "Shall I send it?" in text_of(team.coach.writes(said)), said
+
+
+def test_what_is_kept_of_them_is_asked_for_in_words(team: Team) -> None:
+    assert "Delete it all?" in text_of(team.athlete.writes("delete my data"))
+    assert "photos" in text_of(team.athlete.writes("photos"))
+    assert "You are asked at" in text_of(team.athlete.writes("change the time to 7"))
+    assert not team.coach.hears()
+
+
+# What is eaten and drunk, as it is said
+
+
+@pytest.mark.usefixtures("ours")
+def test_everything_eaten_is_on_target_and_takes_no_score_along(team: Team) -> None:
+    team.morning(3)
+    said = text_of(team.athlete.writes("60 4 3.5 4 ate all of it"))
+    assert "sharpness 4 · carbs 185 g" in said
+    team.athlete.writes("/language")
+    team.athlete.taps("Deutsch")
+    again = text_of(team.athlete.writes("60,2 4 3,5 4 alles gegessen"))
+    assert "Auf Kurs" in again and "weitergeleitet" not in again
+
+
+@pytest.mark.usefixtures("ours")
+def test_what_was_drunk_is_put_right_in_german_too(team: Team) -> None:
+    team.athlete.writes("60.4 5 2.0")
+    team.athlete.writes("/language")
+    team.athlete.taps("Deutsch")
+    assert "Wasser 2,0 L → Wasser 3,0 L" in text_of(team.athlete.writes("wasser waren 3 l"))

@@ -218,7 +218,7 @@ def test_health_is_asked_of_the_athlete_and_condition_of_the_coach(team: Team) -
     assert not {"periods", "Energy", "Sleep", "injury"} & set(" ".join(coachs).split())
     (asked,) = team.athlete.hears()
     assert "Ravi is looking at whether a peak week is worth it" in asked.text
-    assert "Your periods?" in text_of(team.athlete.taps("Answer now"))
+    assert "Your periods in the last months" in text_of(team.athlete.taps("Answer now"))
     assert "Your energy" in text_of(team.athlete.taps("Regular"))
     assert "Sleep on most nights" in text_of(team.athlete.taps("Low"))
     assert "Any injury?" in text_of(team.athlete.writes("7"))
@@ -286,7 +286,7 @@ def test_who_coaches_themselves_is_asked_everything_in_one_go(team: Team) -> Non
     mira.taps("Not known")
     for figure in ("0.8", "6"):
         mira.writes(figure)
-    assert "Your periods?" in text_of(mira.writes("16"))
+    assert "Your periods in the last months" in text_of(mira.writes("16"))
     mira.taps("Regular")
     mira.taps("Good")
     mira.writes("7")

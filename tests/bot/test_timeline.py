@@ -104,3 +104,20 @@ def test_even_a_full_year_is_legible_and_its_words_fit(ours: None, language: str
             across = min(box.x1, other_box.x1) - max(box.x0, other_box.x0)
             along = min(box.y1, other_box.y1) - max(box.y0, other_box.y0)
             assert across <= 0 or along <= 6, f"{text} on {other}"
+
+
+def test_a_season_of_a_single_day_names_it_once_and_counts_no_weights_that_are_not_there() -> None:
+    show = SeasonEvent(kind="show", day=date(2027, 5, 9))
+    season = Season(
+        name="Mira", weight_unit="kg", today=date(2027, 5, 1), weights=(), events=(show,)
+    )
+    assert words.caption(season).startswith("Mira: 1 event, 9 May 2027.\n")
+
+
+def test_two_weights_in_stones_are_pounds_apart() -> None:
+    two = tuple(
+        SeasonEvent(kind="show", day=date(2027, month, 9), weight_kg=kg)
+        for month, kg in ((4, 63.6), (5, 63.0))
+    )
+    season = Season(name="Mira", weight_unit="st", today=date(2027, 6, 1), weights=(), events=two)
+    assert "1.3 lb less than at the one before" in words.caption(season)

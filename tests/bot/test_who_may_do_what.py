@@ -12,9 +12,10 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
+from weakref import WeakKeyDictionary
 
 import pytest
-from sqlalchemy import bindparam
+from sqlalchemy import Engine, bindparam
 from sqlmodel import Session, SQLModel, col, func, select
 
 from bot.core.incoming import Incoming, Kind, SentFile
@@ -30,7 +31,7 @@ from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.words import common
 from tests.support.many import many_athletes
-from tests.support.weeks import Team, gone_on
+from tests.support.weeks import Team, as_written, gone_on
 
 STRANGER = "a stranger"
 ATHLETE = "the athlete"
@@ -261,6 +262,19 @@ def everything_kept(session: Session) -> dict[str, list[Any]]:
     }
 
 
+#: By its engine, what a database held and when its files were last written.
+_KEPT: WeakKeyDictionary[Engine, tuple[object, dict[str, list[Any]]]] = WeakKeyDictionary()
+
+
+def kept_before(team: Team, session: Session) -> dict[str, list[Any]]:
+    """The same before anything is done: read once, as long as nothing is committed."""
+    engine = team.world.engine
+    state = as_written(engine)
+    if engine not in _KEPT or _KEPT[engine][0] != state:
+        _KEPT[engine] = (state, everything_kept(session))
+    return _KEPT[engine][1]
+
+
 # Made once, since everybody does everything.
 _LAST_SAID = select(func.max(OutboxRow.id))
 _SAID_SINCE = (
@@ -273,7 +287,7 @@ _SAID_SINCE = (
 def does(team: Team, role: str, kind: Kind, text: str, file: SentFile | None = None) -> Came:
     chat = CHATS[role]
     with backed_out(team) as session:
-        before = everything_kept(session)
+        before = kept_before(team, session)
         last = session.exec(_LAST_SAID).one() or 0
         USE_CASES.incoming(
             ChatTurn(

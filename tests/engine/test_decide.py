@@ -30,6 +30,7 @@ from engine.values.case import Case, answers_needed
 from engine.values.checkin import CheckIn, DaySet, Gut, History
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
 from engine.values.plan import MOST_LOAD_DAYS, DayTarget, PeakPlan, Phase
+from tests.support.any_text import any_text
 
 CASES = Path(__file__).parents[1] / "cases"
 
@@ -445,10 +446,10 @@ def _answers(day: date, kg: float, *, sane: bool) -> st.SearchStrategy[CheckIn]:
         symptoms=st.lists(
             st.sampled_from(["dizzy", "diarrhoea", "cramps", "headache", "sleepless"])
             if sane
-            else st.text(max_size=30),
+            else any_text(30),
             max_size=3,
         ).map(tuple),
-        note=st.just("") if sane else st.text(max_size=40),
+        note=st.just("") if sane else any_text(40),
         sleep_h=st.none() | (st.floats(0, 12) if sane else st.floats()),
         urine_colour=st.none() | (st.integers(1, 8) if sane else st.integers()),
         resting_pulse=st.none() | (st.floats(40, 99) if sane else st.floats()),

@@ -26,6 +26,21 @@ from tests.engine.test_rules import _facts
         ({"fullness": 8, "fullness_short_before": -2, "usual_short": -2.0}, -1.44),
         ({"fullness": 6, "fullness_short_before": 0, "usual_short": 2.0}, 0),
         ({"fullness": None}, 0),
+        # what was answered in loads that were enough, or not too much, comes off whole
+        ({"fullness": 4, "fullness_short_before": -1}, 0.8),
+        ({"fullness": 4, "fullness_short_before": -1, "short_with_enough": 0.5}, 0.3),
+        ({"fullness": 4, "fullness_short_before": -1, "short_with_enough": 1.0}, 0),
+        ({"fullness": 8, "fullness_short_before": 1, "short_without_spill": -0.5}, -0.3),
+        ({"fullness": 8, "fullness_short_before": 1, "short_without_spill": -1.0}, 0),
+        (
+            {
+                "fullness": 4,
+                "fullness_short_before": -1,
+                "short_with_enough": 1.0,
+                "short_without_spill": -1.0,
+            },
+            0,
+        ),
     ],
 )
 def test_two_mornings_together_say_how_far_behind(told: dict[str, object], grades: float) -> None:

@@ -74,6 +74,7 @@ def weighed(today_kg: float, on_file_kg: float, *earlier: tuple[int, float | Non
         (weighed(53.1, 60, (23, 50.0)), True),  # three days ago is a last morning still
         (weighed(53.1, 60, (22, 50.0)), False),
         (weighed(53.1, 70, (24, 53.0), (25, 50.0)), True),  # the latest counts
+        (weighed(53.1, 70, (23, 52.9), (24, 53.0), (25, 50.0)), True),
         (weighed(53.1, 70, (24, 53.0), (25, None)), False),
         (weighed(53.1, 70, (24, 53.0), (25, 500.0)), False),  # no weight of a person
         (weighed(53.1, 70, (26, 53.1), ), True),  # not compared with itself: 24 % off the file
@@ -89,6 +90,8 @@ def test_a_weight_is_asked_again_past_what_a_night_moves(given: Case, slip: bool
 def test_the_weight_that_it_is_far_from_is_named() -> None:
     assert "60 kg is far from 50 kg" in decide(weighed(60.0, 80, (25, 50.0))).reason
     assert "60 kg is far from 80 kg" in decide(weighed(60.0, 80)).reason
+    three = weighed(60.0, 80, (23, 51.0), (24, 51.0), (25, 50.0))
+    assert "60 kg is far from 50 kg" in decide(three).reason
 
 
 # --- what is missing --------------------------------------------------------------------------

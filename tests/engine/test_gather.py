@@ -49,6 +49,17 @@ def test_a_plan_has_depleted_once_it_falls_under_three_quarters_of_habit() -> No
         assert expected_fullness(low, one.baseline, 3) == expected, carb_g
 
 
+def test_without_a_load_every_day_before_the_event_may_have_depleted() -> None:
+    """6 days of 140 g, over three quarters of 180 g, and a last one of nothing, under it."""
+    one = case()
+    phases = dict.fromkeys(range(1, 8), Phase.DEPLETION) | {0: Phase.EVENT}
+    carbs = dict.fromkeys(range(2, 8), 140.0) | {1: 0.0, 0: 180.0}
+    low = PeakPlan(
+        tuple(replace(d, carb_g=carbs[d.days_out], phase=phases[d.days_out]) for d in one.plan)
+    )
+    assert [expected_fullness(low, one.baseline, out) for out in (2, 1, 0)] == [5, 5, 4]
+
+
 def test_where_less_fullness_is_asked_for_than_there_is_none_is_lost() -> None:
     one = case()
     flat = TargetLook(fullness_low=2, fullness_high=3, sharpness_low=4, sharpness_high=5)

@@ -142,6 +142,21 @@ def test_a_spill_is_cut_deep_and_a_fall_to_the_middle_of_the_scale_less() -> Non
     assert proposal(**spilled, sharpness=2, load_over_usual=-1.5) == ("spilled-over", -50)
 
 
+def test_a_step_for_something_else_is_no_deep_cut() -> None:
+    """Fuller than an event asks for, as full as expected today: a step, whatever was before."""
+    before = {"fullness": 6, "fullness_short_before": -2}
+    assert proposal(**before, fullness_most=5) == ("fuller-than-asked", -25)
+    pulled = {"fullness": 8, "fullness_short_before": -2, "sharpness": 2, "coach_saw": "flat"}
+    assert proposal(**pulled) == ("coach-sees-flat-over-blur", 0)
+    blurred = _facts(sharpness=2, fullness_short_before=0)
+    assert graded_g(blurred, -1, STEP, KG) == -25, "only the rule's two steps tell of spill"
+
+
+def test_a_heavier_athlete_is_moved_by_more_grams_and_no_sooner() -> None:
+    behind = _facts(fullness=4, fullness_short_before=2)  # 0.8 grades past 1.2: 0.32 g/kg
+    assert [graded_g(behind, 1, STEP, kg) for kg in (60.0, 100.0, 120.0)] == [25, 25, 50]
+
+
 def test_before_the_load_no_rule_asks_for_more_than_its_steps() -> None:
     light = {"loading": False, "load_eaten": False, "depleting": True, "weight_kg": 58.0}
     assert proposal(**light, days_out=5, fullness=5) == ("dropping-too-fast", 25)

@@ -318,6 +318,8 @@ def room(**changed: float) -> Room:
         ({"change_per_day_g": 180, "load_total_g": 2160, "carb_floor_g": 400}, 180, 60, 1 / 3),
         ({"change_per_day_g": 180, "load_total_g": 2160, "carb_ceiling_g": 550}, 90, 180, 1 / 2),
         ({"change_per_day_g": 0}, 0, 0, 0),
+        ({"change_per_day_g": 180, "load_total_g": 2160, "carb_ceiling_g": 460}, 0, 180, 0),
+        ({"change_per_day_g": 180, "load_total_g": 2160, "carb_floor_g": 460}, 180, 0, 0),
     ],
 )
 def test_the_tightest_of_the_limits_says_how_far_a_load_can_be_corrected(
@@ -340,6 +342,10 @@ def test_where_the_guard_rail_leaves_less_than_the_need_that_less_is_all() -> No
     assert found is not None
     assert found.up_g == pytest.approx(20)
     assert found.up_share == 1
+    full = plan(110, 110, 110, 110, 720, 720, 720, 180)
+    none = room_to_correct(full, Limits.suggested(MIRA, full, HABIT))
+    assert none is not None
+    assert (none.up_g, none.up_share) == (0, 1), "nothing is left, and nothing more could be"
 
 
 def test_a_plan_without_a_load_has_no_room_to_speak_of() -> None:

@@ -9,6 +9,7 @@ from scipy import constants
 
 from engine.written.oneline import Known, Report, read_report
 from engine.written.units import VolumeUnit, WeightUnit
+from tests.support.any_text import any_text
 
 
 def read(
@@ -192,9 +193,7 @@ def test_every_line_of_three_numbers_reads_back(
 
 
 @given(
-    st.one_of(
-        st.text(max_size=4096), st.text(alphabet="0123456789.,- /stlbkgcarbsharpfine½", max_size=60)
-    ),
+    st.one_of(any_text(4096), st.text(alphabet="0123456789.,- /stlbkgcarbsharpfine½", max_size=60)),
     st.sampled_from(WeightUnit),
     st.booleans(),
 )

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import pytest
-from scipy.stats import sem
 
 from engine.planning.ratings import BothSaid, fullness_apart, seen_fullness, sharpness_apart
 from engine.values.observed import CoachLook
@@ -36,6 +35,8 @@ def test_the_difference_is_a_mean_with_its_standard_error() -> None:
     assert found is not None
     off = [one - 6 for one in told]
     assert found.grades == pytest.approx(sum(off) / 6)
+    from scipy.stats import sem  # noqa: PLC0415 - a second and more
+
     assert found.error == pytest.approx(float(sem(off)))
     assert found.worth_a_word
 

@@ -12,6 +12,7 @@ from engine.safety import Level, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.checkin import CheckIn, Gut, History
 from engine.values.plan import DayTarget, PeakPlan
+from tests.support.any_text import any_text
 
 ANY_NUMBER = st.one_of(
     st.none(),
@@ -21,7 +22,7 @@ ANY_NUMBER = st.one_of(
     st.sampled_from([0, -1, 1e308, -1e308, 6.12, 61.2]),
 )
 WORDS = st.one_of(
-    st.text(max_size=80),
+    any_text(80),
     st.sampled_from(["dizzy", "chest-pain", "2 litres in an hour", "no headache", "💀", "1" * 500]),
 )
 CHECKIN = st.builds(

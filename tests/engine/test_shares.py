@@ -7,7 +7,6 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.stats import binomtest, norm
 
 from engine.values.shares import Z_95, Share
 
@@ -15,6 +14,8 @@ from engine.values.shares import Z_95, Share
 @given(st.integers(1, 400).flatmap(lambda n: st.tuples(st.integers(0, n), st.just(n))))
 def test_the_interval_is_wilsons_as_scipy_has_it(counted: tuple[int, int]) -> None:
     count, total = counted
+    from scipy.stats import binomtest  # noqa: PLC0415 - a second and more
+
     reference = binomtest(count, total).proportion_ci(confidence_level=0.95, method="wilson")
     share = Share(count, total)
     assert share.low == pytest.approx(reference.low, abs=1e-12)
@@ -23,6 +24,8 @@ def test_the_interval_is_wilsons_as_scipy_has_it(counted: tuple[int, int]) -> No
 
 
 def test_the_deviate_is_that_of_ninety_five_per_cent() -> None:
+    from scipy.stats import norm  # noqa: PLC0415
+
     assert pytest.approx(norm.ppf(0.975), abs=1e-12) == Z_95
 
 

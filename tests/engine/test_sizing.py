@@ -17,7 +17,7 @@ from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, DaySet, History
 from engine.values.limits import Limits
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PeakPlan
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan, Phase
 
 #: What is seen and the coach's eye go before what is computed: rules that ask for a look first, or
 #: for water first, leave the forecast no say; blurred lines are never met with more.
@@ -80,6 +80,7 @@ def test_every_rule_says_what_the_forecast_may_do() -> None:
         # opposed, or against no change at all: the smaller step, and it is told
         ("flat-in-load", 25, 460, 0, True),
         ("flat-in-load", 25, 430, 0, True),
+        ("flat-in-load", 25, 460.03125, 0.03125, False),  # a crumb more is more
         # a lowering only
         ("softening", -25, 360, -100, False),
         ("softening", -25, 450, -10, False),
@@ -189,6 +190,43 @@ def test_another_load_than_that_which_came_in_full_is_not_settled() -> None:
     )
     set_otherwise = week(Look.FULL, back=3, history=History(set_days=moved))
     assert not settled(behind(weeks[0], set_otherwise))
+
+
+def test_as_much_on_other_days_or_five_per_cent_apart_is_another_load_or_the_same() -> None:
+    weeks = week(Look.FULL, back=6), week(Look.FULL, back=3)
+    later = PeakPlan(
+        tuple(
+            replace(
+                day,
+                phase=Phase.EVENT if not day.days_out
+                else Phase.LOAD if day.days_out in (4, 2, 1)
+                else Phase.DEPLETION,
+            )
+            for day in PLAN
+        )
+    )  # fmt: skip
+    four = day_of(later, 4)
+    moved = later.with_day(replace(four, carb_g=day_of(PLAN, 3).carb_g))
+    assert moved.load_g == PLAN.load_g and moved.load_days != PLAN.load_days
+    assert not settled(behind(replace(weeks[0], plan=moved), weeks[1]))
+    assert not settled(behind(weeks[0], replace(weeks[1], plan=moved)))
+    planned, lighter, lightest = (loads_of(grams) for grams in (400, 380, 379))
+    for plan, same in ((lighter, True), (lightest, False)):
+        both = week(Look.FULL, back=6, plan=plan), week(Look.FULL, back=3, plan=plan)
+        assert settled(behind(*both, plan=planned)) is same
+
+
+def day_of(plan: PeakPlan, out: int) -> DayTarget:
+    day = plan.day(out)
+    assert day is not None
+    return day
+
+
+def loads_of(grams: float) -> PeakPlan:
+    plan = PLAN
+    for out in LOAD_DAYS:
+        plan = plan.with_carbs(out, grams)
+    return plan
 
 
 def test_where_a_load_is_settled_only_what_is_seen_moves_the_plan() -> None:

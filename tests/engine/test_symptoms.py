@@ -9,11 +9,11 @@ from pathlib import Path
 
 import pytest
 from hypothesis import given
-from hypothesis import strategies as st
 
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.screening import ENGLISH
+from tests.support.any_text import any_text
 
 _spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))
 assert _spec is not None
@@ -226,7 +226,7 @@ def _seconds(text: str) -> float:
     return time.process_time() - start
 
 
-@given(st.text(max_size=600))
+@given(any_text(600))
 def test_any_text_is_read(text: str) -> None:
     read = screen(text)
     assert len(read.symptoms) == len(read.hits)

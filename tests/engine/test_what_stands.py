@@ -33,6 +33,8 @@ def test_what_is_kept_needs_no_answer_and_is_said() -> None:
 def test_where_nothing_can_stand_there_is_no_change_either() -> None:
     gone = decide(answering(case(), date=date(2026, 12, 1)))
     assert (gone.carb_g, gone.lapse_g, gone.change_g, gone.planned_carb_g) == (None, None, 0, None)
+    conflict = decide(limited(case(), carb_ceiling_g=300))
+    assert (conflict.carb_g, conflict.change_g, conflict.planned_carb_g) == (None, 0, 460)
     record = decision_as_dict(gone)
     assert (record["carb_g"], record["change_g"]) == (None, 0)
 
@@ -68,6 +70,12 @@ def test_a_caution_holds_a_raise_and_an_advisory_does_not() -> None:
     assert [flag.level for flag in advised.flags] == [Level.ADVISORY]
     assert advised.change_g == 25
     assert decide(answering(case(), urine_colour=7)).change_g == 0
+
+
+def test_a_caution_beside_an_advisory_holds_a_raise_too() -> None:
+    both = answering(case(), urine_colour=7, symptoms=("cramps",))
+    assert {flag.level for flag in decide(both).flags} == {Level.CAUTION, Level.ADVISORY}
+    assert decide(both).change_g == 0
 
 
 def test_a_caution_on_a_plan_that_the_limits_cut_keeps_what_they_leave() -> None:

@@ -74,12 +74,11 @@ def mutants(tree: ast.Module) -> list[Mutant]:
     return sorted(found, key=lambda one: (one.line, one.node, one.change))
 
 
-def mutated(tree: ast.Module, mutant: Mutant) -> ast.Module:
-    """A tree with that change made; the one given stays as it is."""
-    whole = copy.deepcopy(tree)
-    node = list(ast.walk(whole))[mutant.node]
+def change(tree: ast.Module, mutant: Mutant) -> None:
+    """Makes that change in the tree itself."""
+    node = list(ast.walk(tree))[mutant.node]
     _put(node, list(_changes(node))[mutant.change])
-    return ast.fix_missing_locations(whole)
+    ast.fix_missing_locations(tree)
 
 
 def with_steps_told(tree: ast.Module, told: str) -> ast.Module:

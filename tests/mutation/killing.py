@@ -1,14 +1,16 @@
 """Which mutants of a module its tests notice.
 
 The tests are run once as the code is, but that each step of the modules says that it was come by. For a
-mutant only those are run that come by it, the quickest first, in a child of the process that has loaded
-everything already: the child drops what rests on its module and loads it anew, changed.
+mutant only those are called that come by it, the quickest first, in a child of the process that has
+loaded everything already: the child drops what rests on its module and loads it anew, changed.
 """
 
 from __future__ import annotations
 
 import ast
 import builtins
+import gc
+import importlib
 import importlib.util
 import os
 import resource
@@ -16,6 +18,7 @@ import sys
 import time
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import redirect_stdout
 from dataclasses import dataclass, field
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from pathlib import Path
@@ -24,7 +27,7 @@ from types import CodeType, ModuleType
 import pytest
 from hypothesis import HealthCheck, Phase, settings
 
-from tests.mutation.changes import Mutant, mutated, with_steps_told
+from tests.mutation.changes import Mutant, change, with_steps_told
 
 #: What takes longer than this is not asked about every mutant.
 LONGEST_S = 10.0
@@ -32,7 +35,8 @@ _SETTINGS = """\
 [pytest]
 pythonpath = .
 addopts = -qx --noconftest --tb=no --assert=plain --import-mode=importlib -m "not soak"
-    -p no:cacheprovider -p no:xdist -p no:timeout -p no:asyncio
+    -p no:cacheprovider -p no:xdist -p no:timeout -p no:asyncio -p no:unraisableexception
+    -p no:threadexception -p no:faulthandler -p no:junitxml -p no:pastebin -p no:doctest -p no:logging
 markers = soak: long
 """
 
@@ -43,11 +47,13 @@ class Seen:
 
     steps: dict[str, set[tuple[str, int]]] = field(default_factory=lambda: defaultdict(set))
     seconds: dict[str, float] = field(default_factory=dict)
+    calls: dict[str, Call] = field(default_factory=dict)
     _test: str = ""  # none: what runs while modules are loaded
 
     @pytest.hookimpl(wrapper=True)
     def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
         self._test = item.nodeid
+        self.calls[item.nodeid] = Call.of(item)
         _forget_caches()
         begun = time.process_time()
         try:
@@ -72,16 +78,33 @@ class Seen:
         return sorted(asked, key=self.seconds.__getitem__)
 
 
-@dataclass
-class Chosen:
-    """Runs these tests alone, in this order."""
+@dataclass(frozen=True, slots=True)
+class Call:
+    """A test as a call of its function, with the rows of its parameters by their numbers."""
 
-    tests: Sequence[str]
+    module: str
+    function: str
+    rows: Mapping[str, int]
 
-    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
-        order = {test: number for number, test in enumerate(self.tests)}
-        kept = [item for item in items if item.nodeid in order]
-        items[:] = sorted(kept, key=lambda item: order[item.nodeid])
+    @classmethod
+    def of(cls, item: pytest.Item) -> Call:
+        """Raises RuntimeError for a test that asks for more than its parameters."""
+        assert isinstance(item, pytest.Function)
+        rows = item.callspec.indices if hasattr(item, "callspec") else {}
+        if item.cls is not None or set(item.fixturenames) - set(rows):
+            raise RuntimeError(f"{item.nodeid} can't be called by itself: {item.fixturenames}")
+        return cls(item.module.__name__, item.originalname, dict(rows))
+
+    def __call__(self) -> None:
+        test = getattr(importlib.import_module(self.module), self.function)
+        arguments: dict[str, object] = {}
+        for mark in getattr(test, "pytestmark", ()):
+            if mark.name == "parametrize":
+                names = mark.args[0]
+                names = names.replace(",", " ").split() if isinstance(names, str) else names
+                row = list(mark.args[1])[self.rows[names[0]]]
+                arguments |= zip(names, [row] if len(names) == 1 else row, strict=True)
+        test(**arguments)
 
 
 class Survivors:
@@ -109,32 +132,38 @@ class Survivors:
             raise RuntimeError("the tests fail before anything is changed")
         self._seconds = time.process_time() - begun
         self._imports = _imports(root)
-        for name, tree in self.trees.items():
-            if not self._passes(name, tree, self._seen.tests_of(name, None)[:100]):
+        for name in self.trees:
+            if not self._passes(name, None, self._seen.tests_of(name, None)[:100]):
                 raise RuntimeError(f"the tests fail when {name} is loaded anew")
 
     def survives(self, module: str, mutant: Mutant) -> bool:
         """Whether no test notices this mutant."""
         tests = self._seen.tests_of(module, mutant.step)
-        return not tests or self._passes(module, mutated(self.trees[module], mutant), tests)
+        return not tests or self._passes(module, mutant, tests)
 
-    def _passes(self, module: str, tree: ast.Module, tests: Sequence[str]) -> bool:
+    def _passes(self, module: str, mutant: Mutant | None, tests: Sequence[str]) -> bool:
+        gc.freeze()
         child = os.fork()
         if child:
             return os.waitpid(child, 0)[1] == 0
         status = 1
         try:
+            gc.disable()  # a child is gone before it fills up
             most = int(3 * self._seconds) + 20  # one that never ends is noticed as well
             resource.setrlimit(resource.RLIMIT_CPU, (most, most))
             # Those that told of their steps go on doing so, which changes nothing.
             for name in _resting_on(module, self._imports):
                 sys.modules.pop(name, None)
-            file = self._files[module]
+            file, tree = self._files[module], self.trees[module]
+            if mutant is not None:
+                change(tree, mutant)
             sys.meta_path.insert(0, _Changed(module, file, _compiled(tree, file)))
-            files = dict.fromkeys(test.partition("::")[0] for test in tests)
-            status = _run([str(self._root / one) for one in files], self._root, Chosen(tests))
+            with Path(os.devnull).open("w") as silent, redirect_stdout(silent):
+                for test in tests:
+                    self._seen.calls[test]()
+            status = 0
         finally:
-            os._exit(1 if status else 0)
+            os._exit(status)
 
 
 class _Changed:
@@ -179,7 +208,7 @@ def _run(tests: Sequence[str], root: Path, plugin: object) -> int:
 def _forget_caches() -> None:
     """So that what one test has had worked out is worked out for the next one too."""
     for name, module in list(sys.modules.items()):
-        if name.startswith(("engine.values", "engine.decision")):
+        if name.startswith(("engine.values", "engine.decision", "tests.")):
             for value in list(vars(module).values()):
                 if hasattr(value, "cache_clear"):
                     value.cache_clear()

@@ -100,27 +100,25 @@ class AsPlayed:
     key: tuple[object, ...]
     now: datetime
     updates: int
-    file: tuple[int, int]
+    file: tuple[tuple[int, int], ...]
 
     @classmethod
     def of(cls, key: tuple[object, ...], world: World) -> AsPlayed | None:
         if not is_sqlite(world.engine) or world.photo_dir is not None:
             return None
-        return cls(key, world.now, world.updates, _written(world.engine))
+        return cls(key, world.now, world.updates, as_written(world.engine))
 
     def still_is(self, world: World) -> bool:
-        log = Path(f"{_file_of(world.engine)}-wal")
-        return (
-            (self.now, self.updates, None) == (world.now, world.updates, world.photo_dir)
-            and self.file == _written(world.engine)
-            and not (log.exists() and log.stat().st_size)
-        )
+        return (self.now, self.updates, None, self.file) == (
+            world.now, world.updates, world.photo_dir, as_written(world.engine),
+        )  # fmt: skip
 
 
-def _written(engine: Engine) -> tuple[int, int]:
-    """When an SQLite file was last written, and its size."""
-    found = _file_of(engine).stat()
-    return found.st_mtime_ns, found.st_size
+def as_written(engine: Engine) -> tuple[tuple[int, int], ...]:
+    """When an SQLite file and the log beside it were last written, and their sizes, where not empty."""
+    file = _file_of(engine)
+    found = [one.stat() for one in (file, Path(f"{file}-wal")) if one.exists()]
+    return tuple((one.st_mtime_ns, one.st_size) for one in found if one.st_size)
 
 
 def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:

@@ -42,7 +42,7 @@ def schedule(turn: Turn, coach: Person) -> None:
     settings = coach_settings_of(turn.session, coach)
     assert coach.id is not None
     subject = subject_of(coach.id)
-    agenda.cancel(turn.session, subject=subject, kind=DIGEST)
+    agenda.cancel(turn.session, subject=subject, kinds=[DIGEST])
     if settings.digest_at is None:
         return
     zone = zone_of_coach(turn.session, coach) or "UTC"

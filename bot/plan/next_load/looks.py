@@ -12,7 +12,7 @@ from bot.people.people import get_person, name_of, own_athlete, record, speaking
 from bot.people.telling import say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.words import common
 
@@ -24,7 +24,6 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
         get_person(turn.session, profile.person_id),
     )
     with speaking_to(coach):
-        looks = [Button(words.look_button(look), LOOK(id_of(event), look)) for look in words.LOOKS]
         say_to(
             turn,
             coach,
@@ -32,9 +31,22 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
             if coach.id == athlete.id
             else words.ask_look(athlete.first_name, event.kind),
             dedupe=f"look:{event.id}",
-            buttons=[looks, [Button(common.cannot_say_button(), LOOK(id_of(event), "-"))]],
+            buttons=_buttons(event),
             silent=True,
         )
+
+
+def ask_look_again(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
+    """The same, where they have begun to say it in words."""
+    name = name_of(turn.session, profile.person_id)
+    own = coach.id == profile.person_id
+    text = words.own_look_still_asked() if own else words.look_still_asked(name)
+    say_to(turn, coach, text, buttons=_buttons(event))
+
+
+def _buttons(event: EventRow) -> list[list[Button]]:
+    looks = [Button(words.look_button(look), LOOK(id_of(event), look)) for look in words.LOOKS]
+    return [looks, [Button(common.cannot_say_button(), LOOK(id_of(event), "-"))]]
 
 
 def look_tapped(turn: Act, pressed: AtLook) -> None:

@@ -14,7 +14,7 @@ from engine.model.physiology.days import (
     simulate_day,
     water_change_l,
 )
-from engine.model.physiology.flow import HOURS_A_DAY, DayPhase, Row, rates
+from engine.model.physiology.dynamics import HOURS_A_DAY, DayPhase, Row, rates
 from engine.model.physiology.intake import WORK, Day, Exercise, Intake, Work, complete
 
 __all__ = [

@@ -12,7 +12,7 @@ import numpy as np
 
 from engine.evidence import physiology as known
 from engine.model.physiology.body import Body, Floats, Quantity
-from engine.model.physiology.flow import (
+from engine.model.physiology.dynamics import (
     HOURS_A_DAY,
     DayPhase,
     RateCoefficients,

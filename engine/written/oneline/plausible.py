@@ -13,6 +13,7 @@ from engine.evidence.oneline import (
     LEAST_BMI,
     MOST_BMI,
     NEAR_A_SLIP,
+    WATER_AT_TARGET,
     WATER_FAR_OVER,
     WATER_FAR_UNDER,
 )
@@ -37,7 +38,13 @@ _UNITS_OF = {
     "carb_eaten_g": {Unit.NONE, Unit.GRAMS},
     "sleep_h": {Unit.NONE, Unit.HOURS},
 }
+#: The answer that a figure's unit names by itself.
+KEY_OF_UNIT = {
+    Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
+    Unit.OF_FIVE: "sharpness",
+}  # fmt: skip
 _A_DAYS_DRINK = (1.0, 10.0)  # L
+_UNMISTAKABLE = 0.03  # a share: a figure so near the last weight can be nothing else
 #: Answers that no bare number is ever taken for.
 _NO_FIGURES = frozenset({"fine", "symptoms", "gut", "note", "training_done"})
 
@@ -265,3 +272,20 @@ def _volumes_meant(figure: Figure, usual: float | None, known: Known) -> Iterato
     around = usual if usual else 3.0
     near = [litres for litres in written if 0.4 * around <= litres <= 1.75 * around]
     yield from sorted(set(near), key=lambda litres: abs(litres - around))[:1]
+
+
+def at_last_weight(figure: Figure, known: Known) -> bool:
+    """Whether it is so near the last weight that it can be nothing else."""
+    last = known.weight_kg
+    values = values_of("weight_kg", [figure], known) if fits("weight_kg", figure) else []
+    if last is None or not values or figure.high or figure.bound:
+        return False
+    return abs(values[0] - last) <= _UNMISTAKABLE * last
+
+
+def at_water_target(figure: Figure, known: Known) -> bool:
+    target = known.water_l
+    values = values_of("water_l", [figure], known) if fits("water_l", figure) else []
+    if not target or not values or figure.high:
+        return False
+    return abs(values[0] - target) <= float(WATER_AT_TARGET) * target

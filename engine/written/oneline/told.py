@@ -5,16 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from engine.evidence.oneline import WATER_AT_TARGET
 from engine.written.late import Late
 from engine.written.oneline.digits import rough
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
+    at_water_target,
     doubt_of_habit,
     doubt_of_parse_error,
     ends_of,
-    fits,
     likely,
     value_of,
     values_of,
@@ -146,7 +145,7 @@ class Told:
             and (
                 other.unit is Unit.VOLUME
                 or self._labels_drink(other)
-                or self._at_water_target(other)
+                or at_water_target(other, self._known)
             )
             for clause in self._clauses
             for other in clause.figures
@@ -155,13 +154,6 @@ class Told:
         only = self._known.asked[:1] == ("fullness",)
         usual = likely("fullness", round(value), self._known)
         return usual and (labelled or figure.unit is Unit.OF_TEN or drinks or no_drink or only)
-
-    def _at_water_target(self, figure: Figure) -> bool:
-        target = self._known.water_l
-        values = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
-        if not target or not values or figure.high:
-            return False
-        return abs(values[0] - target) <= float(WATER_AT_TARGET) * target
 
     def _labels_drink(self, figure: Figure) -> bool:
         named = (one for clause in self._clauses for one in clause.named)

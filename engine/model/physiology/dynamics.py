@@ -7,11 +7,13 @@ from enum import IntEnum
 
 import numpy as np
 
-from engine.evidence import physiology as known
+from engine.evidence import physiology
+from engine.evidence.source import bare
 from engine.model.physiology.body import Body, Floats, Quantity
 from engine.model.physiology.intake import Day
 
 HOURS_A_DAY = 24.0
+known = bare(physiology)
 
 
 class Row(IntEnum):
@@ -65,25 +67,25 @@ class RateCoefficients:
     @classmethod
     def of(cls, day: Day, person: Body) -> RateCoefficients:
         lean = person.lean_kg
-        surplus = np.clip(day.surplus, float(known.ENERGY_LEAST), float(known.ENERGY_MOST))
+        surplus = np.clip(day.surplus, known.ENERGY_LEAST, known.ENERGY_MOST)
         return cls(
             day=day,
             person=person,
-            per_level=person.muscle_kg * float(known.GLYCOGEN_MOLAR),
+            per_level=person.muscle_kg * known.GLYCOGEN_MOLAR,
             ceiling_span=person.ceiling_primed - person.ceiling_rested,
-            made=float(known.NEW_GLUCOSE) * lean,
-            obligate=float(known.OBLIGATE_GLUCOSE) * lean,
+            made=known.NEW_GLUCOSE * lean,
+            obligate=known.OBLIGATE_GLUCOSE * lean,
             active=person.activity * lean,
             liver_ceiling_g=person.liver_ceiling_g,
             fastest=person.muscle_g(person.synthesis) * HOURS_A_DAY,
             burn=person.burn * lean,
             unseen=person.unseen * lean,
-            spared=float(known.BURN_ENERGY) * surplus,
-            rest_as_carb=person.resting_kcal / float(known.CARB_ENERGY),
+            spared=known.BURN_ENERGY * surplus,
+            rest_as_carb=person.resting_kcal / known.CARB_ENERGY,
             water_aim_l=_water_aim_l(day, person),
             bound_l=person.bound_water / 1000,
             dry_loss_l=dry_loss_l(person),
-            gut_bulk_kg=float(known.GUT_PER_FIBRE) * day.fibre_g,
+            gut_bulk_kg=known.GUT_PER_FIBRE * day.fibre_g,
         )
 
 
@@ -100,7 +102,7 @@ def rates_into(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficie
     _work(change, state, now, pace)
     _water(change, state, now, pace)
     _tissue(change, now, pace)
-    change[Row.GUT_BULK] = (pace.gut_bulk_kg - state[Row.GUT_BULK]) / float(known.GUT_TRANSIT)
+    change[Row.GUT_BULK] = (pace.gut_bulk_kg - state[Row.GUT_BULK]) / known.GUT_TRANSIT
 
 
 def _carbohydrate(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
@@ -112,29 +114,29 @@ def _carbohydrate(change: Floats, state: Floats, now: DayPhase, pace: RateCoeffi
     """
     muscle, liver, gut_carb = state[Row.MUSCLE], state[Row.LIVER], state[Row.GUT_CARB]
     lean, made = pace.person.lean_kg, pace.made
-    absorbed = gut_carb * (float(known.ABSORPTION) * HOURS_A_DAY)
-    liver_fed = liver / (liver + float(known.LIVER_HALF))
-    sparing = float(known.KETOSIS_SPARING) * (1 - liver_fed)
+    absorbed = gut_carb * (known.ABSORPTION * HOURS_A_DAY)
+    liver_fed = liver / (liver + known.LIVER_HALF)
+    sparing = known.KETOSIS_SPARING * (1 - liver_fed)
     obligate = pace.obligate * (1 - sparing)
     spare = np.maximum(absorbed + made - obligate, 0)
     short = np.maximum(obligate - absorbed - made, 0)
     liver_room = np.maximum(1 - liver / pace.liver_ceiling_g, 0)
-    liver_in = spare * float(known.LIVER_SHARE) * liver_room
+    liver_in = spare * known.LIVER_SHARE * liver_room
     offered = spare - liver_in
 
     level = np.maximum(muscle / pace.per_level, 0)  # a step may end a hair under empty
     burn = _burn(offered, level, state[Row.PRIMING], pace)
     left = np.maximum(offered - burn, 0)
     ceiling = pace.person.ceiling_rested + state[Row.PRIMING] * pace.ceiling_span
-    nearness = (level / ceiling) ** float(known.CEILING_STEEPNESS)
-    empty = np.maximum(1 - level / float(known.FAST_UNDER), 0)
+    nearness = (level / ceiling) ** known.CEILING_STEEPNESS
+    empty = np.maximum(1 - level / known.FAST_UNDER, 0)
     fastest = pace.fastest * (1 + pace.person.fast * empty)
     stored = fastest * (1 - np.exp(-left / fastest)) * np.maximum(1 - nearness, 0)
     over = left - stored
     drawn = np.maximum(burn - offered, 0)
     # Nearly empty muscle refills at the liver's cost even without food.
-    lacking = np.maximum(1 - level / float(known.LOW_LEVEL), 0)
-    lent = lacking * float(known.LOW_REFILL) * lean * liver_fed
+    lacking = np.maximum(1 - level / known.LOW_LEVEL, 0)
+    lent = lacking * known.LOW_REFILL * lean * liver_fed
     # Glucose past the stores is burnt in place of fat while there is fat burning to replace.
     fat_burning = pace.rest_as_carb - obligate - burn
     burnt_instead = np.minimum(over, np.maximum(fat_burning, 0))
@@ -143,9 +145,9 @@ def _carbohydrate(change: Floats, state: Floats, now: DayPhase, pace: RateCoeffi
     change[Row.LIVER] = liver_in - short * liver_fed - lent
     change[Row.MUSCLE] = stored + lent - drawn
     change[Row.NEW_GLUCOSE] = made
-    spilled, showing = np.maximum(over - pace.unseen, 0), state[Row.SPILL] / float(known.SPILL_LAG)
+    spilled, showing = np.maximum(over - pace.unseen, 0), state[Row.SPILL] / known.SPILL_LAG
     change[Row.SPILL] = spilled - showing
-    change[Row.SHOWN_SPILL] = showing - state[Row.SHOWN_SPILL] / float(known.SPILL_KEPT)
+    change[Row.SHOWN_SPILL] = showing - state[Row.SHOWN_SPILL] / known.SPILL_KEPT
     change[Row.MADE_FAT] = over - burnt_instead
     change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
 
@@ -155,10 +157,10 @@ def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: RateCoeffic
 
     At rest less in energy surplus and after depleting work; never more of a meal than the meal.
     """
-    spared = pace.spared + float(known.BURN_PRIMED) * (priming - float(known.PRIMED_RECREATIONAL))
-    most = pace.burn * (level / 100) ** float(known.BURN_POWER)
+    spared = pace.spared + known.BURN_PRIMED * (priming - known.PRIMED_RECREATIONAL)
+    most = pace.burn * (level / 100) ** known.BURN_POWER
     most = most * np.exp(-spared)
-    fasted = most * float(known.BURN_FASTED)
+    fasted = most * known.BURN_FASTED
     from_meals = most - fasted + pace.active
     nothing = 1e-9  # g, against 0 / 0 in an empty muscle
     return np.asarray(fasted + from_meals * offered / (offered + from_meals + nothing))
@@ -167,11 +169,11 @@ def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: RateCoeffic
 def _work(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """What a session takes out of the muscle, and how depleting work raises the ceiling."""
     work, person = pace.day.work, pace.person
-    change[Row.PRIMING] = (person.standing_priming - state[Row.PRIMING]) / float(known.PRIMING_KEPT)
+    change[Row.PRIMING] = (person.standing_priming - state[Row.PRIMING]) / known.PRIMING_KEPT
     if now.working_hours == 0:
         return
     a_day = HOURS_A_DAY / now.working_hours
-    usable = np.maximum(state[Row.MUSCLE] - person.muscle_g(float(known.WORK_FLOOR)), 0)
+    usable = np.maximum(state[Row.MUSCLE] - person.muscle_g(known.WORK_FLOOR), 0)
     worked = usable * (-np.log(work.leaves * work.also_leaves) * a_day)
     change[Row.MUSCLE] -= worked
     change[Row.OXIDISED] += worked
@@ -180,13 +182,13 @@ def _work(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) 
 
 
 def _water_aim_l(day: Day, person: Body) -> Quantity:
-    """Extracellular water against the usual that the kidneys settle to, L."""
-    excretion = float(known.SODIUM_EXCRETION)
-    sodium = (day.sodium_mg - float(known.SODIUM_USUAL)) / excretion
-    most = float(known.SODIUM_GAIN_MOST)
+    """Extracellular water against the usual at which the kidneys come to rest, L."""
+    excretion = known.SODIUM_EXCRETION
+    sodium = (day.sodium_mg - known.SODIUM_USUAL) / excretion
+    most = known.SODIUM_GAIN_MOST
     from_sodium = np.where(sodium > 0, most * np.tanh(sodium / most), sodium)
-    without = np.maximum(1 - day.carb_g / (float(known.KETOSIS_CARB) * person.lean_kg), 0)
-    return np.asarray(from_sodium - float(known.SODIUM_CARB) / excretion * without)
+    without = np.maximum(1 - day.carb_g / (known.KETOSIS_CARB * person.lean_kg), 0)
+    return np.asarray(from_sodium - known.SODIUM_CARB / excretion * without)
 
 
 def _water(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
@@ -199,12 +201,12 @@ def _water(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients)
     shifted = pace.bound_l * (change[Row.MUSCLE] + change[Row.LIVER])
     to_hand = day.water_l * now.eating - pace.dry_loss_l
     deficit = state[Row.DEFICIT]
-    made_good = np.minimum(to_hand, -deficit * (HOURS_A_DAY / float(known.REHYDRATION)))
+    made_good = np.minimum(to_hand, -deficit * (HOURS_A_DAY / known.REHYDRATION))
     sweat: Quantity = 0.0
     if now.working_hours > 0:
         sweat = day.work.sweat_l_per_kg * person.body_mass_kg * HOURS_A_DAY / now.working_hours
     change[Row.DEFICIT] = made_good - sweat
-    settling = float(known.SODIUM_EXCRETION) / float(known.SODIUM_OF_WATER)
+    settling = known.SODIUM_EXCRETION / known.SODIUM_OF_WATER
     kept = (pace.water_aim_l - state[Row.EXTRACELLULAR]) * settling
     change[Row.EXTRACELLULAR] = np.minimum(kept, np.maximum(to_hand - made_good, 0)) - shifted
 
@@ -216,14 +218,15 @@ def _tissue(change: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     if now.working_hours > 0:
         a_day = HOURS_A_DAY / now.working_hours
         session_kcal = day.work.kcal_per_kg * pace.person.body_mass_kg * a_day
-    carb_energy = float(known.CARB_ENERGY)
+    carb_energy = known.CARB_ENERGY
     stores = change[Row.MUSCLE] + change[Row.LIVER] + change[Row.GUT_CARB]
-    cost = float(known.FAT_SYNTHESIS_COST) * carb_energy * change[Row.MADE_FAT]
+    cost = known.FAT_SYNTHESIS_COST * carb_energy * change[Row.MADE_FAT]
     balance = day.energy_kcal * now.eating - day.spent_kcal - session_kcal
-    change[Row.TISSUE] = (balance - carb_energy * stores - cost) / float(known.TISSUE_ENERGY)
+    change[Row.TISSUE] = (balance - carb_energy * stores - cost) / known.TISSUE_ENERGY
 
 
 def dry_loss_l(person: Body) -> Quantity:
     """Water that a day without drinking costs, L: skin, lungs, stool and the least urine."""
-    lost = (float(known.INSENSIBLE) + float(known.URINE_LEAST)) * person.body_mass_kg
-    return lost - float(known.METABOLIC_WATER) * person.resting_kcal / 1000
+    lost: Quantity = (known.INSENSIBLE + known.URINE_LEAST) * person.body_mass_kg
+    made: float = known.METABOLIC_WATER
+    return lost - made * person.resting_kcal / 1000
