@@ -124,7 +124,7 @@ RULES: tuple[Rule, ...] = (
         steps=always(-1),
         reason=(
             "Fullness is {fullness} already, sharpness slipped to {sharpness}, and {weight_said}, "
-            "in its upper half or over it: {change}."
+            "in its upper half or over it{load_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
