@@ -47,7 +47,10 @@ ROWS: tuple[tuple[str, str, tuple[Column, ...]], ...] = (
             Column(key="days_out", heading=mark("Days out"), kind=_N),
             Column(key="asked", heading=mark("Asked")),
             Column(key="answered", heading=mark("Answered")),
-            Column(key="after_prompt_min", heading=mark("After the question"), kind=_N, unit="min"),
+            Column(
+                key="after_prompt_min", heading=mark("After the question"), kind=_N, unit="min",
+                places=0,
+            ),
             Column(key="fullness", heading=mark("Fullness"), kind=_N, unit="1-10"),
             Column(key="expected", heading=mark("Fullness expected"), kind=_N, unit="1-10"),
             Column(key="sharpness", heading=mark("Sharpness"), kind=_N, unit="1-5"),
@@ -65,7 +68,10 @@ ROWS: tuple[tuple[str, str, tuple[Column, ...]], ...] = (
             _ATHLETE,
             Column(key="date", heading=mark("For the day"), kind=Kind.DATE),
             Column(key="status", heading=mark("What became of it")),
-            Column(key="minutes", heading=mark("Time to the coach's answer"), kind=_N, unit="min"),
+            Column(
+                key="minutes", heading=mark("Time to the coach's answer"), kind=_N, unit="min",
+                places=0,
+            ),
         ),
     ),
     (

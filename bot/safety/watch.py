@@ -40,6 +40,7 @@ from engine.values.checkin import CheckIn
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
 LONGEST_QUOTE = 200
+WHOLLY_READ = 3  # words: beside a complaint that is sure, so few say nothing else
 
 
 def screen(turn: ChatTurn, person: Person) -> bool:
@@ -114,7 +115,8 @@ def _ask_about(
     if requested(text) not in (None, "help"):
         return False  # "what do I eat today" is served, and nothing else was said
     suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
-    if suspicion is None or warned or (sure and suspicion.concern is Concern.BODY):
+    understood = bool(sure) and len(text.split()) <= WHOLLY_READ
+    if suspicion is None or warned or understood or (sure and suspicion.concern is Concern.BODY):
         return False  # with what is sure, the whole sentence is with the coach
     _ask_what_is_wrong(turn, person, profile, suspicion.concern, text)
     return True

@@ -21,8 +21,8 @@ class Kind(StrEnum):
 class Column:
     """`key` names it in code, in every language; `heading` and `about` are marked sentences.
 
-    `places` are the decimals shown. Of a sheet of one athlete, `across` columns are left out; in a
-    file for the athlete themself, those that are `for_coaches`.
+    `places` are the decimals shown, None where a figure shows as many as it has. Of a sheet of one
+    athlete, `across` columns are left out; in a file for the athlete themself, `for_coaches` ones.
     """
 
     key: str
@@ -30,7 +30,7 @@ class Column:
     kind: Kind = Kind.TEXT
     unit: str = ""
     about: str = ""
-    places: int = 0
+    places: int | None = None
     across: bool = False
     for_coaches: bool = False
 

@@ -45,7 +45,7 @@ def pages_of(
 
 
 def _a_week(label: str) -> Column:
-    return Column(key=label, heading=label, kind=Kind.NUMBER, places=1)
+    return Column(key=label, heading=label, kind=Kind.NUMBER)
 
 
 def _page(id: str, title: str, columns: tuple[Column, ...], frame: pd.DataFrame) -> Page:

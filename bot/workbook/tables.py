@@ -15,7 +15,9 @@ def _text(key: str, heading: str, about: str = "", *, for_coaches: bool = False)
     return Column(key=key, heading=heading, about=about, for_coaches=for_coaches)
 
 
-def _number(key: str, heading: str, unit: str = "", about: str = "", places: int = 0) -> Column:
+def _number(
+    key: str, heading: str, unit: str = "", about: str = "", places: int | None = None
+) -> Column:
     return Column(key=key, heading=heading, kind=_N, unit=unit, about=about, places=places)
 
 
@@ -55,7 +57,7 @@ WEEKS = Table(
         _number("load_planned_g", mark("Load planned"), "g", mark("Carbs of all load days.")),
         _number("load_set_g", mark("Load set"), "g"),
         _number("load_g_per_kg", mark("Load set, mean day"), "g/kg", places=1),
-        _number("eaten_percent", mark("Eaten of the load"), "%", mark("As reported.")),
+        _number("eaten_percent", mark("Eaten of the load"), "%", mark("As reported."), places=0),
         _number("weight_first_kg", mark("Weight before the load"), "kg", places=1),
         _number("weight_event_kg", mark("Weight on event day"), "kg", places=1),
         _number("fullness_event", mark("Fullness on event day"), "1-10"),
@@ -147,13 +149,15 @@ DECISIONS = Table(
         _text("rule", mark("Rule")),
         _text("bound", mark("Held by"), mark("The limit that cut what the rule asked for.")),
         _text("reason", mark("Reason"), mark("As the athlete reads it.")),
-        _number("flat_percent", mark("Chance flat"), "%", mark("Forecast for event day.")),
-        _number("full_percent", mark("Chance full"), "%"),
-        _number("spilled_percent", mark("Chance spilled over"), "%"),
+        _number(
+            "flat_percent", mark("Chance flat"), "%", mark("Forecast for event day."), places=0
+        ),
+        _number("full_percent", mark("Chance full"), "%", places=0),
+        _number("spilled_percent", mark("Chance spilled over"), "%", places=0),
         _moment("made_at", mark("Decided at"), mark("On the athlete's own clocks.")),
         _text("signed_by", mark("Approved or set by")),
         _moment("signed_at", mark("Answered by the coach at")),
-        _number("sign_off_min", mark("Time to the coach's answer"), "min"),
+        _number("sign_off_min", mark("Time to the coach's answer"), "min", places=0),
     ),
 )
 FLAGS = Table(
@@ -170,7 +174,7 @@ FLAGS = Table(
         _moment("opened_at", mark("Told at")),
         _moment("acknowledged_at", mark("Acknowledged at")),
         _text("acknowledged_by", mark("Acknowledged by")),
-        _number("acknowledged_min", mark("Time to acknowledge"), "min"),
+        _number("acknowledged_min", mark("Time to acknowledge"), "min", places=0),
     ),
 )
 _PER_100 = (

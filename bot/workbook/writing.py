@@ -20,6 +20,7 @@ from bot.sheets.format.headings import (
     lines_of,
     to_print,
     width_for,
+    width_on_one_line,
 )
 from bot.workbook import words
 from bot.workbook.columns import Column, Kind
@@ -30,10 +31,12 @@ ENDINGS = {"xlsx": "xlsx", "csv": "zip"}
 _WIDTHS = {Kind.TEXT: 12, Kind.NUMBER: 9, Kind.DATE: 11, Kind.MOMENT: 16}
 _WIDE = {
     "reason": 50, "note": 30, "cause": 45, "athlete_said": 30, "coach_note": 30, "food": 24,
-    "training": 30, "rule": 16, "flag": 20, "what": 22, "which": 24, "measure": 22,
+    "training": 30, "rule": 16, "flag": 20, "what": 22, "which": 24, "measure": 30,
+    "look": 14, "status": 22,
 }  # fmt: skip
 _README_WIDTHS = (24, 36, 10, 20, 70)
 _MARGIN = 0.4  # inches
+_INSIDE = 2  # characters that a cell keeps free: its indent, and what lies between it and the next
 _END_OF_ROWS = b"</sheetData>"
 _QUICK = 1  # of zlib's levels: what is written is nearly all repeated, and higher ones gain little
 _PLACE = "\0"  # the number of a row until it is known; `sayable` leaves none in what people say
@@ -106,7 +109,7 @@ def _lines(page: Page) -> list[int]:
     most = [1] * len(page.rows)
     for number, column in enumerate(page.columns):
         if column.kind is Kind.TEXT and (page.id != README or number):
-            width = _width(page, number)
+            width = _width(page, number) - _INSIDE
             said = [row[number] for row in page.rows]
             lines = {
                 text: lines_of(text, width) if isinstance(text, str) else 1 for text in set(said)
@@ -202,8 +205,10 @@ def _width(page: Page, number: int) -> float:
     """In characters."""
     if page.id == README:
         return _README_WIDTHS[number]
-    column = page.columns[number]
-    return width_for(page.headings[number], _WIDE.get(column.key, _WIDTHS[column.kind]))
+    column, heading = page.columns[number], page.headings[number]
+    if column.key == heading:  # a week's, whose date would be broken at its hyphens
+        return width_on_one_line(heading)
+    return width_for(heading, _WIDE.get(column.key, _WIDTHS[column.kind]))
 
 
 def _format(column: Column) -> str:
@@ -213,8 +218,8 @@ def _format(column: Column) -> str:
             return "yyyy-mm-dd"
         case Kind.MOMENT:
             return "yyyy-mm-dd hh:mm"
-        case Kind.NUMBER if column.places:
-            return f"0.{'0' * column.places}"
+        case Kind.NUMBER if column.places is not None:
+            return f"{0:.{column.places}f}"
     return ""
 
 

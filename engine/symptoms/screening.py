@@ -217,6 +217,11 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     return tuple(one for one in heard if one is not None and not by_name_alone(one.words, mild))[:1]
 
 
+#: Of these a phrase in doubt leaves open what no tone of voice tells: whether it was more than once, and
+#: whether limbs are weak or only tired.
+_LEFT_OPEN = (Symptom.REPEATED_VOMITING, Symptom.LIMB_WEAKNESS)
+
+
 def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:
     """What the second ear is certain of: under the name that a phrase gave it, else under its own.
 
@@ -227,8 +232,8 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
         return
     named = next((hit for hit in warned if hit.words in plain.words), None)
     symptom = plain.symptom if named is None else named.symptom
-    if symptom in supposed or (named is not None and symptom is Symptom.REPEATED_VOMITING):
-        return  # whether it was more than once is what a phrase in doubt leaves open
+    if symptom in supposed or (named is not None and symptom in _LEFT_OPEN):
+        return
     found[symptom] = Hit(symptom, True, plain.words if named is None else named.words)
 
 

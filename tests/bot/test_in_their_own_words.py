@@ -255,3 +255,25 @@ def test_what_is_kept_of_them_is_asked_for_in_words(team: Team) -> None:
     assert "photos" in text_of(team.athlete.writes("photos"))
     assert "You are asked at" in text_of(team.athlete.writes("change the time to 7"))
     assert not team.coach.hears()
+
+
+# What is eaten and drunk, as it is said
+
+
+@pytest.mark.usefixtures("ours")
+def test_everything_eaten_is_on_target_and_takes_no_score_along(team: Team) -> None:
+    team.morning(3)
+    said = text_of(team.athlete.writes("60 4 3.5 4 ate all of it"))
+    assert "sharpness 4 · carbs 185 g" in said
+    team.athlete.writes("/language")
+    team.athlete.taps("Deutsch")
+    again = text_of(team.athlete.writes("60,2 4 3,5 4 alles gegessen"))
+    assert "Auf Kurs" in again and "weitergeleitet" not in again
+
+
+@pytest.mark.usefixtures("ours")
+def test_what_was_drunk_is_put_right_in_german_too(team: Team) -> None:
+    team.athlete.writes("60.4 5 2.0")
+    team.athlete.writes("/language")
+    team.athlete.taps("Deutsch")
+    assert "Wasser 2,0 L → Wasser 3,0 L" in text_of(team.athlete.writes("wasser waren 3 l"))

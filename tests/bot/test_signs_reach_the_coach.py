@@ -343,3 +343,19 @@ def test_after_the_show_the_coach_reads_what_was_said_and_nothing_of_a_plan(team
 def test_heavy_legs_are_asked_about_in_words_that_tell_tired_from_weak(team: Team) -> None:
     asked = text_of(team.athlete.writes("my legs feel heavy today"))
     assert "is it more than tired muscles?" in asked and "hard to stand up" in asked
+
+
+@pytest.mark.parametrize(
+    "said", ["meine Beine fühlen sich heute schwer an", "my legs feel heavy today"]
+)
+def test_heavy_legs_are_a_doubt_in_either_language_and_no_warning(team: Team, said: str) -> None:
+    asked = text_of(team.athlete.writes(said))
+    assert "Stop. You reported" not in asked and "To be sure" in asked
+    assert text_of(team.coach.hears()).startswith("Not sure: Mira")
+
+
+def test_a_complaint_in_two_words_is_answered_and_not_asked_about_as_well(team: Team) -> None:
+    said = team.athlete.writes("ich blute")
+    assert "I've told Ravi: bleeding" in text_of(said)
+    assert "Is something wrong with you?" not in text_of(said)
+    assert len(team.coach.hears()) == 1

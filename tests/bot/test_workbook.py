@@ -348,3 +348,8 @@ def test_what_is_read_in_short_gives_the_reasons_and_odds_of_the_whole_decision(
         )
         seen.add(whole.rule)
     assert len(seen) > 10, "kept decisions of many rules"
+
+
+def test_a_share_shows_no_more_digits_than_anybody_could_vouch_for() -> None:
+    shares = [column for table in TABLES for column in table.columns if column.unit == "%"]
+    assert len(shares) > 3 and all(column.places == 0 for column in shares)

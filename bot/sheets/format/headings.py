@@ -45,6 +45,11 @@ def width_for(heading: str, width: float) -> float:
     return max(width, *(round(len(word) * _BOLD + 1, 1) for word in heading.split()), 0)
 
 
+def width_on_one_line(heading: str) -> float:
+    """The same for a heading that is not to be broken at all."""
+    return round(len(heading) * _BOLD + 1, 1)
+
+
 def height_of_headings(headings: list[tuple[str, float]]) -> int:
     """Points of the row that holds these, each with its column's width."""
     return LINE * max((lines_of(text, width / _BOLD) for text, width in headings), default=1)

@@ -147,6 +147,7 @@ ENGLISH: Table = {
         "problems, no complaints, nothing else, all well, no issues"
     ),
     (Means.ON_TARGET, "", None): (
+        "ate everything, ate it all, ate all of it, all eaten, everything eaten, "
         "on target, carbs on target, carb on target, hit target, hit my target, hit the target, carbs "
         "as planned, on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, target hit, carbs "
         "like planned, carbs on the dot"

@@ -65,6 +65,7 @@ GERMAN: Table = {
         "unverändert, keine änderung, keine veränderung, alles gleich, alles wie gestern, un, unn, u,"
         " warn, wie'n, wie 'n, würde ich mit, würd ich mit, bewerten, bewerte ich mit, würde ich auf,"
         " schätze ich auf, gefallen auf, gesunken auf, gestiegen auf, hoch auf, ist, bei, war, mein, "
+        "waren, "
         "meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, heute, heute morgen, "
         "heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, glatt, gefühlt, ne, fühle mich,"
         " fühl mich, gefühl, gegessen, sind, es, zeigt, sagt, mit, dazu, den, grad, stand, check in, "
@@ -148,6 +149,7 @@ GERMAN: Table = {
         "alles in ordnung, alles top, super, prima, sonst alles ok"
     ),
     (Means.ON_TARGET, "", None): (
+        "alles gegessen, alles aufgegessen, hab alles gegessen, habe alles gegessen, "
         "im ziel, auf ziel, nach plan, wie geplant, kh im ziel, kh auf ziel, kh nach plan, kh wie "
         "geplant, ziel getroffen, ziel erreicht, kohlenhydrate nach plan, kohlenhydrate im ziel, "
         "kohlenhydrate wie geplant, carbs im ziel, carbs nach plan, carbs wie geplant, kh erreicht, "
