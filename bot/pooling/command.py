@@ -10,7 +10,7 @@ from bot.core.turn import Turn
 from bot.pooling.weeks import learn
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.taught import TaughtRow
-from bot.week.priors import priors_on
+from bot.week.cases import priors_on
 
 
 def told(session: Session) -> list[str]:

@@ -19,7 +19,7 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, EventRow
-from bot.week.priors import prior_for, prior_used
+from bot.week.cases import prior_for, prior_used
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.model.particles import ALIKE, MODEL
 from engine.values.case import ForecastUse
