@@ -25,6 +25,7 @@ def test_without_a_weight_before_or_now_nothing_is_made_of_it() -> None:
 @pytest.mark.parametrize("symptom", LOOKED_AT)
 def test_complaints_short_of_an_emergency_are_a_caution_in_these_days(symptom: Symptom) -> None:
     (flag,) = after_show_flags([symptom], None, None)
-    assert flag.id == "after-show-complaint"
+    assert (flag.id, flag.level) == ("after-show-complaint", Level.CAUTION)
+    assert dict(flag.facts) == {"symptoms": symptom.value}
     assert "e8251" in flag.sources[0].citation
     assert symptom not in WARNINGS  # those have their own way

@@ -7,6 +7,8 @@ from collections.abc import Mapping
 _DUST = "the two differ by less than floats lose and far less than any scale shows"
 _SAME_AT_THE_EDGE = "at the edge itself both come to the same"
 _NEVER_THERE = "what is asked first leaves no such case"
+_A_LOAD = "no load is of two grams"
+_NO_ROUND_END = "an end that is a round figure is never passed by rounding"
 
 ALIKE: Mapping[str, Mapping[str, str]] = {
     "engine.values.limits": {
@@ -48,6 +50,30 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
     },
     "engine.planning.next_load": {
         "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw, as good as this one",
+        "_Room.of: most = load.high / max(plan.load_g, 1.0)"
+        "  ->  most = load.high / max(plan.load_g, 2.0)": _A_LOAD,
+        "_held_to: return (least_g / max(plan.load_g, 1.0), False)"
+        "  ->  return (least_g / max(plan.load_g, 2.0), False)": _A_LOAD,
+        "_held_to: held = then.load_g / max(plan.load_g, 1.0) if _whole(then) else None"
+        "  ->  held = then.load_g / max(plan.load_g, 2.0) if _whole(then) else None": _A_LOAD,
+        "_taken_back: then.load_g <= 0 or plan.load_g != then.load_g"
+        "  ->  then.load_g <= 1 or plan.load_g != then.load_g": _A_LOAD,
+        "next_load: look is Look.FULL and then.load_g > 0 and (plan.load_g == then.load_g)"
+        "  ->  look is Look.FULL and then.load_g > 1 and (plan.load_g == then.load_g)": _A_LOAD,
+        "_held_to: back is not None and (back - free.factor) * (back - 1) > 0"
+        "  ->  back is not None and (back - free.factor) / (back - 1) > 0": "the sign is the same",
+        "_taken_back: wrong = moved > 0 if said.look is Look.FLAT else moved < 0"
+        "  ->  wrong = moved >= 0 if said.look is Look.FLAT else moved < 0": _SAME_AT_THE_EDGE,
+        "_taken_back: wrong = moved > 0 if said.look is Look.FLAT else moved < 0"
+        "  ->  wrong = moved > 0 if said.look is Look.FLAT else moved <= 0": _SAME_AT_THE_EDGE,
+        "_weighed_out: grams > high  ->  grams >= high": _SAME_AT_THE_EDGE,
+        "_weighed_out: grams < low  ->  grams <= low": _SAME_AT_THE_EDGE,
+        "_weighed_out: grams = math.floor(high / grain + 1e-09) * grain"
+        "  ->  grams = math.floor(high / grain - 1e-09) * grain": _NO_ROUND_END,
+        "_weighed_out: grams = math.ceil(low / grain - 1e-09) * grain"
+        "  ->  grams = math.ceil(low / grain + 1e-09) * grain": _NO_ROUND_END,
+        "_carbs: return day.carb_g if day is not None else 0.0"
+        "  ->  return day.carb_g if day is not None else 1.0": _NEVER_THERE,
         "_scaled: out in load_days and abs(carb_g - _carbs(plan, out)) > 1e-06"
         "  ->  out in load_days and abs(carb_g - _carbs(plan, out)) >= 1e-06": _DUST,
         "_bound: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,
