@@ -21,7 +21,9 @@ from engine.symptoms.patterns import Phrase, PhraseBook
 from engine.symptoms.screening import ENGLISH, screen
 
 #: Where sentences stand beside the complaint that they are of.
-_SENTENCES = ("test_symptoms", "test_symptoms_german", "test_symptoms_daily")
+_SENTENCES = (
+    "test_symptoms", "test_symptoms_german", "test_symptoms_daily", "test_symptoms_warnings",
+)  # fmt: skip
 _BOUNDS = 5, -3  # a pattern stands between word boundaries: \b(?:...)\b
 
 
@@ -57,8 +59,10 @@ def sentences() -> set[Told]:
     for name in _SENTENCES:
         module = import_module(f"tests.engine.{name}")
         listed = *getattr(module, "WARNING_PHRASES", ()), *getattr(module, "OTHER_PHRASES", ())
-        rows = str(getattr(module, "TOLD", "")).strip().splitlines()
-        found |= {Told(*pair) for pair in (*listed, *(row.split(" | ") for row in rows))}
+        found |= {Told(*pair) for pair in listed}
+        for title, sure in (("TOLD", False), ("PLAIN", True)):
+            rows = str(getattr(module, title, "")).strip().splitlines()
+            found |= {Told(*row.split(" | "), sure) for row in rows}
         for title, test in vars(module).items():
             found |= {Told(symptom, text, "sure" in title) for symptom, text in _rows_of(test)}
     return found
