@@ -19,7 +19,7 @@ from bot.checkin.checkins import (
     with_note,
 )
 from bot.checkin.flow import CHECK_IN, open_figures, read_morning
-from bot.checkin.flow_reading import DOUBTS, WHY, known_of, read_told, taken_from
+from bot.checkin.flow_reading import DOUBTS, TAKEN_AS, WHY, known_of, read_told, taken_from
 from bot.core.turn import ChatTurn, Turn
 from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
@@ -57,7 +57,7 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
     today = local_date(profile, turn.context)
     row = checkin_row(turn.session, profile.person_id, today)
     if row is not None and is_answered(row):
-        return _change_told(turn, person, profile, row)
+        return _put_right(turn, person, profile, row) or _change_told(turn, person, profile, row)
     drafts = asking.open_questions(
         turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
     )
@@ -137,6 +137,34 @@ _CORRECTS = Late(
     r"statt|ändern?|änder|nicht \d)\b",
     re.IGNORECASE,
 )
+
+
+_ONE_FIGURE = Late(r"\s*\d+(?:[.,]\d+)?\s*[.!]?\s*")
+
+
+def _put_right(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
+    """One figure, where an answer was worked out and its writer told to send the right one."""
+    if not _ONE_FIGURE.fullmatch(turn.incoming.text):
+        return False
+    query = (
+        select(OpenQuestion)
+        .where(OpenQuestion.person_id == person.id, OpenQuestion.flow == CHECK_IN.id)
+        .order_by(col(OpenQuestion.id).desc())
+        .limit(1)
+    )
+    question = turn.session.exec(query).first()
+    if question is None or question.answers.get("_date") != row.date.isoformat():
+        return False
+    old = answers_of(turn.session, profile, row)
+    for key in question.answers.get(TAKEN_AS, {}):
+        report = read_told(turn.incoming.text, known_of(old, (key,)))
+        if key not in report.answers or report.doubts:
+            continue
+        answers = old | {key: report.answers[key]}
+        lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
+        take(turn, profile, answers, message_id=None, lead=lead)
+        return True
+    return False
 
 
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:

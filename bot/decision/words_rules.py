@@ -112,7 +112,7 @@ def _dropping(told: Told) -> str:
 
 
 def _unwell_and_heavy(told: Told) -> str:
-    first = f"{tr('You felt dizzy')}." if told["dizzy"] else tr("You hardly slept.")
+    first = tr("You felt dizzy") + "." if told["dizzy"] else tr("You hardly slept.")
     return (
         first
         + " "

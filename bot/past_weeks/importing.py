@@ -40,7 +40,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow
 from bot.week.cases import PAST_WEEKS
 from bot.words import coach_figures as figures
-from bot.words.common import keep_them_button
+from bot.words.common import day_and_year, keep_them_button
 from engine.values.plan import PLAN_DAYS
 
 MAKE = "past-weeks-sheet"
@@ -246,11 +246,15 @@ def _misfits(turn: Turn, profile: AthleteProfile, read: PastWeeks) -> Iterator[W
         where = next((read.cells[day.date] for day in week.days if day.date in read.cells), "")
         if week.day >= today:
             yield Wrong(where, "past-not-over")
-        near = [*events, *(other.day for other in read.weeks[:index])]
+        near = [
+            other
+            for other in (*events, *(other.day for other in read.weeks[:index]))
+            if abs((other - week.day).days) <= WEEK.days
+        ]
         for other in near:
-            if abs((other - week.day).days) <= WEEK.days:
-                yield Wrong(where, "past-overlaps", {"day": figures.day(other)})
-        for day in days_with_rows(week):
+            yield Wrong(where, "past-overlaps", {"day": day_and_year(other)})
+        # Of a week that is here already each of its mornings is, and need not be said.
+        for day in () if near else days_with_rows(week):
             if _taken(turn.session, profile.person_id, day):
                 yield Wrong(read.cells.get(day, where), "past-answered")
         now = profile.body_mass_kg or 0.0

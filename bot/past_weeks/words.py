@@ -62,7 +62,7 @@ def hint_lines() -> tuple[str, ...]:
 
 
 def _other_unit() -> str:
-    return f"{tr('Weight')} (lb)"
+    return tr("Weight") + " (lb)"
 
 
 def line(
@@ -78,7 +78,8 @@ def line(
     )
     if tuple(load_days) != LOAD_DAYS:
         said = f"{said} ({load_days_in_words(load_days)})"
-    return f"{said}, {word(look)}" if look else f"{said}, {tr('no verdict on the look')}"
+    verdict = word(look) if look else tr("no verdict on the look")
+    return f"{said}, {verdict}"
 
 
 def dry_run(name: str, lines: Sequence[str], used: int, *, self_coached: bool) -> str:
@@ -90,7 +91,8 @@ def dry_run(name: str, lines: Sequence[str], used: int, *, self_coached: bool) -
 
 
 def ask_to_import(said: str) -> str:
-    return f"{said}\n\n{tr('Import these weeks?')}"
+    question = tr("Import these weeks?")
+    return f"{said}\n\n{question}"
 
 
 import_button = Sentence("Import them")

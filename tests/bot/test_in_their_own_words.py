@@ -277,3 +277,15 @@ def test_what_was_drunk_is_put_right_in_german_too(team: Team) -> None:
     team.athlete.writes("/language")
     team.athlete.taps("Deutsch")
     assert "Wasser 2,0 L → Wasser 3,0 L" in text_of(team.athlete.writes("wasser waren 3 l"))
+
+
+def test_the_right_figure_sent_after_one_was_worked_out_takes_its_place(team: Team) -> None:
+    assert "Just send the right number" in text_of(team.athlete.writes("60.4 6-7 3.5"))
+    team.coach.hears()
+    assert "fullness 6 → fullness 7" in text_of(team.athlete.writes("7"))
+    assert not team.coach.hears()
+
+
+def test_a_bare_figure_after_a_morning_told_in_figures_changes_nothing(team: Team) -> None:
+    team.athlete.writes("60.4 6 3.5")
+    assert "passed that on" in text_of(team.athlete.writes("7"))

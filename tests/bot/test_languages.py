@@ -83,6 +83,19 @@ def test_nothing_is_translated_that_is_not_said_any_more(code: str, in_code: Pat
 # agrees with for the comma and the day before the month.
 
 
+def test_no_sentence_stands_inside_an_f_string_where_nobody_finds_it() -> None:
+    """What collects sentences does not look into them, so that such a one stays English."""
+    within = re.compile(r"""\bf["'].*\{[^{}]*\b(?:trn?|mark|Sentence)\(['"]""")
+    assert within.search("said = f\"{first}: {tr('You felt dizzy')}.\"")
+    found = [
+        f"{path.name}: {line.strip()}"
+        for path in Path(languages.__file__).parents[1].rglob("*.py")
+        for line in path.read_text(encoding="utf-8").splitlines()
+        if within.search(line)
+    ]
+    assert not found
+
+
 def test_numbers_days_and_weights_are_written_as_germans_write_them(ours: None) -> None:
     with languages.speaking("de"):
         assert figures.number(12345.5, 1) == "12.345,5"

@@ -362,7 +362,9 @@ def test_weeks_that_were_lived_here_are_the_same_when_they_come_in_as_a_sheet(te
 def test_no_week_comes_in_over_one_that_is_here_or_still_ahead(team: Team) -> None:
     assert "not over yet" in sends(team, as_csv(rows(date(2027, 6, 20))))
     imports(team, as_csv(rows()))
-    assert "overlaps one that is here already" in sends(team, as_csv(rows()))  # the same again
+    again = sends(team, as_csv(rows()))
+    assert "overlaps one that is here already (Sat 14 Nov 2026)" in again
+    assert "check-in of this day" not in again  # said once of a week, and not of each morning
     assert "overlaps one" in sends(team, as_csv(rows(EVENT + timedelta(days=7))))
 
 

@@ -69,7 +69,7 @@ def everybody_comes_in(talk: Talk, code: str) -> None:
     talk.taps(ATHLETE, "Female", "Your health first")
     for part in ("Five short questions on eating", "too little energy", "Where are you"):
         talk.taps(ATHLETE, "None of these", part)
-    talk.says(ATHLETE, "Leeds, GB", "When shall I ask")
+    talk.says(ATHLETE, "Leeds, GB", "shall I ask each morning")
     talk.taps(ATHLETE, "6:30", "How tall")
     for answer, part in (
         ("165 cm", "weigh"), ("61,2kg", "eat and drink a day"), ("310 140 55 and 3.5 L", "All set"),
@@ -167,7 +167,7 @@ def test_a_whole_peak_week_over_the_bot_api(
 
         # Very flat: two steps are more than goes out unasked, so the coach signs off.
         morning(bot, talk, 2)
-        said = talk.says(ATHLETE, "60.6 2 3.5 5 on target", "not approved yet")
+        said = talk.says(ATHLETE, "60.6 2 3.5 5 on target", "so eat 25 g more today")
         assert "Eat 525 g for now, a small step" in said
         talk.hears(COACH, "for you to approve")
         talk.taps(COACH, "Approve 550 g", "Approved")
