@@ -11,8 +11,7 @@ from contextlib import nullcontext
 from dataclasses import replace
 from functools import cache
 
-from sqlalchemy import bindparam
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot import documents, features, landing, uploads
 from bot.checkin import typed
@@ -20,7 +19,7 @@ from bot.coach.history.view import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
-from bot.core.outbox import say, set_menu
+from bot.core.outbox import menu_shown, say, set_menu
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.subjects import Subject, about, kind_alone
 from bot.core.turn import Act, ChatTurn, Turn
@@ -48,7 +47,7 @@ from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, TopicKind
+from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
 from bot.words import common
 from bot.words.languages import catalogue, nearest, speaking
 
@@ -145,22 +144,11 @@ def _former(turn: ChatTurn, person: Person) -> None:
     say_to(turn, person, common.former())
 
 
-# Built once: building a statement costs as much as asking it.
-_LAST_MENU = (
-    select(OutboxRow.payload)
-    .where(OutboxRow.topic == TopicKind.MENU, OutboxRow.topic_about == bindparam("chat"))
-    .order_by(col(OutboxRow.id).desc())
-    .limit(1)
-)
-
-
 def refresh_menu(turn: Turn, person: Person) -> None:
     """The command menu as this person's roles and language call for it."""
     with speaking_to(person):
         wanted = _menu_of(roles_of(turn.session, person), catalogue())
-        last = turn.session.exec(_LAST_MENU, params={"chat": person.chat_id}).first()
-        shown = [(c["command"], c["description"]) for c in last["commands"]] if last else []
-        if wanted != shown:
+        if wanted != menu_shown(turn.session, person.chat_id):
             set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)
 
 

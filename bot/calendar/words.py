@@ -9,7 +9,7 @@ from bot.stage import words_entries as stage_entries
 from bot.words import figures, phases
 from bot.words.common import event_name
 from bot.words.languages import Sentence, tr, trn
-from bot.words.training import training_words
+from bot.words.phases import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget, PeakPlan
 

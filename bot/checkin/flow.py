@@ -11,20 +11,15 @@ from dataclasses import dataclass
 from functools import partial
 
 from bot.checkin import words, words_doubts
-from bot.checkin.flow_choices import (
-    ON_TARGET,
-    SKIPPED,
-    carb_choices,
-    scale,
-    symptom_choices,
-    water_choices,
-)
 from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
     IN_ONE,
+    ON_TARGET,
+    SKIPPED,
     TAKEN_AS,
     WHY,
+    carb_choices,
     insisted,
     kept,
     keys_of,
@@ -32,8 +27,11 @@ from bot.checkin.flow_reading import (
     left_out,
     plain_doubt,
     read_told,
+    scale,
+    symptom_choices,
     taken_from,
     wants_sharpness,
+    water_choices,
 )
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step

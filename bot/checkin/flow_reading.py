@@ -6,12 +6,15 @@ from collections.abc import Container, Mapping
 from dataclasses import asdict, replace
 from typing import Any
 
-from bot.dialogue.flow import Answers
+from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
+from bot.checkin import words
+from bot.dialogue.flow import Answers, Choice, Choices
+from bot.words import figures
 from bot.words.languages import language
 from engine.symptoms import screen
 from engine.values.level import Level
 from engine.written.oneline import CORE, Doubt, DoubtCode, Known, Report, read_report
-from engine.written.units import VolumeUnit, WeightUnit
+from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
 
 ALL_FINE = "fine"
 # Laid in beside the answers:
@@ -20,6 +23,9 @@ WHY = "_why"  # why a question is put again
 NOTED = "_noted"  # the words that were no answer
 TAKEN_AS = "_taken_as"  # the words that an answer was worked out from, by its key
 IN_ONE = "_in_one"  # a whole morning came in one message
+ON_TARGET = "on"
+SKIPPED = "skip"
+WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
 
 
 def known_of(answers: Answers, asked: tuple[str, ...]) -> Known:
@@ -119,3 +125,32 @@ def keys_of(doubt: Mapping[str, Any]) -> set[str]:
 
 def wants_sharpness(answers: Answers) -> bool:
     return bool(answers.get("_wants_sharpness"))
+
+
+def water_choices(answers: Answers) -> Choices:
+    skip = [Choice(words.do_not_know_button(), SKIPPED)]
+    unit = VolumeUnit(answers["_volume_unit"])
+    target = answers.get("_water_target_l")
+    if target is None:
+        return [skip]
+    amounts = [target + step for step in WATER_STEPS_L if target + step > 0]
+    # The value carries the unit that is shown, so that a tap is read exactly like the same words.
+    shown = [show_volume(Volume(amount, unit).litres, unit) for amount in amounts]
+    return [[Choice(figures.in_digits(text), text) for text in shown], skip]
+
+
+def scale(low: int, high: int) -> list[Choice]:
+    return [Choice(str(n), str(n)) for n in range(low, high + 1)]
+
+
+def carb_choices(answers: Answers) -> Choices:
+    grams = answers.get("_carb_set_g")
+    skip = [Choice(words.do_not_know_button(), SKIPPED)]
+    if grams is None:
+        return [skip]
+    return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
+
+
+def symptom_choices(answers: Answers) -> Choices:
+    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
+    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]

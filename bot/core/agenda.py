@@ -28,6 +28,12 @@ _NAMED = select(AgendaRow).where(
     AgendaRow.local_date == bindparam("day"),
     AgendaRow.kind == bindparam("kind"),
 )
+_CLAIMED = (
+    select(AgendaRow)
+    .where(AgendaRow.id == bindparam("id"))
+    .with_for_update()
+    .execution_options(populate_existing=True)
+)
 _WAITING = select(AgendaRow).where(
     AgendaRow.subject == bindparam("subject"), AgendaRow.status == "waiting"
 )
@@ -128,7 +134,7 @@ def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
     comes before it for the same subject. It is marked before it is done so that the use case may put
     the same duty again (an alert that repeats itself).
     """
-    row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
+    row = session.exec(_CLAIMED, params={"id": row_id}).first()
     if row is None or row.status != "waiting" or row.due_at > now:
         return None
     if _is_preceded(session, row, now):
@@ -159,7 +165,7 @@ def _is_preceded(session: Session, row: AgendaRow, now: datetime) -> bool:
 
 def retry(session: Session, row_id: int, now: datetime) -> None:
     """Put a duty that failed off: each time for longer, up to an hour, and for ever."""
-    row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
+    row = session.exec(_CLAIMED, params={"id": row_id}).first()
     if row is None or row.status != "waiting":
         return
     row.attempts += 1

@@ -16,6 +16,8 @@ from sqlmodel import Session, col, select
 
 from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.topics import Topic
+from bot.store.remembering import remember, remembered
+from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.words.languages import language
 from bot.words.tables import END, START
@@ -192,9 +194,38 @@ def set_menu(
         "commands": [{"command": name, "description": text} for name, text in commands],
         "scope": {"type": "chat", "chat_id": chat_id},
     }
+    remember(session, Person, _menu_of(chat_id), payload)
     return _put(
         session, chat_id, "setMyCommands", payload, now=now, topic=Topic(TopicKind.MENU, chat_id)
     )
+
+
+#: The last menu of a chat, as a statement of its own or as a part of another. Built once: building a
+#: statement costs as much as asking it.
+LAST_MENU = (
+    select(OutboxRow.payload)
+    .where(OutboxRow.topic == TopicKind.MENU, OutboxRow.topic_about == bindparam("chat"))
+    .order_by(col(OutboxRow.id).desc())
+    .limit(1)
+)
+
+
+def menu_shown(session: Session, chat_id: int) -> list[tuple[str, str]]:
+    """The command menu that this chat was given last, as for `set_menu`."""
+    last = remembered(
+        session, Person, _menu_of(chat_id),
+        lambda: session.exec(LAST_MENU, params={"chat": chat_id}).first(),
+    )  # fmt: skip
+    return [(c["command"], c["description"]) for c in last["commands"]] if last else []
+
+
+def menu_was_read(session: Session, chat_id: int, payload: dict[str, Any] | None) -> None:
+    """What `LAST_MENU` brought along with something else."""
+    remember(session, Person, _menu_of(chat_id), payload)
+
+
+def _menu_of(chat_id: int) -> tuple[object, ...]:
+    return "menu", chat_id
 
 
 def drop_waiting(session: Session, topic: Topic) -> None:

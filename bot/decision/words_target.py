@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.words import figures, phases
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.training import training_words
+from bot.words.phases import training_words
 from engine.values.plan import DayTarget, PeakPlan
 
 

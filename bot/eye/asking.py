@@ -18,7 +18,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
-from bot.week.observed import look_row
+from bot.week.cases import look_row
 
 #: Photos that came within this are one morning's, of whatever zones: asked of in one message.
 ONE_MORNING = timedelta(hours=6)

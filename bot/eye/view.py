@@ -15,9 +15,9 @@ from bot.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
 from bot.people.coach_settings import clock_for
 from bot.people.people import local_date, name_of
 from bot.store.tables.people import AthleteProfile, Person
+from bot.week.cases import look_rows
 from bot.week.given_way import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
-from bot.week.observed import look_rows
 from bot.words import coach_figures as figures
 from bot.words import common
 from engine.values.observed import CoachLook

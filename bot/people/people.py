@@ -14,7 +14,7 @@ from sqlmodel import Session, col, or_, select
 
 from bot.core.context import Context
 from bot.core.incoming import Kind
-from bot.core.outbox import say
+from bot.core.outbox import LAST_MENU, menu_was_read, say
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
@@ -30,14 +30,15 @@ PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
 
 _OTHER = aliased(Person)
 #: Who this is, with what every turn asks of them.
-_BY_TELEGRAM = (
-    select(
+_BY_TELEGRAM: Any = (
+    select(  # type: ignore[call-overload]
         Person,
         AthleteProfile,
         exists().where(col(_OTHER.second_contact_id) == Person.id),
         exists().where(
             col(SecondCoach.person_id) == Person.id, col(SecondCoach.ended_at).is_(None)
         ),
+        LAST_MENU.scalar_subquery(),
     )
     .outerjoin(AthleteProfile, col(AthleteProfile.person_id) == Person.id)
     .where(Person.telegram_user_id == bindparam("number"))
@@ -50,17 +51,19 @@ _FELLOWS = select(SecondCoach.person_id).where(
 
 def sender(turn: ChatTurn) -> Person | None:
     """The person who did this, as they were kept; None for a stranger."""
-    number = turn.incoming.user_id
+    number, chat = turn.incoming.user_id, turn.incoming.chat_id
     return remembered(
-        turn.session, Person, ("telegram", number), lambda: _read_sender(turn.session, number)
+        turn.session, Person, ("telegram", number), lambda: _read_sender(turn.session, number, chat)
     )
 
 
-def _read_sender(session: Session, number: int) -> Person | None:
-    found = session.exec(_BY_TELEGRAM, params={"number": number}).first()
+def _read_sender(session: Session, number: int, chat: int) -> Person | None:
+    found = session.exec(_BY_TELEGRAM, params={"number": number, "chat": chat}).first()
     if found is None:
         return None
-    person, profile, is_contact, stands_in = found
+    person: Person = found[0]
+    profile, is_contact, stands_in, menu = found[1:]
+    menu_was_read(session, chat, menu)
     remember(session, AthleteProfile, (person.id,), profile)
     remember(session, Person, ("contact", person.id), is_contact)
     if not stands_in:

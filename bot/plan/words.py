@@ -10,7 +10,7 @@ from bot.words import phases
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, mark, tr
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
-from bot.words.training import training_words
+from bot.words.phases import training_words
 from engine.values.limits import Problem
 from engine.values.plan import DayTarget, PeakPlan, Phase
 

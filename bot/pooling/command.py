@@ -10,19 +10,19 @@ from bot.core.turn import Turn
 from bot.pooling.weeks import learn
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.taught import TaughtRow
-from bot.week.priors import priors_on
+from bot.week.cases import priors_on
 
 
 def told(session: Session) -> list[str]:
     """A line a coach; numbers of people, never names."""
-    from engine.model.particles import MODEL  # noqa: PLC0415 - numpy, for this command alone
+    from engine.model.particles import ALIKE, MODEL  # noqa: PLC0415 - numpy, for this command alone
 
     by_coach: dict[int, list[TaughtRow]] = defaultdict(list)
     for row in session.exec(select(TaughtRow).order_by(col(TaughtRow.coach_id))):
         by_coach[row.coach_id].append(row)
     lines = []
     for coach_id, rows in by_coach.items():
-        counted = [row for row in rows if row.model == MODEL]
+        counted = [row for row in rows if row.model in ALIKE]
         weeks = sum(row.weeks for row in counted)
         line = f"coach {coach_id}: {weeks} finished weeks of {len(counted)} athletes, model {MODEL}"
         older = len(rows) - len(counted)

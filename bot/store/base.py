@@ -1,10 +1,12 @@
-"""What every table shares: rows, UTC instants that stay UTC, and stable constraint names."""
+"""What every table shares: rows, UTC instants that stay UTC, JSON as text, stable constraint names."""
 
 from __future__ import annotations
 
+import json
 from datetime import UTC, datetime
 from typing import Any, Protocol
 
+import orjson
 from sqlalchemy import DateTime
 from sqlalchemy.engine import Dialect
 from sqlalchemy.orm.attributes import set_attribute
@@ -18,6 +20,10 @@ SQLModel.metadata.naming_convention = {
     "fk": "fk_%(table_name)s_%(column_0_name)s_%(referred_table_name)s",
     "pk": "pk_%(table_name)s",
 }
+#: As the standard library has it: days and dataclasses are no JSON, keys may be numbers.
+_OPTIONS = (
+    orjson.OPT_PASSTHROUGH_DATACLASS | orjson.OPT_PASSTHROUGH_DATETIME | orjson.OPT_NON_STR_KEYS
+)
 
 
 class Row(SQLModel):
@@ -69,3 +75,21 @@ def id_of(row: HasId) -> int:
     if row.id is None:
         raise ValueError(f"{type(row).__name__} has not been stored yet")
     return row.id
+
+
+def to_text(value: Any) -> str:
+    """Raises TypeError for what JSON has no way of writing."""
+    try:
+        return orjson.dumps(value, option=_OPTIONS).decode()
+    except TypeError:
+        # Half a sign, as a broken client sends it, and integers of more than 64 bits.
+        return json.dumps(value)
+
+
+def from_text(text: str | bytes) -> Any:
+    """An integer of more than 64 bits comes back as a float. Raises ValueError for what is no JSON."""
+    try:
+        return orjson.loads(text)
+    except ValueError:
+        # The standard library writes half a sign as it came, and numbers beyond the finite by name.
+        return json.loads(text)

@@ -31,7 +31,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
 from sqlmodel import Session
 
 from bot.store import traces
-from bot.store.json_text import from_text, to_text
+from bot.store.base import from_text, to_text
 from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30

@@ -1,4 +1,6 @@
-"""A morning as the engine is asked about it: what was told, and what came before."""
+"""A morning as the engine is asked about it: what was told and seen, what came before, and what a
+coach's other athletes have taught.
+"""
 
 from __future__ import annotations
 
@@ -7,6 +9,10 @@ from datetime import UTC, date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
+from bot.store.tables import setting
+from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, EventRow, SymptomReport
 from bot.week.given_way import given_way
 from bot.week.load import (
@@ -20,14 +26,15 @@ from bot.week.load import (
     set_around,
     target_of,
 )
-from bot.week.observed import observed_between
-from bot.week.priors import prior_used
 from engine.decision.decide import Case, flags_of_case
+from engine.decision.record import taught_from_dict
 from engine.safety import Flag
 from engine.values.case import ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.look import Look
+from engine.values.observed import CoachLook, Observed
 from engine.values.plan import PLAN_DAYS
+from engine.values.prior import Prior
 
 PAST_WEEKS = 4  # how many earlier peak weeks are
 
@@ -208,3 +215,67 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),
     )
+
+
+def observed_between(
+    session: Session, athlete_id: int, first: date, last: date
+) -> tuple[Observed, ...]:
+    """What coaches saw on the mornings from `first` to `last`, oldest first, one a date and coach."""
+    return tuple(observed_of(row) for row in look_rows(session, athlete_id, first, last))
+
+
+def look_rows(session: Session, athlete_id: int, first: date, last: date) -> list[CoachLookRow]:
+    """The rows of the same, with who said it (`by_id`) and when (`at`)."""
+    query = (
+        select(CoachLookRow)
+        .where(
+            CoachLookRow.athlete_id == athlete_id,
+            CoachLookRow.date >= first,
+            CoachLookRow.date <= last,
+        )
+        .order_by(col(CoachLookRow.date), col(CoachLookRow.by_id))
+    )
+    return list(session.exec(query))
+
+
+def look_row(session: Session, athlete_id: int, day: date, by_id: int) -> CoachLookRow | None:
+    """What this coach said of that morning."""
+    query = select(CoachLookRow).where(
+        CoachLookRow.athlete_id == athlete_id,
+        CoachLookRow.date == day,
+        CoachLookRow.by_id == by_id,
+    )
+    return session.exec(query).first()
+
+
+def observed_of(row: CoachLookRow) -> Observed:
+    return Observed(
+        date=row.date, look=CoachLook(row.look), sharpness=row.sharpness, by=row.by_id, at=row.at
+    )
+
+
+def prior_used(session: Session, profile: AthleteProfile) -> Prior | None:
+    """The prior of this athlete's decisions: what `prior_for` says where whoever runs the bot has
+    switched that on, else None, the published one. It is off at first: on the bench it made odds
+    better and corrections smaller.
+    """
+    return prior_for(session, profile) if priors_on(session) else None
+
+
+def priors_on(session: Session) -> bool:
+    return setting.kept(session, setting.PRIORS) == "on"
+
+
+def prior_for(session: Session, profile: AthleteProfile) -> Prior | None:
+    """What weeks of the same coach's other athletes say of this one; None where there are none.
+
+    Of this athlete's own earlier weeks nothing is in it: those are the case's trials.
+    """
+    from engine.model.pooling import pooled  # noqa: PLC0415 - numpy, for whoever forecasts
+
+    rows = session.exec(
+        select(TaughtRow)
+        .where(TaughtRow.coach_id == profile.coach_id, TaughtRow.athlete_id != profile.person_id)
+        .order_by(col(TaughtRow.athlete_id))
+    )
+    return pooled([taught_from_dict(row.taught) for row in rows])

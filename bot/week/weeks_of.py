@@ -27,9 +27,8 @@ from bot.store.tables.week import (
     PlanRow,
     SymptomReport,
 )
-from bot.week.cases import READINGS
+from bot.week.cases import READINGS, observed_of
 from bot.week.given_way import given_way
-from bot.week.observed import observed_of
 from engine.evidence.debriefing import EATEN_KNOWN_DAYS
 from engine.values.body import against_band
 from engine.values.observed import Observed, most_careful

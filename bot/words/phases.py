@@ -1,4 +1,4 @@
-"""What a day of a plan is for, as it is said and as it is read; and which days are the load's."""
+"""What a day of a plan is for, as it is said and as it is read; which days are the load's; training."""
 
 from __future__ import annotations
 
@@ -42,6 +42,16 @@ ALSO: dict[Phase, str] = {
     Phase.REST: mark("rest, rest day, rest from the load"),
     Phase.EVENT: mark("event, event day, show day, day"),
 }
+#: As `engine.planning.draft` and `engine.planning.bridge` have them.
+DRAFTED = (
+    mark("upper body, usual session"),
+    mark("legs, the last time"),
+    mark("upper body, short pump session at half effort, far from failure"),
+    mark("whole upper body, short pump session at half effort, far from failure"),
+    mark("rest, posing only"),
+    mark("pump-up before going on"),
+    mark("light pump session and posing, no legs, nothing to failure"),
+)
 
 
 def phase_words(phase: Phase | None) -> str:
@@ -142,3 +152,12 @@ def ask_phase(days_out: int, phase: Phase | None) -> str:
         when=figures.capital(figures.days_out(days_out)),
         phase=tr(IN_A_SENTENCE[phase]) if phase is not None else tr("not said"),
     )
+
+
+def as_drafted(said: str) -> str:
+    """What a draft would call it, where it is that in any language; else as it was said."""
+    return next((one for one in DRAFTED if said in in_each(partial(tr, one))), said)
+
+
+def training_words(training: str) -> str:
+    return tr(training) if training in DRAFTED else training

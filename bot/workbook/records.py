@@ -32,9 +32,8 @@ from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows
 from bot.words import common, names
-from bot.words.phases import phase_words
+from bot.words.phases import phase_words, training_words
 from bot.words.symptoms import symptom_name
-from bot.words.training import training_words
 from bot.workbook import words
 from engine.decision.kept import decided_in_short
 from engine.values.energy import energy_kcal

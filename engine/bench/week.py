@@ -109,7 +109,7 @@ class Practice:
     def trial(self, week: Week, weeks_before: int) -> None:
         """A week that is run for practice and looked at; the next load is taken as suggested."""
         day = EVENT_DAY - timedelta(weeks=weeks_before)
-        ended = self.run(week, day)
+        ended = self.run(week, day, EventKind.TRIAL)
         told = week.told(0, ended, self.policy.trouble)
         judging = week.world.judging
         flat, spilled = judging.flat(ended), judging.spilled(ended)
@@ -134,7 +134,7 @@ class Practice:
         one.plan = found.plan
         one.limits = self.policy.limits(athlete, one.plan, baseline)
 
-    def run(self, week: Week, day: date = EVENT_DAY) -> Condition:
+    def run(self, week: Week, day: date = EVENT_DAY, kind: EventKind = EventKind.SHOW) -> Condition:
         """The week up to the morning of `day`: the condition then."""
         for one in self.files:
             one.checkins, one.given, one.decisions, one.observed = [], {}, {}, []
@@ -145,12 +145,12 @@ class Practice:
             for i, one in enumerate(self.files):
                 if eye is not None:
                     one.observed += eye.sees(now, i, day, out)
-                self._morning(one, told, i, day, out)
+                self._morning(one, told, i, Event(kind=kind, day=day, zone=ZONE), out)
             now = week.after(now, out, np.array([one.given[out] for one in self.files]))
         return now
 
-    def _morning(self, one: _File, told: Told, i: int, day: date, out: int) -> None:
-        checkin = _checkin(one, told, i, day, out)
+    def _morning(self, one: _File, told: Told, i: int, event: Event, out: int) -> None:
+        checkin = _checkin(one, told, i, event.day, out)
         if checkin.fullness is None:
             one.given[out] = planned_g(one.plan, out)  # what is in force where nothing is answered
             return
@@ -158,10 +158,10 @@ class Practice:
             Case(
                 athlete=one.client.athlete,
                 baseline=one.client.baseline,
-                event=Event(kind=EventKind.SHOW, day=day, zone=ZONE),
+                event=event,
                 plan=one.plan,
                 limits=one.limits,
-                history=_history(one, day),
+                history=_history(one, event.day),
                 checkin=checkin,
                 trials=one.trials,
                 prior=self.prior,

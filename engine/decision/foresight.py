@@ -24,13 +24,15 @@ from engine.decision.beliefs import (
     weighed,
 )
 from engine.evidence import deciding as e
-from engine.model.forecast import DayAhead, DoseForecast, choose, forecast
-from engine.model.particles import MODEL, Belief
+from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, forecast
+from engine.model.particles import MODEL, Band, Belief
 from engine.model.tracker import (
+    foreseen,
     generator,
     update_belief,
     weight_band,
 )
+from engine.values.athlete import EventKind
 from engine.values.case import Case
 from engine.values.checkin import CheckIn
 from engine.values.limits import Window
@@ -79,8 +81,10 @@ class Foresight:
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
+    if not _in_load(case):
+        return _view(case)
     view, belief, rng = _this_morning(case)
-    if not view.trusted or window is None or not 1 <= case.days_out <= case.plan.first_load_day:
+    if not view.trusted or window is None:
         return view
     return _with_odds(view, case, belief, window, rng)
 
@@ -90,8 +94,10 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
 
     None of them where the model has too little to go by, or the day is not one of the load.
     """
+    if not _in_load(case):
+        return ()
     view, belief, rng = _this_morning(case)
-    if not view.trusted or not 1 <= case.days_out <= case.plan.first_load_day:
+    if not view.trusted:
         return ()
     wanted = sorted(set(doses))
     by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
@@ -105,39 +111,56 @@ def with_proposed(view: Foresight, case: Case, carb_g: float) -> Foresight:
     return replace(view, proposed=next(iter(odds_of(case, (carb_g,))), None))
 
 
+def _in_load(case: Case) -> bool:
+    """Whether the day that is set is one of the load, or between two of its days."""
+    return 1 <= case.days_out <= case.plan.first_load_day
+
+
+def _view(case: Case) -> Foresight:
+    """The view without odds of a morning whose answers nothing is asked of but the weight."""
+    before, mornings, rng = _until_today(case)
+    band = weight_band(before, rng)
+    return _seen(case, foreseen(before, morning_of(case.checkin)), band, mornings)
+
+
 def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
     """The view without odds, the belief after this morning, and the chance that goes on from there."""
-    key = athlete_key(case)
-    mornings = [c for c in case.history.checkins if _in_week(case, c) and weighed(c)]
-    belief = belief_on(Lived.until(case, mornings[0].date if mornings else case.checkin.date))
-    rng = generator(f"{key}/morning", case.checkin.date)
+    belief, mornings, rng = _until_today(case)
     middle = weight_band(belief, rng)
-    band = WeightBand(middle.low, middle.middle, middle.high)
     belief = update_belief(belief, morning_of(case.checkin), rng)
-    today = case.checkin.date
     belief = after_looks(
         belief,
         case.history,
         case.plan,
         case.baseline.carb_g,
         case.event.day,
-        today,
+        case.checkin.date,
         rng,
         look=case.event.look,
     )
+    return _seen(case, belief, middle, mornings), belief, rng
+
+
+def _until_today(case: Case) -> tuple[Belief, int, np.random.Generator]:
+    """The belief before this morning's answers, the mornings with it so far, this morning's chance."""
+    today = case.checkin.date
+    mornings = [c for c in case.history.checkins if _in_week(case, c) and weighed(c)]
+    belief = belief_on(Lived.until(case, mornings[0].date if mornings else today))
+    return belief, len(mornings) + 1, generator(f"{athlete_key(case)}/morning", today)
+
+
+def _seen(case: Case, belief: Belief, middle: Band, mornings: int) -> Foresight:
     weight = case.checkin.weight_kg
     view = Foresight(
         trusted=True,
         why_not="",
-        band=band,
+        band=WeightBand(middle.low, middle.middle, middle.high),
         residual_kg=None if weight is None else weight - middle.middle,
-        mornings=len(mornings) + 1,
+        mornings=mornings,
         past_weeks=len(case.trials),
     )
     reason = _why_not(belief, view)
-    if reason:
-        view = _with(view, trusted=False, why_not=reason)
-    return view, belief, rng
+    return _with(view, trusted=False, why_not=reason) if reason else view
 
 
 def _why_not(belief: Belief, view: Foresight) -> str:
@@ -190,7 +213,10 @@ def _outlooks(
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
-    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
+    trial = case.event.kind is EventKind.TRIAL
+    shown = any(week.look is not None for week in case.trials)
+    stakes = REHEARSED if trial or shown else UNTRIED
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes))
 
 
 def _odds(outlook: DoseForecast) -> Odds:

@@ -129,7 +129,23 @@ ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
 ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 4.0, "1", FITTED)
+LOSS_AVERSION = _number("look lost against the plan beside look won over it", 2.0, "1", FITTED)
+LESS_TODAY = _number(
+    "what look lost by less today counts besides, before the load's last day", 2.0, "1", FITTED,
+    note="muscle stores so much a day and no more: a day that is left out is not made good, while "
+    "more early can be taken back by the mornings after it",
+)  # fmt: skip
+LESS_ON_THE_LAST_DAY = _number("the same on the last day", 1.0, "1", FITTED)
+MORE_ON_THE_LAST_DAY = _number(
+    "what look lost by more on the last day counts besides", 4.0, "1", FITTED,
+    note="what spills then shows on the day, and no day is left to make it good",
+)  # fmt: skip
+LOSS_AVERSION_REHEARSED = _number(
+    "the same in a trial, and once a week behind has been looked at", 4.0, "1",
+    FITTED,
+    note="a trial is to show what its plan does; and what is planned from one has more behind it than "
+    "a morning's word: moved lightly, each week takes a load that was right a little further off",
+)  # fmt: skip
 LOSS_AVERSION_NEXT_LOAD = _number(
     "the same for the next load",
     2.0,

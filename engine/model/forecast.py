@@ -2,7 +2,8 @@
 
 Each candidate for the coming day is followed to stage time under the same particles and the same
 chance, with the days after it re-planned inside the limits. A dose is judged against the plan
-particle by particle: what it may win, less what it may lose, a loss counting more than a win. So a
+particle by particle: what it may win, less what it may lose, a loss counting more than a win. What
+today's change may lose counts besides, as little or as much as later days can make it good. So a
 change has to be worth it, and the less is known of an athlete the nearer the plan it stays.
 """
 
@@ -53,9 +54,41 @@ class DoseForecast:
     full: float
     spilled: float
     look: float  # 0 to 1
-    worth: float  # look won over the plan, less the look lost times `LOSS_AVERSION`
+    worth: float  # look won over the plan, less the look lost, which counts more
     tomorrow: Band
     replanned_g: tuple[float, ...]  # the days after it, as re-planned here
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stakes:
+    """How often look that is lost counts beside look that is won.
+
+    `loss` is what is lost against the plan. What today's change alone may lose counts besides, `less`
+    and `more` of carbohydrate, on the load's last day and before it.
+    """
+
+    loss: float
+    less: float = 0.0
+    less_last: float = 0.0
+    more: float = 0.0
+    more_last: float = 0.0
+
+    def of_a_step(self, ahead: Sequence[DayAhead], doses: Sequence[float]) -> Grams:
+        """What counts besides, for each dose of the day to be set."""
+        last = len(ahead) == 1
+        less, more = (self.less_last, self.more_last) if last else (self.less, self.more)
+        return np.where(np.asarray(doses) > float(ahead[0].planned.carb_g), more, less)
+
+
+#: An event with no week behind it that was looked at.
+UNTRIED = Stakes(
+    loss=float(known.LOSS_AVERSION),
+    less=float(known.LESS_TODAY),
+    less_last=float(known.LESS_ON_THE_LAST_DAY),
+    more_last=float(known.MORE_ON_THE_LAST_DAY),
+)
+#: A trial, and whatever has one behind it.
+REHEARSED = Stakes(loss=float(known.LOSS_AVERSION_REHEARSED))
 
 
 def forecast(
@@ -66,17 +99,21 @@ def forecast(
     *,
     load_left_g: float = np.inf,
     particles: int = PARTICLES,
+    stakes: Stakes = UNTRIED,
 ) -> list[DoseForecast]:
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
     `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
     sum over those in the load; a dose over it is followed none the less, with nothing left for later.
+    `stakes` say what a dose is worth.
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
     few = subsample(belief, particles, rng)
     ends = _followed(few, ahead, doses, rng, load_left_g)
-    worths = worth(ends.looks - ends.as_planned)
+    lost = np.minimum(ends.looks - ends.unmoved, 0).mean(axis=-1)
+    worths = worth(ends.looks - ends.as_planned, stakes.loss)
+    worths = worths + stakes.of_a_step(ahead, doses)[:, None] * lost
     bands = np.percentile(ends.tomorrow_kg, (10, 50, 90), axis=1)
     found = []
     for k, way in enumerate(worths.argmax(axis=1)):
@@ -104,6 +141,7 @@ class _Ends:
     tomorrow_kg: Floats  # doses x particles
     looks: Floats
     as_planned: Floats  # the look of each particle had the plan been followed
+    unmoved: Floats  # the same if from today on it is
     odds: Floats  # flat, full and spilled over first
     later_g: tuple[Grams, ...]  # doses x ways, for each day after the first
 
@@ -117,16 +155,17 @@ def _followed(
 ) -> _Ends:
     """Every dose with every way to go on, lived side by side by the same particles."""
     chance = NoiseDraws(len(ahead), few.state.shape[1], rng)
-    # The first row follows the plan.
-    given = [np.array([float(ahead[0].planned.carb_g), *doses])]
-    state = np.stack([few.planned, *[few.state] * len(doses)], axis=1)
+    # The first row has followed the plan, the second follows it from today on.
+    planned_g = float(ahead[0].planned.carb_g)
+    given = [np.array([planned_g, planned_g, *doses])]
+    state = np.stack([few.planned, *[few.state] * (1 + len(doses))], axis=1)
     state = a_day_later(few, state, given[0], ahead[0], chance, 0)
     person, who, aim = few.person, few.body, few.frame.aim
     scales = few.frame.body_mass_kg * (1 + person["scale"])
-    scales = scales + mass_change_kg(state[:, 1:], few.first[:, None], who) + chance.tomorrow
+    scales = scales + mass_change_kg(state[:, 2:], few.first[:, None], who) + chance.tomorrow
     ways = REPLANNING_FRACTIONS if len(ahead) > 1 else (0.0,)
-    way = np.array([0.0, *ways * len(doses)])
-    rows = np.array([0, *np.repeat(np.arange(1, len(doses) + 1), len(ways))])
+    way = np.array([0.0, 0.0, *ways * len(doses)])
+    rows = np.array([0, 1, *np.repeat(np.arange(2, len(doses) + 2), len(ways))])
     state, given = state[:LOOK_ROWS, rows], [given[0][rows]]
     for number, day in enumerate(ahead[1:], 1):
         given.append(_replanned(given, way, ahead[: number + 1], load_left_g))
@@ -135,10 +174,11 @@ def _followed(
     shape = (len(doses), len(ways))
     return _Ends(
         tomorrow_kg=scales,
-        looks=looks[1:].reshape(*shape, -1),
+        looks=looks[2:].reshape(*shape, -1),
         as_planned=looks[0],
-        odds=outcome_probabilities(state[:, 1:], person, who, aim).reshape(3, *shape, -1),
-        later_g=tuple(grams[1:].reshape(shape) for grams in given[1:]),
+        unmoved=looks[1],
+        odds=outcome_probabilities(state[:, 2:], person, who, aim).reshape(3, *shape, -1),
+        later_g=tuple(grams[2:].reshape(shape) for grams in given[1:]),
     )
 
 

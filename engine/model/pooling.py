@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from engine.evidence import pooling as e
-from engine.model.particles import MODEL, NAMES, PRIOR, Belief
+from engine.model.particles import ALIKE, MODEL, NAMES, PRIOR, Belief
 from engine.model.structures import KINDS, Kind
 from engine.values.prior import KindShares, Prior, Spread, Taught
 
@@ -44,7 +44,7 @@ def taught(belief: Belief, weeks: int) -> Taught:
 
 def pooled(athletes: Sequence[Taught]) -> Prior | None:
     """The prior that these athletes' weeks lead to; None where none is of this model."""
-    counted = [one for one in athletes if one.model == MODEL and one.weeks > 0]
+    counted = [one for one in athletes if one.model in ALIKE and one.weeks > 0]
     if not counted:
         return None
     return Prior(

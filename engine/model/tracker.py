@@ -20,7 +20,7 @@ from engine.evidence import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
 from engine.model.particles import (
     _SCALE,
-    MODEL,
+    ALIKE,
     NAMES,
     PARTICLES,
     PRIOR,
@@ -70,7 +70,7 @@ def first_belief(
     """
     values = np.stack([rng.normal(mean, spread, particles) for mean, spread in PRIOR.values()])
     kinds = draw_kinds(particles, rng)
-    if prior is not None and prior.model == MODEL:
+    if prior is not None and prior.model in ALIKE:
         values, kinds = _taught_by_others(values, kinds, prior, rng)
     return _at_start(frame, Person(values.astype(np.float32), kinds))
 
@@ -166,14 +166,13 @@ def update_belief(belief: Belief, morning: Morning, rng: np.random.Generator) ->
     """Belief after a morning's answers; none at all leaves it as it is."""
     particles = belief.state.shape[1]
     chance = np.zeros(particles, dtype=np.float32)
-    pit_values, weighed = belief.pit_values, belief.weighed
-    if morning.weight_kg is not None and not weighed:
+    if morning.weight_kg is not None and not belief.weighed:
         # The first morning's scale is the reference for the week, whatever is on file.
-        belief, weighed = _on_this_scale(belief, morning.weight_kg, rng), True
+        belief = replace(_on_this_scale(belief, morning.weight_kg, rng), weighed=True)
     elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
         chance += _weight_log_likelihood(off, female=belief.frame.sex is Sex.FEMALE)
-        pit_values = (*pit_values, float(np.mean(normal_below(off / float(known.SCALE_NOISE)))))
+        belief = foreseen(belief, morning)
     if morning.fullness is not None:
         chance += _grade_log_likelihood(
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
@@ -181,7 +180,16 @@ def update_belief(belief: Belief, morning: Morning, rng: np.random.Generator) ->
     if morning.sharpness is not None:
         mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
         chance += _grade_log_likelihood(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return resample(replace(belief, pit_values=pit_values, weighed=weighed), chance, rng)
+    return resample(belief, chance, rng)
+
+
+def foreseen(belief: Belief, morning: Morning) -> Belief:
+    """The belief with how well it foresaw this morning's weight; nothing else of it is learnt."""
+    if morning.weight_kg is None or not belief.weighed:
+        return belief
+    off = (morning.weight_kg - weights_kg(belief)) / float(known.SCALE_NOISE)
+    place = float(np.mean(normal_below(off)))
+    return replace(belief, pit_values=(*belief.pit_values, place))
 
 
 def _on_this_scale(belief: Belief, weight_kg: float, rng: np.random.Generator) -> Belief:

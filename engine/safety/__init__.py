@@ -13,10 +13,14 @@ from engine.safety.complaints import Complaints, complaint_flags, complaints
 from engine.safety.drinking import fastest_drinking_l_per_h
 from engine.safety.energy import energy_flags, exercise_kcal
 from engine.safety.flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
-from engine.safety.low_sodium import SIGNS as LOW_SODIUM_SIGNS
-from engine.safety.low_sodium import low_sodium_flags
 from engine.safety.readings import above, below, finite, plausible_water, plausible_weight, within
-from engine.safety.water import too_fast_flags, water_flags, water_target
+from engine.safety.water import (
+    LOW_SODIUM_SIGNS,
+    low_sodium_flags,
+    too_fast_flags,
+    water_flags,
+    water_target,
+)
 from engine.safety.weight import weight_flags
 from engine.symptoms import Symptom
 from engine.values.athlete import Athlete, Baseline, Event

@@ -19,9 +19,9 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, EventRow
-from bot.week.priors import prior_for, prior_used
+from bot.week.cases import prior_for, prior_used
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
-from engine.model.particles import MODEL
+from engine.model.particles import ALIKE, MODEL
 from engine.values.case import ForecastUse
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
@@ -167,7 +167,7 @@ def test_rows_of_an_older_model_count_for_nothing_until_they_are_made_anew(
     team = gone_on(team, learnt)
     with transaction(team.world.engine) as session:
         row = session.exec(select(TaughtRow)).one()
-        row.model, row.taught = MODEL - 1, {**row.taught, "model": MODEL - 1}
+        row.model, row.taught = min(ALIKE) - 1, {**row.taught, "model": min(ALIKE) - 1}
         session.add(row)
         ida = another_athlete(session, 1, team.world.now)
         assert prior_for(session, ida) is None

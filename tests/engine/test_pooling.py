@@ -18,7 +18,7 @@ from engine.decision.beliefs import taught_by
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.record import plain, taught_from_dict
 from engine.evidence import pooling as e
-from engine.model.particles import MODEL, PRIOR, Covariates
+from engine.model.particles import ALIKE, MODEL, PRIOR, Covariates
 from engine.model.pooling import pooled, taught
 from engine.model.structures import KINDS, Kind
 from engine.model.tracker import first_belief, generator
@@ -54,7 +54,7 @@ def of(prior: Prior | None, name: str) -> Spread:
 def test_without_finished_weeks_there_is_no_prior_but_the_published_one() -> None:
     assert pooled([]) is None
     assert pooled([athlete(weeks=0)]) is None
-    assert pooled([athlete(model=MODEL - 1)]) is None
+    assert pooled([athlete(model=min(ALIKE) - 1)]) is None
 
 
 def test_weeks_that_taught_nothing_leave_the_published_prior() -> None:
@@ -153,10 +153,21 @@ def test_a_share_of_a_new_athletes_particles_begins_where_the_others_ended() -> 
     assert np.array_equal(one.person["scale"], other.person["scale"])
 
 
+def test_a_prior_of_a_model_whose_parameters_mean_the_same_is_used() -> None:
+    prior = pooled([athlete(burn=(0.3, 0.05))] * 30)
+    assert prior is not None
+    for model in ALIKE:
+        same = first_belief(
+            FRAME, generator("Ida", DAY), particles=300, prior=replace(prior, model=model)
+        )
+        now = first_belief(FRAME, generator("Ida", DAY), particles=300, prior=prior)
+        assert np.array_equal(same.person.values, now.person.values)
+
+
 def test_a_prior_of_another_model_is_passed_over() -> None:
     prior = pooled([athlete(burn=(0.3, 0.05))] * 30)
     assert prior is not None
-    older = replace(prior, model=MODEL - 1)
+    older = replace(prior, model=min(ALIKE) - 1)
     one = first_belief(FRAME, generator("Ida", DAY), particles=300, prior=older)
     other = first_belief(FRAME, generator("Ida", DAY), particles=300)
     assert np.array_equal(one.person.values, other.person.values)

@@ -11,7 +11,7 @@ from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import name_of, record
 from bot.store.tables.people import AthleteProfile
-from bot.week.priors import prior_for, priors_on
+from bot.week.cases import prior_for, priors_on
 from bot.words import common
 from engine.values.case import ForecastUse
 

@@ -24,8 +24,8 @@ from bot.photos.photo_rows import mornings_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
+from bot.week.cases import look_rows
 from bot.week.load import Week
-from bot.week.observed import look_rows
 from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS
 

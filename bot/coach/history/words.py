@@ -19,8 +19,8 @@ from bot.words import phases
 from bot.words.languages import Sentence, mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, word
+from bot.words.phases import training_words
 from bot.words.symptoms import symptom_name
-from bot.words.training import training_words
 from engine.values.plan import Phase
 
 Detail = Mapping[str, Any]

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, mark, tr
 from bot.words.names import cited
-from bot.words.training import training_words
+from bot.words.phases import training_words
 from engine.planning.review import Finding, OnDay
 from engine.safety import Level
 

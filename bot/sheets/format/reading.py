@@ -20,8 +20,7 @@ from bot.sheets.format import layout as at
 from bot.sheets.format.grid import Cell, Content, Grid, name_of
 from bot.sheets.format.opening import MOST_COLUMNS, SheetRefused
 from bot.words.languages import tr, ways_written
-from bot.words.phases import phase_in
-from bot.words.training import as_drafted
+from bot.words.phases import as_drafted, phase_in
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import PLAN_DAYS, Phase
 from engine.written.units import ParseError, VolumeUnit, parse_grams, parse_number, parse_volume

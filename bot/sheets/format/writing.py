@@ -16,8 +16,7 @@ from bot.sheets import words
 from bot.sheets.format import layout as at
 from bot.sheets.format.headings import heading_font, height_of_headings, to_print
 from bot.words.languages import tr
-from bot.words.phases import phase_words
-from bot.words.training import training_words
+from bot.words.phases import phase_words, training_words
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import DayTarget
 

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from engine.written.oneline.clause import Clause
 from engine.written.oneline.labelling import name_figures
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.oddities import mark_odd
-from engine.written.oneline.pieces import Figure, Mark, Token, Word
+from engine.written.oneline.pieces import Clause, Figure, Mark, Token, Word
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens import is_skipped
 

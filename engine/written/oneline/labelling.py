@@ -5,10 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import combinations, product
 
-from engine.written.oneline.clause import Clause, Named, adjacent, is_unknown
 from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
-from engine.written.oneline.pieces import Figure, Token, Unit, Word
+from engine.written.oneline.pieces import (
+    Clause,
+    Figure,
+    Named,
+    Token,
+    Unit,
+    Word,
+    adjacent,
+    is_unknown,
+)
 from engine.written.oneline.plausible import fits, is_readable, likely, value_of
 from engine.written.oneline.report import Known
 from engine.written.units import ParseError

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.written.oneline.clause import Clause, is_unknown
 from engine.written.oneline.meanings import Means
-from engine.written.oneline.pieces import Figure, Token, Unit, Word
+from engine.written.oneline.pieces import Clause, Figure, Token, Unit, Word, is_unknown
 
 # after a figure these say that so much is not done yet
 _STILL_OPEN = frozenset(

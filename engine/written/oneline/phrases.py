@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from engine.written.oneline.clause import Clause, is_unknown
 from engine.written.oneline.clauses import clauses_of
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.oddities import IN_PLACE_OF
-from engine.written.oneline.pieces import Figure, Mark, Token, Word
+from engine.written.oneline.pieces import Clause, Figure, Mark, Token, Word, is_unknown
 from engine.written.oneline.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 

@@ -1,8 +1,8 @@
-"""What a line is cut into: figures, words and marks."""
+"""What a line is cut into: figures, words and marks, and the clauses that they stand in."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from engine.written.oneline.meanings import Meaning, Means
@@ -55,3 +55,61 @@ class Word(Token):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Mark(Token):
     pass
+
+
+@dataclass(slots=True)
+class Named:
+    """A figure whose answer a label names; several keys where it may be either of two labels."""
+
+    key: str
+    figure: Figure
+    label: Word
+
+
+@dataclass(slots=True)
+class Clause:
+    """What stands between two marks, and what is made of it."""
+
+    tokens: list[Token]
+    end: str = ""  # the mark that ends it
+    asks: bool = False
+    named: list[Named] = field(default_factory=list)
+    torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
+    odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
+    trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
+    beside: set[int] = field(default_factory=set)  # for nothing but words beside them, or for a day
+    dated: set[int] = field(default_factory=set)  # of these, for the name of another day
+    foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
+    vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
+    pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
+    figures: list[Figure] = field(init=False)
+    words: list[Word] = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.figures = [token for token in self.tokens if isinstance(token, Figure)]
+        self.words = [token for token in self.tokens if isinstance(token, Word)]
+
+    @property
+    def unknown(self) -> list[Word]:
+        return [word for word in self.words if is_unknown(word)]
+
+    def is_told_plainly(self, one: Named) -> bool:
+        """Whether its label stands right before the figure, so that no word behind it is counted."""
+        start = one.figure.start
+        only_trailed = start in self.beside & self.trailed - self.dated
+        after = [token for token in self.tokens if token.start > start][:2]
+        if any(isinstance(token, Word) and token.says(Means.CORRECTS) for token in after):
+            return False
+        return only_trailed and one.label.start < start and adjacent(self, one.label, one.figure)
+
+    def says(self, *means: Means) -> bool:
+        return any(word.says(*means) for word in self.words)
+
+
+def is_unknown(token: Token) -> bool:
+    return isinstance(token, Word) and not token.meanings
+
+
+def adjacent(clause: Clause, label: Token, figure: Token) -> bool:
+    """Whether the figure stands right behind its label."""
+    return clause.tokens.index(figure) - clause.tokens.index(label) == 1

@@ -33,8 +33,7 @@ from engine.written.oneline.numbers import (
     without_its_point,
 )
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.typos import label_meant
-from engine.written.oneline.words import longest_phrase, phrases
+from engine.written.oneline.words import label_meant, longest_phrase, phrases
 
 #: Pictures that label a drink.
 _DRINKS = "💧💦🚰"
