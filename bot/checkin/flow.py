@@ -37,7 +37,7 @@ from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
-from bot.words import names
+from bot.words import invalid_answers, names
 from bot.words.common import (
     leave_out_button,
     no,
@@ -222,6 +222,17 @@ def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
 
 
+def _fine(text: str, answers: Answers) -> str:
+    """Whether anything else is going on: a button, or "no", "fine", "yes"."""
+    plain = text.strip(" .!").casefold()
+    nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
+    if plain == ALL_FINE or any(said(plain, listed) for listed in nothing):
+        return ALL_FINE
+    if plain == SOMETHING_OFF or said(plain, reading.YES):
+        return SOMETHING_OFF
+    raise InvalidAnswer(invalid_answers.use_buttons())
+
+
 def _one_training(text: str, answers: Answers) -> Answers:
     """How yesterday's training went: a button, or the words for it, beside whatever else is told."""
     if text in tuple(TrainingDone):
@@ -320,7 +331,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="fine",
             ask=words.ask_fine,
-            read=one_of(ALL_FINE, SOMETHING_OFF),
+            read=_fine,
             choices=buttons(
                 ((words.all_fine_button, ALL_FINE), (something_off_button, SOMETHING_OFF))
             ),

@@ -132,6 +132,8 @@ _TRAINING_WENT = {
 
 #: What is said, too early, to the question whether anything else is going on.
 FINE_SAID = mark("fine, all fine, all good, everything fine, everything is fine")
+#: And to that question itself.
+NOTHING_ELSE = mark("good, great, ok, okay, nothing else, that's it, no all good, all ok")
 
 
 def training_button(way: TrainingDone) -> str:

@@ -199,6 +199,13 @@ class Facts:
         return self.loaded and fallen and full and self.upper_half
 
     @property
+    def soft_on_much(self) -> bool:
+        """Lines on the way down and no longer crisp, on a load well over the usual one."""
+        fallen = self.sharpness_fall > 0 and self.softer_than_most and not self.crisp
+        much = self.load_counted >= grading.SOFT_ON_MUCH_FROM.value
+        return self.loaded and fallen and much and not self.flat
+
+    @property
     def seen_spilled(self) -> bool:
         """The coach sees spill, and there is a load that can have spilled."""
         return self.loaded and self.coach_saw == CoachLook.SPILLED

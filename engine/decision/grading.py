@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from engine.decision.facts import Facts
 from engine.evidence import grading as known
+from engine.evidence.source import Number
 
 
 def graded_g(facts: Facts, steps: int, step_g: float, body_mass_kg: float) -> float:
@@ -38,5 +39,11 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
     if steps <= -2 and (facts.spilling or facts.seen_spilled) and not doubtful:
         clear = facts.blurred or facts.seen_spilled or facts.says_spilled
         spill = known.SPILL_CUT if clear else known.FALLEN_CUT
-        cut = max(cut, spill.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted)
+        cut = max(cut, _for_spill(facts, spill))
+    if facts.soft_on_much and not small and not doubtful:
+        cut = max(cut, _for_spill(facts, known.SOFT_ON_MUCH_CUT))
     return cut
+
+
+def _for_spill(facts: Facts, on_a_usual_load: Number) -> float:
+    return on_a_usual_load.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted

@@ -22,8 +22,9 @@ from engine.values.observed import CoachLook
 #: is so under a softer look, and the athlete's own words of spill count. 7: a raise waits until it is
 #: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
 #: asks; what a trial has shown counts for more than a morning. 8: answers are held against those of
-#: a week that came in full, or flat or spilled over.
-TABLE = 8
+#: a week that came in full, or flat or spilled over. 9: lines that soften on a load over the usual
+#: one earn a larger cut.
+TABLE = 9
 
 
 def _less_if_ahead(facts: Facts) -> int:
@@ -123,7 +124,7 @@ RULES: tuple[Rule, ...] = (
         steps=always(-1),
         reason=(
             "Fullness is {fullness} already, sharpness slipped to {sharpness}, and {weight_said}, "
-            "in its upper half or over it: {change}."
+            "in its upper half or over it{load_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),

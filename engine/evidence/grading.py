@@ -76,6 +76,15 @@ SPILL_CUT_PER_LOAD = Number(
     name="more of it for each g/kg a day that the load is over the usual one", value=0.7, unit="1",
     source=GRADED,
 )  # fmt: skip
+SOFT_ON_MUCH_FROM = Number(
+    name="how far over the usual load a plan is a large one, where lines soften on it", value=0.4,
+    unit="g/kg/day", source=GRADED,
+)  # fmt: skip
+SOFT_ON_MUCH_CUT = Number(
+    name="cut where lines soften on such a load", value=1.8, unit="g/kg/day", source=GRADED,
+    note="a first sign of spill weighs more where the load makes spill likely; on a usual load it "
+    "may as well be a strict eye",
+)  # fmt: skip
 GRADED_MOST = Number(
     name="most that a rule moves a day by itself", value=3.0, unit="g/kg/day", source=GRADED,
     note="the guard rail of a change",

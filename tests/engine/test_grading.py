@@ -157,6 +157,26 @@ def test_a_heavier_athlete_is_moved_by_more_grams_and_no_sooner() -> None:
     assert [graded_g(behind, 1, STEP, kg) for kg in (60.0, 100.0, 120.0)] == [25, 25, 50]
 
 
+@pytest.mark.parametrize(
+    ("changed", "grams"),
+    [
+        ({}, -125),  # 1.8 g/kg and 0.7 for each of the load's 0.5 over the usual one
+        ({"load_over_usual": 0.3}, -25),  # about the usual load: it may be a strict eye
+        ({"sharpness": 4, "sharpness_before": 5}, -25),  # still crisp
+        ({"fullness_short_before": None}, -25),  # one morning alone
+        ({"load_shown": True}, -25),  # a week has shown what such a load does
+    ],
+)
+def test_lines_that_soften_on_a_load_over_the_usual_one_earn_more_than_a_step(
+    changed: dict[str, object], grams: float
+) -> None:
+    soft = {
+        "fullness": 8, "expected_fullness": 8, "fullness_short_before": 0, "sharpness": 3,
+        "sharpness_before": 4, "weight_kg": 61.4, "load_over_usual": 0.5,
+    }  # fmt: skip
+    assert proposal(**(soft | changed)) == ("softening", grams)
+
+
 def test_before_the_load_no_rule_asks_for_more_than_its_steps() -> None:
     light = {"loading": False, "load_eaten": False, "depleting": True, "weight_kg": 58.0}
     assert proposal(**light, days_out=5, fullness=5) == ("dropping-too-fast", 25)
