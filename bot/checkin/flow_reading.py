@@ -1,4 +1,4 @@
-"""How what is typed becomes answers of the check-in, what is to be asked about, and what can be tapped."""
+"""How what is typed becomes answers of the check-in, what of it is asked about, and its buttons."""
 
 from __future__ import annotations
 
