@@ -23,6 +23,7 @@ from bot.week.prompts import asked_that_day
 from bot.week.weeks_of import WeekRows, weeks_of
 from engine.decision.foresight import Odds
 from engine.decision.record import built
+from engine.decision.trace import by_forecast
 from engine.values.observed import CoachLook
 from engine.values.shares import Share
 
@@ -30,6 +31,8 @@ if TYPE_CHECKING:
     import pandas as pd
 
 DAY = timedelta(days=1)
+#: What rule and forecast asked for, as a trace has it.
+ASKED = ("rule_g", "forecast_g", "asked_g")
 #: Where on the scale of fullness a coach's word puts a morning, against what was expected then.
 GRADES = {
     CoachLook.FLAT: -2, CoachLook.ON_COURSE: 0, CoachLook.FULL: 0, CoachLook.SOFTENING: 1,
@@ -62,8 +65,15 @@ def numbers_of(session: Session, coach: Person, now: datetime) -> tuple[r.Number
         if week.day < now.date() and week.mornings
     ]
     asked = _asked(session, over, profiles, imported)
+    decisions = list(_decisions(session, ids))
+    foreseen = {
+        (row.athlete_id, row.sets_date)
+        for row in decisions
+        if row.status != DecisionStatus.REPLACED
+        and by_forecast(row.rule_g, row.forecast_g, row.asked_g)
+    }
     looked = _looked(session, ids, coach.id or 0)
-    days = _frame(pd, _days(over, looked, asked, imported), _OF_A_DAY)
+    days = _frame(pd, _days(over, looked, asked, imported, foreseen), _OF_A_DAY)
     days = days.merge(_answered(session, ids, profiles), on=["athlete_id", "date"], how="left")
     # A week from a sheet was asked about nobody knows when.
     days.loc[days["event_id"].isin(imported), "after_prompt_min"] = None
@@ -78,7 +88,6 @@ def numbers_of(session: Session, coach: Person, now: datetime) -> tuple[r.Number
         ),
         ("athlete_id", "event_id", "event_day", "kind", "look", "imported"),
     )  # fmt: skip
-    decisions = list(_decisions(session, ids))
     proposals = _frame(pd, _proposals(decisions), ("athlete_id", "date", "status", "minutes"))
     forecasts = _frame(pd, _forecasts(decisions, over), _OF_A_FORECAST)
     changed = r.changes(days)
@@ -132,7 +141,9 @@ def _days(
     looked: dict[tuple[int, date], CoachLookRow],
     asked: set[tuple[int, date]],
     imported: set[int],
+    foreseen: set[tuple[int, date]],
 ) -> Iterator[dict[str, Any]]:
+    """`foreseen`: by athlete and date, the days that the forecast alone moved."""
     for week in weeks:
         for day in week.days:
             key = week.athlete_id, day.date
@@ -149,7 +160,7 @@ def _days(
                 "coach_sharpness": seen.sharpness if seen else None,
                 "change_g": day.carb_g - day.planned.carb_g  # type: ignore[operator,union-attr]
                 if moved else None,
-                "rule": "coach" if by_hand else day.rule,
+                "rule": "coach" if by_hand else "forecast" if key in foreseen else day.rule,
             }  # fmt: skip
 
 
@@ -212,6 +223,7 @@ def _decisions(session: Session, ids: Sequence[int]) -> Iterator[Any]:
     columns = (
         table.id, table.athlete_id, table.event_id, table.sets_date, table.status, table.made_at,
         table.signed_at, table.sign_off_due_at, record["carb_g"].as_float().label("carb_g"),
+        *(record[("trace", name)].as_float().label(name) for name in ASKED),
         record[("foresight", "planned")].label("planned"),
         record[("foresight", "best")].label("best"),
     )  # fmt: skip

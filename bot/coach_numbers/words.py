@@ -94,9 +94,11 @@ def _changes(found: r.Numbers) -> str:
 
 
 def why(rule: str) -> str:
-    """What changed a day: a rule, a gate or the coach's own hand."""
+    """What changed a day: a rule, a gate, the forecast alone or the coach's own hand."""
     if rule == "coach":
         return tr("set by hand")
+    if rule == "forecast":
+        return tr("the forecast")
     return rule_name(rule) if rule in RULE_NAMES else gate_name(rule)
 
 

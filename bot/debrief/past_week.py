@@ -16,6 +16,7 @@ from bot.week.decided import decision_of
 from bot.week.given_way import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.decision.decide import Decision
+from engine.decision.trace import by_forecast
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
@@ -112,11 +113,10 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
 
 
 def moved_by(decision: Decision) -> str:
-    """The rule; the forecast where the rule asked for nothing, or for the opposite."""
+    """The rule, or "forecast" where no rule asked for it."""
     trace = decision.trace
-    if trace.forecast_g is None or not trace.asked_g or (trace.rule_g or 0.0) * trace.asked_g > 0:
-        return decision.rule
-    return "forecast"
+    alone = by_forecast(trace.rule_g, trace.forecast_g, trace.asked_g)
+    return "forecast" if alone else decision.rule
 
 
 def _earlier(session: Session, profile: AthleteProfile, event: EventRow) -> tuple[EarlierWeek, ...]:

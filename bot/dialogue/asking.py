@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -15,7 +16,7 @@ from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import NO, SKIP, YES, said
+from bot.dialogue.readers import NO, SKIP, YES, plainly, said
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.remembering import remembered
@@ -170,9 +171,13 @@ def read_answer(step: Step, text: str, question: OpenQuestion, context: Context)
     text = _as_button(step, text, question)
     if step.many and text == DONE:
         return DONE
+    answers = question.answers | {"_now": context.now.isoformat()}
     try:
-        return step.read(text, question.answers | {"_now": context.now.isoformat()})
+        return step.read(text, answers)
     except ParseError as error:
+        with suppress(ParseError, InvalidAnswer):
+            if (plainer := plainly(text)) != text:
+                return step.read(plainer, answers)
         raise InvalidAnswer(parse_error_text(error)) from error
 
 

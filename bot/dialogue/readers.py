@@ -5,6 +5,7 @@ What people type is understood in the language in force, and in English always.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date
 
@@ -12,6 +13,7 @@ from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
 from bot.words import invalid_answers
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import mark, tr
+from engine.written.late import Late
 from engine.written.units import parse_day, parse_number
 
 LONGEST_NOTE = 1000
@@ -28,11 +30,18 @@ ON_TARGET = mark(
     "on target, target, yes, yeah, yep, yup, all of it, yes all of it, yep all of it, all eaten, "
     "everything, ate everything, ate it all, every gram, as planned, to the gram, spot on"
 )
+ABOUT = mark("about, around, roughly, approximately, approx, approx., ca, ca., circa, maybe, ~")
 # Units that may stand behind a number, the longer first.
 MINUTES = mark("minutes, minute, min")
 HOURS = mark("hours, hour, h")
 WEEKS = mark("weeks, week")
 STEPS = mark("steps")
+
+_COURTESY = Late(
+    r"[\s,]*\b(?:please|pls|thanks|thank you|thx|i think|i guess|or so|bitte|danke|denk(?:e)? ich|"
+    r"glaub(?:e)? ich|oder so)[.! ]*$",
+    re.IGNORECASE,
+)
 
 Label = str | Callable[[], str]
 
@@ -58,6 +67,17 @@ def without(text: str, units: str) -> str:
     for unit in listed(units):
         if plain.endswith(unit):
             return plain.removesuffix(unit).rstrip()
+    return plain
+
+
+def plainly(text: str) -> str:
+    """A figure without what people put around it: "about 480", "520 g please"."""
+    plain = _COURTESY.sub("", text.strip())
+    for word in sorted(listed(ABOUT), key=len, reverse=True):
+        if plain.casefold().startswith(word):
+            rest = plain[len(word) :].lstrip()
+            if rest[:1].isdigit():
+                return rest
     return plain
 
 

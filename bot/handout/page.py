@@ -14,7 +14,7 @@ from bot.words.languages import language
 #: the text stays large enough to be read easily.
 SIZES = (10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0)
 DRAWN = (10.0, 9.5, 9.0, 8.5)
-WIDTHS = (0.155, 0.105, 0.11, 0.125, 0.12, 0.07, 0.125, 0.19)
+WIDTHS = (0.15, 0.105, 0.105, 0.12, 0.12, 0.07, 0.125, 0.205)
 
 
 def handout_pdf(

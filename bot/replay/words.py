@@ -112,9 +112,9 @@ def morning(
 
 def in_sum(moved: int, mornings: int) -> str:
     if not moved:
-        return tr("No figure would have been another.")
+        return tr("No figure would have been different.")
     return tr(
-        "{moved} of {mornings} figures would have been others. Figures that wait for you are "
+        "{moved} of {mornings} figures would have been different. Figures that wait for you are "
         "counted as approved.",
         moved=moved, mornings=mornings,
     )  # fmt: skip

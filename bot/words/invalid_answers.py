@@ -153,9 +153,10 @@ _SENTENCES: dict[ParseErrorCode, Callable[[Facts], str]] = {
     ParseErrorCode.NO_UNIT: lambda facts: tr(
         "Which unit is that? Please send it again with the unit, such as 61.2 kg or 3.5 L."
     ),
-    ParseErrorCode.UNKNOWN_UNIT: lambda facts: tr(
-        "I only need the number, such as 3.5. With a unit: kg, lb or st for weight; L, ml or fl oz "
-        "for water."
+    ParseErrorCode.UNKNOWN_UNIT: lambda facts: (
+        tr("I only need the number. A unit may stand behind it: {units}.", units=facts["known"])
+        if facts.get("known")
+        else tr("I only need the number here.")
     ),
     ParseErrorCode.WHICH_FLUID_OUNCE: lambda facts: tr(
         'US and imperial fluid ounces differ. Please send it as "us fl oz" or "imp fl oz", or in '

@@ -31,7 +31,7 @@ ENDINGS = {"xlsx": "xlsx", "csv": "zip"}
 _WIDTHS = {Kind.TEXT: 12, Kind.NUMBER: 9, Kind.DATE: 11, Kind.MOMENT: 16}
 _WIDE = {
     "reason": 50, "note": 30, "cause": 45, "athlete_said": 30, "coach_note": 30, "food": 24,
-    "training": 30, "rule": 16, "flag": 20, "what": 22, "which": 24, "measure": 30,
+    "training": 30, "rule": 18, "flag": 22, "what": 36, "which": 30, "measure": 30,
     "look": 14, "status": 22,
 }  # fmt: skip
 _README_WIDTHS = (24, 36, 10, 20, 70)

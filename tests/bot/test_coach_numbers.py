@@ -39,7 +39,15 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     return team_at(datetime(2027, 5, 1, 15, 0, tzinfo=UTC))
 
 
-def past(team: Team, number: int, look: str | None, *, full: float = 0.6, athlete: int = 2) -> None:
+def past(
+    team: Team,
+    number: int,
+    look: str | None,
+    *,
+    full: float = 0.6,
+    athlete: int = 2,
+    trace: dict[str, float] | None = None,
+) -> None:
     """A week of an athlete that is over: four mornings, the load raised by 20 g three days out."""
     day = date(2027, 4, 20) - number * 10 * DAY
     set_at = datetime.combine(day - 5 * DAY, datetime.min.time(), tzinfo=UTC)
@@ -77,7 +85,7 @@ def past(team: Team, number: int, look: str | None, *, full: float = 0.6, athlet
                 carb_g=420 if waits else 400, planned_carb_g=400, case={},
                 decision={"rule": "flat-in-load" if waits else "steady", "date": on.isoformat(),
                           "carb_g": 400.0, "expected_fullness": expected,
-                          "foresight": {"planned": odds, "best": odds}},
+                          "foresight": {"planned": odds, "best": odds}, "trace": trace or {}},
                 made_at=at, sign_off_due_at=at + timedelta(hours=2) if waits else None,
                 signed_at=at + timedelta(minutes=12) if waits else None,
                 signed_by=1 if waits else None,
@@ -121,6 +129,13 @@ def test_a_small_season_is_counted_as_one_counts_it_by_hand(team: Team) -> None:
     # Twice (0.1, 0.8, 0.1) with full; (0.6, 0.3, 0.1) with flat, and with spilled over.
     by_hand = (2 * (0.01 + 0.04 + 0.01) + (0.16 + 0.09 + 0.01) + (0.36 + 0.09 + 0.81)) / 4
     assert found.brier == pytest.approx(by_hand)
+
+
+def test_what_the_forecast_alone_changed_is_not_counted_for_a_rule(team: Team) -> None:
+    past(team, 0, "full", trace={"rule_g": 0.0, "forecast_g": 20.0, "asked_g": 20.0})
+    past(team, 1, "full", trace={"rule_g": 25.0, "forecast_g": 20.0, "asked_g": 20.0})
+    assert counted(team).by_rule == {"flat-in-load": Share(1, 1), "forecast": Share(1, 1)}
+    assert 'after "the forecast": 1 of 1' in text_of(team.coach.writes("/numbers"))
 
 
 def test_a_mean_difference_has_the_interval_that_scipy_gives_it() -> None:

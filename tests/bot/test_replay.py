@@ -48,7 +48,7 @@ def test_without_the_rule_the_figures_stand_beside_those_that_were_set(team: Tea
     assert "without the rule: flat in the load" in said
     assert "2 out: 525 → 500 (" in said
     assert "1 out: 525 → 500 (" in said
-    assert "2 of 2 figures would have been others" in said
+    assert "2 of 2 figures would have been different" in said
     assert "body would have answered to other figures nobody knows" in said
 
 
@@ -98,7 +98,7 @@ def test_a_proposal_that_nobody_answered_is_no_difference_where_it_would_be_made
     team.coach.taps("Another carb floor")
     said = text_of(team.coach.writes("140"))
     assert "1 out: 505, the same" in said
-    assert "No figure would have been another." in said
+    assert "No figure would have been different." in said
 
 
 def test_with_the_forecast_on_its_own_estimate_stands_beside_it(team: Team) -> None:

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import random
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from importlib import import_module
 from typing import Any
@@ -20,7 +21,9 @@ from engine.symptoms.patterns import Phrase, PhraseBook
 from engine.symptoms.screening import ENGLISH, screen
 
 #: Where sentences stand beside the complaint that they are of.
-_SENTENCES = ("test_symptoms", "test_symptoms_german", "test_symptoms_daily")
+_SENTENCES = (
+    "test_symptoms", "test_symptoms_german", "test_symptoms_daily", "test_symptoms_warnings",
+)  # fmt: skip
 _BOUNDS = 5, -3  # a pattern stands between word boundaries: \b(?:...)\b
 
 
@@ -56,8 +59,10 @@ def sentences() -> set[Told]:
     for name in _SENTENCES:
         module = import_module(f"tests.engine.{name}")
         listed = *getattr(module, "WARNING_PHRASES", ()), *getattr(module, "OTHER_PHRASES", ())
-        rows = str(getattr(module, "TOLD", "")).strip().splitlines()
-        found |= {Told(*pair) for pair in (*listed, *(row.split(" | ") for row in rows))}
+        found |= {Told(*pair) for pair in listed}
+        for title, sure in (("TOLD", False), ("PLAIN", True)):
+            rows = str(getattr(module, title, "")).strip().splitlines()
+            found |= {Told(*row.split(" | "), sure) for row in rows}
         for title, test in vars(module).items():
             found |= {Told(symptom, text, "sure" in title) for symptom, text in _rows_of(test)}
     return found
@@ -90,48 +95,50 @@ def unnoticed(most: int, seed: str) -> tuple[int, list[LeftOut]]:
 def _found_in() -> dict[int, list[Told]]:
     """By each pattern, the sentences that it stands in and that are to be read as its complaint."""
     found: dict[int, list[Told]] = defaultdict(list)
-    as_it_is = PhraseBook.worth_looking_for
     touched: dict[int, str] = {}
 
-    def noting(book: PhraseBook, clause: str) -> Iterator[Phrase]:
-        for phrase in as_it_is(book, clause):
-            if phrase.pattern.search(clause):
-                touched[id(phrase)] = phrase.symptom
-            yield phrase
+    def note(phrase: Phrase, clause: str) -> Sequence[Phrase]:
+        if phrase.pattern.search(clause):
+            touched[id(phrase)] = phrase.symptom
+        return (phrase,)
 
-    PhraseBook.worth_looking_for = noting  # type: ignore[method-assign]
-    try:
+    with _looking_for(note):
         for told in sorted(sentences()):
             touched.clear()
             if not told.missed():
                 for phrase, symptom in touched.items():
                     if symptom == told.symptom:
                         found[phrase].append(told)
-    finally:
-        PhraseBook.worth_looking_for = as_it_is  # type: ignore[method-assign]
     return found
 
 
 def _missed(one: LeftOut, found_in: dict[int, list[Told]]) -> bool:
-    told = found_in.get(id(one.phrase))
-    if not told:
-        return False
-    book = (ENGLISH if one.language == "English" else GERMAN).phrases
-    tables = book._tables
+    shorter = _without(one)
+
+    def leave_out(phrase: Phrase, clause: str) -> Sequence[Phrase]:
+        return shorter if phrase is one.phrase else (phrase,)
+
+    with _looking_for(leave_out):
+        return any(sentence.missed() for sentence in found_in.get(id(one.phrase), ()))
+
+
+def _without(one: LeftOut) -> Sequence[Phrase]:
+    inner = one.phrase.written[slice(*_BOUNDS)]
+    rest = "|".join(way for way in ways(inner) if way != one.way)
+    return (replace(one.phrase, written=rf"\b(?:{rest})\b"),) if rest else ()
+
+
+@contextmanager
+def _looking_for(instead: Callable[[Phrase, str], Sequence[Phrase]]) -> Iterator[None]:
+    """Until then, each phrase that is looked for in a clause is looked for as this says."""
+    as_it_is = PhraseBook.worth_looking_for
+
+    def looking(book: PhraseBook, clause: str) -> Iterator[Phrase]:
+        for phrase in as_it_is(book, clause):
+            yield from instead(phrase, clause)
+
+    PhraseBook.worth_looking_for = looking  # type: ignore[method-assign]
     try:
-        book._tables = [(cues, tuple(_without(one, same))) for cues, same in tables]
-        return any(sentence.missed() for sentence in told)
+        yield
     finally:
-        book._tables = tables
-
-
-def _without(one: LeftOut, phrases: tuple[Phrase, ...]) -> Iterator[Phrase]:
-    first, last = _BOUNDS
-    for phrase in phrases:
-        if phrase is not one.phrase:
-            yield phrase
-            continue
-        inner = phrase.written[first:last]
-        rest = [way for way in ways(inner) if way != one.way]
-        if rest:
-            yield replace(phrase, written=rf"\b(?:{'|'.join(rest)})\b")
+        PhraseBook.worth_looking_for = as_it_is  # type: ignore[method-assign]

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from bot.dialogue import readers
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import SKIP, buttons, number_between, said
-from bot.membership.onboarding import in_words
 from bot.membership.onboarding import words_measures as words
 from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
@@ -56,7 +56,7 @@ def _doubted(answers: Answers) -> bool:
 
 def _read_height(text: str, answers: Answers) -> float:
     try:
-        return parse_height(in_words.without_about(text))
+        return parse_height(readers.plainly(text))
     except ParseError as error:
         if error.code in _UNREAD:
             raise InvalidAnswer(words.height_with_unit()) from error
@@ -71,7 +71,7 @@ def _read_mass(text: str, answers: Answers) -> Answers:
     if said(text, words.NO_SCALE):
         raise InvalidAnswer(words.weight_is_needed())
     unit = answers.get("weight_unit")
-    text = in_words.without_about(text)
+    text = readers.plainly(text)
     try:
         told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
     except ParseError as error:

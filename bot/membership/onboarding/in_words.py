@@ -18,7 +18,6 @@ SEX_SAID = {
 }
 #: Words before the one that counts: "I'm a woman", "ok, I agree".
 _LEADS = mark("ok, okay, sure, i'm, i am, im, a, yes, well")
-ABOUT = mark("about, around, roughly, approximately, approx, approx., ca, ca., circa, maybe, ~")
 #: What stands before or behind a figure of the ordinary day, by what it is of.
 OF_THE_DAY = {
     "carb_g": mark("carbs, carb, carbohydrates, carbohydrate, c"),
@@ -78,17 +77,6 @@ def birth_year(text: str, low: int, high: int) -> str:
         meant = [year for year in years if low <= year <= high]
         return str(meant[0]) if len(meant) == 1 else ""
     return ""
-
-
-def without_about(text: str) -> str:
-    """ "about 165" is 165."""
-    plain = text.strip()
-    for word in sorted(listed(ABOUT), key=len, reverse=True):
-        if plain.casefold().startswith(word):
-            rest = plain[len(word) :].lstrip()
-            if rest[:1].isdigit():
-                return rest
-    return plain
 
 
 def day_by_name(text: str) -> dict[str, str]:

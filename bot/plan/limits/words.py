@@ -93,7 +93,7 @@ def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str)
     if LIMIT_KEYS[key].unit == "g":
         low, high = math.ceil(low), math.floor(high)  # what is offered has to be taken
     return tr(
-        "{label} is now {value}. Send the new number, from {low} to {high}.",
+        "{label}: {value} at present. Send the new number, from {low} to {high}.",
         label=figures.capital(figures.limit_label(key)),
         value=figures.limit(key, value, volume_unit),
         low=figures.limit(key, low, volume_unit),
