@@ -124,6 +124,11 @@ _SURELY_NOT = 0.06
 _PLAIN_ENOUGH = 0.9
 #: Where one of these is denied, the second ear calls nothing by name: it hears the words of it.
 _ONCE_DENIED = WARNINGS | {Symptom.VOMITING}
+#: "I don't feel sick anymore": to the second ear its words are those of limbs that are not felt.
+_NO_LONGER = Late(
+    r"\bi(?:'m|m| am)? (?:don't|dont|do not|not) (?:feel|feeling|have|having|get|getting)\b.*\b(?:any ?more|any longer)\b"
+    r"|\bi no longer (?:feel|have|get)\b"
+)
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
@@ -166,6 +171,7 @@ def screen(text: str) -> Screening:
     supposed: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
+    free: list[str] = []  # clauses in which complaints are denied and none is told
     muscles_hurt = False
     parts = clauses(text)
     by_another = _BY_ANOTHER.search(text) is not None
@@ -183,7 +189,10 @@ def screen(text: str) -> Screening:
                 continue
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
-        denied |= english.denied | german.denied
+        none = english.denied | german.denied
+        if none and not (english.found or german.found):
+            free.append(clause.typed)
+        denied |= none
         supposed |= english.supposed | german.supposed
         drugs += (*english.drugs, *german.drugs)
         muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
@@ -194,7 +203,8 @@ def screen(text: str) -> Screening:
     mild = [hit for hit in found.values() if hit.sure and hit.symptom.level is Level.ADVISORY]
     if not denied & _ONCE_DENIED:
         for plain in opinion.plain():
-            if by_name_alone(plain.words, mild):
+            over = found and not found.keys() & WARNINGS and _NO_LONGER.search(plain.words.lower())
+            if over or by_name_alone(plain.words, mild) or any(plain.words in one for one in free):
                 continue
             _keep_plain(found, plain, supposed)
     heard_of = suspicions(text, [rest for rest in unplaced if _worth_hearing(rest, parts, opinion)])
@@ -320,7 +330,7 @@ def _hit(
         own = _OF_ONESELF.search(said[0]) is not None
         bar = _HARDLY_SHORT if _said_shortly(*said) else _HARDLY
         return Hit(symptom, certain and (own or harmless < bar), words)
-    if verdict is not Polarity.SUPPOSED and not plainly and harmless <= _SURELY_NOT:
+    if verdict is Polarity.YES and not plainly and harmless <= _SURELY_NOT:
         return Hit(symptom, True, words)
     # nobody is asked about a doubt so mild: it is taken, or it is let pass
     mild = symptom.level is Level.ADVISORY

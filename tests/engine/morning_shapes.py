@@ -728,6 +728,8 @@ en | kg | only 2.5 litres, fullness 7, 72.4 | 72.4 | 7 | 2.5
 en | kg | 72.4, 7, 4 litres plus two coffees | 72.4 | 7 | 4
 en | kg | morning coach! 72.4 today. looking like a 7. hit my 4 litres. | 72.4 | 7 | 4
 en | kg | 300 g less than yesterday, full 6, 3.5 L | 72.1 | 6 | 3.5
+en | kg | down 0.3, full 6, 3.5 L | 72.1 | 6 | 3.5
+en | kg | 72.8 in my robe, reweighed 72.4. six. 3.5 L | ~72.4 | 6 | 3.5
 en | kg | half a kilo up on yesterday, fullness 6, water 3.5 | 72.9 | 6 | 3.5
 en | kg | down 0.4 from yesterday, 6, 3.5 | 72.0 | 6 | 3.5
 en | us | a pound less than yesterday, 6, 120 oz | 71.95 | 6 | 3.55

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+import re
 
 import pytest
 
@@ -141,3 +142,19 @@ def slipped(text: str, chance: random.Random) -> str:
     else:
         wrong = word[: at - 1] + word[at] + word[at - 1] + word[at + 1 :]
     return text.replace(word, wrong, 1)
+
+
+def test_what_is_denied_without_an_apostrophe_is_no_warning() -> None:
+    """The second ear knows "I don't feel ..." from limbs that are not felt, and calls it by their name."""
+    told = """
+        i dont feel sick anymore | i dont have any headache | dont feel dizzy anymore
+        im not starving myself | i no longer feel sick | suicide grips are banned at my gym
+        schwindlig war mir heut kein einziges mal | bauchschmerzen vor lachen mit den mädels
+    """
+    sure = {
+        text: [hit.symptom for hit in screen(text).hits if hit.sure]
+        for text in map(str.strip, re.split(r"[|\n]", told))
+        if text
+    }
+    assert not any(sure.values()), sure
+    assert heard(screen("i dont feel my legs anymore"))

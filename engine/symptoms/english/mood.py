@@ -59,7 +59,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         (?:just|only|nothing but)<2>(?:black coffee|coffee|water|tea|gum|cucumber|an apple|lettuce|broth|ice cubes|cigarettes)<3>(?:today|all day|since|instead|for (?:two|three|\d) days|and nothing else|yesterday|until)
         (?:swallow|force)<3>(?:a bite|any food|food|anything) down|<can't><1>(?:bring|make|get) myself to eat|(?:couldn't|can't|don't want to|didn't want to|refuse to|not going to|won't)<1>eat(?= (?:today|any ?more|anything|at all|until|till|because|my|what|so)|$)(?! (?:my words|another (?:bite|grain)|all that))
         starv(?:e|ing|ed) (?:myself|until|till|to (?:make|lose|drop|get|look|be)|for the|it off|the rest)
-        (?:i'm|i am|am|will|gonna|going|better|prefer|just|been|keep|by|not eating)<2>starving myself
+        (?:i'm|i am|am|will|gonna|going|better|prefer|just|been|keep|by)(?! not)<2>starving myself
         not eating(?= (?:today|tonight|anything|at all|until|till|tomorrow|this week|any ?more|for (?:a|the|two|three|\d)|properly|now|because|so|a thing|since|before|again)|$)
         (?:stopp?e?d?|stop|quit|quitting|stopping)<1>eating(?= (?:today|tonight|anything|altogether|completely|at all|until|till|tomorrow|this|any ?more|for (?:a|the|two|three|\d)|properly|now|because|so|since|before (?:the )?(?:show|stage)|again|until|and)|$)
         (?:shouldn't|won't|will not|don't|not|mustn't|can't let myself|not allowed to|refus\w*|not going to|not gonna|never)<2>(?:eat|touch food|have food|eating)<1>(?:anything|at all|until|till|today|tomorrow|again|any ?more|a thing|a bite|this week|for (?:a|the|two|three|\d)|food)

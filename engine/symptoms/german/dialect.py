@@ -97,9 +97,24 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         """,
     ),
     *_table(
+        Symptom.FAINTING,
+        "bewusst",
+        sure=r"""
+        bewusst(?:sein|si|sei|sin)<3>(?:verlo\w+|verlieren|weg gsi)
+        """,
+    ),
+    *_table(
+        Symptom.SWELLING,
+        "gschwoll",
+        doubtful=r"""
+        (?:knia?|knie|knöchl|knöchel|fuass|fiass|fuß|füße|haxn|hax|händ|hand|finga|finger|gsicht|gsichd|augn|augen|wadl|wadn)<5>(?:an)?gschwoll\w*
+        """,
+    ),
+    *_table(
         Symptom.PURGING,
         "abführ abfuhr",
         sure=r"""
+        (?:nehm|nehme|nimm|trink|trinke|schluck|schlucke)(?! ich)<4>abführ(?:tee|tablett|mittel|tropfen|zeug)\w*
         abführtee\w*(?! (?:hilft|gut|erlaubt))<5>(?:abend|morgen|täglich|getrunken|nacht|keinem|niemand\w*|heimlich|wieder|tag)
         """,
     ),

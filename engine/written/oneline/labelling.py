@@ -55,10 +55,31 @@ def name_figures(clause: Clause, known: Known) -> None:
     first = _as_dict(ways[0])
     others = [way for way in ways[1:] if _as_dict(way) != first]
     if not others:
+        others = _by_the_label_before(
+            clause, ways[0], [way for score, way in best if score[:2] == top[:2]]
+        )
+    if not others:
         clause.named = ways[0]
         _mark_robbed(clause, items, labels)
         return
     clause.torn = [ways[0], *others]
+
+
+def _by_the_label_before(
+    clause: Clause, chosen: Sequence[Named], ways: Sequence[list[Named]]
+) -> list[list[Named]]:
+    """ "water 7 fullness later": a figure right behind one label that was given to the one after it."""
+    served = {one.label.start for one in chosen}
+    found = []
+    for one in chosen:
+        place = clause.tokens.index(one.figure)
+        before = clause.tokens[place - 1] if place else None
+        if one.label.start < one.figure.start or before is None or before.start in served:
+            continue
+        found += [
+            way for way in ways if any(o.figure is one.figure and o.label is before for o in way)
+        ][:1]
+    return found
 
 
 def _mark_robbed(clause: Clause, items: Sequence[Token], labels: Sequence[int]) -> None:

@@ -88,6 +88,9 @@ class Leftover(Told):
             if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
                 self._ask_second_drink(figure)
                 continue
+            if not key and self._is_of_a_scale(figure) and self._second_weight(figure):
+                self.used.add(figure.start)
+                continue
             keys = (
                 [key] if key else [k for k in self._known.order if is_plain(k, figure, self._known)]
             )
@@ -97,6 +100,14 @@ class Leftover(Told):
             about = open_keys[0]
             self.used.add(figure.start)
             self._ask_odd(about, figure)
+
+    def _is_of_a_scale(self, figure: Figure) -> bool:
+        """Told to a tenth and of nothing else, as "reweighed 59.9" behind "60.4" is; not of a day."""
+        if figure.unit is not Unit.NONE or figure.high or "." not in figure.number:
+            return False
+        (own,) = (clause for clause in self._clauses if figure in clause.figures)
+        told = self._told_by.get("weight_kg")
+        return figure.start not in own.foreign | own.dated and told not in own.figures
 
     def _ask_second_drink(self, figure: Figure) -> None:
         """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""

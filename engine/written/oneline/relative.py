@@ -33,6 +33,13 @@ _SINCE_YESTERDAY = (
         rf"\b(?P<way>down|lost|minus|up|gained|plus|runter|rauf)(?: by| um| another)? {_ABOUT}{_AMOUNT} {_THAN}{_DAY_BEFORE}{_OVER}"
     ),
 )
+#: First in a line of several figures, the scale is meant: "300 g weniger, voll 6, 5 l".
+_AT_FIRST = (
+    Late(rf"^\s*{_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP})(?=\s*(?:[,;.!\n]|$))"),
+    Late(
+        rf"^\s*(?P<way>down|up|runter|rauf) (?:by |um )?{_ABOUT}{_AMOUNT}(?=\s*(?:[,;!\n]|\.(?!\d)|$))"
+    ),
+)
 _WAYS_DOWN = frozenset(f"{_DOWN}|lost|minus".split("|"))
 #: Of a drink, of food or of a denial, the words right before say so.
 _OF_ELSE = Late(
@@ -53,19 +60,25 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
     last = known.weight_kg if known.weight_is_yesterdays else None
     if last is None or not (known.asked or sum(map(str.isdecimal, line)) > 1):
         return line, ""
-    for pattern in _SINCE_YESTERDAY:
+    of_several = "weight_kg" in known.asked and sum(map(str.isdecimal, line)) > 1
+    for pattern in (*_SINCE_YESTERDAY, *(_AT_FIRST if of_several else ())):
         match = pattern.search(line)
         if match is None or _OF_ELSE.search(line[: match.start()]):
             continue
         if line[match.end() :].lstrip().startswith("?"):
             continue
         change = _change(match, known)
-        if change is None:
-            continue
+        precise = match["unit"] or match["unit_said"] or "." in match["number"].replace(",", ".")
+        if change is None or (pattern in _AT_FIRST and not precise):
+            continue  # "2 down, 1 to go"
         kg = f"{last + change:.2f}"
         if re.search(r"\d,\d", line) and not re.search(r"\d\.\d", line):
             kg = kg.replace(".", ",")
-        figure = f"{kg}kg".ljust(len(match[0]))
+        figures = (f"{kg}kg", f"{kg.rstrip('0').rstrip('.,')}kg", kg.rstrip("0").rstrip(".,"))
+        figure = next((one for one in figures if len(one) <= len(match[0])), None)
+        if figure is None or (known.weight_unit is not WeightUnit.KG and "k" not in figure):
+            continue
+        figure = figure.ljust(len(match[0]))
         return f"{line[: match.start()]}{figure}{line[match.end() :]}", match[0].strip()
     return line, ""
 
