@@ -134,6 +134,18 @@ def take_draft(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
     take(turn, profile, with_note(answers), message_id=None)
 
 
+def take_unfinished(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
+    """Take what was told until the cut-off; what is doubtful or was not told counts as left out."""
+    whole = with_note(answers) | {key: answers.get(key) for key in CORE}
+    lead = words.taken_unfinished(words.so_far(answers))
+    take(turn, profile, whole, message_id=None, lead=lead)
+    person = get_person(turn.session, profile.person_id)
+    alerts.note(
+        turn, profile,
+        lambda: words.left_unfinished(person.first_name, words.so_far(answers)), once=True,
+    )  # fmt: skip
+
+
 def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
     """Words beside the figures of a morning that was never finished still reach the coach."""
     if said:

@@ -15,11 +15,13 @@ from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
     IN_ONE,
+    LEAVE,
     ON_TARGET,
     SKIPPED,
     TAKEN_AS,
     WHY,
     carb_choices,
+    doubt_choices,
     insisted,
     kept,
     keys_of,
@@ -34,23 +36,18 @@ from bot.checkin.flow_reading import (
     water_choices,
 )
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
+from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
-from bot.words import names
+from bot.words import invalid_answers, names
 from bot.words.common import (
-    leave_out_button,
-    no,
-    none_of_these_button,
     skip_button,
     something_off_button,
-    yes,
 )
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import IN_ORDER, DoubtCode, Report
 
 SOMETHING_OFF = "off"
-LEAVE = "no"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -180,23 +177,6 @@ def _as_another_answer(text: str, answers: Answers, asked: tuple[str, ...]) -> R
     return report if report is not None and report.answers and not report.note else None
 
 
-def _doubt_choices(answers: Answers) -> Choices:
-    if not answers.get(DOUBTS):
-        return ()
-    doubt = answers[DOUBTS][0]
-    options = doubt["options"]
-    if not options:
-        return [[Choice(leave_out_button(), LEAVE)]]
-    if len(options) == 1:
-        return [[Choice(yes(), "o0"), Choice(no(), LEAVE)]]
-    labelled = [
-        Choice(words_doubts.option_button(option, doubt, answers), f"o{n}")
-        for n, option in enumerate(options)
-    ]
-    rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
-    return [*rows, [Choice(none_of_these_button(), LEAVE)]]
-
-
 def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], str]:
     """The question, below the reason why what was written could not be taken."""
 
@@ -220,6 +200,17 @@ def _trained(answers: Answers) -> bool:
 
 def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
+
+
+def _fine(text: str, answers: Answers) -> str:
+    """Whether anything else is going on: a button, or "no", "fine", "yes"."""
+    plain = text.strip(" .!").casefold()
+    nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
+    if plain == ALL_FINE or any(said(plain, listed) for listed in nothing):
+        return ALL_FINE
+    if plain == SOMETHING_OFF or said(plain, reading.YES):
+        return SOMETHING_OFF
+    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def _one_training(text: str, answers: Answers) -> Answers:
@@ -320,7 +311,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="fine",
             ask=words.ask_fine,
-            read=one_of(ALL_FINE, SOMETHING_OFF),
+            read=_fine,
             choices=buttons(
                 ((words.all_fine_button, ALL_FINE), (something_off_button, SOMETHING_OFF))
             ),
@@ -377,7 +368,7 @@ DOUBT = Step(
         words_doubts.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else ""
     ),
     read=_read_doubt,
-    choices=_doubt_choices,
+    choices=doubt_choices,
     when=lambda answers: bool(answers.get(DOUBTS)),
     spreads=True,
 )

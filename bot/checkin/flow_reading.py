@@ -1,4 +1,4 @@
-"""How what is typed becomes answers of the check-in, and what of it has to be asked about."""
+"""How what is typed becomes answers of the check-in, what of it is asked about, and its buttons."""
 
 from __future__ import annotations
 
@@ -7,9 +7,10 @@ from dataclasses import asdict, replace
 from typing import Any
 
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
-from bot.checkin import words
+from bot.checkin import words, words_doubts
 from bot.dialogue.flow import Answers, Choice, Choices
 from bot.words import figures
+from bot.words.common import leave_out_button, no, none_of_these_button, yes
 from bot.words.languages import language
 from engine.symptoms import screen
 from engine.values.level import Level
@@ -25,6 +26,7 @@ TAKEN_AS = "_taken_as"  # the words that an answer was worked out from, by its k
 IN_ONE = "_in_one"  # a whole morning came in one message
 ON_TARGET = "on"
 SKIPPED = "skip"
+LEAVE = "no"
 WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
 
 
@@ -154,3 +156,20 @@ def carb_choices(answers: Answers) -> Choices:
 def symptom_choices(answers: Answers) -> Choices:
     labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+
+
+def doubt_choices(answers: Answers) -> Choices:
+    if not answers.get(DOUBTS):
+        return ()
+    doubt = answers[DOUBTS][0]
+    options = doubt["options"]
+    if not options:
+        return [[Choice(leave_out_button(), LEAVE)]]
+    if len(options) == 1:
+        return [[Choice(yes(), "o0"), Choice(no(), LEAVE)]]
+    labelled = [
+        Choice(words_doubts.option_button(option, doubt, answers), f"o{n}")
+        for n, option in enumerate(options)
+    ]
+    rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+    return [*rows, [Choice(none_of_these_button(), LEAVE)]]

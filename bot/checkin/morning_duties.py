@@ -30,6 +30,7 @@ from bot.week.load import (
 )
 from engine.safety import safety_flags
 from engine.values.checkin import CheckIn, History
+from engine.written.oneline import CORE
 
 
 def prompt(turn: Turn, duty: AgendaRow) -> None:
@@ -65,13 +66,16 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
 
 
 def missed(turn: Turn, duty: AgendaRow) -> None:
-    """No check-in by the cut-off: the plan holds, and the coach is told."""
+    """No check-in by the cut-off: the plan holds, and the coach is told. What was told is kept."""
     profile = _still_wanted(turn, duty)
     if profile is None:
         return
     question = _draft(turn.session, profile)
     if question is not None:
         asking.close(turn, question)
+        if _told_something(question):
+            checkins.take_unfinished(turn, profile, question.answers)
+            return
         checkins.pass_on_words(turn, profile, question.answers.get(NOTED, ""))
     person = get_person(turn.session, profile.person_id)
     text = on_your_own.missed() if is_own_coach(profile) else words.missed()
@@ -126,6 +130,10 @@ def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:
 def _enough(question: OpenQuestion) -> bool:
     # Somebody who said that something is off is not cut short while saying what.
     return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
+
+
+def _told_something(question: OpenQuestion) -> bool:
+    return any(question.answers.get(key) is not None for key in CORE)
 
 
 def _asked_only() -> asking.FlowBinding:

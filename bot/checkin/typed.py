@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -160,11 +162,17 @@ def _put_right(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Che
         report = read_told(turn.incoming.text, known_of(old, (key,)))
         if key not in report.answers or report.doubts:
             continue
-        answers = old | {key: report.answers[key]}
-        lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
-        take(turn, profile, answers, message_id=None, lead=lead)
+        _take_changed(turn, profile, old, {key: report.answers[key]})
         return True
     return False
+
+
+def _take_changed(
+    turn: Turn, profile: AthleteProfile, old: Answers, changed: Mapping[str, Any]
+) -> None:
+    answers = {**old, **changed}
+    lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
+    take(turn, profile, answers, message_id=None, lead=lead)
 
 
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
@@ -187,6 +195,9 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
         return False
     if not changed and not report.doubts:
         return False
+    if not report.doubts and all(getattr(row, key) is None for key in changed):
+        _take_changed(turn, profile, old, changed)  # it was still open: nothing told is put aside
+        return True
     first = next(iter(changed), CORE[0])
     ask = Doubt(
         code=DoubtCode.CHANGE, answer=first, given=turn.incoming.text.strip(), options=(changed,)

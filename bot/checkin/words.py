@@ -99,6 +99,18 @@ missed = Sentence(
 )
 
 
+def taken_unfinished(told: str) -> str:
+    return tr(
+        "The time for this morning's check-in is over, so I kept what you told me: {told}. Today stays "
+        "as planned. Anything that was still open you can send any time, such as “fullness 5”.",
+        told=told,
+    )
+
+
+def left_unfinished(name: str, told: str) -> str:
+    return tr("{name} left this morning's check-in unfinished. Told: {told}.", name=name, told=told)
+
+
 def ask_carbs(answers: Answers) -> str:
     if answers.get("_carb_set_g") is None:
         return tr("Yesterday's carbs, in grams?")
@@ -132,6 +144,8 @@ _TRAINING_WENT = {
 
 #: What is said, too early, to the question whether anything else is going on.
 FINE_SAID = mark("fine, all fine, all good, everything fine, everything is fine")
+#: And to that question itself.
+NOTHING_ELSE = mark("good, great, ok, okay, nothing else, that's it, no all good, all ok")
 
 
 def training_button(way: TrainingDone) -> str:

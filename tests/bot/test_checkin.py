@@ -263,6 +263,21 @@ def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Eng
     assert decisions(team) == []
 
 
+def test_a_check_in_left_unfinished_is_kept_as_far_as_it_was_told(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(3, hour=5, minute=31)
+    team.athlete.writes("133 5 3.5")  # a weight that is asked about, and never answered
+    team.coach.hears()
+    team.world.later(hours=7)
+    assert "I kept what you told me: fullness 5 · water 3.5 L." in text_of(team.athlete.hears())
+    told = text_of(team.coach.hears())
+    assert "unfinished. Told: fullness 5 · water 3.5 L." in told and "No check-in" not in told
+    (row,) = checkins(team)
+    assert (row.weight_kg, row.fullness, row.water_l) == (None, 5, 3.5)
+    team.athlete.writes("weight 60.3")
+    assert checkins(team)[-1].weight_kg == 60.3
+
+
 def test_after_the_check_in_nobody_is_nudged(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)

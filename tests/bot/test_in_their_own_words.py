@@ -298,3 +298,16 @@ def test_a_coachs_figure_is_read_with_what_people_put_around_it(team: Team) -> N
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
     refused = text_of(team.coach.writes("190 potatoes"))
     assert "I only need the number" in refused and "fl oz" not in refused
+
+
+@pytest.mark.parametrize(
+    ("said", "led_to"), [("no", "Carbs"), ("ok", "Carbs"), ("yes", "What is it?")]
+)
+def test_no_and_yes_answer_whether_anything_else_is_going_on(
+    team: Team, said: str, led_to: str
+) -> None:
+    for answer in ("60.4", "5", "3.5", "on target", "as planned"):
+        asked = text_of(team.athlete.writes(answer))
+    assert "Anything else going on?" in asked
+    assert led_to in text_of(team.athlete.writes(said))
+    assert not team.coach.hears()

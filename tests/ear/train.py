@@ -21,6 +21,7 @@ from engine.symptoms.ear.model import CLASSES, Model, pack
 from engine.symptoms.ear.naming import NAMED, Namer, pack_names, traits
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features, pieces
 from engine.symptoms.finding import Concern
+from engine.symptoms.names import Symptom
 from tests.ear.corpus import KINDS, Sentence, digest, sentences
 
 HERE = Path(__file__).resolve().parents[2] / "engine" / "symptoms" / "ear" / "weights.bin"
@@ -125,8 +126,12 @@ def fit(corpus: Sequence[Sentence]) -> Model:
 
 
 def fit_names(corpus: Sequence[Sentence]) -> Namer:
-    """Learns which warning is told from the sentences whose heading names one."""
-    told = [sentence for sentence in corpus if sentence.symptom in NAMED]
+    """Learns which complaint is told from the sentences whose heading names one.
+
+    What is of the body and has no name teaches what is none of them: "my left ear rings".
+    """
+    told = [sentence for sentence in corpus if sentence.symptom or sentence.kind == "body"]
+    names = [sentence.symptom or Symptom.UNWELL for sentence in told]
     indices: list[int] = []
     values: list[float] = []
     starts = [0]
@@ -138,7 +143,7 @@ def fit_names(corpus: Sequence[Sentence]) -> Namer:
     seen = sparse.csr_matrix((values, indices, starts), shape=(len(told), naming.BUCKETS))
     known = np.flatnonzero((seen > 0).sum(axis=0).A1 >= RARE_LETTERS)
     learner = LogisticRegression(C=STRENGTH, max_iter=ROUNDS, tol=1e-3)
-    learner.fit(seen[:, known], [NAMED.index(sentence.symptom) for sentence in told])
+    learner.fit(seen[:, known], [NAMED.index(Symptom(name)) for name in names])
     whole = np.zeros((naming.BUCKETS, len(NAMED)))
     whole[known] = learner.coef_.T
     return Namer.of(whole, learner.intercept_)

@@ -9,7 +9,7 @@ from time import process_time
 
 import pytest
 
-from engine.symptoms import Concern, screen
+from engine.symptoms import WARNINGS, Concern, screen
 from engine.symptoms.ear import suspicions
 from engine.symptoms.ear.model import CLASSES, MODEL_ID, model, pack, unpack
 from engine.symptoms.ear.reading import BUCKETS, fold
@@ -117,6 +117,55 @@ def test_of_a_sentence_half_understood_only_the_rest_is_heard() -> None:
 def test_the_gravest_comes_first() -> None:
     text = "Mir ist ganz schummrig. Mein Herz stolpert dauernd."
     assert [s.concern for s in suspicions(text, [text])] == [Concern.EMERGENCY, Concern.BODY]
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [
+        ("the room keeps tilting when I look up", Symptom.DIZZY),
+        ("only a few drops on the loo since yesterday lunchtime", Symptom.NO_URINE),
+        ("a pig in a bikini is all I see in the mirror", Symptom.BODY_HATE),
+        ("meine Füße passen in keine Schuhe mehr, so dick sind die", Symptom.SWELLING),
+        ("den ganzen Tag nur ein paar Tropfen auf dem Klo", Symptom.NO_URINE),
+        ("nichts macht mir mehr Freude, seit Wochen", Symptom.LOW_MOOD),
+    ],
+)
+def test_a_milder_complaint_told_beyond_doubt_is_called_by_its_name(
+    text: str, symptom: Symptom
+) -> None:
+    assert (symptom, True) in {(hit.symptom, hit.sure) for hit in screen(text).hits}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can't believe it's only four days!!",
+        "won't be home before nine, I'll weigh then",
+        "off to bed, talk tomorrow",
+        "so ich hau mich hin, schlaf gut",
+        "sitz am Bahnsteig fest, Gewicht kommt später",
+        "geht statt Apfel auch ne Birne",
+        "schick dir die Liste wenn ich am Rechner sitz",
+    ],
+)
+def test_the_days_business_is_nobodys_complaint(text: str) -> None:
+    read = screen(text)
+    assert not read.hits and not read.suspicions
+
+
+@pytest.mark.parametrize("text", ["my left ear rings", "rash on both elbows since the tan"])
+def test_what_has_no_name_here_is_asked_about_and_called_by_no_other(text: str) -> None:
+    read = screen(text)
+    assert read.suspicions and not read.hits
+
+
+def test_what_may_be_graver_than_it_sounds_is_asked_about_and_not_called_by_a_milder_name() -> None:
+    for text in (
+        "I don't see the point in being here after saturday",
+        "nach Samstag brauch ich für gar nichts mehr einen Plan",
+    ):
+        read = screen(text)
+        assert read.suspicions or {hit.symptom for hit in read.hits} & WARNINGS
 
 
 def test_a_suspicion_is_no_hit() -> None:

@@ -6,7 +6,7 @@ how high the row is.
 
 from __future__ import annotations
 
-import textwrap
+import re
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 LINE = 15
 A4 = 9  # as the format numbers papers
 MOST_LINES = 20  # a row higher than that shows nothing else (27 are all that a program takes)
+_PIECES = re.compile(r"\s+|[^\s-]*-+|[^\s-]+")
 _BOLD = 1.15  # how much wider bold letters are
 
 
@@ -58,7 +59,26 @@ def height_of_headings(headings: list[tuple[str, float]]) -> int:
 def lines_of(text: str, width: float) -> int:
     """On how many lines it stands in a column of so many characters; `MOST_LINES` at most."""
     room = max(int(width), 1)
-    shown = text[: room * MOST_LINES].splitlines()
-    if len(text) <= room and "\t" not in text:
-        return min(len(shown) or 1, MOST_LINES)
-    return min(sum(max(len(textwrap.wrap(line, room)), 1) for line in shown) or 1, MOST_LINES)
+    shown = text[: room * MOST_LINES].expandtabs().splitlines()
+    return min(sum(_wrapped(line, room) for line in shown) or 1, MOST_LINES)
+
+
+def _wrapped(line: str, room: int) -> int:
+    """Broken between words and after hyphens, and what is longer than a line anywhere.
+
+    `textwrap` of the standard library counts nearly the same, and takes three times as long for each
+    of the thousands of sentences of a year.
+    """
+    if len(line) <= room:
+        return 1
+    lines, used = 1, 0
+    for piece in _PIECES.findall(line):
+        size = len(piece)
+        if piece.isspace():
+            used += size if used else 0
+        elif used + size <= room:
+            used += size
+        else:
+            lines += (size - 1) // room + (1 if used else 0)
+            used = (size - 1) % room + 1
+    return lines

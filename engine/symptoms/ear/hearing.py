@@ -7,17 +7,20 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from engine.symptoms.ear.model import Model, model
-from engine.symptoms.ear.naming import namer
-from engine.symptoms.ear.reading import pieces, sentences, words
+from engine.symptoms.ear.naming import OF_CONCERN, namer
+from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood, words
 from engine.symptoms.ear.shrugs import says_nothing
 from engine.symptoms.finding import Concern, Suspicion
-from engine.symptoms.names import Symptom
+from engine.symptoms.names import WARNINGS, Symptom
 
 #: The gravest concern with this share of all concern gives the suspicion its name.
 _SHARE = 0.3
 #: A clause torn from its sentence must sound so many times likelier.
 #: Chosen on sentences unseen in training.
 _TORN = 4.5
+#: A sentence without any word of body or mood must sound so likely: of 1,790 complaints that training
+#: had not seen 2 in a hundred lay between the two bars, of 17 ordinary remarks asked about 9.
+_WITHOUT_A_WORD = {Concern.EMERGENCY: 0.4, Concern.BODY: 0.6, Concern.MOOD: 0.6}
 #: What is called for, or called out, in one word. Of other words by themselves there are only the
 #: letters to go by, which say nothing ("soon" would be danger): the tables know those that matter.
 _SAID_ALONE = {
@@ -46,6 +49,13 @@ _AGAINST_THE_TABLES = 0.5
 _PLAINLY = 0.7
 _NO_COMPLAINT = 0.05
 _BY_NAME = 0.5
+#: With this much of a complaint, at most so much of an emergency in it and its name at least, what is
+#: no warning is told as plainly as by a phrase: of 675 such lines that the ear was not taught with 90
+#: more were called by name instead of asked about, of 548 harmless ones one. What is of eating or mood
+#: stops the plan until a coach has looked, and has to be surer.
+_MILD_PLAINLY = {Concern.BODY: 0.8, Concern.MOOD: 0.9}
+_NO_EMERGENCY = 0.15
+_MILD_BY_NAME = 0.45
 #: Self-harm is told in the commonest words, so that other pictures come near it.
 _BY_NAME_OF_SELF_HARM = 0.9
 _A_FEW_WORDS = 3
@@ -149,10 +159,11 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
                 found.append(Suspicion(concern, sentence, 1.0))
             continue
         few = len(spoken) == 2
+        least = thresholds if speaks_of_body_or_mood(sentence) else _WITHOUT_A_WORD
         over = [
             each
             for each in heard
-            if each.score >= thresholds[each.concern]
+            if each.score >= least[each.concern]
             and (each.score >= _OF_TWO_WORDS or not few or each.concern is Concern.EMERGENCY)
         ]
         if over:
@@ -161,6 +172,19 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
             found.append(Suspicion(loudest.concern, typed, round(loudest.score, 4)))
     order = list(Concern)
     return tuple(sorted(found, key=lambda s: (order.index(s.concern), -s.score)))
+
+
+def called(suspicion: Suspicion) -> Symptom | None:
+    """What complaint of body or mood this is, where it is told beyond doubt and is no warning."""
+    least = _MILD_PLAINLY.get(suspicion.concern)
+    if least is None or suspicion.score < least:
+        return None
+    harmless, emergency, *_ = _heard(suspicion.words)
+    if harmless > 1.0 - least or emergency > _NO_EMERGENCY:
+        return None
+    symptom, share = namer().name(suspicion.words, OF_CONCERN[suspicion.concern])
+    named = share >= _MILD_BY_NAME and symptom not in WARNINGS and symptom is not Symptom.UNWELL
+    return symptom if named else None
 
 
 def sound(ear: Model, piece: str, torn: bool) -> Sound:

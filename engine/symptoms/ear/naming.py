@@ -1,8 +1,9 @@
-"""Which warning it is that sounds like an emergency, so that what is plainly told has its name."""
+"""Which complaint it is that sounds like one, so that what is plainly told has its name."""
 
 from __future__ import annotations
 
 import json
+from collections.abc import Set
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -13,17 +14,24 @@ import numpy.typing as npt
 
 from engine.symptoms.ear.model import rows_packed, rows_unpacked
 from engine.symptoms.ear.reading import features
-from engine.symptoms.names import WARNINGS, Symptom
+from engine.symptoms.finding import Concern
+from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 
-NAMES_ID = "names-1"
+NAMES_ID = "names-2"
 #: How many features are told apart: few, since a name is only asked for where the alarm is certain.
 BUCKETS = 1 << 15
 #: What can be named, in the order of the weights' columns.
-NAMED = tuple(symptom for symptom in Symptom if symptom in WARNINGS)
+NAMED = tuple(Symptom)
+#: What a concern may be; what is graver than it sounds is named too, so that it is seen.
+OF_CONCERN = {
+    Concern.EMERGENCY: WARNINGS,
+    Concern.BODY: frozenset(NAMED) - EATING_AND_MOOD,
+    Concern.MOOD: EATING_AND_MOOD,
+}
 #: Words, letters and kinds of words of a piece count; neighbours are too many for so few sentences.
 _WORDS, _LETTERS, _KINDS = 0, 2, 3
 #: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 4
+_NEXT_TO_NOTHING = 6
 
 
 def traits(piece: str) -> list[tuple[float, list[int]]]:
@@ -49,16 +57,18 @@ class Namer:
         whole[np.abs(whole).max(axis=1) <= _NEXT_TO_NOTHING] = 0
         return cls(whole, scale, tuple(round(float(b), 4) for b in bias))
 
-    def name(self, piece: str) -> tuple[Symptom, float]:
-        """The likeliest warning and its share among the warnings."""
+    def name(self, piece: str, among: Set[Symptom] = WARNINGS) -> tuple[Symptom, float]:
+        """The likeliest of these and its share among them."""
         sums = list(self.bias)
         for share, family in traits(piece):
             if family:
                 total = self.weights[family].sum(axis=0, dtype=np.int64)
                 sums = [a + share * self.scale * int(b) for a, b in zip(sums, total, strict=True)]
-        most = max(sums)
-        shares = [exp(each - most) for each in sums]
-        return NAMED[sums.index(most)], 1.0 / sum(shares)
+        named = [
+            (total, symptom) for total, symptom in zip(sums, NAMED, strict=True) if symptom in among
+        ]
+        most, symptom = max(named, key=lambda each: each[0])
+        return symptom, 1.0 / sum(exp(total - most) for total, _ in named)
 
 
 def pack_names(namer: Namer) -> bytes:

@@ -11,6 +11,7 @@ from itertools import combinations, pairwise
 from zlib import crc32
 
 from engine.symptoms.ear.kinds import KINDS
+from engine.symptoms.english.words import word_set
 from engine.written.late import Late
 
 #: How many features are told apart; two that fall on one number share its weight.
@@ -20,6 +21,18 @@ BUCKETS = 1 << 20
 FAMILIES = (1.0, 1.4, 1.0, 1.4)
 #: Kinds of what a sentence can be about: the first of them is taken for its subject.
 _SUBJECTS = ("me", "other", "animal", "thing", "fiction", "food", "wear", "you", "ask", "meta")
+
+#: Kinds of what a complaint is told with: parts of a body, what they do, sleep, life, the mood.
+_TELLING = word_set("""
+    heart chest head breath limb face eyes speech gut throat back skin blood urine vomit nausea
+    pain numb weak dizzy shake beat seen fall woke mind swell sleep fever death life low body_hate
+    binge purge starve
+""")
+#: Words of these kinds that are said of anything, or are another word in the other language.
+_OF_ANYTHING = word_set("""
+    die gut back who where saw see seeing seh sehe sehen sieht gesehen vergessen forgot forget number
+    numbers shaker crystals gefallen skipped zero last zehn white wieder
+""")
 
 _FOLD = str.maketrans({"ß": "ss", "’": "'", "`": "'", "´": "'", "…": ".", "é": "e", "è": "e"})
 _UMLAUT = Late(r"[äa]e|ä|[öo]e|ö|[üu]e|ü")
@@ -78,6 +91,13 @@ def features(piece: str) -> tuple[list[int], list[int], list[int], list[int]]:
     by_kind = _kinds(tokens, kinds, present)
     by_kind.update(_kind("subject ", about, "&", kind) for kind in present)
     return sorted(alone), sorted(beside), sorted(letters), sorted(by_kind)
+
+
+def speaks_of_body_or_mood(piece: str) -> bool:
+    """Whether it has a word of the kinds that a complaint is told with."""
+    return any(
+        not _TELLING.isdisjoint(kinds_of(word)) for word in words(piece) if word not in _OF_ANYTHING
+    )
 
 
 def subject(kinds: Sequence[tuple[str, ...]]) -> str:

@@ -122,7 +122,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.UNWELL,
-        "fuhl unwohl beschissen elend gehts geht stimmt krank hilfe notarzt schlapp erkaltet grippe komisch notruf sterbe scheisse dreckig mies hinuber vollig komplet total erkaltu eimer kaputt eigenar rettung seltsam merkwur anders arzt ende wohl richtig okay normal",
+        "leiche gespenst gespuckt ausgekotzt tod fuhl unwohl beschissen elend gehts geht stimmt krank hilfe notarzt schlapp erkaltet grippe komisch notruf sterbe scheisse dreckig mies hinuber vollig komplet total erkaltu eimer kaputt eigenar rettung seltsam merkwur anders arzt ende wohl richtig okay normal",
         sure=r"""
         (?:fühle?n? mich|fühl mich|fühl|fühle|geht(?:'s| es|s)? mir|mir geht(?:'s| es|s)?|mir gehts|gehts mir)<3>(?:beschissen|elend|elendig|mies|scheisse|scheiße|dreckig|hundeelend|nicht gut|gar nicht gut|schlecht|unwohl|miserabel|schrecklich|furchtbar|grauenhaft|grottig|kacke|sterbenselend|krank|total daneben|übel|wie (?:ausgekotzt|überfahren|gerädert|erschlagen|tot|ein wrack|ausgespuckt|vom (?:lkw|laster|bus|zug) (?:überfahren|überrollt)|durch den wolf|ein häufchen elend))(?! vorbereitet)
         unwohl(?! (?:im|in dem|mit der) (?:bikini|pose|posing))|hundeelend|(?:irgend)?(?:etwas|was)<1>stimmt<2>nicht(?! (?:mit (?:dem|der|den) (?:plan|waage|app|zahlen|zeiten))|im plan|am plan)|(?:mit mir|bei mir)<2>stimmt<2>nicht
@@ -130,6 +130,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:ich )?glaube? ich sterbe|ich sterbe(?= (?:gleich|echt)$|$)
         """,
         doubtful=r"""
+        (?:seh|sehe|schau|schaue)<2>aus wie<2>(?:tod|tode|leiche|gespenst|ausgespuckt|gespuckt|ausgekotzt)
         (?:fühle? mich|fühl mich|fühlt sich|geht(?:'s| es|s)? mir|mir geht(?:'s| es|s)?|mir ist)<3>(?:komisch|seltsam|merkwürdig|eigenartig|nicht (?:so )?(?:gut|wohl|richtig|normal|ok|okay)|anders)(?! (?:im bikini|beim posing|vorbereitet))
         (?:bin|total|völlig|komplett)<1>(?:im eimer|am ende|kaputt|hinüber)
         """,

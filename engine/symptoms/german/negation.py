@@ -49,8 +49,8 @@ _LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch 
 # "habe ich nicht", "sind nicht da", "hatte ich heute keine"
 _AFTER_DENIED = Late(
     r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
-    r"(?: (?:ich|es|sie|da|heute|gestern|bisher|mir|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
-    r" )?(?:nicht|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
+    r"(?: (?:ich|es|sie|da|heute|gestern|bisher|mir|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|in (?:der|dieser|meiner) (?:ganzen |gesamten )?\w+|die ganze \w+|den ganzen \w+|diese woche|diesmal|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
+    r" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|nicht|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
     r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
 )
 _AFTER_IN_DOUBT = Late(

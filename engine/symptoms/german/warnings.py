@@ -25,8 +25,10 @@ _table = partial(table, groups=GROUPS, fold=folded)
 GERMAN_WARNINGS: tuple[Phrase, ...] = (
     *_table(
         Symptom.CHEST_PAIN,
-        "brust herz arm angina",
+        "brust herz arm angina einatm durchatm luftholen atemzug",
         sure=r"""
+        (?:stich|sticht|stichts|stiche|piekst|pikst|piekt|schmerz\w*|weh)<3>(?:beim|bei jedem|bei tiefem)<1>(?:einatmen|durchatmen|luftholen|atemzug)
+        (?:beim|bei jedem|bei tiefem)<1>(?:einatmen|durchatmen|luftholen|atemzug)<3>(?:stich|sticht|stichts|stiche|piekst|pikst|piekt|schmerz\w*|weh)
         brustschmerz\w*|brust schmerz\w*|brustenge|herzschmerz\w*|herzinfarkt\w*|herzstechen|herzenge|brustkorbschmerz\w*
         (?:schmerz\w*|stechen|sticht|stiche|stich|druck|druckgefühl|enge|engegefühl|brennen|reissen|krampf\w*|drückt)<4>(?:brust|brustkorb|brustbein|herz|herzen|herzgegend|herzens)
         (?:schmerz\w*|stechen|stiche|stich|druck|enge|engegefühl) (?:brust|herz)
@@ -184,8 +186,10 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.REPEATED_VOMITING,
-        "erbr kotz ubergeb ubergab reiher behalt drin unten gespien hoch gebrochen brech gewurgt wurge blut speien raus grippe geblieb magen",
+        "erbr kotz ubergeb ubergab reiher behalt drin unten wasser gespien hoch gebrochen brech gewurgt wurge blut speien raus grippe geblieb magen",
         sure=r"""
+        zum (?:zweiten|dritten|vierten|fünften|sechsten|siebten|achten|neunten|zehnten|x ?ten) ?mal<3><kotz>|<kotz><2>zum (?:zweiten|dritten|vierten|fünften|sechsten|siebten|achten|neunten|zehnten|x ?ten) ?mal
+        nicht (?:ein)? ?mal (?:wasser|ein schluck|tee)<2>(?:bleibt|blieb|hält)<2>(?:drin|drinnen|unten)
         <kotz><4><oft>|<kotz> <oft>|<oft><4><kotz>|<oft> <kotz>
         <kotz><3>(?:hört|hörte)<2>nicht|(?:höre?|hört|hörte)<3>nicht<2>auf<3>(?:kotzen|erbrechen)
         <kann><4>(?:nichts|nicht(?: ein)? ?mal wasser|kein wasser|kein essen)<3>(?:behalten|drinbehalten|drinnen behalten|bei mir behalten|unten behalten)
