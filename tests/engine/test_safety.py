@@ -345,6 +345,7 @@ def test_two_nights_running_under_five_hours_are_an_advisory(
         (8, 59.0, False),  # 1.46 % a week
         (8, 58.9, True),  # 1.60 %
         (5, 58.5, False),
+        (9, 58.5, False),
     ],
 )
 def test_losing_over_one_and_a_half_percent_a_week_is_an_advisory(

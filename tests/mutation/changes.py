@@ -164,9 +164,9 @@ def _shown(node: ast.AST, changed: ast.AST, around: tuple[ast.AST, ...]) -> tupl
 
 
 def _unseen(node: ast.AST) -> Iterator[ast.AST]:
-    """What no decision could tell of: how a class keeps its fields, and where dust is rounded off."""
+    """What no decision could tell of: decorators, and where dust is rounded off."""
     unseen: list[ast.expr] = []
-    if isinstance(node, ast.ClassDef):
+    if isinstance(node, ast.ClassDef | ast.FunctionDef):
         unseen += node.decorator_list
     elif isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "round":
         unseen += node.args[1:]
