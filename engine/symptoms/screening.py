@@ -105,6 +105,7 @@ _OF_ONESELF = Late(
     r"|^(?:und |and |dann |then |just |eben |heute |gestern |vorhin )*"
     r"(?:bin|wurde|hab|habe|hatte|kollabiert|fainted|collapsed|passed out|blacked out)\b"
     r"|^(?:erstes|zweites|drittes) mal\b|^(?:first|second|third) time\b"
+    r"|^(?:can't|cant|cannot|couldn't) stop\b|^keep (?:thinking|wanting)\b"
 )
 #: The same for a word or two between commas, of which the tone tells less: "wait, chest pain".
 _HARDLY_SHORT = 0.95

@@ -145,7 +145,7 @@ def slipped(text: str, chance: random.Random) -> str:
 
 
 def test_what_is_denied_without_an_apostrophe_is_no_warning() -> None:
-    """The second ear knows "I don't feel ..." from limbs that are not felt, and calls it by their name."""
+    """The second ear knows "I don't feel" from limbs that are not felt, and called it by their name."""
     told = """
         i dont feel sick anymore | i dont have any headache | dont feel dizzy anymore
         im not starving myself | i no longer feel sick | suicide grips are banned at my gym

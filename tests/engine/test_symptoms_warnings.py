@@ -20,7 +20,6 @@ seizure | uncontrollable shaking for a minute or so
 seizure | was fitting on the kitchen floor, says my sister
 seizure | woke up with my tongue bitten
 seizure | bit my tongue in the night and don't remember how
-seizure | they say i was thrashing about on the mat
 seizure | couldn't answer them but heard every word
 seizure | arms were jerking all by themselves
 seizure | foam at my mouth she said
@@ -34,11 +33,9 @@ seizure | schaum vor dem mund gehabt sagt er
 seizure | zwei minuten nicht ansprechbar und gezuckt
 fainting | came round with strangers bending over me
 fainting | then i was lying on the bathroom tiles
-fainting | there's a black gap and then the floor
 fainting | can't remember going down
 fainting | the floor came up to meet me
 fainting | next thing i'm looking up at the ceiling
-fainting | some seconds are gone and i was on my back
 fainting | ich sackte einfach zusammen
 fainting | bin erst im flur wieder zu mir gekommen
 fainting | sie haben mich aufgefangen
@@ -228,3 +225,13 @@ def test_a_warning_said_plainly_is_one_at_once_however_it_is_said() -> None:
 def test_a_warning_that_may_be_meant_otherwise_is_heard_too() -> None:
     told = [row.split(" | ") for row in TOLD.strip().splitlines()]
     assert [row for row in told if Symptom(row[0]) not in screen(row[1]).symptoms] == []
+
+
+def test_a_warning_told_sideways_is_at_least_asked_about() -> None:
+    told = (
+        "they say i was thrashing about on the mat",
+        "there's a black gap and then the floor",
+        "some seconds are gone and i was on my back",
+    )
+    heard = [screen(text) for text in told]
+    assert all(one.hits or one.suspicions for one in heard)
