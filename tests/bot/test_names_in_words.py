@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 
 import pytest
 
+import bot
 from bot.alerts import words_advice as advice
 from bot.alerts import words_alert_causes as alert_causes
 from bot.alerts import words_cautions as cautions
@@ -135,3 +137,15 @@ def test_what_an_older_decision_stored_of_it_is_left_out_where_it_is_shown() -> 
     stored = "Escalante et al. 2021: run a trial (the framing was seen)"
     assert names.cited(stored) == "Escalante et al. 2021: run a trial"
     assert names.cited("reviews, Lancet 369:1117; from memory)") == "reviews, Lancet 369:1117)"
+
+
+def test_every_flag_is_raised_by_somebody() -> None:
+    """One that is only declared, named and worded would never reach a coach."""
+    house = Path(bot.__file__).parent.parent
+    code = "".join(
+        file.read_text(encoding="utf-8")
+        for folder in ("engine/safety", "bot")
+        for file in sorted((house / folder).rglob("*.py"))
+        if not file.name.startswith("words")
+    )
+    assert [flag.name for flag in FlagId if not re.search(rf"FlagId\.{flag.name}\b", code)] == []
