@@ -6,7 +6,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence, Set
 
-from engine.symptoms import judging
 from engine.symptoms.clauses import Clause, clauses
 from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
@@ -26,7 +25,7 @@ from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ComplaintLanguage, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
-from engine.symptoms.judging import TOO_SHORT, keep
+from engine.symptoms.judging import TOO_SHORT, heard, keep
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.symptoms.patterns import PhraseBook
 from engine.symptoms.plainly import by_name_alone
@@ -127,12 +126,12 @@ def screen(text: str) -> Screening:
     parts = clauses(text)
     by_another = _BY_ANOTHER.search(text) is not None
     opinion = SecondOpinion(text)
-    heard = zip(
+    by_clause = zip(
         parts,
-        *(judging.heard(text, parts, tongue, by_another, opinion) for tongue in (ENGLISH, GERMAN)),
+        *(heard(text, parts, tongue, by_another, opinion) for tongue in (ENGLISH, GERMAN)),
         strict=True,
     )
-    for clause, english, german in heard:
+    for clause, english, german in by_clause:
         contested = english.denied & german.found.keys() | german.denied & english.found.keys()
         aside = english.set_aside - english.found.keys() | german.set_aside - german.found.keys()
         for hit in (*english.found.values(), *german.found.values()):
@@ -175,9 +174,11 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
     graver = (opinion.emergency(hit.words) for hit in hits)
-    heard = (*graver, opinion.contradicts())
+    graver_too = (*graver, opinion.contradicts())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
-    return tuple(one for one in heard if one is not None and not by_name_alone(one.words, mild))[:1]
+    return tuple(
+        one for one in graver_too if one is not None and not by_name_alone(one.words, mild)
+    )[:1]
 
 
 #: Of these a phrase in doubt leaves open what no tone of voice tells: whether it was more than once, and
