@@ -368,6 +368,8 @@ def _wanted(state: State, kind: str, text: str) -> list[list[str]]:
     wanted = [[state.landing], *([["check-in"]] if state.landing == "answer" else [])]
     if state.step and len(text.split()) <= answering.MOST_WORDS_OF_AN_ATTEMPT:
         wanted.append(["reply"])  # taken for an answer that went wrong, and asked again
+    if state.step == "fine" and text.strip(" !.👍").casefold() in ("ok", "okay", "k"):
+        wanted.append(["check-in"])  # "Anything else going on?": nothing is
     if state.step in ("place", "which_place") and len(text.split()) <= 2:
         wanted.append(["answer"])  # there are places by many names
     return wanted
