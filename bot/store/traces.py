@@ -59,10 +59,11 @@ def write_file_anew(engine: Engine) -> None:
         try:
             cursor = connection.cursor()
             due = cursor.execute("SELECT 1 FROM setting WHERE name = ?", (DUE,)).fetchone()
-            if due:
-                cursor.execute("VACUUM")
-                cursor.execute("DELETE FROM setting WHERE name = ?", (DUE,))
-                connection.commit()
+            if not due:
+                return  # nobody's turn to write is kept for a log that is emptied without it
+            cursor.execute("VACUUM")
+            cursor.execute("DELETE FROM setting WHERE name = ?", (DUE,))
+            connection.commit()
             cursor.close()
         finally:
             connection.close()

@@ -173,12 +173,11 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
-    graver = (opinion.emergency(hit.words) for hit in hits)
-    graver_too = (*graver, opinion.contradicts())
+    opinions = (*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
-    return tuple(
-        one for one in graver_too if one is not None and not by_name_alone(one.words, mild)
-    )[:1]
+    return tuple(one for one in opinions if one is not None and not by_name_alone(one.words, mild))[
+        :1
+    ]
 
 
 #: Of these a phrase in doubt leaves open what no tone of voice tells: whether it was more than once, and
