@@ -27,6 +27,7 @@ class Means(StrEnum):
     ON_TARGET = "on-target"
     YES = "yes"
     NO = "no"
+    LATER = "later"  # after a label: it is told another time
     SKIP = "skip"  # after a label, or for the answer in `about`
     TRAINING = "training"  # `about` is how it went
     SAME = "same"  # the answer in `about` is what it was the day before
