@@ -25,6 +25,7 @@ class Means(StrEnum):
     COUNTS_NOT = "counts-not"  # a number before it does not count it
     FINE = "fine"
     ON_TARGET = "on-target"
+    OFF_TARGET = "off-target"
     YES = "yes"
     NO = "no"
     LATER = "later"  # after a label: it is told another time

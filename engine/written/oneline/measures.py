@@ -72,6 +72,7 @@ _YESTERDAYS = Late(
     rf"\b(?:yesterday|gestern)\b[^;\n]{{0,18}}?(?<![\d.,])(?:\d|{_SMALL}{_OVER})|(?<![\d.,])\d(?:[.,]\d+)?(?: ?{_LITRES})? (?:yesterday|gestern){_OVER}"
 )
 
+_HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
 _AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
 _RELATIVE = Late(
@@ -120,6 +121,8 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
     if known.language == "de":
         put(_MASS, lambda match: f"{_many(match):g}l")
         put(_HALVES, lambda match: f"{_many(match) / 2:g}l" if _many(match) > 1 else "")
+    if known.volume_unit is VolumeUnit.L and "water" not in line and "drank" not in line:
+        line = _HAD.sub(lambda match: f"{match['many']}l".ljust(len(match[0])), line)
     put(_LESS_A_GLASS, lambda _: _less_a_glass(known))
     line = _without_parts_of_total(line)
     put(_SIZED, _sized)

@@ -74,7 +74,8 @@ CHANGE_APART = Late(rf"[-+] ?{NUMBER}(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams
 DAY_OF = Late(r"(?:^|\n)(?:day|tag|week|woche|check-?in|nr\.?|no\.?|#) $")
 ITEM = Late(r"(?:^|(?<=[\s,;|]))(?P<which>\d)(?:\)|\.(?= ))")
 GALLON = Late(
-    r"(?:(?P<half>half an? |half )|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
+    r"(?:(?P<half>half an? |half |(?:ein(?:en)? |n |nen )?halbe[rn] )"
+    r"|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
     rf"(?=gallon|gal|litre|liter)|(?=gallone?{OVER}))(?P<unit>gallone?|gal|litre|liter){OVER}"
 )
 # "3 + 0.5"; "3/4 of a gallon"

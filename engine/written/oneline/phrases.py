@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from engine.written.oneline.clauses import clauses_of
@@ -59,7 +60,9 @@ class Phrases:
         self.clauses = clauses_of(tokens, known)
         self.skipped: set[str] = set()
         self.on_target = False
+        self.off_target = False
         self.training: str | None = None
+        self.later: set[str] = set()  # answers that are told another time
         self.fine = False
         self.reserved: dict[str, Word] = {}
         self.same: dict[str, Word] = {}  # told to be what it was the day before
@@ -73,6 +76,7 @@ class Phrases:
             self._take_on_target(clause, following)
             self._take_training(clause)
             self._take_scores(clause)
+            self._take_later(clause)
         self._take_all_same()
         self.fine = any(
             _is_good(clause, word) and word.start not in self._read
@@ -115,6 +119,13 @@ class Phrases:
             if not clause.named
             for token in clause.tokens
         )
+
+    def _take_later(self, clause: Clause) -> None:
+        """ "Weight to follow, 7, 4": no number of this line is the weight."""
+        for one, other in pairwise(clause.tokens):
+            label = one.says(Means.LABEL) if isinstance(one, Word) else None
+            if label and isinstance(other, Word) and other.says(Means.LATER):
+                self.later.add(label.about)
 
     def _take_same(self, clause: Clause) -> None:
         """ "Same weight as yesterday", where the last one is known and no figure is told."""
@@ -170,13 +181,16 @@ class Phrases:
         self._read.add(word.start)
 
     def _take_on_target(self, clause: Clause, following: Clause | None) -> None:
+        self.off_target |= clause.says(Means.OFF_TARGET) and not clause.asks
         for index, word in enumerate(clause.tokens):
             if not isinstance(word, Word) or not word.says(Means.ON_TARGET):
                 continue
             if _denied(clause.tokens, index):
+                self.off_target = True
                 continue
             if clause.asks:
                 first = following.words[0] if following and following.words else None
+                self.off_target |= first is not None and first.says(Means.NO) is not None
                 if first is None or not first.says(Means.YES):
                     continue
                 self._read.add(first.start)

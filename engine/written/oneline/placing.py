@@ -49,7 +49,7 @@ class Placed(Leftover):
         if not bare or self._is_chatter(bare):
             return
         held = {"weight_kg", "water_l"} & {key for key, _ in self._odd}
-        shut = set(self._phrases.skipped) | self.spoken_for
+        shut = set(self._phrases.skipped) | self._phrases.later | self.spoken_for
         if not any(is_plain("weight_kg", figure, self._known) for figure in bare):
             shut |= held & {"weight_kg"}
         keys = [key for key in self._known.order if key not in shut]

@@ -12,14 +12,16 @@ from dataclasses import replace
 from functools import lru_cache
 
 from engine.written.late import Late
-from engine.written.oneline import measures, rivals, slips
 from engine.written.oneline.asides import set_aside
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
+from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.relative import written_out
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.rivals import settled
+from engine.written.oneline.slips import mended, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
@@ -38,13 +40,13 @@ def read_report(text: str, known: Known) -> Report:
     if len(text) > LONGEST:
         return Report(note=text.strip())
     line, places = plain_with_places(text)
-    line = slips.without_doubled(line, places)
+    line = without_doubled(line, places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
-    line = slips.mended(line, known.language, len(known.order))
-    weighed = rivals.settled(line, known)
+    line = mended(line, known.language, len(known.order))
+    weighed = settled(line, known)
     line, apart = set_aside(weighed.line)
-    line, measured = measures.in_litres(line, known)
-    line, drink_asked, drunk = measures.against_another(line, known)
+    line, measured = in_litres(line, known)
+    line, drink_asked, drunk = against_another(line, known)
     line, since_yesterday = written_out(line, known)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
@@ -112,6 +114,7 @@ def _read(tokens: list[Token], known: Known) -> _Read:
         answers=answers,
         doubts=tuple(figures.doubts),
         on_target=phrases.on_target and "carb_eaten_g" not in figures.spoken_for,
+        off_target=phrases.off_target and "carb_eaten_g" not in figures.spoken_for,
         training=phrases.training,
         all_fine=phrases.fine and span is None,
         meant={key: words for key, words in figures.meant.items() if key in answers},

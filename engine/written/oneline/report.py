@@ -88,6 +88,7 @@ class Report:
     answers: Mapping[str, Value] = field(default_factory=dict)
     doubts: tuple[Doubt, ...] = ()
     on_target: bool = False
+    off_target: bool = False  # said to be other than the figure set, and not by how much
     training: str | None = None
     all_fine: bool = False
     note: str = ""

@@ -185,9 +185,7 @@ class Told:
         ):
             return False
         decimal = "." in figure.number or "," in figure.number
-        scored = bool(figure.high) or (
-            decimal and not is_readable("fullness", told[2], self._known)
-        )
+        scored = bool(figure.high) or (decimal and rough(told[2].number) > MOST_FULL)
         return (
             scored
             and is_plain("weight_kg", told[0], self._known)

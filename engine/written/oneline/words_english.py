@@ -177,6 +177,12 @@ ENGLISH: Table = {
         "on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, target hit, carbs like "
         "planned, carbs on the dot"
     ),
+    (Means.OFF_TARGET, "", None): (
+        "off target, off plan, missed target, missed my target, missed the target, target missed, "
+        "carbs missed, missed my carbs, over target, under target, didn't eat everything, did not "
+        "eat everything, didn't finish my carbs, couldn't finish my carbs, went over my carbs, "
+        "over on carbs, under on carbs"
+    ),
     (Means.YES, "", None): ("yes, yeah, yep, y, yup, sure"),
     (Means.NO, "", None): ("no, nope, nah, n"),
     (Means.CORRECTS, "", None): (

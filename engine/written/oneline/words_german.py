@@ -75,10 +75,10 @@ GERMAN: Table = {
         "gesamt, im ganzen, flacher, flacher als gestern, bisschen flacher, etwas flacher, viel "
         "voller, viel voller als gestern, deutlich voller, etwas voller als gestern, wia gestern, "
         "wie gestern aufs gramm, wia gestern aufs gramm, aufs gramm, oiso, guat, gnau, aufs gramm "
-        "genau, voll und ganz, nah, i, mir, mi, des, gingen runter, ging runter, sind runter, "
-        "gingen rein, gingen weg, war es, warens, in summe, bis ins bett, so weit, soweit, "
-        "unverändert, keine änderung, keine veränderung, alles gleich, alles wie gestern, un, "
-        "unn, u, warn, wie'n, wie 'n, würde ich mit, würd ich mit, bewerten, bewerte ich mit, "
+        "genau, voll und ganz, nah, i, mir, mi, des, rest, der rest, gingen runter, ging runter, "
+        "sind runter, gingen rein, gingen weg, war es, warens, in summe, bis ins bett, so weit, "
+        "soweit, unverändert, keine änderung, keine veränderung, alles gleich, alles wie gestern, "
+        "un, unn, u, warn, wie'n, wie 'n, würde ich mit, würd ich mit, bewerten, bewerte ich mit, "
         "würde ich auf, schätze ich auf, gefallen auf, gesunken auf, gestiegen auf, hoch auf, "
         "ist, bei, war, mein, waren, meine, und, ich, bin, hab, habe, am, von, der, die, das, "
         "insgesamt, heute, heute morgen, heute früh, heut, heut früh, heut morgen, hüt, hatte, "
@@ -174,6 +174,11 @@ GERMAN: Table = {
         "ziel getroffen, ziel erreicht, kohlenhydrate nach plan, kohlenhydrate im ziel, "
         "kohlenhydrate wie geplant, carbs im ziel, carbs nach plan, carbs wie geplant, kh "
         "erreicht, kh ziel erreicht, kh getroffen, ziel ja, zil ja, am ziel"
+    ),
+    (Means.OFF_TARGET, "", None): (
+        "ziel verfehlt, kh verfehlt, ziel nicht erreicht, kh nicht erreicht, kh ziel verfehlt, "
+        "nicht alles gegessen, hab nicht alles gegessen, über ziel, unter ziel, über dem ziel, "
+        "unter dem ziel"
     ),
     (Means.YES, "", None): ("ja, jep, jo, jawohl"),
     (Means.NO, "", None): ("nein, nee, nö"),
