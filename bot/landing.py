@@ -10,6 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from bot.checkin import typed
+from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
@@ -17,7 +18,8 @@ from bot.core.turn import ChatTurn
 from bot.decision import signoff_typed
 from bot.decision.care import care_for
 from bot.dialogue import answering, asking
-from bot.dialogue.requests import asks_for_food, requested
+from bot.dialogue.food_talk import asks_about_drink, asks_about_food
+from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
@@ -38,6 +40,7 @@ from bot.words.figures import volume
 from bot.words.symptoms import symptom_name
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.drink_questions import asks_about_amount
+from engine.written.putting_off import puts_off
 
 
 @dataclass(frozen=True, slots=True)
@@ -270,7 +273,12 @@ def _go_on(it: Landing) -> None:
     if _of_a_mild_doubt(it):
         return
     sentence = _tell_coach(it, it.text)
-    if asks_for_food(it.text) and _has_a_day(it):
+    if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
+        say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
+        return
+    if asks_about_drink(it.text):
+        sentence = f"{sentence} {words.drink_hint()}"
+    elif asks_about_food(it.text) and _has_a_day(it):
         sentence = f"{sentence} {words.food_hint()}"
     if asks_about_amount(it.text) and (water := _water_of_today(it)):
         sentence = f"{words.water_hint(water)} {sentence}"

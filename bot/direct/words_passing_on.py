@@ -33,6 +33,8 @@ may_drink = Sentence(
     "thirst asks for."
 )
 food_hint = Sentence("/food shows what fits your targets today.")
+drink_hint = Sentence("Plain water when you're thirsty is always fine meanwhile.")
+when_you_can = Sentence("Send the answers when you can.")
 
 
 def water_hint(water: str) -> str:
@@ -139,8 +141,6 @@ def cannot_read(media: Media) -> str:
 def sent_in_place(media: Media) -> str:
     """What the coach reads where a sentence would stand."""
     return tr(_SENT[media])
-
-
 
 
 def may_mean(complaint: str) -> str:

@@ -36,6 +36,7 @@ from engine.symptoms.thirst import is_of_thirst
 from engine.symptoms.together import told_together
 from engine.values.level import Level
 from engine.written.late import Late
+from engine.written.putting_off import puts_off
 from engine.written.target_questions import about_targets
 
 # The words that a slip of the finger is put right to.
@@ -119,7 +120,7 @@ def screen(text: str) -> Screening:
     Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
-    if is_of_thirst(text) or about_targets(text):
+    if is_of_thirst(text) or about_targets(text) or puts_off(text):
         return Screening()
     rest, clear = parted(text, (ENGLISH.taken_back, GERMAN.taken_back))
     found = _screened(rest)
