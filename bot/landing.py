@@ -278,7 +278,7 @@ def _go_on(it: Landing) -> None:
         return
     if asks_about_drink(it.text):
         sentence = f"{sentence} {words.drink_hint()}"
-    elif asks_about_food(it.text) and _has_a_day(it):
+    if (asks_about_food(it.text) or asks_about_drink(it.text)) and _has_a_day(it):
         sentence = f"{sentence} {words.food_hint()}"
     if asks_about_amount(it.text) and (water := _water_of_today(it)):
         sentence = f"{words.water_hint(water)} {sentence}"
