@@ -109,13 +109,6 @@ _COURTESY = Late(
     r"|[\s,]*(?:please|bitte|thanks|thank you|thx|danke|again|nochmal|noch mal|then|denn|eigentlich|genau|exactly|coach)$",
     re.IGNORECASE,
 )
-_ASKS_FOR_FOOD = Late(
-    r"\b(?:can|may|could|should|am i allowed to) (?:i|we)?\s*(?:still |also )?(?:eat|have|drink|swap|replace|add)\b"
-    r"|\b(?:is|are) .{2,40} (?:ok|okay|allowed|fine)\b.*\?"
-    r"|\b(?:darf|kann|soll|könnte) ich .{0,60}\b(?:essen|trinken|tauschen|ersetzen|nehmen|haben)\b"
-    r"|\b(?:ist|sind) .{2,40} (?:ok|okay|erlaubt|in ordnung)\b.*\?",
-    re.IGNORECASE,
-)
 _COMPILED = {
     name: Late("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
     for name, patterns in REQUESTS.items()
@@ -130,8 +123,3 @@ def requested(text: str) -> str | None:
             if candidate and pattern.fullmatch(candidate):
                 return name
     return about_targets(text)
-
-
-def asks_for_food(text: str) -> bool:
-    """Whether somebody asks if they may eat or drink something."""
-    return _ASKS_FOR_FOOD.search(text) is not None

@@ -45,10 +45,12 @@ def from_athlete(
     *,
     message_id: int | None = None,
     instead: Callable[[], str] | None = None,
+    at_once: bool = False,
 ) -> str:
     """Bring an athlete's words to those who coach them; returns what to tell the athlete.
 
-    `instead` is what the coaches read for what is no words (a voice message), behind those there are.
+    `instead` is what the coaches read behind the words, or for what is none (a voice message).
+    `at_once` brings it in quiet hours too, without a sound.
     """
     if profile.status not in LIVE:
         return words.nobody_reads()
@@ -61,7 +63,7 @@ def from_athlete(
     for coach in coaches:
         with speaking_to(coach):
             text = " ".join(part for part in (said, instead() if instead else "") if part)
-            notes.gather(turn, coach, athlete, text, message_id=message_id)
+            notes.gather(turn, coach, athlete, text, message_id=message_id, at_once=at_once)
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],

@@ -40,6 +40,7 @@ SYMPTOM_NAMES = {
     "self-harm": mark("thoughts of self-harm"),
     "stroke-signs": mark("signs of a stroke"),
     "heavy-bleeding": mark("heavy bleeding"),
+    "danger-signs": mark("signs of an emergency"),
     "double-vision": mark("double vision"),
     "muscle-breakdown": mark("dark urine with muscle pain"),
     "fall": mark("a fall"),

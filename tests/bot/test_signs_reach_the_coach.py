@@ -64,6 +64,27 @@ def test_a_complaint_is_told_at_once_silently_and_shows_in_the_roster(team: Team
     assert "Reported: cramps." in roster and "All in order" not in roster
 
 
+def test_a_mild_complaint_in_doubt_is_asked_about_where_it_would_change_the_day(team: Team) -> None:
+    said = text_of(team.athlete.writes("could be a headache coming"))
+    assert "do you mean headache" in said
+    (told,) = team.coach.hears()
+    assert told.silent and '"could be a headache coming"' in told.text
+    assert "I've told Ravi: headache" in text_of(team.athlete.taps("Yes"))
+
+
+def test_any_other_in_doubt_is_with_the_coach_at_once_and_with_what_it_may_mean(team: Team) -> None:
+    said = text_of(team.athlete.writes("almost a cramp in the last set"))
+    assert "I've passed that on to Ravi." in said and "write me that" in said
+    (told,) = team.coach.hears()
+    assert told.silent and "almost a cramp in the last set (This may mean cramps" in told.text
+
+
+def test_who_says_that_the_answers_come_later_is_not_asked_again_at_once(team: Team) -> None:
+    team.morning(6)
+    said = text_of(team.athlete.writes("still at the gym, numbers later"))
+    assert "Send the answers when you can." in said and "in kg?" not in said
+
+
 def test_a_caution_that_was_acknowledged_today_is_still_said_in_the_roster(team: Team) -> None:
     team.world.later(days=1)
     team.athlete.writes("61.0 5 6.0 on target fine")
