@@ -331,7 +331,7 @@ def test_a_time_that_is_none_is_asked_again(team: Team, nonsense: str) -> None:
 def test_times_that_contradict_each_other_are_asked_again(team: Team) -> None:
     team.coach.presses(f"st:set:{team.athlete_id}")
     team.coach.writes("15:00")
-    assert "come after the first" in text_of(team.coach.writes("14:00"))
+    assert "come after the one before" in text_of(team.coach.writes("14:00"))
     team.coach.taps("One class only")
     team.coach.writes("30")
     assert "not before the stage time" in text_of(team.coach.writes("16:00"))
@@ -438,7 +438,7 @@ def test_further_classes_and_a_look_are_read_as_people_type_them_in_a_line() -> 
     assert second is not None and look is not None
     assert second.read("two more, 16:30 and 7 pm", laid) == "16:30 19:00"
     day = stage_day_of(laid | {"second": "16:30 19:00", "travel_min": 0.0})
-    assert [f"{stage:%H:%M}" for stage in day.stages] == ["14:00", "16:30", "19:00"]
+    assert [f"{stage:%H:%M}" for stage in day.stages] == ["13:00", "15:30", "18:00"]  # UTC
     with pytest.raises(InvalidAnswer, match="after the one before"):
         second.read("19:00 16:30", laid)
     assert look.read("7 4 fine", {}) == {"fullness": 7, "sharpness": 4, "gut": "fine"}
