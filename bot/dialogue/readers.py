@@ -48,7 +48,7 @@ _COURTESY = Late(
     re.IGNORECASE,
 )
 _LEAD = Late(
-    r"(?:(?:i think|i guess|ich glaube?|ich denke?|probably|wahrscheinlich)[ ,]+)?"
+    r"^(?:(?:i think|i guess|ich glaube?|ich denke?|probably|wahrscheinlich)[ ,]+)?"
     r"(?:(?:it(?:'s| is)|that(?:'s| is)|i'm on|es ist|das ist|ist|am on|around|about) )?"
     r"(?:(?:at|around|about|um|gegen|so um|circa|ca) )?(?=\d)",
     re.IGNORECASE,
@@ -83,7 +83,7 @@ def without(text: str, units: str) -> str:
 
 def plainly(text: str) -> str:
     """A figure without what people put around it: "about 480", "520 g please"."""
-    plain = _LEAD.sub("", _COURTESY.sub("", text.strip()).replace("\u2019", "'"), count=1)
+    plain = _LEAD.sub("", _COURTESY.sub("", text.strip()).replace("\u2019", "'"))
     for word in sorted(listed(ABOUT), key=len, reverse=True):
         if plain.casefold().startswith(word):
             rest = plain[len(word) :].lstrip()
