@@ -76,7 +76,12 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         (
             Symptom.SELF_HARM,
             r"(?:standing|stood|stand|sat|sitting|am|i'm)<2>(?:on|at|by|near)<2>(?:bridge|platform|roof|ledge|tracks|cliff|balcony)|(?:stand|stehe?|steh|sitze?|sass|bin)<3>(?:am|auf|an)<2>(?:bahnsteig|gleis\w*|brucke|dach|balkon|gelander|klippe)",
-            r"so easy|one step|just step|just jump|nur ein schritt|so leicht|so einfach|springen|loslassen",
+            r"so easy|one step|just step|stepping off|just jump|nur ein schritt|so leicht|so einfach|springen|loslassen",
+        ),
+        (
+            Symptom.SELF_HARM,
+            r"(?:doesn't|doesnt|don't|won't|wont) matter|egal",
+            r"(?:won't|wont|will not) be (?:here|around)|gibt'?s? (?:es )?mich nicht(?: mehr)?|bin ich nicht mehr da",
         ),
     )
 )

@@ -44,7 +44,7 @@ self-harm | stand am bahnsteig, nur ein schritt
 #: The same words of something else.
 HARMLESS = """
 stopped sweating the small stuff | took the whole pack of rice cakes to the gym
-one leg of the tripod is twice the size of the other | the word is on the list but i can't say it right
+one leg of the tripod is twice the size of the other | the word is on the list, page 2
 stood on the platform for an hour, train late | my neck is stiff from the flight, pillow was bad
 nur ein Schritt bis zum Pokal, sagt Ravi | die ganze Packung Reiswaffeln ist schon weg
 der Hund hat einen Ausschlag, Lippen auch geschwollen | bauch flach wie ein brett

@@ -110,7 +110,7 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         sure=r"""
         (?:keep|kept|always|can't stop|constantly)<2>(?:looking at|staring at|eyeing|counting|picturing)<2>(?:knife|knives|blades?|razors?|pills|tablets)
         (?:want|wish|wanting)<1>it<2>(?:all )?(?:to be |be )?over<,2>(?:for good|forever|for ever|once and for all)|(?:want|wish)<3>(?:over|end)<,2>(?:for good|forever|for ever)
-        (?:standing|stood|stand|sat|sitting|been)<1>(?:on|at|by|near)<,6>(?:bridge|platform|roof|ledge|tracks|cliff|balcony)<,6>(?:so easy|be easy|one step|just step|just jump)
+        (?:standing|stood|stand|sat|sitting|been)<1>(?:on|at|by|near)<,6>(?:bridge|platform|roof|ledge|tracks|cliff|balcony)<,6>(?:so easy|be easy|one step|just step\w*|stepping off|just jump\w*)
         """,
         doubtful=r"""
         (?:only|just|one)<1>(?:a |one )?step(?: away)?(?= ?$| ?,| and (?:it|then))
@@ -142,6 +142,14 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         "went went over shower bath stairs ice",
         sure=r"""
         went<1>(?:over|flying|down)<2>(?:in|on|off)<2>(?:shower|bath|stairs|ice|kerb|curb|steps?|tiles)<,6>(?:knee|elbow|hip|wrist|ankle|head|shoulder|bruise\w*|blue|sore|swollen)
+        """,
+    ),
+    *table(
+        Symptom.LIMB_WEAKNESS,
+        "feel leg arm hand feet foot finger",
+        sure=r"""
+        (?:don't|didn't|no longer|not|stopped)<1>feel(?:ing)?<1>(?:my|both|left|right)<1>(?:legs?|arms?|hands?|feet|foot|fingers|left side|right side)(?! (?:are|is|working|enough|growing|getting|during))
+        (?:don't|didn't|no longer|not|stopped)<1>feel(?:ing)?<1>(?:legs?|arms?|hands?|feet|foot|fingers|left side|right side)(?! (?:are|is|working|enough|growing|getting|during))
         """,
     ),
 )
