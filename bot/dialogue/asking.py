@@ -15,7 +15,7 @@ from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import NO, SKIP, YES, plainly, said
+from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said
 from bot.people.people import asked
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -188,6 +188,12 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
     begun = {value for label, value in named.items() if begins.match(label)}
     if plain and len(begun) == 1:
         return begun.pop()
+    if said(plain, UNKNOWN):
+        unknown = {value for label, value in named.items() if said(label, UNKNOWN)}
+        if len(unknown) == 1:
+            return unknown.pop()
+        if "skip" in named.values():
+            return "skip"
     for words, value in ((YES, "yes"), (NO, "no"), (SKIP, "skip")):
         if value in named.values() and said(plain, words):
             return value
