@@ -122,6 +122,10 @@ def _of_complaints(row: AlertRow) -> bool:
 def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
     """The flag's facts, with what was written of it where the flag itself does not know."""
     facts: dict[str, Any] = plain(dict(flag.facts))
+    if flag.id is FlagId.DRUG_NAMED:  # of which the flag knows the names alone
+        named = str(facts.get("words", "")).split(", ")
+        whole = dict.fromkeys(words[name] for name in named if name in words)
+        facts["words"] = "; ".join(whole) or facts.get("words", "")
     if not facts.get("words"):
         of = _MADE_OF.get(flag.id, frozenset()) | {flag.id}
         told = dict.fromkeys(words[found] for found in of if found in words)

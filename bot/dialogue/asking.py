@@ -184,6 +184,8 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
         named[common.done_button().casefold()] = DONE
     if plain in named:
         return named[plain]
+    if (figure := plain.rstrip(" ?")).isdecimal() and figure in named:
+        return named[figure]  # "4?" is a four
     begins = re.compile(rf"{re.escape(plain)}(?!\w|[.,]\d)")
     begun = {value for label, value in named.items() if begins.match(label)}
     if plain and len(begun) == 1:
