@@ -42,6 +42,9 @@ from engine.symptoms.thirst import is_of_thirst
 from engine.written.drink_questions import asks_about_amount
 from engine.written.putting_off import puts_off
 
+#: Whom a coach's words are for is answered in no more; what is longer are other words.
+MOST_OF_A_NAME = 2
+
 
 @dataclass(frozen=True, slots=True)
 class House:
@@ -167,6 +170,8 @@ def _replied(it: Landing) -> bool:
     coach_id = replies.coach_answered(it.turn.session, it.person, it.turn.incoming)
     if coach_id is None or "athlete" not in it.house.roles:
         return False
+    if it.heard:  # the coach has these words with what is made of them
+        return True
     messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
 
@@ -304,8 +309,8 @@ def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
     """Whether a text looks like an answer that went wrong. Beside a coach's words that wait to be sent
     anything but a bare word is meant for somebody, too.
     """
-    if latest.flow == PASS_ON.id and latest.step == SURE and not answering.is_bare(it.text):
-        return False
+    if latest.flow == PASS_ON.id and not answering.is_bare(it.text):
+        return latest.step != SURE and len(it.text.split()) <= MOST_OF_A_NAME
     return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
 
 

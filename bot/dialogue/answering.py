@@ -47,6 +47,16 @@ def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context
     return True
 
 
+def reads(asked: Sequence[OpenQuestion], flows: asking.Flows, text: str, context: Context) -> bool:
+    """Whether the text is, as a whole, an answer to the question that was put last; free words are
+    none.
+    """
+    if not asked or takes_anything(asked[-1], flows, context):
+        return False
+    step = _step(asked[-1], flows)
+    return step is not None and _read(step, text, asked[-1], context) is not None
+
+
 def answered(
     turn: ChatTurn, person: Person, flows: asking.Flows, *, asked: Sequence[OpenQuestion]
 ) -> Taken | None:
@@ -60,12 +70,22 @@ def answered(
         if number and (
             turn.now - question.asked_at > LISTENS_FOR
             or takes_anything(question, flows, turn.context)
+            or _put_again_since(question, asked, turn.incoming.text, flows)
         ):
             continue
         taken = _take(turn, person, question, flows)
         if taken is not None:
             return taken
     return None
+
+
+def _put_again_since(
+    question: OpenQuestion, asked: Sequence[OpenQuestion], text: str, flows: asking.Flows
+) -> bool:
+    """Whether a newer question of the same kind waits, so that a yes would be meant for that one."""
+    newer = asked[[one.id for one in asked].index(question.id) + 1 :]
+    again = any(one.flow == question.flow and one.closed_at is None for one in newer)
+    return again and not asking.is_button(question, flows, text)
 
 
 def answered_in_part(

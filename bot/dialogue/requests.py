@@ -90,9 +90,17 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "pause": (r"pause(?: (?:me|the check-?ins?|the questions))?", r"(?:please )?stop asking(?: me)?", r"(?:check-?ins?|fragen) pausieren", r"pausieren"),
     "roster": (
         r"(?:show me )?(?:my|all|the) athletes", r"(?:the |my )?roster", r"(?:meine|alle) (?:athleten|athletinnen|leute)", r"übersicht",
-        r"how is everybody", r"how are they(?: all)?(?: doing)?", r"wie geht es allen", r"who (?:needs me|has not checked in)",
+        r"how (?:is everybody|are (?:they(?: all)?|my athletes|all of them))(?: doing)?(?: today)?", r"wie geht(?: e)?'?s allen(?: heute)?",
+        r"(?:is )?(?:who|anybody|anyone|how many)(?:'s| is| are)? (?:of them )?(?:is |are )?(?:flat|full|heavy|light|spilled(?: over)?|soft|sharp|loading|missing|late|unwell|dizzy|sick|off|on plan|frozen|paused)(?: (?:today|this morning|now|so far))?",
+        r"who (?:needs me|needs something|is next|is left|(?:has not|hasn'?t|have not|haven'?t|has|did not|didn'?t|is yet to|still has to) (?:checked|check) in)(?: (?:yet|today|this morning|already|so far))?",
+        r"(?:wer|jemand|wie viele)(?: von ihnen)? (?:ist|sind)(?: (?:heute|heute früh|gerade|jetzt|schon))? (?:flach|voll|schwer|leicht|überladen|weich|definiert|krank|nach plan|eingefroren|im plan)(?: (?:heute|gerade|jetzt))?",
+        r"(?:wer|wie viele) (?:lädt|laden|fehlt|fehlen)(?: (?:heute|noch|gerade|jetzt))*", r"wer braucht (?:mich|was|etwas)(?: heute)?",
+        r"wer hat (?:(?:heute|schon|noch|noch nicht|heute noch) )*(?:keinen |einen |den |nicht )?(?:check-?in(?: gemacht)?|eingecheckt)",
     ),
-    "alerts": (r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)"),
+    "alerts": (
+        r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)", r"what(?:'s| is) (?:still )?open", r"was ist (?:noch )?offen",
+        r"(?:who|has anybody|has anyone) (?:has )?acknowledged(?: (?:it|that|this|the alert))?", r"(?:wer|hat jemand) (?:hat )?(?:(?:es|das|die meldung) )?(?:schon )?bestätigt",
+    ),
 }  # fmt: skip
 
 _COURTESY = Late(

@@ -168,7 +168,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The tap under a coach's words: whom they are for."""
     answers = question.answers
     to = answers.get("to") or answers.get("_to")
-    if answers.get("sure") == LEAVE or (answers.get("sure") == OTHER and not answers.get("to")):
+    if LEAVE in (answers.get("sure"), answers.get("to")) or (
+        answers.get("sure") == OTHER and not answers.get("to")
+    ):
         say_to(turn, coach, words.not_sent())
         return
     own = profile_of(turn.session, coach.id)
@@ -270,11 +272,26 @@ def _named(
         if found:
             longest = max(end for _, end in found)
             rest = begin[longest:].strip()
-            return [one for one, end in found if end == longest], rest or said
+            named = [one for one, end in found if end == longest]
+            return _and_those_alike(session, coached, named), _told(begin is not said, rest) or said
     anywhere = [
         one for one in coached if re.search(rf"(?<!\w){re.escape(_name(session, one))}(?!\w)", said)
     ]
     return anywhere, said
+
+
+def _and_those_alike(
+    session: Session, coached: Sequence[AthleteProfile], named: list[AthleteProfile]
+) -> list[AthleteProfile]:
+    """With those who are called alike but for what tells them apart: "Mira" may be "Mira K."."""
+    begins = tuple(f"{_plain(_name(session, one))} " for one in named)
+    alike = [one for one in coached if _plain(_name(session, one)).startswith(begins)]
+    return [*named, *(one for one in alike if one not in named)]
+
+
+def _told(asked_to: bool, rest: str) -> str:
+    """What is left of "tell Mira to rest": to be read by Mira."""
+    return re.sub(r"^to\s+(?=\S)", "", rest, flags=re.I) if asked_to else rest
 
 
 def _name(session: Session, profile: AthleteProfile) -> str:

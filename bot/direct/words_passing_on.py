@@ -11,6 +11,10 @@ from bot.words.quoting import shown
 from engine.written.late import Late
 
 #: What a coach types to the question whether to send their words.
+LEAVES = mark(
+    "leave it, don't send, don't send it, do not send, not now, cancel, forget it, never mind, "
+    "nevermind, delete, delete it, delete that, nobody, no one, none"
+)
 SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do")
 
 # To the athlete

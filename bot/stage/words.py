@@ -33,9 +33,9 @@ order_button = Sentence("Only the class order")
 ask_show_start = Sentence("When does the first class go on?")
 ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
 ask_each = Sentence("About how many minutes does a class take?")
-ask_second = Sentence("A second class? If so, at what time?")
+ask_second = Sentence("More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00.")
 no_second_button = Sentence("One class only")
-second_not_later = Sentence("The second class has to come after the first. Please check the times.")
+second_not_later = Sentence("Each class has to come after the one before. Please check the times.")
 duty_not_before = Sentence(
     "That is not before the stage time. If it is on the day before, tap None; it "
     "does not shape this day."
@@ -56,7 +56,10 @@ def so_far(answers: Mapping[str, Any]) -> str:
     if answers.get("number"):
         parts.append(tr("number {number}", number=answers["number"]))
     if answers.get("second"):
-        parts.append(tr("second class {time}", time=answers["second"]))
+        parts += [
+            tr("class {number} {time}", number=number, time=time)
+            for number, time in enumerate(answers["second"].split(), start=2)
+        ]
     if "travel_min" in answers:
         parts.append(tr("way {minutes} min", minutes=figures.plain(answers["travel_min"])))
     if answers.get("registration"):
@@ -176,9 +179,8 @@ def coach_told_cancelled(name: str) -> str:
 
 ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
 ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
-ask_gut = Sentence("And the gut?")
+ask_gut = Sentence("How is your stomach?")
 no_top_up_button = Sentence("No top-up")
-top_up_told = Sentence("I've told them.")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
 
 
@@ -203,7 +205,7 @@ def look_result(rule: str, grams: float) -> str:
 
 def look_waits(coach: str) -> str:
     return tr(
-        "I've asked {coach} about a small top-up. Without word from them, leave it.", coach=coach
+        "I've asked {coach} about a small top-up. Until {coach} answers, leave it.", coach=coach
     )
 
 
@@ -220,10 +222,18 @@ def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) ->
 
 def coach_asked(grams: float) -> str:
     return tr(
-        "The rules would top up {grams} g of quick carbs, which is more than you let go "
-        "out without asking. Shall they?",
+        "The rules would top up {grams} g of quick carbs, which is more than you auto-approve. "
+        "Approve it?",
         grams=figures.plain(grams),
     )
+
+
+def top_up_told(name: str, grams: float) -> str:
+    if grams:
+        return tr(
+            "I've told {name}: {grams} g of quick carbs.", name=name, grams=figures.plain(grams)
+        )
+    return tr("I've told {name}: no top-up.", name=name)
 
 
 def top_up_button(grams: float) -> str:

@@ -225,6 +225,11 @@ _GRAVER = {
     Symptom.CRAMPS: Symptom.SEIZURE,
 }
 
+_OF_URINE = Late(
+    r"(?i)urin|rhabdo|\b(?:pee\w*|piss\w*|wee\w*|pink\w*|pipi|harn\w*|brown\w*|braun\w*|cola|coke|"
+    r"tea|tee|dark\w*|dunk\w*|red|rot\w*|blood\w*|blut\w*|toilet\w*|klo\w*|loo)\b"
+)
+
 
 def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:
     """What the second ear is certain of: under the name that a phrase gave it, else under its own.
@@ -236,6 +241,8 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
         return
     named = next((hit for hit in warned if hit.words in plain.words), None)
     symptom = plain.symptom if named is None else named.symptom
+    if symptom is Symptom.MUSCLE_BREAKDOWN and not _OF_URINE.search(plain.words):
+        return  # its name is half about urine, and nothing of that was said
     if symptom in supposed | {_GRAVER[one] for one in supposed if one in _GRAVER} or (
         named is not None and symptom in _LEFT_OPEN
     ):

@@ -61,7 +61,7 @@ def test_a_complaint_is_told_at_once_silently_and_shows_in_the_roster(team: Team
     assert told.silent and told.text.startswith("Info: Mira")
     assert '"bad cramps in my calves"' in told.text and "I told Mira: " in told.text
     roster = text_of(team.coach.writes("/roster"))
-    assert "Told of: cramps." in roster and "All in order" not in roster
+    assert "Reported: cramps." in roster and "All in order" not in roster
 
 
 def test_a_mild_complaint_in_doubt_is_asked_about_where_it_would_change_the_day(team: Team) -> None:
@@ -131,7 +131,7 @@ def test_another_complaint_under_a_warning_is_answered_as_itself(team: Team) -> 
     arrive_and_read(team)
     said = text_of(team.athlete.writes("constipated for 5 days"))
     assert "constipation" in said and "Stop. You reported" not in said
-    assert "The warning of today still holds (palpitations)" in said
+    assert "Today's warning still stands (palpitations)" in said
     assert "Constipation" in text_of(team.coach.hears())
 
 
@@ -165,7 +165,7 @@ def test_water_that_is_put_right_puts_the_alert_right_in_its_place(sqlite_engine
     team.athlete.writes("61.2 6 3.0 fine")
     (corrected,) = [m for m in team.coach.hears() if "Corrected since" in m.text]
     assert corrected.method == "editMessageText" and corrected.buttons == {}
-    assert "water is 3.0 L, not 0.9 L. So this no longer holds." in corrected.text
+    assert "water is 3.0 L, not 0.9 L. So this no longer applies." in corrected.text
     assert "won't add carbs" not in corrected.text
 
 

@@ -146,7 +146,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     bot.clock.put_forward_to(at(8, 16))
     talk.says(COACH, "/stage", "not set yet")
     talk.taps(COACH, "Set the times", "at what time on stage?")
-    talk.says(COACH, "15:00", "A second class?")
+    talk.says(COACH, "15:00", "More classes?")
     talk.taps(COACH, "One class only", "How long is the way")
     talk.telegram.says(COACH, "40")
     talk.telegram.says(COACH, "10:00")
@@ -163,7 +163,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     bot.clock.put_forward_to(at(9, 17, 45))  # two hours before
     talk.hears(ATHLETE, "Look check. How full")
     talk.taps(ATHLETE, "9", "How sharp")
-    talk.taps(ATHLETE, "5", "And the gut?")
+    talk.taps(ATHLETE, "5", "How is your stomach?")
     talk.taps(ATHLETE, "Fine", "You're full; leave it")
     talk.hears(COACH, "look check: fullness 9, sharpness 5, stomach fine")
     bot.clock.put_forward_to(at(9, 18, 15))

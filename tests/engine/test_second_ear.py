@@ -238,6 +238,7 @@ def test_listening_takes_about_a_millisecond_a_sentence() -> None:
     [
         "not sure", "I don't know", "i dont know.", "no idea", "maybe", "hard to say", "one moment",
         "I think so", "I'm here", "can't come", "im Ernst", "bin dann mal weg", "hab Hunger",
+        "it's 2 pm I think", "I think it's at 2", "um zwei glaub ich", "das Übliche glaub ich",
         "keine Ahnung", "weiß nicht", "weiß ich grad nicht", "schwer zu sagen", "nicht sicher",
     ],
 )  # fmt: skip
@@ -258,3 +259,8 @@ def test_figures_between_commas_are_not_listened_to_by_themselves() -> None:
     # cut at its commas this has a piece "2 5 3", in which there is nothing to hear
     assert suspicions("60,2 5 3,5", ["60,2 5 3,5"]) == ()
     assert suspicions("2 5 3, 9 4 9", ["2 5 3, 9 4 9"]) == ()
+
+
+def test_dark_urine_is_in_no_name_where_nothing_was_said_of_urine() -> None:
+    heard = {hit.symptom for hit in screen("done! ate two pizzas and my legs are puffy").hits}
+    assert Symptom.MUSCLE_BREAKDOWN not in heard and Symptom.SWELLING in heard
