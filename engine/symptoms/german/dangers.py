@@ -101,9 +101,12 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "augen zeug unsinn wirr",
+        "augen zeug unsinn wirr kopf",
         sure=r"""
         (?:habe?|hätte|hätt)<4>(?:wirres zeug|unsinn|wirr|blödsinn|komisches zeug|kauderwelsch)<2>(?:geredet|gesprochen|erzählt|gelabert)<,8>(?:weiss|erinner\w*|ahnung)<4>(?:nichts|nix|nicht|keine)
+        """,
+        doubtful=r"""
+        stimmt<3>(?:meinem|mein) kopf<2>nicht|(?:meinem|mein) kopf<2>stimmt<3>nicht
         """,
     ),
     *_table(
