@@ -26,7 +26,7 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         (
             Symptom.DANGER_SIGNS,
             r"hives|rash|welts|itch\w*|nettle rash|wheez\w*|quaddeln?|ausschlag|nesselsucht|pusteln|juckt|jucken|pfeife?",
-            rf"(?:lips?|tongue|throat|face|eyes|lippen?|zunge|hals|gesicht|augen)<4>{_SWOLLEN}|{_SWOLLEN}<2>(?:lips?|tongue|throat|lippen?|zunge|hals)",
+            rf"(?:lips?|tongue(?:'s)?|throat|face|eyes|lippen?|zunge|hals|gesicht|augen)<4>{_SWOLLEN}|{_SWOLLEN}<2>(?:lips?|tongue|throat|lippen?|zunge|hals)",
         ),
         (
             Symptom.DANGER_SIGNS,
@@ -40,8 +40,8 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         ),
         (
             Symptom.DANGER_SIGNS,
-            r"(?:one|left|right)<1>(?:calf|leg)<4>(?:swollen|hot|red|twice)|(?:eine|linke|rechte|ein|linkes|rechtes)<1>(?:wade|bein)<4>(?:dick|geschwollen|heiss|rot|prall)",
-            r"short of (?:breath|puff)|breathless|can't breathe|out of breath|fehlt<2>luft|luft<2>(?:knapp|weg|fehlt)|kurzatmig|atemnot|krieg\w*<2>luft",
+            r"(?:one|left|right)<1>(?:calf|leg)<4>(?:swollen|hot|red|twice)|(?:calf|wade)(?:'s)?<4>(?:balloon|ballon|swollen|geschwollen|heiss|hot)|(?:eine|linke|rechte|ein|linkes|rechtes)<1>(?:wade|bein)<4>(?:dick|geschwollen|heiss|rot|prall)",
+            r"short of (?:breath|puff)|no air|breathless|can't breathe|out of breath|fehlt<2>luft|luft<2>(?:knapp|weg|fehlt)|kurzatmig|atemnot|krieg\w*<2>luft",
         ),
         (
             Symptom.DANGER_SIGNS,
@@ -52,6 +52,11 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
             Symptom.DANGER_SIGNS,
             rf"(?:bang\w*|hit|smack\w*|knock\w*|whack\w*|crack\w*)<2>{_HEAD}|{_HEAD}<4>(?:angehauen|gestossen|angeschlagen|aufgeschlagen|geknallt)",
             r"vomit\w*|threw up|throwing up|puk\w*|drowsy|sleepy|can't remember|seeing double|gekotzt|erbrochen|ubergeben|schlafrig|benommen|erinner\w*|doppelt",
+        ),
+        (
+            Symptom.DANGER_SIGNS,
+            r"(?:pills|tablets|tabletten|pillen)<3>(?:all gone|gone|weg|leer)",
+            r"(?:took|taken|swallowed) (?:them|all|it)|(?:sie|alle) (?:genommen|geschluckt)",
         ),
         (
             Symptom.HEAVY_BLEEDING,
@@ -81,7 +86,7 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         (
             Symptom.SELF_HARM,
             r"(?:doesn't|doesnt|don't|won't|wont) matter|egal",
-            r"(?:won't|wont|will not) be (?:here|around)|gibt'?s? (?:es )?mich nicht(?: mehr)?|bin ich nicht mehr da",
+            r"(?:won't|wont|will not) be (?:here|around)|gibt'?s? (?:es )?mich nicht(?: mehr)?|bin ich nicht mehr da|(?:bald|dann) ist(?: endlich)? ruhe",
         ),
     )
 )

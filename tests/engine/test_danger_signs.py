@@ -27,6 +27,8 @@ stroke-signs | my left foot keeps dragging
 chest-pain | heartburn that goes up into the jaw, and I'm clammy
 breathlessness | can only sleep sitting up, lying flat i suffocate
 self-harm | stood at the edge of the platform, one step
+danger-signs | pills are all gone, i took them
+danger-signs | calf's like a balloon, and i get no air on the stairs
 danger-signs | Ausschlag am ganzen Körper und die Lippen sind geschwollen
 danger-signs | Nacken ist steif, Fieber, Licht tut weh
 danger-signs | hab die ganze Schachtel Schmerztabletten geschluckt

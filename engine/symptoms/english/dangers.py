@@ -35,7 +35,7 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         {_SIDE}<1>(?:calf|lower leg|leg|thigh)(?! of)<4>(?:twice|double)<1>the size
         (?:blood sugar|glucose|bg)<4>(?:[12][.,]\d|(?:[23]\d|4[0-9])(?! ?(?:g|grams|kg|carbs|min|%))|says lo|reads lo)|sugar<2>[12][.,]\d<3>meter|meter<3>(?:says|reads|shows)<1>lo
         (?:hands?|fingers?|feet)<4>(?:claws?|clawed|claw like|locked shut|locked in|cramped shut|curl\w* in|stuck shut|frozen shut)<,8>(?:open|straighten|lips?|tingl\w*|face|can't|won't|numb)|<can't><3>(?:straighten|uncurl|open)<2>(?:fingers|hands)<,8>(?:tingl\w*|lips?|face|cramp\w*|claw\w*)
-        (?:hands?|fingers?)<3>(?:locked|cramped|stuck|frozen)<2>(?:shut|claws?)
+        (?:hands?|fingers?)<3>(?:locked|cramp(?:ed|ing)|curl(?:ed|ing)|stuck|frozen)<2>(?:shut|claws?)
         (?:tingl\w*|lips?|face)<,8><can't><3>(?:straighten|uncurl|open)<2>(?:fingers|hands)|face<3>hands<3>(?:stiff|locked|cramped|numb)
         (?:can't|cannot|couldn't|unable to|impossible to)<2>(?:pee|wee|urinate|piss|go)<,9>(?:bladder|belly|tummy|stomach|lower belly)<5>(?:drum|burst\w*|hurts?|agony|hard|balloon|explod\w*|killing|killer|massive|pain\w*)
         bladder<3>(?:burst\w*|agony|explod\w*|full)<,8>(?:can't|cannot|couldn't|nothing comes|won't come|not a drop)
@@ -121,6 +121,13 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         "peed wee pee drop loo",
         sure=r"""
         (?:only|just)<1>(?:peed|weed|been to the loo)<1>once<4>(?:today|since|tiny|drops?|all day|24)|(?:not a|a single|haven't had a|no)<1>drop<2>(?:come|came|coming|comes)<1>out
+        """,
+    ),
+    *table(
+        Symptom.LOW_MOOD,
+        "cried crying sobbed",
+        sure=r"""
+        (?:cried|crying|sobbed|sobbing)<1>(?:through|all through|during)<3>(?:workout|session|cardio|training|dinner|meal|day|night|practice|call)(?! (?:with joy|from laughing))
         """,
     ),
     *table(

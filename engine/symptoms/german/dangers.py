@@ -70,7 +70,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:kann|konnte|konnt|krieg\w*)<3>(?:nicht|nimmer|kaum)<2>(?:unterschreiben|schreiben|meinen namen schreiben)(?! (?:heute|gerade|grad)? ?(?:weil|bin|auto))<,8>(?:stift|hand|finger|rutscht|krakel\w*|buchstaben)|stift<3>(?:rutscht|fällt|entgleitet)<3>hand
         (?:greife?|greif)<3>daneben<,6>(?:tasse|glas|klinke|hand|löffel|becher)<4>(?:nicht|trifft)?|hand<2>(?:trifft|findet)<3>(?:tasse|glas|klinke|becher|knopf|löffel|mund) nicht
         (?:linker|rechter|linkes|rechtes|ein|linke|rechte)<1>(?:fuss|bein)<3>(?:schleift|schleifen|zieh ich nach|hinterher|nachziehen|bleibt hängen|schlurft)
-        (?:blind|nichts|nix|schwarz)<2>(?:auf|am|im|mit)<2>(?:einem|linken|rechten)<1>auge|(?:einem|linken|rechten|rechtes|linkes) auge<4>(?:blind|schwarz|nichts mehr|nix mehr|vorhang)|vorhang<4>auge\w*
+        (?:blind|nichts|nix|schwarz)<2>(?:auf|am|im|mit)<2>(?:einem|linken|rechten)<1>auge|(?:einem|linken|rechten|rechtes|linkes) auge<4>(?:blind|schwarz|nichts mehr|nix mehr|vorhang)|vorhang<2>(?:vor|überm|über)<3>auge(?= ?$| )
         (?:rede?|red|sprech\w*|kling\w*)<2>als (?:hätte?|wäre?)<4>(?:bier|schnaps|getrunken|betrunken|besoffen|promille|wein)
         """,
     ),
@@ -140,6 +140,20 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         "wanne bad salz pfund",
         sure=r"""
         (?:heissen? wanne|heisses? bad|salz ?bad)<,9>(?:für (?:ein|zwei|ein halbes) (?:pfund|kilo)|(?:pfund|kilo|gramm)<2>(?:runter|weniger|loszuwerden|zu verlieren))
+        """,
+    ),
+    *_table(
+        Symptom.FALL,
+        "stepper laufband crosstrainer",
+        sure=r"""
+        vom (?:stepper|laufband|crosstrainer|rudergerät)<2>(?:geflogen|gefallen|gestürzt|gerutscht|runtergeflogen)
+        """,
+    ),
+    *_table(
+        Symptom.LOW_MOOD,
+        "durchgeheul durchgewein geheult",
+        sure=r"""
+        durchgeheult|durchgeweint|(?:ganze|ganzen)<1>(?:training|tag|einheit|nacht|abend|weg)<2>(?:geheult|geweint)(?! vor (?:freude|lachen|glück))
         """,
     ),
     *_table(
