@@ -91,6 +91,7 @@ def units_of(profile: AthleteProfile) -> Answers:
 
 def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
     """What this athlete told last, for a figure to be held against before it is taken."""
+    yesterday = today - timedelta(days=1)
     earliest = today - timedelta(days=int(JUMP_LOOKS_BACK_DAYS.value))
     rows = [
         row
@@ -100,9 +101,10 @@ def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
     return {
         "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
         "weight_is_yesterdays": any(
-            row.weight_kg is not None and row.date == today - timedelta(days=1) for row in rows
+            row.weight_kg is not None and row.date == yesterday for row in rows
         ),
         "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
+        "water_before_l": next((row.water_l for row in rows if row.date == yesterday), None),
         "on_file_kg": profile.body_mass_kg,
         "height_cm": profile.height_cm,
     }
