@@ -120,7 +120,6 @@ def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers
         answers=answers, asked_at=turn.now, closed_at=turn.now,
     )  # fmt: skip
     turn.session.add(question)
-    turn.session.flush()
     finish(turn, person, question)
 
 

@@ -18,6 +18,7 @@ SHRUGS = Late(
     r"(?:bin (?:mir )?)?(?:noch |nicht ganz |nicht so |ganz )*nicht (?:ganz |so )?sicher|(?:hab |habe |echt )*kein(?:e|en)? (?:ahnung|plan|schimmer|idee)|"
     r"weiß (?:ich )?(?:ehrlich |grad |gerade |noch |es )*nicht(?: so genau| genau| mehr)?|weiss (?:ich )?nicht|"
     r"(?:ist )?schwer zu sagen|(?:kann|kanns|kann's) (?:ich )?nicht sagen|wer weiß|vielleicht|mal (?:sehen|schauen)|"
+    r"(?:so ,? ?)?(?:ich )?(?:hau|leg|lege) mich (?:jetzt |dann )?(?:hin|aufs ohr|schlafen)(?:,? (?:gute nacht|nacht|schlaf gut|bis morgen))?|"
     r"ich schau(?:e)? (?:mal )?nach|moment|sekunde)[ .!?…]*",
     re.IGNORECASE,
 )
@@ -37,6 +38,10 @@ _EVERYDAY = frozenset(
         "dont know",
         "i dont know",
         "dunno",
+        "i wont",
+        "i cant",
+        "i dont",
+        "i didnt",
         "hard to say",
         "cant say",
         "maybe",
@@ -321,11 +326,24 @@ _EVERYDAY = frozenset(
     ]
 )
 _MARKS = Late(r"[^\w ]+")
+#: "I think" alone sounds like the mind; beside the usual or a time of day it says nothing.
+_HEDGE = Late(
+    r"^(?:(?:i think|i guess|probably|ich glaube?|ich denke?|glaube? ich|wahrscheinlich) )+"
+    r"|(?: (?:i think|i guess|probably|glaube? ich|denke? ich|oder so|or so))+$"
+)
+_A_TIME = Late(
+    r"(?:(?:its|it is|im on|at|um|so|about|around|gegen|es ist|ist|halb|half|past|quarter|viertel|nach|vor|to) )*"
+    r"(?:\d{1,2}(?: ?\d\d)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|eins|zwei|drei|vier|"
+    r"fünf|sechs|sieben|acht|neun|zehn|elf|zwölf)(?: ?(?:am|pm|uhr|oclock))?(?: \d\d)?"
+)
 
 
 def says_nothing(sentence: str) -> bool:
     """Whether the whole sentence is one of these."""
     plain = " ".join(_MARKS.compiled.sub("", sentence.lower()).split())
+    hedged = _HEDGE.compiled.sub("", plain)
+    if hedged != plain and (hedged in _EVERYDAY or _A_TIME.fullmatch(hedged)):
+        return True
     if plain in _EVERYDAY or any(one.fullmatch(sentence) for one in (SHRUGS, _SUNG)):
         return True
     return is_of_the_day(sentence)
