@@ -97,8 +97,7 @@ def told_together(clauses: Sequence[str]) -> frozenset[Symptom]:
     """The warnings that clauses of plain words tell together, of which none is denied."""
     if not 1 < len(clauses) <= _MOST_CLAUSES:
         return frozenset()
+    text = " . ".join(clauses)  # no gap of a pattern reaches over the full stop
     return frozenset(
-        symptom
-        for symptom, one, other in _PAIRS
-        if any(map(one.search, clauses)) and any(map(other.search, clauses))
+        symptom for symptom, one, other in _PAIRS if one.search(text) and other.search(text)
     )

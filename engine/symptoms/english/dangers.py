@@ -159,4 +159,11 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         (?:don't|didn't|no longer|not|stopped)<1>feel(?:ing)?<1>(?:legs?|arms?|hands?|feet|foot|fingers|left side|right side)(?! (?:are|is|working|enough|growing|getting|during))
         """,
     ),
+    *table(
+        Symptom.FEVER,
+        "temperature",
+        sure=r"""
+        (?:has|have|had|got|with|running)<1>a<1>(?:bit of a )?temperature(?! (?:setting|sensor|controlled|problem in the oven))
+        """,
+    ),
 )

@@ -92,7 +92,7 @@ class Settings:
         if not subjects:
             return Polarity.YES
         writer = self.oneself.search(clause, subjects[-1], span[1])
-        if writer is not None and writer.start() < span[0]:
+        if writer is not None and writer.start() <= span[0]:
             return Polarity.YES
         if self.to_oneself.search(clause, *span):
             return Polarity.YES

@@ -151,9 +151,9 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LOW_MOOD,
-        "durchgeheul durchgewein geheult",
+        "durchgeheul durchgewein geheult mutlos",
         sure=r"""
-        durchgeheult|durchgeweint|(?:ganze|ganzen)<1>(?:training|tag|einheit|nacht|abend|weg)<2>(?:geheult|geweint)(?! vor (?:freude|lachen|glück))
+        durchgeheult|durchgeweint|(?:so|ganz|völlig|total|nur noch|bin|einfach)<1>mutlos|(?:ganze|ganzen)<1>(?:training|tag|einheit|nacht|abend|weg)<2>(?:geheult|geweint)(?! vor (?:freude|lachen|glück))
         """,
     ),
     *_table(
