@@ -15,7 +15,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
-from bot.core.topics import Topic
+from bot.core.topics import ON_TOPIC, Topic
 from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.people import Person
@@ -31,13 +31,7 @@ WRITTEN = "written"  # where a session remembers which rows were written in it
 ARRIVED = ("sending", "sent")
 
 
-_WAITING = select(OutboxRow).where(
-    OutboxRow.topic == bindparam("kind"),
-    OutboxRow.topic_about == bindparam("about"),
-    col(OutboxRow.topic_beside).is_not_distinct_from(bindparam("beside")),
-    col(OutboxRow.topic_day).is_not_distinct_from(bindparam("day")),
-    OutboxRow.status == "waiting",
-)
+_WAITING = select(OutboxRow).where(*ON_TOPIC, OutboxRow.status == "waiting")
 _SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
 

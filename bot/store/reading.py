@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from sqlalchemy import Table, event, inspect
+from sqlalchemy import Connection, Table, event, inspect
 from sqlalchemy.exc import MultipleResultsFound, NoResultFound
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
@@ -120,7 +120,7 @@ class ReadsPlainly(Session):
         if way is None:
             return super().exec(statement, params=params, **more)
         self.flush_for(way.tables)
-        found = super().connection().execute(way.statement, params or {}).all()
+        found = self.plain_connection().execute(way.statement, params or {}).all()
         made = (
             tuple(
                 row[begins] if shape is None else self._row(shape, row[begins:ends])
@@ -129,6 +129,10 @@ class ReadsPlainly(Session):
             for row in found
         )
         return Found(row[0] for row in made) if way.alone else Found(made)
+
+    def plain_connection(self) -> Connection:
+        """What the session's statements go through; whoever asks for `connection` goes past it."""
+        return Session.connection(self)
 
     def flush_for(self, tables: frozenset[str]) -> None:
         """Write what is pending, where a row of these tables is."""
