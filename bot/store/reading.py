@@ -10,7 +10,7 @@ compares the two ways.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 from weakref import WeakKeyDictionary
@@ -114,6 +114,7 @@ class ReadsPlainly(Session):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.rows: list[object] = []
+        self._through: tuple[object, Connection] | None = None
 
     def exec(self, statement: Any, *, params: Any = None, **more: Any) -> Any:
         way = None if more else way_of(statement)
@@ -132,19 +133,27 @@ class ReadsPlainly(Session):
 
     def plain_connection(self) -> Connection:
         """What the session's statements go through; whoever asks for `connection` goes past it."""
-        return Session.connection(self)
+        transaction = self.get_transaction()
+        if self._through is None or transaction is None or self._through[0] is not transaction:
+            connection = Session.connection(self)
+            self._through = (self.get_transaction(), connection)
+        return self._through[1]
 
-    def flush_for(self, tables: frozenset[str]) -> None:
+    def flush_for(self, tables: Container[str]) -> None:
         """Write what is pending, where a row of these tables is."""
         for states in (self._new, self.identity_map._modified, self._deleted):
-            if states and any(state.class_.__tablename__ in tables for state in states):
-                self.flush()
-                return
+            for state in states:
+                if state.class_.__tablename__ in tables:
+                    self.flush()
+                    return
 
-    def add(self, instance: Any, **more: Any) -> None:
+    def add(self, instance: Any, **_more: Any) -> None:
         """As ever; what is in the session already isn't looked at once more."""
-        if instance_state(instance).session_id != self.hash_key:
-            super().add(instance, **more)
+        state: InstanceState[Any] = instance_state(instance)
+        if state.session_id != self.hash_key:
+            self._save_or_update_impl(
+                state
+            )  # without a look for relations, of which there are none
 
     def _row(self, shape: Shape, values: Sequence[Any]) -> Any:
         """The row with these values: the one that the session has under its key, or a new one."""

@@ -88,7 +88,7 @@ def remembered(
     if not isinstance(session, RemembersReads):
         return read()
     if flushes:
-        session.flush_for(frozenset((str(table.__tablename__),)))
+        session.flush_for((str(table.__tablename__),))
     kept = session.answers.setdefault(table, {})
     if key not in kept:
         kept[key] = read()
