@@ -130,6 +130,37 @@ class Facts:
         return self.ahead_by > 0
 
     @property
+    def over_by(self) -> float:
+        """How much less a load over the usual one is worth (g/kg a day), with what the look says."""
+        past = self.load_counted - grading.OVER_FROM.value
+        if past <= 0:
+            return 0.0
+        look = grading.LATELY_COUNTS.value * self.short_lately
+        return round(max(grading.OVER_CUT.value * past - look, 0.0), 6)
+
+    @property
+    def under_by(self) -> float:
+        """How much more a load under the usual one is worth (g/kg a day), where nothing is against it."""
+        past = -self.load_counted - grading.UNDER_FROM.value
+        held_up = self.above_band or self.underdrunk or not (self.sharp and self.measured)
+        if past <= 0 or held_up or self.full_from < USUAL_LOOK.fullness_low:
+            return 0.0
+        look = grading.LATELY_COUNTS.value * self.short_lately
+        return round(max(grading.UNDER_RAISE.value * past + look, 0.0), 6)
+
+    @property
+    def much_to_come(self) -> bool:
+        """Not flat, with a load still to come that is well over the usual one."""
+        told = self.fullness is not None and not self.flat
+        return self.loading and self.days_out > 0 and told and self.over_by > 0
+
+    @property
+    def little_to_come(self) -> bool:
+        """No fuller than expected, with a load still to come that is well under the usual one."""
+        told = self.fullness is not None and self.fullness_short >= 0
+        return self.loading and self.days_out > 0 and told and self.under_by > 0
+
+    @property
     def full(self) -> bool:
         """Fullness at or over its expectation."""
         return self.fullness is not None and self.fullness_short <= 0
@@ -315,9 +346,14 @@ class Facts:
     def load_said(self) -> str:
         """A clause on a planned load that is over the usual one."""
         over = round(self.load_over_usual, 1)
-        return (
-            f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
-        )
+        return f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+
+    @property
+    def little_said(self) -> str:
+        """A clause on a planned load that is under the usual one."""
+        under = round(-self.load_over_usual, 1)
+        said = f"the planned load is {under:g} g/kg a day under the usual one"
+        return f", and {said}" if under > 0 else ""
 
     @property
     def waits_said(self) -> str:

@@ -23,8 +23,8 @@ from engine.values.observed import CoachLook
 #: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
 #: asks; what a trial has shown counts for more than a morning. 8: answers are held against those of
 #: a week that came in full, or flat or spilled over. 9: lines that soften on a load over the usual
-#: one earn a larger cut.
-TABLE = 9
+#: one earn a larger cut. 10: a first load well over or under the usual one is moved towards it.
+TABLE = 10
 
 
 def _less_if_ahead(facts: Facts) -> int:
@@ -282,6 +282,29 @@ RULES: tuple[Rule, ...] = (
             "the load to come{load_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, grading.GRADED),
+    ),
+    # A first load's distance from the usual one; where a week has shown its load, there is none.
+    Rule(
+        id="load-over-usual",
+        forecast=Forecast.DECIDES,
+        when=lambda f: f.much_to_come,
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness} ({expected_fullness} expected){load_said}, which is more than "
+            "most take up: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, grading.USUAL),
+    ),
+    Rule(
+        id="load-under-usual",
+        forecast=Forecast.DECIDES,
+        when=lambda f: f.little_to_come,
+        steps=always(1),
+        reason=(
+            "Fullness is {fullness} ({expected_fullness} expected), the lines are sharp ({sharpness})"
+            "{little_said}, and most take up more: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, grading.USUAL),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(
