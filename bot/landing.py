@@ -10,6 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from bot.checkin import typed
+from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
@@ -17,7 +18,8 @@ from bot.core.turn import ChatTurn
 from bot.decision import signoff_typed
 from bot.decision.care import care_for
 from bot.dialogue import answering, asking
-from bot.dialogue.requests import asks_for_food, requested
+from bot.dialogue.food_talk import asks_about_drink, asks_about_food
+from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
@@ -30,12 +32,18 @@ from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
 from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
+from bot.safety import watch as safety_watch
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week, target_in_force
 from bot.words.figures import volume
+from bot.words.symptoms import symptom_name
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.drink_questions import asks_about_amount
+from engine.written.putting_off import puts_off
+
+#: Whom a coach's words are for is answered in no more; what is longer are other words.
+MOST_OF_A_NAME = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,6 +170,8 @@ def _replied(it: Landing) -> bool:
     coach_id = replies.coach_answered(it.turn.session, it.person, it.turn.incoming)
     if coach_id is None or "athlete" not in it.house.roles:
         return False
+    if it.heard:  # the coach has these words with what is made of them
+        return True
     messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
 
@@ -265,20 +275,42 @@ def _go_on(it: Landing) -> None:
         told = _tell_coach(it, it.text, words.may_drink_told)
         _say_and_remind(it, f"{words.may_drink()} {told}")
         return
+    if _of_a_mild_doubt(it):
+        return
     sentence = _tell_coach(it, it.text)
-    if asks_for_food(it.text) and _has_a_day(it):
+    if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
+        say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
+        return
+    if asks_about_drink(it.text):
+        sentence = f"{sentence} {words.drink_hint()}"
+    if (asks_about_food(it.text) or asks_about_drink(it.text)) and _has_a_day(it):
         sentence = f"{sentence} {words.food_hint()}"
     if asks_about_amount(it.text) and (water := _water_of_today(it)):
         sentence = f"{words.water_hint(water)} {sentence}"
     _say_and_remind(it, sentence)
 
 
+def _of_a_mild_doubt(it: Landing) -> bool:
+    """What may mean a mild complaint: asked about where that would change the day, else brought to
+    the coach at once with what it may mean.
+    """
+    complaint = safety_watch.mild_doubt(it.text)
+    if complaint is None:
+        return False
+    if not safety_watch.asked_about_mild(it.turn, it.person, complaint, it.text):
+        told = _tell_coach(
+            it, it.text, lambda: words.may_mean(symptom_name(complaint)), at_once=True
+        )
+        _say_and_remind(it, f"{told} {words.if_it_troubles_you()}")
+    return True
+
+
 def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
     """Whether a text looks like an answer that went wrong. Beside a coach's words that wait to be sent
     anything but a bare word is meant for somebody, too.
     """
-    if latest.flow == PASS_ON.id and latest.step == SURE and not answering.is_bare(it.text):
-        return False
+    if latest.flow == PASS_ON.id and not answering.is_bare(it.text):
+        return latest.step != SURE and len(it.text.split()) <= MOST_OF_A_NAME
     return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
 
 
@@ -312,13 +344,15 @@ def _water_of_today(it: Landing) -> str:
     return volume(target.water_l, profile.volume_unit)
 
 
-def _tell_coach(it: Landing, said: str, instead: Callable[[], str] | None = None) -> str:
+def _tell_coach(
+    it: Landing, said: str, instead: Callable[[], str] | None = None, *, at_once: bool = False
+) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
     profile = profile_of(it.turn.session, it.person.id)
     assert profile is not None
     return passing_on.from_athlete(
         it.turn, it.person, profile, said.strip(),
-        message_id=it.turn.incoming.message_id, instead=instead,
+        message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
     )  # fmt: skip
 
 

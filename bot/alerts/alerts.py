@@ -22,7 +22,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.cases import words_told
 from bot.words.figures import capital
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_names
 from engine.decision.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
 from engine.safety.after_show import LOOKED_AT
@@ -361,7 +361,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
         with speaking_to(person):
             text = words.info(
                 name=name,
-                named=capital(", ".join(symptom_name(flag) for flag in told)),
+                named=capital(symptom_names(told)),
                 wrote=wrote,
                 told=advice(told),
                 when=moment_for(turn.session, person, profile, turn.now),

@@ -44,10 +44,11 @@ def tell(turn: Turn, coach: Person, athlete_id: int, text: str, *, at_once: bool
 
 
 def gather(
-    turn: Turn, coach: Person, athlete: Person, said: str, *, message_id: int | None = None
-) -> None:
+    turn: Turn, coach: Person, athlete: Person, said: str, *,
+    message_id: int | None = None, at_once: bool = False,
+) -> None:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. To be called in the coach's language.
+    button to reply. To be called in the coach's language. `at_once` as for `tell`.
     """
     assert coach.id is not None
     assert athlete.id is not None
@@ -55,7 +56,7 @@ def gather(
         coach_id=coach.id, athlete_id=athlete.id, at=turn.now, said=said, message_id=message_id,
         text=quoting.wrote(athlete.first_name, quoting.shown(said)),
     )  # fmt: skip
-    _tell_or_hold(turn, coach, note)
+    _tell_or_hold(turn, coach, note, at_once=at_once)
 
 
 def gathered_in(session: Session, outbox_id: int) -> list[CoachNote]:

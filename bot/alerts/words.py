@@ -111,7 +111,7 @@ def corrected(told: Mapping[str, Any], weight_unit: str, volume_unit: str) -> st
     what = "; ".join(moves) if moves else tr("the answers have changed")
     if told.get("holds"):
         return tr("Corrected since: {what}.", what=what)
-    return tr("Corrected since: {what}. So this no longer holds.", what=what)
+    return tr("Corrected since: {what}. So this no longer applies.", what=what)
 
 
 def _figure(key: str, value: float, weight_unit: str, volume_unit: str) -> str:
@@ -139,7 +139,7 @@ def _warning(name: str, flag: Finding) -> list[str]:
             "doctor.",
             name=name,
         ),
-        tr("Nothing is adjusted until the coach lifts the freeze."),
+        tr("Nothing is adjusted until the freeze is lifted."),
     ]
 
 
@@ -162,7 +162,7 @@ def _self_harm(name: str) -> list[str]:
             "4. Otherwise stay in touch until a doctor or a crisis line has taken over.",
             name=name,
         ),
-        tr("Nothing is adjusted until the coach lifts the freeze."),
+        tr("Nothing is adjusted until the freeze is lifted."),
     ]
 
 

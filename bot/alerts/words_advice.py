@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.alerts.words_athlete import if_worse
 from bot.words.languages import Sentence, mark, tr
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_names
 
 #: What to do now, by complaint; the graver come first, and two of them are told at most.
 ADVICE = {
@@ -86,7 +86,7 @@ def advice(symptoms: Sequence[str]) -> str:
 
 def told(symptoms: Sequence[str], coach: str) -> str:
     """To the athlete: that the coach knows, and what to do. `coach` is "" for who coaches themself."""
-    named = ", ".join(symptom_name(symptom) for symptom in symptoms)
+    named = symptom_names(symptoms)
     first = (
         tr("I've told {coach}: {named}.", coach=coach, named=named)
         if coach

@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import coach_figures as figures
 from bot.words.languages import mark, tr
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_name, symptom_names
 from engine.evidence import safety as evidence
 from engine.evidence.after import AFTER_RISE
 from engine.evidence.source import Number
@@ -66,7 +66,7 @@ class _Facts:
 
 
 def _symptom(symptom: Symptom, told: _Facts) -> str:
-    named = ", ".join(symptom_name(found) for found in (symptom, *told.facts.get("_with", ())))
+    named = symptom_names((symptom, *told.facts.get("_with", ())))
     return told.with_words(tr("Reported: {symptom}.", symptom=named))
 
 
@@ -103,7 +103,7 @@ def _doubt(told: _Facts) -> str:
             tr("{name} says they feel unwell, and I've asked what it is.", name=told.name)
         )
     if about:
-        meant = ", ".join(symptom_name(symptom) for symptom in about.split(", "))
+        meant = symptom_names(about.split(", "))
         asked = (
             tr("I asked whether that means {meant}, and have no answer yet.", meant=meant)
             if state == "silent"
@@ -142,7 +142,7 @@ def _low_sodium(told: _Facts) -> str:
     if told.facts.get("words"):
         parts.append(told.wrote())
     elif told.facts.get("signs"):
-        signs = ", ".join(symptom_name(sign) for sign in str(told.facts["signs"]).split(", "))
+        signs = symptom_names(str(told.facts["signs"]).split(", "))
         parts.append(tr("Reported: {signs}.", signs=signs))
     parts.append(
         tr(
@@ -165,7 +165,7 @@ def _complaints(told: _Facts) -> str:
     """Ticked complaints by their names, written ones in the athlete's words."""
     if told.facts.get("words"):
         return told.quote()
-    return ", ".join(symptom_name(s) for s in str(told.facts.get("symptoms", "")).split(", "))
+    return symptom_names(str(told.facts.get("symptoms", "")).split(", "))
 
 
 def _threshold(number: Number) -> str:

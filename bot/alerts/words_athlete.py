@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words.languages import Sentence, mark, tr
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_name, symptom_names
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.
 SYMPTOM_BUTTONS = {
@@ -53,7 +53,7 @@ def emergency(symptoms: Sequence[str], coach: str, helpline: str = "") -> str:
 
 
 def _stop(symptoms: Sequence[str]) -> str:
-    named = ", ".join(symptom_name(s) for s in symptoms)
+    named = symptom_names(symptoms)
     sentences = tr(
         "Stop. You reported: {named}.\n\n"
         "This can be dangerous, and it does not wait:\n"
@@ -107,7 +107,7 @@ def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
 
 def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -> str:
     """Something else was told while a warning is open: its advice holds, and is not shouted again."""
-    named = ", ".join(symptom_name(s) for s in symptoms)
+    named = symptom_names(symptoms)
     until = (
         tr("until you have lifted the freeze")
         if self_coached
@@ -118,7 +118,7 @@ def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -
             "Nothing in your plan is adjusted {until}. You need not be alone with it.", until=until
         )
     return tr(
-        "The warning of today still holds ({named}): no training, no cardio, nothing adjusted "
+        "Today's warning still stands ({named}): no training, no cardio, nothing adjusted "
         "{until}. If it is still going on: your local emergency number.",
         named=named,
         until=until,

@@ -88,7 +88,7 @@ ask_note = Sentence("Anything to add? Write it, or skip.").for_any
 change_which = Sentence("Which answer shall we change?")
 re_decided = Sentence("Updated with your new answers:")
 no_longer_a_check_in = Sentence(
-    "I could not read the edited message as a check-in, so what it said before still holds. "
+    "I could not read the edited message as a check-in, so what it said before still counts. "
     "To change an answer, edit it again or use the button under the day's targets."
 )
 
@@ -130,7 +130,9 @@ TRAINED = {
 #: Words that say the same when they are typed to that question, with commas between them.
 TRAINED_SAID = {
     TrainingDone.AS_PLANNED: mark("as planned, yes, done, all done, y, yep, yeah, all of it"),
-    TrainingDone.LESS: mark("less, did less, a bit less, half, shorter, not all"),
+    TrainingDone.LESS: mark(
+        "less, did less, a bit less, half, only half, just half, half of it, did half, shorter, not all"
+    ),
     TrainingDone.MORE: mark("more, did more, a bit more, longer, extra"),
     TrainingDone.NONE: mark("none, no, did none, nothing, not at all, skipped it, missed it"),
 }

@@ -89,7 +89,7 @@ def _far(doubt: Answers, answers: Answers) -> str:
         before = figures.weight(facts["before"], answers["_weight_unit"])
         insists = any(option.get(key) == facts["value"] for option in doubt["options"])
         if insists:
-            return tr("{given} is far from the {before} I have of you.", given=given, before=before)
+            return tr("{given} is far from your {before}.", given=given, before=before)
         return tr("{given} can't be right: you were {before}.", given=given, before=before)
     if key == "water_l":
         return tr(

@@ -164,13 +164,13 @@ def _forecast(found: r.Numbers) -> str:
         return ""
     lines = [
         tr(
-            "- full said {said} %: came {share}",
+            "- full forecast at {said} %: it came in {share}",
             said=figures.number(100 * band.said), share=share(band.came),
         )
         for band in found.bands
     ]  # fmt: skip
     tail = tr(
-        "Error {brier} (0 is perfect, {blind} is what a third each would score).",
+        "Error {brier} (0 is perfect, {blind} is what guessing would score).",
         brier=figures.number(found.brier, 2), blind=figures.number(2 / 3, 2),
     )  # fmt: skip
     return "\n".join([tr("The last forecast before each event:"), *lines, tail])
@@ -199,7 +199,7 @@ def status(status: str) -> str:
 
 
 def said_full(band: r.Band) -> str:
-    return tr("full said {said} %", said=figures.number(100 * band.said))
+    return tr("full forecast at {said} %", said=figures.number(100 * band.said))
 
 
 # The picture

@@ -63,3 +63,4 @@ class Incoming:
     media: Media | None = None
     reply_to: int | None = None
     quoted: str = ""
+    initial: str = ""  # of the family name, where Telegram gives one

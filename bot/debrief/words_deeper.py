@@ -188,7 +188,7 @@ def kept_lines(days: Sequence[DayBehind], placing: str, note: str) -> str:
     if slept:
         lines.append(
             tr(
-                "Sleep: {mean} h on average, {least} h at the least.",
+                "Sleep: {mean} h on average, {least} h in the shortest night.",
                 mean=figures.number(sum(slept) / len(slept), 1),
                 least=figures.number(min(slept), 1),
             )
@@ -268,8 +268,8 @@ ADVICE = {
         "they did here is not known."
     ),
     "load-moved": mark(
-        "Start the plan nearer to {set_g} g: check-ins moved the load there from {planned_g} g. "
-        "They answered this week's mornings; the next ones may differ."
+        "Start the plan nearer to {set_g} g: this week's check-ins took the load there from "
+        "{planned_g} g. Next time may differ."
     ),
     "rule-helped": mark(
         "Let the check-ins move the days as they did: {change} g {when} probably helped ({share} in "

@@ -60,12 +60,22 @@ def answered(
         if number and (
             turn.now - question.asked_at > LISTENS_FOR
             or takes_anything(question, flows, turn.context)
+            or _put_again_since(question, asked, turn.incoming.text, flows)
         ):
             continue
         taken = _take(turn, person, question, flows)
         if taken is not None:
             return taken
     return None
+
+
+def _put_again_since(
+    question: OpenQuestion, asked: Sequence[OpenQuestion], text: str, flows: asking.Flows
+) -> bool:
+    """Whether a newer question of the same kind waits, so that a yes would be meant for that one."""
+    newer = asked[[one.id for one in asked].index(question.id) + 1 :]
+    again = any(one.flow == question.flow and one.closed_at is None for one in newer)
+    return again and not asking.is_button(question, flows, text)
 
 
 def answered_in_part(

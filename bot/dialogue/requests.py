@@ -90,22 +90,23 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "pause": (r"pause(?: (?:me|the check-?ins?|the questions))?", r"(?:please )?stop asking(?: me)?", r"(?:check-?ins?|fragen) pausieren", r"pausieren"),
     "roster": (
         r"(?:show me )?(?:my|all|the) athletes", r"(?:the |my )?roster", r"(?:meine|alle) (?:athleten|athletinnen|leute)", r"übersicht",
-        r"how is everybody", r"how are they(?: all)?(?: doing)?", r"wie geht es allen", r"who (?:needs me|has not checked in)",
+        r"how (?:is everybody|are (?:they(?: all)?|my athletes|all of them))(?: doing)?(?: today)?", r"wie geht(?: e)?'?s allen(?: heute)?",
+        r"(?:is )?(?:who|anybody|anyone|how many)(?:'s| is| are)? (?:of them )?(?:is |are )?(?:flat|full|heavy|light|spilled(?: over)?|soft|sharp|loading|missing|late|unwell|dizzy|sick|off|on plan|frozen|paused)(?: (?:today|this morning|now|so far))?",
+        r"who (?:needs me|needs something|is next|is left|(?:has not|hasn'?t|have not|haven'?t|has|did not|didn'?t|is yet to|still has to) (?:checked|check) in)(?: (?:yet|today|this morning|already|so far))?",
+        r"(?:wer|jemand|wie viele)(?: von ihnen)? (?:ist|sind)(?: (?:heute|heute früh|gerade|jetzt|schon))? (?:flach|voll|schwer|leicht|überladen|weich|definiert|krank|nach plan|eingefroren|im plan)(?: (?:heute|gerade|jetzt))?",
+        r"(?:wer|wie viele) (?:lädt|laden|fehlt|fehlen)(?: (?:heute|noch|gerade|jetzt))*", r"wer braucht (?:mich|was|etwas)(?: heute)?",
+        r"wer hat (?:(?:heute|schon|noch|noch nicht|heute noch) )*(?:keinen |einen |den |nicht )?(?:check-?in(?: gemacht)?|eingecheckt)",
     ),
-    "alerts": (r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)"),
+    "alerts": (
+        r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)", r"what(?:'s| is) (?:still )?open", r"was ist (?:noch )?offen",
+        r"(?:who|has anybody|has anyone) (?:has )?acknowledged(?: (?:it|that|this|the alert))?", r"(?:wer|hat jemand) (?:hat )?(?:(?:es|das|die meldung) )?(?:schon )?bestätigt",
+    ),
 }  # fmt: skip
 
 _COURTESY = Late(
     r"^(?:(?:hi|hello|hey|hallo|guten morgen|good morning|morning|moin|ok|okay|so|and|und|also|bitte|please|sorry|"
     r"entschuldigung|coach|quick question|kurze frage|can you tell me|could you tell me|tell me|sag mir|sag mal)\b[\s,:!.-]*)+"
     r"|[\s,]*(?:please|bitte|thanks|thank you|thx|danke|again|nochmal|noch mal|then|denn|eigentlich|genau|exactly|coach)$",
-    re.IGNORECASE,
-)
-_ASKS_FOR_FOOD = Late(
-    r"\b(?:can|may|could|should|am i allowed to) (?:i|we)?\s*(?:still |also )?(?:eat|have|drink|swap|replace|add)\b"
-    r"|\b(?:is|are) .{2,40} (?:ok|okay|allowed|fine)\b.*\?"
-    r"|\b(?:darf|kann|soll|könnte) ich .{0,60}\b(?:essen|trinken|tauschen|ersetzen|nehmen|haben)\b"
-    r"|\b(?:ist|sind) .{2,40} (?:ok|okay|erlaubt|in ordnung)\b.*\?",
     re.IGNORECASE,
 )
 _COMPILED = {
@@ -122,8 +123,3 @@ def requested(text: str) -> str | None:
             if candidate and pattern.fullmatch(candidate):
                 return name
     return about_targets(text)
-
-
-def asks_for_food(text: str) -> bool:
-    """Whether somebody asks if they may eat or drink something."""
-    return _ASKS_FOR_FOOD.search(text) is not None

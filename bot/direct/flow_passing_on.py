@@ -21,7 +21,7 @@ def _read_sure(text: str, answers: Answers) -> str:
     word = text.strip().lower()
     if said(text, YES) or said(text, words.SENDS) or word == SEND:
         return SEND
-    if said(text, NO) or word == LEAVE:
+    if said(text, NO) or said(text, words.LEAVES) or word == LEAVE:
         return LEAVE
     if word == OTHER:
         return OTHER
@@ -39,6 +39,8 @@ def _read_to(text: str, answers: Answers) -> str:
     for number, name in answers["_athletes"]:
         if plain in (str(number), name.casefold()):
             return str(number)
+    if said(text, NO) or said(text, words.LEAVES) or plain == LEAVE:
+        return LEAVE
     raise InvalidAnswer(words.not_a_name())
 
 

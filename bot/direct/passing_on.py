@@ -45,10 +45,12 @@ def from_athlete(
     *,
     message_id: int | None = None,
     instead: Callable[[], str] | None = None,
+    at_once: bool = False,
 ) -> str:
     """Bring an athlete's words to those who coach them; returns what to tell the athlete.
 
-    `instead` is what the coaches read for what is no words (a voice message), behind those there are.
+    `instead` is what the coaches read behind the words, or for what is none (a voice message).
+    `at_once` brings it in quiet hours too, without a sound.
     """
     if profile.status not in LIVE:
         return words.nobody_reads()
@@ -61,7 +63,7 @@ def from_athlete(
     for coach in coaches:
         with speaking_to(coach):
             text = " ".join(part for part in (said, instead() if instead else "") if part)
-            notes.gather(turn, coach, athlete, text, message_id=message_id)
+            notes.gather(turn, coach, athlete, text, message_id=message_id, at_once=at_once)
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],
@@ -166,7 +168,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The tap under a coach's words: whom they are for."""
     answers = question.answers
     to = answers.get("to") or answers.get("_to")
-    if answers.get("sure") == LEAVE or (answers.get("sure") == OTHER and not answers.get("to")):
+    if LEAVE in (answers.get("sure"), answers.get("to")) or (
+        answers.get("sure") == OTHER and not answers.get("to")
+    ):
         say_to(turn, coach, words.not_sent())
         return
     own = profile_of(turn.session, coach.id)
@@ -268,11 +272,26 @@ def _named(
         if found:
             longest = max(end for _, end in found)
             rest = begin[longest:].strip()
-            return [one for one, end in found if end == longest], rest or said
+            named = [one for one, end in found if end == longest]
+            return _and_those_alike(session, coached, named), _told(begin is not said, rest) or said
     anywhere = [
         one for one in coached if re.search(rf"(?<!\w){re.escape(_name(session, one))}(?!\w)", said)
     ]
     return anywhere, said
+
+
+def _and_those_alike(
+    session: Session, coached: Sequence[AthleteProfile], named: list[AthleteProfile]
+) -> list[AthleteProfile]:
+    """With those who are called alike but for what tells them apart: "Mira" may be "Mira K."."""
+    begins = tuple(f"{_plain(_name(session, one))} " for one in named)
+    alike = [one for one in coached if _plain(_name(session, one)).startswith(begins)]
+    return [*named, *(one for one in alike if one not in named)]
+
+
+def _told(asked_to: bool, rest: str) -> str:
+    """What is left of "tell Mira to rest": to be read by Mira."""
+    return re.sub(r"^to\s+(?=\S)", "", rest, flags=re.I) if asked_to else rest
 
 
 def _name(session: Session, profile: AthleteProfile) -> str:

@@ -11,6 +11,10 @@ from bot.words.quoting import shown
 from engine.written.late import Late
 
 #: What a coach types to the question whether to send their words.
+LEAVES = mark(
+    "leave it, don't send, don't send it, do not send, not now, cancel, forget it, never mind, "
+    "nevermind, delete, delete it, delete that, nobody, no one, none"
+)
 SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do")
 
 # To the athlete
@@ -33,6 +37,8 @@ may_drink = Sentence(
     "thirst asks for."
 )
 food_hint = Sentence("/food shows what fits your targets today.")
+drink_hint = Sentence("Plain water when you're thirsty is always fine meanwhile.")
+when_you_can = Sentence("Send the answers when you can.")
 
 
 def water_hint(water: str) -> str:
@@ -43,6 +49,7 @@ def water_hint(water: str) -> str:
     )
 
 
+if_it_troubles_you = Sentence("If something hurts or feels wrong, write me that.")
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
     "local emergency number."
@@ -138,6 +145,11 @@ def cannot_read(media: Media) -> str:
 def sent_in_place(media: Media) -> str:
     """What the coach reads where a sentence would stand."""
     return tr(_SENT[media])
+
+
+def may_mean(complaint: str) -> str:
+    """Behind words that may tell of a mild complaint."""
+    return tr("(This may mean {complaint}; I haven't asked.)", complaint=complaint)
 
 
 may_drink_told = Sentence("(I answered that drinking when thirsty is always fine.)")

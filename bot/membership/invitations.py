@@ -34,6 +34,7 @@ from bot.people.people import (
     person_in_chat,
     profile_of,
     record,
+    tell_apart,
 )
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -235,8 +236,9 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
     _tell(turn, person, words.coach_changed(_called(coach, person)))
+    shared = tell_apart(turn.session, person, id_of(coach))
     if coach.id != person.id:
-        say_to(turn, coach, partial(words.took_over, person.first_name))
+        say_to(turn, coach, partial(words.took_over, person.first_name, shared))
     if old.id != person.id:
         say_to(turn, old, partial(words.left_you, person.first_name))
 
@@ -302,9 +304,11 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
     profile = profile_of(turn.session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
         _use(turn, invite, person)
+        initial = turn.incoming.initial if isinstance(turn, ChatTurn) else ""
+        shared = tell_apart(turn.session, person, id_of(coach), initial=initial)
         onboarding.begin(turn, person, id_of(coach))
         if coach.id != person.id:
-            say_to(turn, coach, partial(words.athlete_joined, person.first_name))
+            say_to(turn, coach, partial(words.athlete_joined, person.first_name, shared))
         return
     if profile.status == AthleteStatus.ENDED:
         _use(turn, invite, person)

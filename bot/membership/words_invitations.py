@@ -9,7 +9,7 @@ contact_menu = Sentence("Second contact: told when you don't answer an alert")
 selfcoach_menu = Sentence("Be your own athlete")
 
 too_many_codes = Sentence(
-    "That were many codes that do not work. Ask for a new invitation, and try in an hour."
+    "Those were many codes that don't work. Ask for a new invitation, and try in an hour."
 )
 no_longer_a_coach = Sentence(
     "Whoever runs this bot has ended your role as a coach here. You have no athletes in it, and "
@@ -181,10 +181,19 @@ def athlete_is_no_contact(coach: str) -> str:
     )
 
 
-def athlete_joined(name: str) -> str:
-    return tr(
+def athlete_joined(name: str, shared: str = "") -> str:
+    said = tr(
         "{name} has taken your invitation and is answering the first questions. I'll "
         "show you the answers when they are done.",
+        name=name,
+    )
+    return f"{said} {told_apart(name, shared)}" if shared else said
+
+
+def told_apart(name: str, shared: str) -> str:
+    return tr(
+        "You already coach somebody called {shared}, so I call this athlete {name}.",
+        shared=shared,
         name=name,
     )
 
@@ -243,11 +252,12 @@ def coach_changed(new: str) -> str:
     return tr("Done: {new} coaches you from now on.", new=new)
 
 
-def took_over(name: str) -> str:
-    return tr(
+def took_over(name: str, shared: str = "") -> str:
+    said = tr(
         "{name} is now your athlete, with event, plan and limits. See them in /roster.",
         name=name,
     )
+    return f"{said} {told_apart(name, shared)}" if shared else said
 
 
 def left_you(name: str) -> str:

@@ -13,6 +13,7 @@ import tempfile
 import zipfile
 import zlib
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path, PurePosixPath
@@ -108,8 +109,10 @@ def fill(engine: Engine, revision: str, lines: Any, expected: dict[str, int]) ->
     upgrade_to(engine, "head")
 
 
-def _writing(engine: Engine) -> Any:
-    return engine.execution_options(begin_immediate=True).begin()
+@contextmanager
+def _writing(engine: Engine) -> Iterator[Connection]:
+    with engine.connect().execution_options(begin_immediate=True) as connection, connection.begin():
+        yield connection
 
 
 def _is_empty(engine: Engine) -> bool:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from contextlib import AbstractContextManager
 from datetime import date
+from itertools import chain, count
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -26,6 +28,7 @@ from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
 
 PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
+_APART = re.compile(r"[^\W\d_]\.|\d+")  # behind a name that two athletes of one coach have
 
 
 _OTHER = aliased(Person)
@@ -85,7 +88,7 @@ def touch_person(turn: ChatTurn) -> Person | None:
     if person is not None:
         now = {
             "chat_id": turn.incoming.chat_id,
-            "first_name": turn.incoming.first_name or person.first_name,
+            "first_name": _name_now(turn.incoming.first_name, person.first_name),
             "language": turn.incoming.language or person.language,
             "reachable": person.reachable or turn.incoming.kind is not Kind.BLOCKED,
         }
@@ -110,6 +113,36 @@ def get_or_create_person(turn: ChatTurn) -> Person:
     turn.session.add(person)
     turn.session.flush()
     return person
+
+
+def _name_now(sent: str, kept: str) -> str:
+    """The name as Telegram has it now, with what tells it apart from another's kept behind it."""
+    if not sent or (kept.startswith(f"{sent} ") and _APART.fullmatch(kept[len(sent) + 1 :])):
+        return kept
+    return sent
+
+
+def tell_apart(session: Session, person: Person, coach_id: int, *, initial: str = "") -> str:
+    """Give somebody whose name another of this coach's athletes has a name of their own, with the
+    first letter of their family name or a number behind it; returns the name they share, "" where
+    nobody has it.
+    """
+    others = select(Person.first_name).where(
+        Person.id == AthleteProfile.person_id,
+        AthleteProfile.coach_id == coach_id,
+        Person.id != person.id,
+    )
+    taken = {name.casefold() for name in session.exec(others)}
+    shared = person.first_name
+    if shared.casefold() not in taken:
+        return ""
+    letter = [f"{shared} {initial}."] if initial.isalpha() else []
+    numbered = (f"{shared} {number}" for number in count(2))
+    person.first_name = next(
+        name for name in chain(letter, numbered) if name.casefold() not in taken
+    )
+    session.add(person)
+    return shared
 
 
 def language_of(person: Person) -> str:

@@ -28,7 +28,7 @@ LIMITS = {**LIMIT_WORDS, "apply_without_asking_g": mark("auto-approval limit")}
 
 
 button = Sentence("What if")
-ask_more_button = Sentence("Ask something else of this week")
+ask_more_button = Sentence("Ask something else about this week")
 cannot_be = Sentence(
     "That limit can't be: it is past the safety bound, or doesn't fit the other limits of that "
     "week. Nothing was changed; try another figure."
@@ -42,7 +42,7 @@ def no_week_yet(name: str) -> str:
 
 def ask(name: str, kind: str, day: date) -> str:
     return tr(
-        "{name}, {kind} on {day}: what if something had been otherwise? The week is decided again from "
+        "{name}, {kind} on {day}: what if something had been different? The week is decided again from "
         "what was answered then.",
         name=name, kind=event_name(kind), day=day_and_year(day),
     )  # fmt: skip
@@ -143,7 +143,7 @@ def estimate(
 
 def not_known(name: str) -> str:
     return tr(
-        "What {name}'s body would have answered to other figures nobody knows: each morning is decided "
-        "with the answers that were given.",
+        "Nobody knows what {name}'s body would have answered to other figures: each morning is "
+        "decided with the answers that were given.",
         name=name,
     )

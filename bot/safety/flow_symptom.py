@@ -18,7 +18,8 @@ SKIP = "skip"
 # What is typed in place of the buttons.
 FINE_WORDS = mark(
     "i'm fine, im fine, i am fine, fine, all fine, all good, i'm ok, im ok, i'm okay, ok, okay, "
-    "good, no, nope, nothing, no nothing, nothing is wrong, just joking, joking, false alarm"
+    "good, no, nope, nothing, no nothing, nothing is wrong, none of that, none of these, nothing like "
+    "that, no i'm fine, no im fine, no all good, just joking, joking, false alarm"
 )
 UNWELL_WORDS = mark(
     "i feel unwell, unwell, not well, not good, i feel bad, bad, i feel sick, i'm not fine, "

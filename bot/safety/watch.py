@@ -32,7 +32,7 @@ from bot.safety.reports import Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
-from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
+from engine.safety import LOW_SODIUM_SIGNS, Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
 from engine.values.checkin import CheckIn
@@ -40,7 +40,12 @@ from engine.values.checkin import CheckIn
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
 LONGEST_QUOTE = 200
+#: Mild ones that change how much is drunk, or come before a faint: in doubt they are asked about.
+ASKED_ALTHOUGH_MILD = frozenset[Symptom]().union(*LOW_SODIUM_SIGNS, {Symptom.DIZZY})
 WHOLLY_READ = 3  # words: beside a complaint that is sure, so few say nothing else
+
+
+_MAY_BE_ASKED = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
 
 def screen(turn: ChatTurn, person: Person) -> bool:
@@ -65,6 +70,25 @@ def screen(turn: ChatTurn, person: Person) -> bool:
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
         return False  # likewise
     return _ask_about(turn, person, profile, found, turn.incoming.text) or bool(told)
+
+
+def mild_doubt(text: str) -> Symptom | None:
+    """The mild complaint that a text may mean, the gravest where it may mean several."""
+    doubtful = [hit.symptom for hit in screen_text(text).doubtful]
+    mild = [symptom for symptom in doubtful if symptom.level is Level.ADVISORY]
+    return min(
+        mild, default=None,
+        key=lambda one: (one not in ASKED_ALTHOUGH_MILD, list(Symptom).index(one)),
+    )  # fmt: skip
+
+
+def asked_about_mild(turn: Turn, person: Person, symptom: Symptom, text: str) -> bool:
+    """Ask whether that is meant, where it would change the day; whether it was asked."""
+    profile = profile_of(turn.session, person.id)
+    if symptom not in ASKED_ALTHOUGH_MILD or profile is None or profile.status not in _MAY_BE_ASKED:
+        return False
+    _ask_to_be_sure(turn, person, profile, Hit(symptom, False, text), text)
+    return True
 
 
 def _asked_last(session: Session, person: Person) -> OpenQuestion | None:

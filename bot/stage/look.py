@@ -111,9 +111,9 @@ def top_up(
         grams=question.answers["_coach_said"],
     )  # fmt: skip
     answer(turn)
-    rewrite(turn, words.top_up_told())
-    _settle_others(turn, coach, profile, question)
     athlete = get_person(turn.session, profile.person_id)
+    rewrite(turn, words.top_up_told(athlete.first_name, question.answers["_coach_said"]))
+    _settle_others(turn, coach, profile, question)
     say_to(
         turn,
         athlete,

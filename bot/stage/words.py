@@ -176,9 +176,8 @@ def coach_told_cancelled(name: str) -> str:
 
 ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
 ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
-ask_gut = Sentence("And the gut?")
+ask_gut = Sentence("How is your stomach?")
 no_top_up_button = Sentence("No top-up")
-top_up_told = Sentence("I've told them.")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
 
 
@@ -203,7 +202,7 @@ def look_result(rule: str, grams: float) -> str:
 
 def look_waits(coach: str) -> str:
     return tr(
-        "I've asked {coach} about a small top-up. Without word from them, leave it.", coach=coach
+        "I've asked {coach} about a small top-up. Until {coach} answers, leave it.", coach=coach
     )
 
 
@@ -220,10 +219,18 @@ def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) ->
 
 def coach_asked(grams: float) -> str:
     return tr(
-        "The rules would top up {grams} g of quick carbs, which is more than you let go "
-        "out without asking. Shall they?",
+        "The rules would top up {grams} g of quick carbs, which is more than you auto-approve. "
+        "Approve it?",
         grams=figures.plain(grams),
     )
+
+
+def top_up_told(name: str, grams: float) -> str:
+    if grams:
+        return tr(
+            "I've told {name}: {grams} g of quick carbs.", name=name, grams=figures.plain(grams)
+        )
+    return tr("I've told {name}: no top-up.", name=name)
 
 
 def top_up_button(grams: float) -> str:

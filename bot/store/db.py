@@ -19,15 +19,18 @@ import threading
 import time
 import weakref
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, TypeVar
 
 import structlog
 from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy.dialects import registry
+from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
+from sqlalchemy.pool import PoolProxiedConnection
 from sqlmodel import Session
 
 from bot.store import traces
@@ -97,14 +100,13 @@ def make_engine(url: str) -> Engine:
     file = Path(address.database).expanduser()
     _make_private(file)
     engine = create_engine(
-        address.set(database=str(file)),
+        address.set(drivername=_AS_TOLD, database=str(file)),
         hide_parameters=True,
         json_serializer=to_text,
         json_deserializer=from_text,
         connect_args={"timeout": BUSY_TIMEOUT_S, "check_same_thread": False},
     )
     event.listen(engine, "connect", _set_up_sqlite)
-    event.listen(engine, "begin", _begin_sqlite)
     _writing[engine.pool] = threading.RLock()
     return engine
 
@@ -257,7 +259,7 @@ def _most_attempts(error: DBAPIError) -> int:
 
 
 def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:
-    connection.isolation_level = None  # the driver begins nothing by itself; _begin_sqlite does
+    connection.isolation_level = None  # the driver begins nothing by itself; _BeginsAsTold does
     for pragma in (
         "journal_mode = WAL",
         "synchronous = FULL",
@@ -268,6 +270,26 @@ def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:
         connection.execute(f"PRAGMA {pragma}").close()
 
 
-def _begin_sqlite(connection: Connection) -> None:
-    immediate = connection.get_execution_options().get("begin_immediate", False)
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
+class _BeginsAsTold(SQLiteDialect_pysqlite):
+    """Begins a transaction in so many words, with the lock on the file at once where it will write
+    (`execution_options(begin_immediate=True)` on a connection, for the transaction it begins next).
+
+    A listener for "begin" would do the same, and have every statement of the engine look for listeners.
+    """
+
+    supports_statement_cache = True
+
+    def set_connection_execution_options(
+        self, connection: Connection, opts: Mapping[str, Any]
+    ) -> None:
+        super().set_connection_execution_options(connection, opts)
+        if opts.get("begin_immediate"):
+            connection.info["begin_immediate"] = True
+
+    def do_begin(self, dbapi_connection: PoolProxiedConnection) -> None:
+        immediate = dbapi_connection.info.pop("begin_immediate", False)
+        dbapi_connection.cursor().execute("BEGIN IMMEDIATE" if immediate else "BEGIN")
+
+
+_AS_TOLD = "sqlite+as_told"
+registry.register(_AS_TOLD.replace("+", "."), __name__, _BeginsAsTold.__name__)

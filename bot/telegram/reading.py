@@ -176,6 +176,7 @@ def _incoming(
         private=source.chat.type == "private",
         user_id=user.id,
         first_name=_clean(user.first_name),
+        initial=_clean(user.last_name or "").strip()[:1].upper(),
         language=user.language_code,
         kind=kind,
         text=_clean(text),

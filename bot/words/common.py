@@ -171,8 +171,9 @@ def not_active(status: str, *, self_coached: bool = False) -> str:
         ),
         "ended": (
             tr(
-                "Nobody coaches you here now, so I ask nothing in the mornings. What you told and what "
-                "was decided is yours: /past, /why. A coach's invitation takes it up again."
+                "Nobody coaches you here now, so I ask nothing in the mornings. What you told me "
+                "and what was decided is yours: /past, /why. To start again, take a coach's "
+                "invitation."
             )
         ),
         "declined": tr("Nothing is open for you here. Your coach can send a new invitation."),

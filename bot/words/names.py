@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from bot.words.languages import mark, tr
+from bot.words.sources import SENTENCES
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
@@ -63,7 +64,7 @@ SHAPES = (
 CONDITIONS = {
     1: mark("soft: no lines at rest"),
     2: mark("fit: upper abs show, the rest is soft"),
-    3: mark("lean: abs clear, legs and lower back still hold"),
+    3: mark("lean: abs clear, legs and lower back not yet"),
     4: mark("very lean: separation all over, lower back and hips tight"),
     5: mark("stage lean: fine lines everywhere, nothing left to lose"),
 }
@@ -120,24 +121,6 @@ def shape_words(said: str) -> str:
     return tr(said) if said in SHAPES else said
 
 
-#: Sources that are no publication but a sentence of ours; what was published is cited as it stands.
-OWN_SOURCES = (
-    mark("This project's own, cautious choice"),
-    mark("Common practice among physique coaches; no study of it was found"),
-    mark("An answer in the health questions needs a doctor's clearance before any peak week"),
-    mark("an injury needs a doctor first"),
-    mark(
-        "Common practice: a peak week is worth a per cent or two, and only to somebody already "
-        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % "
-        "more muscle thickness than usual in very lean men"
-    ),
-    mark(
-        "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "
-        "week as a trial two to eight weeks before; one earlier outcome says more than any table"
-    ),
-)
-
-
 _HOW_SEEN = re.compile(
     r" \(from memory\)|[;,] from memory(?=\))| \(the framing was seen\)"
     r"|; the figure was seen, the two papers are cited from memory"
@@ -150,7 +133,7 @@ def cited(citation: str) -> str:
     What was stored with older decisions may still say how a source was seen: that is left out.
     """
     citation = _HOW_SEEN.sub("", citation)
-    return tr(citation) if citation in OWN_SOURCES else citation
+    return tr(citation) if citation in SENTENCES else citation
 
 
 GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from bot.words.languages import mark, tr
 
 # How a symptom is called inside a sentence.
@@ -38,6 +40,7 @@ SYMPTOM_NAMES = {
     "self-harm": mark("thoughts of self-harm"),
     "stroke-signs": mark("signs of a stroke"),
     "heavy-bleeding": mark("heavy bleeding"),
+    "danger-signs": mark("signs of an emergency"),
     "double-vision": mark("double vision"),
     "muscle-breakdown": mark("dark urine with muscle pain"),
     "fall": mark("a fall"),
@@ -65,3 +68,18 @@ def symptom_name(symptom: str) -> str:
     """The symptom in words, for a sentence."""
     name = SYMPTOM_NAMES.get(symptom) or FINDING_NAMES.get(symptom)
     return tr(name) if name else symptom  # in the person's own words
+
+
+#: What is said already by the more particular one behind it.
+_SAID_BY = {
+    "swelling": "swollen-hands",
+    "headache": "severe-headache",
+    "vomiting": "repeated-vomiting",
+    "fast-heart": "palpitations",
+}
+
+
+def symptom_names(symptoms: Iterable[str]) -> str:
+    """Several in a row, each once: swollen hands are not called swelling, too."""
+    told = dict.fromkeys(symptoms)
+    return ", ".join(symptom_name(one) for one in told if _SAID_BY.get(one) not in told)

@@ -112,7 +112,7 @@ TARGETS = Table(
         WEEK[2],
         _text("phase", mark("Phase"), mark("Empty where the plan names none.")),
         _number("carb_planned_g", mark("Carbs planned"), "g"),
-        _number("carb_g", mark("Carbs set"), "g", mark("What held for the day in the end.")),
+        _number("carb_g", mark("Carbs set"), "g", mark("What counted for the day in the end.")),
         _text("set_by", mark("Set by")),
         _number("carb_eaten_g", mark("Carbs eaten"), "g", mark("As told the next morning.")),
         _number("eaten_off_g", mark("Eaten minus set"), "g"),
@@ -147,7 +147,7 @@ DECISIONS = Table(
         _number("carb_g", mark("Carbs decided"), "g"),
         _number("change_g", mark("Change"), "g", mark("Decided minus planned.")),
         _text("rule", mark("Rule")),
-        _text("bound", mark("Held by"), mark("The limit that cut what the rule asked for.")),
+        _text("bound", mark("Limited by"), mark("The limit that cut what the rule asked for.")),
         _text("reason", mark("Reason"), mark("As the athlete reads it.")),
         _number(
             "flat_percent", mark("Chance flat"), "%", mark("Forecast for event day."), places=0

@@ -17,7 +17,7 @@ from engine.evidence.source import Number, Provenance, Source
 ESCALANTE_2021_WATER = Source(
     "escalante-2021-water",
     "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor sodium "
-    "is to be cut hard, and whatever is done is to be rehearsed",
+    "is to be cut hard, and whatever is done is to be practised",
     Provenance.SEEN,
 )
 SODIUM_MODELS = Source(

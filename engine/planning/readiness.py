@@ -43,7 +43,7 @@ class Energy(StrEnum):
 CONDITIONS: Mapping[int, str] = {
     1: "soft: no lines at rest",
     2: "fit: upper abs show, the rest is soft",
-    3: "lean: abs clear, legs and lower back still hold",
+    3: "lean: abs clear, legs and lower back not yet",
     4: "very lean: separation all over, lower back and hips tight",
     5: "stage lean: fine lines everywhere, nothing left to lose",
 }

@@ -10,6 +10,7 @@ from dataclasses import replace
 from engine.symptoms.clauses import GOES_ON, Clause, spelt
 from engine.symptoms.ear import SecondOpinion
 from engine.symptoms.english.negation import Polarity, Span
+from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase
@@ -17,28 +18,8 @@ from engine.values.level import Level
 from engine.written.late import Late
 
 #: "no, all fine", "nope im good": what may follow the answer, and does not go on as "no sleep" does.
-_GOES_WITH_NO = frozenset(
-    {
-        ",",
-        "alles",
-        "all",
-        "thanks",
-        "thank",
-        "danke",
-        "bin",
-        "im",
-        "i'm",
-        "zum",
-        "gott",
-        "gar",
-        "everything",
-        "mir",
-        "never",
-        "sir",
-        "gsd",
-        "wieso",
-        "why",
-    }
+_GOES_WITH_NO = word_set(
+    ", alles all thanks thank danke bin im i'm zum gott gar everything mir never sir gsd wieso why"
 )
 TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: From this chance of harmlessness on, to the second ear, a sure find is asked about and not flagged.

@@ -42,6 +42,8 @@ class Symptom(StrEnum):
     SEVERE_HEADACHE = "severe-headache", _WARNING
     DOUBLE_VISION = "double-vision", _WARNING
     MUSCLE_BREAKDOWN = "muscle-breakdown", _WARNING
+    DANGER_SIGNS = "danger-signs", _WARNING
+    """What emergency services ask for and no complaint above names: severe allergy, poisoning, ..."""
     SELF_HARM = "self-harm", _WARNING, _OF_EATING_OR_MOOD
 
     FALL = "fall", _CAUTION

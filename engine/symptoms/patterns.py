@@ -78,6 +78,11 @@ _GROUPS = {
 }
 
 
+def spelled_briefly(pattern: str) -> str:
+    """The regular expression of a pattern without groups of words."""
+    return _spelled_out(pattern, {}, str)
+
+
 _WHOLE_WORD = re.compile(r"(?<![a-z\\])[a-z]{8,}(?![a-z\\(?*+\[])")
 
 

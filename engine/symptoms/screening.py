@@ -5,13 +5,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence, Set
+from dataclasses import replace
 
-from engine.symptoms.clauses import Clause, clauses
+from engine.symptoms.all_clear import parted
+from engine.symptoms.clauses import Clause, clauses, spelt
 from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
 from engine.symptoms.english.daily import DAILY_PHRASES
+from engine.symptoms.english.dangers import DANGER_PHRASES
 from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
 from engine.symptoms.english.figures import EVERYDAY, FIGURES
 from engine.symptoms.english.images import IMAGE_PHRASES
@@ -30,8 +33,10 @@ from engine.symptoms.names import WARNINGS, Symptom
 from engine.symptoms.patterns import PhraseBook
 from engine.symptoms.plainly import by_name_alone
 from engine.symptoms.thirst import is_of_thirst
+from engine.symptoms.together import told_together
 from engine.values.level import Level
 from engine.written.late import Late
+from engine.written.putting_off import puts_off
 from engine.written.target_questions import about_targets
 
 # The words that a slip of the finger is put right to.
@@ -52,6 +57,7 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
 """)
 _PHRASES = (
     *WARNING_PHRASES,
+    *DANGER_PHRASES,
     *IMAGE_PHRASES,
     *BODY_PHRASES,
     *MOOD_PHRASES,
@@ -114,13 +120,34 @@ def screen(text: str) -> Screening:
     Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
-    if is_of_thirst(text) or about_targets(text):
+    if is_of_thirst(text) or about_targets(text) or puts_off(text):
         return Screening()
+    rest, clear = parted(text, (ENGLISH.taken_back, GERMAN.taken_back))
+    found = _screened(rest)
+    if not clear.strip():
+        return found
+    denied = ({*found.denied} | _named_in(clear)) - found.symptoms
+    return replace(found, denied=tuple(symptom for symptom in Symptom if symptom in denied))
+
+
+def _named_in(text: str) -> set[Symptom]:
+    """What a text names, whatever it says of it."""
+    return {
+        phrase.symptom
+        for tongue in (ENGLISH, GERMAN)
+        for clause in spelt(clauses(text), tongue.corrector)
+        for phrase in tongue.phrases.worth_looking_for(clause.text)
+        if phrase.sure and phrase.pattern.search(clause.text)
+    }
+
+
+def _screened(text: str) -> Screening:
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     supposed: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
+    told: list[str] = []  # clauses that deny nothing and are of nobody else
     free: list[str] = []  # clauses in which complaints are denied and none is told
     muscles_hurt = False
     parts = clauses(text)
@@ -142,6 +169,8 @@ def screen(text: str) -> Screening:
         none = english.denied | german.denied
         if none and not (english.found or german.found):
             free.append(clause.typed)
+        if clause.says_something and not (none or english.elsewhere or german.elsewhere):
+            told.append(" ".join(word.plain for word in clause.words))
         denied |= none
         supposed |= english.supposed | german.supposed
         drugs += (*english.drugs, *german.drugs)
@@ -150,6 +179,8 @@ def screen(text: str) -> Screening:
             unplaced.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
+    for symptom in told_together(told):
+        keep(found, Hit(symptom, symptom not in supposed, text.strip()))
     mild = [hit for hit in found.values() if hit.sure and hit.symptom.level is Level.ADVISORY]
     if not denied & _ONCE_DENIED:
         for plain in opinion.plain():
@@ -185,6 +216,21 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
 _LEFT_OPEN = (Symptom.REPEATED_VOMITING, Symptom.LIMB_WEAKNESS)
 
 
+#: What the second ear may hear in words that a phrase took for the milder one, supposed or asked about.
+_GRAVER = {
+    Symptom.HEADACHE: Symptom.SEVERE_HEADACHE,
+    Symptom.NAUSEA: Symptom.REPEATED_VOMITING,
+    Symptom.VOMITING: Symptom.REPEATED_VOMITING,
+    Symptom.DIZZY: Symptom.FAINTING,
+    Symptom.CRAMPS: Symptom.SEIZURE,
+}
+
+_OF_URINE = Late(
+    r"(?i)urin|rhabdo|\b(?:pee\w*|piss\w*|wee\w*|pink\w*|pipi|harn\w*|brown\w*|braun\w*|cola|coke|"
+    r"tea|tee|dark\w*|dunk\w*|red|rot\w*|blood\w*|blut\w*|toilet\w*|klo\w*|loo)\b"
+)
+
+
 def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:
     """What the second ear is certain of: under the name that a phrase gave it, else under its own.
 
@@ -195,7 +241,11 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
         return
     named = next((hit for hit in warned if hit.words in plain.words), None)
     symptom = plain.symptom if named is None else named.symptom
-    if symptom in supposed or (named is not None and symptom in _LEFT_OPEN):
+    if symptom is Symptom.MUSCLE_BREAKDOWN and not _OF_URINE.search(plain.words):
+        return  # its name is half about urine, and nothing of that was said
+    if symptom in supposed | {_GRAVER[one] for one in supposed if one in _GRAVER} or (
+        named is not None and symptom in _LEFT_OPEN
+    ):
         return
     found[symptom] = Hit(symptom, True, plain.words if named is None else named.words)
 

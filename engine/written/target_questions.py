@@ -17,7 +17,7 @@ def _words(text: str) -> frozenset[str]:
 
 _TARGETS = _words("""
     gram grams gramm
-    carb carbs carbohydrate carbohydrates protein proteins fat fats water steps cardio sodium
+    carb carbs carbohydrate carbohydrates protein proteins fat fats water step steps cardio sodium
     salt fibre fiber kcal cals calories macros macro target targets numbers figures plan goal
     goals kh kohlenhydrate eiweiß eiweiss fett wasser schritte salz natrium ballaststoffe
     kalorien kalorienvorgabe makros ziel ziele vorgabe vorgaben werte zahlen eiweißziel
@@ -35,9 +35,11 @@ _LATER = _words("""
     mittwoch donnerstag freitag samstag sonntag ladetag ladetage ladetagen entladetag refeedtag
     ruhetag
 """)
+#: "Kalorien warens 1650 oder 1750": what somebody says who wants to be reminded.
+_RECALLS = _words("warens sinds")
 #: A question begins with one of these, a statement only has it.
 _BEGINS = _words("""
-    is are do does am ist sind hab habe gilt gelten
+    is are do does am ist sind sinds hab habe gilt gelten
 """)
 _BESIDE = _words("""
     is are soll sollen solln much many was were do does should need supposed to have has got get
@@ -50,7 +52,8 @@ _BESIDE = _words("""
     kannst sie du auf bin mein meine meinen mei der die das den dem es laut für fürn gilt gelten
     nun eigentlich denn so und oder kurz hallo moin tag lang long liter gramm minuten frage
     danke left remaining over fehlen fehlt bleiben bleibt übrig esse trinke essen trinken shall
-    must to morning kann von bis zum zu meinem mein
+    must to morning kann von bis zum zu meinem mein number low high krieg kriege bekomm bekomme hoch
+    war waren warens
 """)
 #: Named with nothing beside them but whose they are, these are asked for: "my macros please".
 _ALONE = _words("target targets macros makros vorgabe vorgaben ziele werte zahlen")
@@ -62,6 +65,7 @@ _DAYS = _words("""
 """)
 _EVERY = _TARGETS | _ASKS | _LATER | _BEGINS | _BESIDE
 _MOST_WORDS = 14
+_FIGURE = Late(r"\d+(?:k|g|kcal|ml|l|mg)?")
 _WORD = Late(r"[^\W_]+(?:'[^\W_]+)?")
 #: "Should I do cardio today?" asks for a judgement, "how much cardio should I do" for the figure.
 _JUDGEMENT = _words("should soll sollen solln sollte muss müssen can could kann darf")
@@ -85,14 +89,14 @@ def about_targets(text: str) -> str | None:
     """The command that shows what is asked for: today's targets, or the week's; None for all else."""
     rest = _NOT_FOUND.sub(" ", text.replace("\u2019", "'"))
     words = [found.group().lower() for found in _WORD.finditer(rest)]
-    plain = [word for word in words if not word.isdigit()]
+    plain = [word for word in words if not _FIGURE.fullmatch(word)]
     if not plain or len(plain) > _MOST_WORDS:
         return None
     if "?" not in text and _is_named_alone(plain):
         return "today" if _LATER.isdisjoint(plain) else "week"
     if not set(plain) <= _EVERY:
         return None
-    asks = "?" in text or plain[0] in _BEGINS or not _ASKS.isdisjoint(plain)
+    asks = "?" in text or plain[0] in _BEGINS or not (_ASKS | _RECALLS).isdisjoint(plain)
     if _ASKS.isdisjoint(plain) and not _JUDGEMENT.isdisjoint(plain):
         return None
     named = _TARGETS if not _ASKS.isdisjoint(plain) else _TARGETS - _VAGUE

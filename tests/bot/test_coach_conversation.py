@@ -22,7 +22,7 @@ from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from tests.support import conversation_coach as table
 from tests.support.weeks import Team
-from tests.support.world import World
+from tests.support.world import Someone, World, text_of
 
 COACH = 1
 
@@ -99,3 +99,21 @@ def _messages(language: str, turn: int) -> Iterator[tuple[str, str | None]]:
     every += table.NAMED[language]
     every += [(text, None) for text in (*table.CARD, *table.REFUSED[language])]
     yield from every[turn::3]
+
+
+def test_two_athletes_of_one_name_are_told_apart_and_a_yes_is_meant_for_the_newest_words(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(datetime(2027, 5, 4, 9, 0, tzinfo=UTC))
+    team.coach.language = "en"
+    invitation = text_of(team.coach.writes("/invite"))
+    other = Someone(team.world, 104, "Mira")
+    other.writes("/join " + invitation.split("/join ")[1].split()[0])
+    assert "called Mira, so I call this athlete Mira 2." in text_of(team.coach.hears())
+    (asked,) = team.coach.writes("Mira, photos please")
+    assert [*asked.buttons][:2] == ["Mira", "Mira 2"]  # a first name may mean either
+    assert "For Mira 2:" in text_of(team.coach.writes("mira 2: rest today"))
+    assert "Who is this for?" in text_of(team.coach.writes("lovely lines this morning, well done"))
+    assert "whom you mean" in text_of(team.coach.writes("yes"))
+    assert text_of(team.coach.writes("forget it")).endswith("Not sent.")
+    assert not other.hears() and not team.athlete.hears()

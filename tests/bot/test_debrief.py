@@ -229,7 +229,7 @@ def test_each_reads_it_in_their_own_language(ours: None, team: Team) -> None:
     assert text.startswith("Rückblick für Mira: Wettkampf, So. 9. Mai 2027")
     assert "3 vorher: 500 / 525 / 430 (flach beim Laden) · 59,3 kg, voll 1, Definition 5" in text
     assert "Laden: 1.500 g geplant, 1.525 g vorgegeben (8,3 g/kg am Tag)." in text
-    assert "Flach, aber nur 84 % des Ladens wurden gegessen" in text
+    assert "Flach, aber nur 84 % der Lademenge wurden gegessen" in text
     assert "Looking back on your show:" in text_of(team.athlete.all_said())
     team.athlete.language = "de"
     assert "In Ordnung. Iss gut." in text_of(team.athlete.writes("überspringen"))

@@ -10,6 +10,7 @@ import pytest
 from sqlmodel import delete
 
 from bot.core.incoming import Kind
+from bot.dialogue.requests import requested
 from bot.features import FLOWS
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights
@@ -118,6 +119,16 @@ def test_what_a_command_serves_is_served_when_it_is_asked_for_in_words(
     team: Team, asked: str, part: str
 ) -> None:
     assert part in text_of(team.athlete.writes(asked))
+
+
+def test_a_coach_asks_after_everybody_or_the_alerts_in_words() -> None:
+    for asked in (
+        "who is flat today?", "who hasn't checked in yet", "how many are loading", "who needs me",
+        "wer ist heute flach?", "wer hat noch keinen Check-in gemacht", "wie viele laden gerade",
+    ):  # fmt: skip
+        assert requested(asked) == "roster", asked
+    assert requested("who acknowledged it?") == requested("wer hat das bestätigt") == "alerts"
+    assert requested("who is your judge on saturday") is None
 
 
 def test_words_behind_a_command_that_takes_none_land_as_well(team: Team) -> None:

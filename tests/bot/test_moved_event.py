@@ -257,7 +257,7 @@ def test_a_look_check_that_was_open_is_not_taken_for_one_of_the_new_day(team: Te
     team.athlete.taps("6", asked)
     team.athlete.taps("5")
     team.athlete.taps("Fine")
-    to_coach = next(m for m in team.coach.hears() if "Shall they?" in m.text)
+    to_coach = next(m for m in team.coach.hears() if "Approve it?" in m.text)
     move(team, "16 May")
     team.athlete.hears()
     team.coach.taps("Top up 25 g", to_coach)

@@ -16,10 +16,11 @@ from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
 from bot.plan.words import FIELDS
-from bot.words import coach_figures, languages, names, symptoms
+from bot.words import coach_figures, languages, names, sources, symptoms
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
-from engine.evidence import deciding, readiness, reviewing
+from engine.evidence import after, deciding, grading, health, readiness, reviewing, safety
+from engine.evidence.source import Source
 from engine.food.foods import known_foods
 from engine.planning.draft import SHAPES
 from engine.planning.readiness import CONDITIONS
@@ -79,18 +80,27 @@ def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:
         assert symptom in told, f"nothing is said to {symptom} in bot/alerts/words_advice.py"
 
 
+def test_several_symptoms_in_a_row_are_called_once_each_by_the_more_particular_name() -> None:
+    assert (
+        symptoms.symptom_names(("swelling", "cramps", "swollen-hands")) == "cramps, swollen hands"
+    )
+    assert symptoms.symptom_names(("headache", "nausea")) == "headache, nausea"
+
+
 def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
     assert set(food_names.NAMES) == {food.name for food in known_foods()}
     assert set(food_names.PIECES) == {food.piece for food in known_foods() if food.piece}
 
 
-def test_what_is_our_own_as_a_source_is_said_in_the_readers_language() -> None:
-    own = {
+def test_what_is_said_of_a_source_that_anybody_may_see_is_said_in_their_language() -> None:
+    seen_by_people = (after, deciding, grading, health, readiness, reviewing, safety)
+    said = {
         source.citation
-        for source in (deciding.OWN_CHOICE, deciding.COMMON_PRACTICE, readiness.PEAK_WEEK_WORTH,
-                       readiness.SCREENING, readiness.INJURY, reviewing.REHEARSAL)
-    }  # fmt: skip
-    assert own == set(names.OWN_SOURCES)
+        for module in seen_by_people
+        for value in vars(module).values()
+        if isinstance(source := getattr(value, "source", value), Source)
+    }
+    assert said == set(sources.SENTENCES), "bot/words/sources.py"
 
 
 @pytest.mark.parametrize(

@@ -122,7 +122,27 @@ def test_it_plays_the_same_each_time_and_shows_no_one_time_code(
     assert "/join ****-****-****-****" in played.text
 
 
-def test_a_week_that_goes_otherwise_than_scripted_fails_and_says_where() -> None:
+def test_what_goes_otherwise_than_scripted_fails_at_once_and_says_where() -> None:
+    other_script = (
+        "import sys\n"
+        "from bot.rehearsal import main, sitting\n"
+        "from bot.rehearsal.demo.cast import COACH\n"
+        "from bot.rehearsal.demo.script import Act, Reads, Says\n"
+        "steps = (Says(COACH, '/help'), Reads(COACH, 'Carbs 999 g'))\n"
+        "sitting.OPENING = (Act('a test', steps),)\n"
+        "sys.exit(main(['--auto']))"
+    )
+    done = started.run("-c", other_script)
+    assert done.returncode == 1
+    assert (
+        'not as scripted: a test, step 2: Aino (coach) was to read "Carbs 999 g", but read: '
+        in done.stderr
+    )
+    assert "as scripted." not in done.stdout
+
+
+@pytest.mark.soak
+def test_a_week_that_ends_otherwise_than_scripted_fails_and_says_where() -> None:
     other_script = (
         "import sys\n"
         "from bot.rehearsal import main, sitting\n"

@@ -61,7 +61,28 @@ def test_a_complaint_is_told_at_once_silently_and_shows_in_the_roster(team: Team
     assert told.silent and told.text.startswith("Info: Mira")
     assert '"bad cramps in my calves"' in told.text and "I told Mira: " in told.text
     roster = text_of(team.coach.writes("/roster"))
-    assert "Told of: cramps." in roster and "All in order" not in roster
+    assert "Reported: cramps." in roster and "All in order" not in roster
+
+
+def test_a_mild_complaint_in_doubt_is_asked_about_where_it_would_change_the_day(team: Team) -> None:
+    said = text_of(team.athlete.writes("could be a headache coming"))
+    assert "do you mean headache" in said
+    (told,) = team.coach.hears()
+    assert told.silent and '"could be a headache coming"' in told.text
+    assert "I've told Ravi: headache" in text_of(team.athlete.taps("Yes"))
+
+
+def test_any_other_in_doubt_is_with_the_coach_at_once_and_with_what_it_may_mean(team: Team) -> None:
+    said = text_of(team.athlete.writes("almost a cramp in the last set"))
+    assert "I've passed that on to Ravi." in said and "write me that" in said
+    (told,) = team.coach.hears()
+    assert told.silent and "almost a cramp in the last set (This may mean cramps" in told.text
+
+
+def test_who_says_that_the_answers_come_later_is_not_asked_again_at_once(team: Team) -> None:
+    team.morning(6)
+    said = text_of(team.athlete.writes("still at the gym, numbers later"))
+    assert "Send the answers when you can." in said and "in kg?" not in said
 
 
 def test_a_caution_that_was_acknowledged_today_is_still_said_in_the_roster(team: Team) -> None:
@@ -110,7 +131,7 @@ def test_another_complaint_under_a_warning_is_answered_as_itself(team: Team) -> 
     arrive_and_read(team)
     said = text_of(team.athlete.writes("constipated for 5 days"))
     assert "constipation" in said and "Stop. You reported" not in said
-    assert "The warning of today still holds (palpitations)" in said
+    assert "Today's warning still stands (palpitations)" in said
     assert "Constipation" in text_of(team.coach.hears())
 
 
@@ -144,7 +165,7 @@ def test_water_that_is_put_right_puts_the_alert_right_in_its_place(sqlite_engine
     team.athlete.writes("61.2 6 3.0 fine")
     (corrected,) = [m for m in team.coach.hears() if "Corrected since" in m.text]
     assert corrected.method == "editMessageText" and corrected.buttons == {}
-    assert "water is 3.0 L, not 0.9 L. So this no longer holds." in corrected.text
+    assert "water is 3.0 L, not 0.9 L. So this no longer applies." in corrected.text
     assert "won't add carbs" not in corrected.text
 
 

@@ -253,7 +253,7 @@ def look_past_what_goes_out_alone(team: Team) -> None:
 def test_a_top_up_past_what_goes_out_alone_waits_for_the_coachs_word(team: Team) -> None:
     team = gone_on(team, look_past_what_goes_out_alone)
     asked = team.coach.hears()[-1]
-    assert "Shall they?" in asked.text
+    assert "Approve it?" in asked.text
     team.coach.taps("Top up 25 g", asked)
     assert "Ravi says yes: 25 g of quick carbs" in text_of(team.athlete.hears())
     team.coach.taps("No top-up", asked)

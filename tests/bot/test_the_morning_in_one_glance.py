@@ -180,7 +180,7 @@ def test_all_others_are_named_in_a_line_for_each_way_of_being_in_order(team: Tea
     assert "1 on plan: Plana" in lines
     assert f"2 adjusted: {moved[0].name} 525 g (+25 g), {moved[1].name} 525 g (+25 g)" in lines
     assert "1 on hold: Hela (480 g until Fri 7 May)" in lines
-    assert "1 told of something: Tola (bloating)" in lines
+    assert "1 with complaints: Tola (bloating)" in lines
     assert "1 not checked in yet: Missa" in lines
     assert "2 not in a peak week: Paula (paused), Ova (22 days out)" in lines
     assert "Plana" not in glance.buttons

@@ -163,7 +163,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     bot.clock.put_forward_to(at(9, 17, 45))  # two hours before
     talk.hears(ATHLETE, "Look check. How full")
     talk.taps(ATHLETE, "9", "How sharp")
-    talk.taps(ATHLETE, "5", "And the gut?")
+    talk.taps(ATHLETE, "5", "How is your stomach?")
     talk.taps(ATHLETE, "Fine", "You're full; leave it")
     talk.hears(COACH, "look check: fullness 9, sharpness 5, stomach fine")
     bot.clock.put_forward_to(at(9, 18, 15))

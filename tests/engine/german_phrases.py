@@ -450,6 +450,14 @@ WARNINGS = {
         brauner Urin und meine Beine sind steinhart
         Pipi wie Cola, Oberschenkel schmerzen
     """,
+    "danger-signs": """
+        überall Quaddeln und die Lippen wie Ballons
+        Nacken bretthart und Licht tut weh, Kinn geht nicht auf die Brust
+        hab zu viele Tabletten genommen
+        eine Wade ist dick und heiß und tut weh
+        die müssen mich wachrütteln
+        kann nicht pinkeln und der Unterbauch tut höllisch weh
+    """,
 }
 
 # Every one of these must be found as that complaint.

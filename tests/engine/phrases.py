@@ -529,6 +529,18 @@ WARNINGS = {
         I think it's rhabdo
         dark brown pee, muscle pain everywhere
     """,
+    "danger-signs": """
+        hives all over and my lips are ballooning
+        neck so stiff I can't get my chin down and the light hurts
+        hot, dry skin, stopped sweating, head spinning after the sauna suit
+        I swallowed the whole pack of painkillers
+        took too many of the tablets
+        one calf is swollen and hot and now I'm short of puff
+        sugar 2.1 on the meter and I'm sweating
+        can't wee and my bladder hurts like hell
+        hit my head on the rack and threw up since
+        they keep having to shake me awake
+    """,
 }
 
 # The others, found as that.

@@ -501,7 +501,7 @@ def _habit(draw: st.DrawFn) -> Baseline:
     )  # fmt: skip
 
 
-MANY = settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 EPSILON = 1e-6
 
 
@@ -533,6 +533,18 @@ def test_in_many_layouts_limits_hold_and_a_caution_never_raises(given_case: Case
 def test_no_input_makes_decide_raise_or_pass_the_guard_rail_and_each_replays_to_the_same_decision(
     given_case: Case,
 ) -> None:
+    keeps_to_the_guard_rail_and_replays(given_case)
+
+
+@pytest.mark.soak
+@settings(MANY, max_examples=2000)
+@given(any_case(sane=False))
+def test_none_of_many_inputs_makes_decide_raise_or_pass_the_guard_rail(given_case: Case) -> None:
+    keeps_to_the_guard_rail_and_replays(given_case)
+
+
+def keeps_to_the_guard_rail_and_replays(given_case: Case) -> None:
+    """No more than 12 g/kg, and what is stored gives the same decision to the bit."""
     decision = decide(given_case)
     assert decision.reason
     assert decision.sources

@@ -258,3 +258,8 @@ def test_figures_between_commas_are_not_listened_to_by_themselves() -> None:
     # cut at its commas this has a piece "2 5 3", in which there is nothing to hear
     assert suspicions("60,2 5 3,5", ["60,2 5 3,5"]) == ()
     assert suspicions("2 5 3, 9 4 9", ["2 5 3, 9 4 9"]) == ()
+
+
+def test_dark_urine_is_in_no_name_where_nothing_was_said_of_urine() -> None:
+    heard = {hit.symptom for hit in screen("done! ate two pizzas and my legs are puffy").hits}
+    assert Symptom.MUSCLE_BREAKDOWN not in heard and Symptom.SWELLING in heard

@@ -5,6 +5,7 @@ from __future__ import annotations
 import importlib.util
 import re
 import time
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
@@ -55,18 +56,35 @@ def test_what_is_denied_is_no_find() -> None:
     assert [text for text in DENIED if screen(text).hits] == []
 
 
-def test_a_warning_is_found_within_a_longer_message() -> None:
-    before = "Morning coach! 61.2 today, slept ok, all meals in"
-    after = "Anyway the tan is booked for friday and I'm excited"
-    for symptom, text in WARNING_PHRASES:
-        assert symptom in screen(f"{before}. {text}. {after}").symptoms, text
-        assert symptom in screen(f"{before}\n{text}\n{after}").symptoms, text
+#: Beside each warning one of a test's surroundings, in turn, or each of them.
+IN_TURN_OR_ALL = pytest.mark.parametrize(
+    "of_all", [False, pytest.param(True, marks=pytest.mark.soak)]
+)
+AMONG_OTHER_WORDS = (
+    "Morning coach! 61.2 today, slept ok, all meals in. {}. Anyway the tan is booked for friday",
+    "Morning coach! 61.2 today, slept ok, all meals in\n{}\nAnyway the tan is booked for friday",
+)
+BESIDE_A_DENIAL = ("no cravings, no hunger, but {}", "no cramps today. {}")
 
 
-def test_a_denial_elsewhere_does_not_hide_a_warning() -> None:
-    for symptom, text in WARNING_PHRASES:
-        assert symptom in screen(f"no cravings, no hunger, but {text}").symptoms, text
-        assert symptom in screen(f"no cramps today. {text}").symptoms, text
+def hidden(warnings: Sequence[tuple[str, str]], around: Sequence[str], of_all: bool) -> list[str]:
+    """The warnings that are not found in these surroundings."""
+    return [
+        form.format(text)
+        for number, (symptom, text) in enumerate(warnings)
+        for form in (around if of_all else (around[number % len(around)],))
+        if symptom not in screen(form.format(text)).symptoms
+    ]
+
+
+@IN_TURN_OR_ALL
+def test_a_warning_is_found_within_a_longer_message(of_all: bool) -> None:
+    assert hidden(WARNING_PHRASES, AMONG_OTHER_WORDS, of_all) == []
+
+
+@IN_TURN_OR_ALL
+def test_a_denial_elsewhere_does_not_hide_a_warning(of_all: bool) -> None:
+    assert hidden(WARNING_PHRASES, BESIDE_A_DENIAL, of_all) == []
 
 
 def test_capitals_and_odd_spaces_change_nothing() -> None:
@@ -99,15 +117,16 @@ def test_one_slip_of_the_finger_in_a_key_word_is_put_right(word: str) -> None:
     assert missed == []
 
 
-def test_few_slips_anywhere_in_a_warning_hide_it() -> None:
+@pytest.mark.parametrize("every", [12, pytest.param(1, marks=pytest.mark.soak)])
+def test_few_slips_anywhere_in_a_warning_hide_it(every: int) -> None:
     tried = missed = 0
     for symptom, text in WARNING_PHRASES:
-        for match in re.finditer(r"[a-z]{6,}", text):
-            for slip in slips(match[0])[::3]:
+        for number, match in enumerate(re.finditer(r"[a-z]{6,}", text)):
+            for slip in slips(match[0])[number % every :: every]:
                 tried += 1
                 slipped = text[: match.start()] + slip + text[match.end() :]
                 missed += symptom not in screen(slipped).symptoms
-    assert tried > 3000
+    assert tried > 10_000 / every
     assert missed / tried < 0.20  # many of the phrases are misspelt to begin with
 
 

@@ -35,6 +35,7 @@ class Telegram:
         self.names: dict[int, str] = {}  # by chat, of those who are called otherwise than "P502"
         self.last_update = 0
         self._calls: list[dict[str, Any]] = []  # they are only ever added to
+        self._asks = True  # for more calls, whenever somebody looks at them
         self._http = httpx.Client(base_url=self.url, timeout=PATIENCE_S + 10)
 
     def close(self) -> None:
@@ -150,10 +151,19 @@ class Telegram:
     def wait_until(self, holds: Callable[[], bool], what: str) -> None:
         """Until it holds, looking again at every call that comes in."""
         deadline = time.monotonic() + PATIENCE_S
-        while not holds():
+        self._take_in_calls(wait=0)
+        while not self._holds_as_it_stands(holds):
             if time.monotonic() > deadline:
                 raise AssertionError(f"waited in vain for {what}")
             self._take_in_calls(wait=0.5)
+
+    def _holds_as_it_stands(self, holds: Callable[[], bool]) -> bool:
+        """Whether it does by what was just taken in, without asking for more at each look."""
+        self._asks = False
+        try:
+            return holds()
+        finally:
+            self._asks = True
 
     def wait_for_text(self, chat_id: int, part: str, times: int = 1) -> str:
         """Until the bot has written this into the chat; returns the last such message."""
@@ -165,7 +175,8 @@ class Telegram:
         return found()[-1]
 
     def _all_calls(self) -> list[dict[str, Any]]:
-        self._take_in_calls(wait=0)
+        if self._asks:
+            self._take_in_calls(wait=0)
         return self._calls
 
     def _take_in_calls(self, *, wait: float) -> None:

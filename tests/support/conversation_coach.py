@@ -32,7 +32,7 @@ TO_THE_ATHLETE = {
 #: To the athlete whom they name, without the name at their head.
 NAMED = {
     "en": (
-        ("Mira, eat the banana now", "eat the banana now"), ("@Mira well done", "well done"), ("tell Mira to rest", "to rest"),
+        ("Mira, eat the banana now", "eat the banana now"), ("@Mira well done", "well done"), ("tell Mira to rest", "rest"),
         ("mira: photos please", "photos please"), ("please ask Mira how she slept", "how she slept"),
         ("for Mira: no cardio", "no cardio"),
     ),

@@ -10,12 +10,14 @@ from __future__ import annotations
 
 import atexit
 import errno
+import fcntl
 import functools
 import gc
 import importlib
 import json
 import os
 import select
+import shutil
 import socket
 import subprocess
 import sys
@@ -31,6 +33,8 @@ LOADED = (
     "tests.support.telegram_standin",
 )  # fmt: skip
 _MOST_FILES = 1024
+#: What is sent first: that a process will be asked for some time; any other byte asks for one.
+_NEEDED = b"?"
 
 
 class Started(subprocess.Popen[Any]):
@@ -114,26 +118,34 @@ def run(
 
 @functools.cache
 def _mother() -> str:
-    """The address of the process that others are forked off, one for each process of the tests."""
-    folder = tempfile.TemporaryDirectory(prefix="brimline-started-")
-    address = str(Path(folder.name) / "socket")
-    mother = subprocess.Popen(
-        [sys.executable, "-m", "tests.support.started", address],
-        cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE,
-    )  # fmt: skip
-
-    def end() -> None:
-        mother.communicate()
-        folder.cleanup()
-
-    atexit.register(end)
-    assert mother.stdout is not None
-    assert mother.stdout.readline() == b"ready\n"
+    """The address of the process that others are forked off, one for a whole test run."""
+    run = os.environ.get("PYTEST_XDIST_TESTRUNUID", str(os.getpid()))
+    folder = Path(tempfile.gettempdir()) / f"brimline-started-{run}"
+    folder.mkdir(mode=0o700, exist_ok=True)
+    address = str(folder / "socket")
+    with (folder / "lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not Path(address).exists():
+            mother = subprocess.Popen(
+                [sys.executable, "-m", "tests.support.started", address],
+                cwd=ROOT, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE,
+                start_new_session=True,
+            )  # fmt: skip
+            assert mother.stdout is not None
+            assert mother.stdout.readline() == b"ready\n"
+            mother.stdout.close()
+            mother.returncode = 0  # it ends by itself, after whoever may yet ask it for something
+        needs_it = socket.socket(socket.AF_UNIX)
+        needs_it.connect(address)
+        needs_it.sendall(_NEEDED)
+    atexit.register(needs_it.close)
     return address
 
 
 def _next_job(address: str) -> dict[str, Any]:
-    """Fork a process for each job that is asked for; returns in that process, with its job."""
+    """Fork a process for each job that is asked for; returns in that process, with its job. It ends
+    with the last of the processes that need it."""
+    needed: list[socket.socket] = []
     with socket.socket(socket.AF_UNIX) as listener:
         listener.bind(address)
         listener.listen(64)
@@ -141,17 +153,30 @@ def _next_job(address: str) -> dict[str, Any]:
         sys.stdout.flush()
         tending = 0
         while True:
-            called, _, _ = select.select([listener, sys.stdin], [], [])
+            called, _, _ = select.select([listener, *needed], [], [])
             while tending and os.waitpid(-1, os.WNOHANG)[0]:
                 tending -= 1
-            if sys.stdin in called:  # the tests are over
-                os._exit(0)
+            if listener not in called:
+                for gone in called:
+                    needed.remove(gone)
+                    gone.close()
+                if not needed:  # the tests are over
+                    shutil.rmtree(Path(address).parent, ignore_errors=True)
+                    os._exit(0)
+                continue
             line, _ = listener.accept()
+            asked, files, _, _ = socket.recv_fds(line, 1, 3)
+            if asked == _NEEDED:
+                needed.append(line)
+                continue
             if os.fork() == 0:
                 break
             tending += 1
+            for file in files:
+                os.close(file)
             line.close()
-    _, files, _, _ = socket.recv_fds(line, 1, 3)
+    for one in needed:
+        one.close()
     with line.makefile() as said:
         job: dict[str, Any] = json.loads(said.readline())
     started = os.fork()

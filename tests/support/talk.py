@@ -23,17 +23,20 @@ class Talk:
     def hears(self, chat: int, part: str) -> str:
         """Wait until something with these words is shown that was not shown at the last look."""
         seen = self._seen.get(chat, 0)
+        found: list[str] = []
 
-        def new() -> list[str]:
-            return [text for text in self.shown(chat)[seen:] if part in text]
+        def is_there() -> bool:
+            new = self.shown(chat)[seen:]
+            found[:] = [text for text in new if part in text]
+            if found:
+                self._seen[chat] = seen + new.index(found[0]) + 1
+            return bool(found)
 
         try:
-            self.telegram.wait_until(lambda: bool(new()), f"{part!r} in chat {chat}")
+            self.telegram.wait_until(is_there, f"{part!r} in chat {chat}")
         except AssertionError as error:
             raise AssertionError(f"{error}; it showed {self.shown(chat)[seen:]}") from None
-        found = new()[0]
-        self._seen[chat] = seen + self.shown(chat)[seen:].index(found) + 1
-        return found
+        return found[0]
 
     def says(self, chat: int, text: str, part: str) -> str:
         self.skip(chat)

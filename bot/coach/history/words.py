@@ -210,9 +210,9 @@ def _signed(detail: Detail) -> str:
 
 #: Readings, and what a doubtful word was asked about, kept beside complaints.
 READINGS = {
-    "water-within-one-hour": mark("told of drinking fast"),
-    "resting-pulse": mark("told a resting pulse of {value}"),
-    "urine-colour": mark("told urine colour {value} of 8"),
+    "water-within-one-hour": mark("reported drinking fast"),
+    "resting-pulse": mark("gave a resting pulse of {value}"),
+    "urine-colour": mark("gave urine colour {value} of 8"),
     "cleared": mark("said that it is not {value}"),
 }
 

@@ -31,7 +31,7 @@ from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_names
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
@@ -169,7 +169,7 @@ def _weight(seen: RosterRow, closer: Closer) -> str:
 
 
 def _complaints(seen: RosterRow) -> str:
-    return words.short_quote(", ".join(symptom_name(symptom) for symptom in seen.complaints))
+    return words.short_quote(symptom_names(seen.complaints))
 
 
 def _block(found: Priority, seen: RosterRow, closer: Closer) -> str:

@@ -11,7 +11,7 @@ from bot.words import coach_figures as figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import word
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import symptom_names
 from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole
@@ -199,8 +199,8 @@ def state_asked_about(words: str) -> str:
 
 
 def state_complaints(told: Sequence[str]) -> str:
-    named = ", ".join(symptom_name(symptom) for symptom in told)
-    return tr("Told of: {named}.", named=short_quote(named))
+    named = symptom_names(told)
+    return tr("Reported: {named}.", named=short_quote(named))
 
 
 def short_quote(words: str) -> str:

@@ -67,7 +67,7 @@ def photo(*, there: bool) -> str:
 
 
 def told_of(symptoms: str) -> str:
-    return tr("told of {symptoms}", symptoms=symptoms)
+    return tr("reported: {symptoms}", symptoms=symptoms)
 
 
 def short_cause(text: str) -> str:
@@ -88,7 +88,7 @@ GROUPS = {
     "plan": mark("{number} on plan: {names}"),
     "moved": mark("{number} adjusted: {names}"),
     "hold": mark("{number} on hold: {names}"),
-    "told": mark("{number} told of something: {names}"),
+    "told": mark("{number} with complaints: {names}"),
     "missing": mark("{number} not checked in yet: {names}"),
     "later": mark("{number} asked at {when}: {names}"),
     "outside": mark("{number} not in a peak week: {names}"),

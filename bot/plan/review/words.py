@@ -194,13 +194,13 @@ def _load_small_woman(f: Finding, unit: str) -> str:
 
 
 def _no_load_day(f: Finding, unit: str) -> str:
-    return tr("no day is called a load day, so check-ins judge none as one.")
+    return tr("no day is marked as a load day, so no morning is judged as one.")
 
 
 def _other_name(f: Finding, unit: str) -> str:
     return tr(
-        "a day is as large as a load day and called something else: {days}. Change its phase to load "
-        "or refeed, so that the morning after is judged right.",
+        "a day has as many carbs as a load day but is called something else: {days}. Change its "
+        "phase to load or refeed, so that the morning after is judged right.",
         days=_on_in_grams(f.days),
     )
 

@@ -77,6 +77,7 @@ _FRAMES = tuple(
         r"(?:the |die |das |der )?(?:sauna|pool|gym|studio|dampfbad|steam room|solarium|fitnessraum) (?:was|is|war|ist|hat|had)(?: \w+)? (?:closed|shut|zu|geschlossen|kaputt|broken|busy|packed|voll)(?:,? (?:so|also|drum|deshalb) (?:i |ich )?(?:just |only |nur )?(?:had a shower|a shower|geduscht|eine dusche))?",
         r"(?:.{0,30}, )?(?:wo|where) (?:seh|sehe|find|finde|steht|stehen|do i (?:see|find)|can i (?:see|find)|is|are)(?: ich)? (?:noch ?mal )?(?:meine?n?|die|den|das|my|the) (?:vorgaben|werte|plan|ziele|zahlen|liste|menü|fotos|targets?|plan|numbers|list|menu|photos|chart|diagramm)\b.{0,30}",
         r"(?:am|on|this|dieses|nächstes|next) ?(?:the )?(?:wochenende|weekend|samstag|sonntag|saturday|sunday|montag|monday|freitag|friday) (?:ist|is|haben wir|we have|hab ich|i have) (?:(?:ne|eine|die|das|a|the|my|meine?) )?(?:\w+ )?(?:taufe|hochzeit|geburtstag|party|feier|christening|wedding|birthday|bbq|grillen|familienfeier|konfirmation|kommunion|abschlussfeier|graduation)",
+        r"(?:bitte |pls |please |hey bot )?(?:(?:sag|sage|richt|richte|gib|schreib|frag|frage|leite|lass)[^,.]{0,40}|(?:der|dem|den) \w+ (?:bitte )?(?:weitergeben|ausrichten|sagen|weiterleiten)|(?:tell|ask|let|send|forward|pass)[^,.]{0,30}\b(?:coach|him|her|trainer)\b)[ ,:]*(?:dass|das|ob|und|that|know|a msg|a message|if|to|for)?\b.{0,80}",
         r".{0,40}\b(?:macros|makros|rows|zeilen|einträge|entries)\b.{0,30}\b(?:double|doppelt|zweimal|twice|2 rows|missing|fehlen)\b.{0,30}",
     )
 )

@@ -20,8 +20,8 @@ from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 NAMES_ID = "names-2"
 #: How many features are told apart: few, since a name is only asked for where the alarm is certain.
 BUCKETS = 1 << 15
-#: What can be named, in the order of the weights' columns.
-NAMED = tuple(Symptom)
+#: What can be named, in the order of the weights' columns: signs of many kinds have no words in common.
+NAMED = tuple(symptom for symptom in Symptom if symptom is not Symptom.DANGER_SIGNS)
 #: What a concern may be; what is graver than it sounds is named too, so that it is seen.
 OF_CONCERN = {
     Concern.EMERGENCY: WARNINGS,

@@ -198,6 +198,6 @@ ENGLISH_SETTINGS = Settings(
         r"(?:sort of|kind of|kinda)(?! (?:dizzy|sick|nauseous|queasy|shaky|crampy|bloated|puffy|"
         r"swollen|woozy|tingly|achy|constipated|wobbly|headachy)\b)|"
         r"think|thought|guess|seems?|felt like|feels like|feel like|like i|"
-        r"want|wanna|going to|gonna|usually|why do|another|(?:not|half|pretty|fairly) sure)\b"
+        r"will i (?:get|have|feel|be)|want|wanna|going to|gonna|usually|why do|another|(?:not|half|pretty|fairly) sure)\b"
     ),
 )

@@ -102,6 +102,8 @@ GERMAN_FIGURES = (
             r"(?:waden?|arme?|beine?|schultern?|brust|rücken|bizeps|trizeps) (?:will|wollen) (?:einfach |partout |halt )?(?:nicht|ned|net) (?:wachsen|kommen|größer werden|mitziehen|aufholen)",
             r"rückwärts (?:kann|könnte|kenne|aufsage|singe|einpark\w*|zähl\w*|laufe|gelaufen|aufsagen|singen|gehen)",
             r"verstopfung(?: ,| also| zwar)* (?:im|in der|in dem|vom) (?:abfluss|rohr|waschbecken|siphon|küche|dusche|leitung|spüle)",
+            r"herz (?:ist |is )?(?:mir )?in die hose(?: [\w']+){0,6}",
+            r"(?:coach|trainer|trainerin|frau|mann|mama|mutter|chef|chefin|freundin|freund) (?:bringt|killt|erwürgt|lyncht|köpft) mich(?: um)?(?: [\w']+){0,6}",
             r"(?:ich |hab |habe |hatte |mich |nur )*verzählt|aufgehört (?:mit)?zu ?(?:mit)?zählen",
         )
     ),
@@ -112,7 +114,7 @@ GERMAN_EVERYDAY = {
     symptom: Late(rf"\b(?:{folded(words)})\b")
     for symptom, words in {
         Symptom.CHEST_PAIN: r"bankdrück\w*|drück\w*tag|fliegende|dips|liegestütz\w*|muskelkater|training|trainiert|einheit|gym|studio|pump|workout|maschine|brusttraining|brusttag",
-        Symptom.BREATHLESSNESS: r"cardio|treppen?|hiit|sprint\w*|laufen|gelaufen|laufband|stepper|fahrrad|rad|posing|posen|kleid|korsett|einheit|training|berg|stairmaster|joggen",
+        Symptom.BREATHLESSNESS: r"cardio|treppen?|hiit|sprint\w*|laufen|gelaufen|laufband|stepper|fahrrad|rad|posing|posen|kleid|korsett|(?:anzug|bikini|hose|gürtel)(?= (?:[\w']+ ){0,2}(?:so |zu |sehr |sau)?eng)|einheit|training|berg|stairmaster|joggen",
         Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|aufgeregt|aufregung|nervös\w*|nervosität|verliebt|bühne|laufband|laufen|kaffee|koffein|fahrrad|einheit|training|vorfreude|stepper|booster",
         Symptom.FAINTING: r"eingeschlafen|schlaf|schlafen|sofa|couch|bett|ins bett|müde|kissen|fernseher|lachen|uhr|stehend k o|feierabend|tränen",
         Symptom.LIMB_WEAKNESS: r"beintag|beintraining|kniebeugen?|training|trainiert|einheit|workout|gym|studio|ausfallschritte|cardio|muskelkater|wirken|wirkt|aussehen|sehen(?! ich)|kreuzheben|nach beinen|vergleich|bühne|stepper|laufband|satz|sätze|wiederholungen",

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from engine.symptoms.cues import Cued
+from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
+from engine.symptoms.german.dangers import GERMAN_DANGERS
 from engine.symptoms.german.dialect import GERMAN_DIALECT
 from engine.symptoms.german.drugs import german_drugs
 from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
@@ -24,6 +26,7 @@ GERMAN = ComplaintLanguage(
     phrases=PhraseBook(
         (
             *GERMAN_WARNINGS,
+            *GERMAN_DANGERS,
             *GERMAN_IMAGES,
             *GERMAN_BODY,
             *GERMAN_MOOD,
@@ -43,26 +46,8 @@ GERMAN = ComplaintLanguage(
         r"(?:doch|jetzt schon|wieder da)"
     ),
     muscles_hurt=Late(rf"\b(?:{folded(GERMAN_MUSCLES_HURT)})\b"),
-    no=frozenset(
-        {
-            "nein",
-            "ne",
-            "nee",
-            "no",
-            "keine",
-            "keinen",
-            "kein",
-            "keins",
-            "nichts",
-            "nie",
-            "negativ",
-            "null",
-            "0",
-            "nicht",
-            "nope",
-            "nö",
-            "noe",
-        }
+    no=word_set(
+        "nein ne nee no keine keinen kein keins nichts nie negativ null 0 nicht nope nö noe"
     ),
     drugs=german_drugs,
 )

@@ -57,6 +57,9 @@ _AFTER_IN_DOUBT = Late(
     r"(?: [\w']+){0,4} (?:nicht mehr|keine mehr|weg|vorbei|verschwunden|besser)(?= ,|$)|"
     r"(?: [\w']+){0,2} (?:als (?:sonst|gestern|vorher))"
 )
+# "die Krämpfe sind weg, der Druck auf der Brust nicht": that one is not gone
+_OTHERS_GONE = Late(r"\b(?:weg|vorbei|verschwunden|besser|abgeklungen)(?: [\w']+){0,2} ,")
+_BARELY_NOT = Late(r" nicht(?= ,|$)")
 _STILL_THERE = Late(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
 _OUT_OF_NOTHING = Late(r"\baus dem nichts\b")
 # "I can't bear this headache": the "nicht" behind it is the bearing's
@@ -80,6 +83,8 @@ def german_polarity(
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
     before = _OUT_OF_NOTHING.sub(lambda words: "_" * len(words[0]), before)
     borne = _NOT_BORNE.search(before, max(0, len(before) - _REACH)) is None
+    if _BARELY_NOT.match(after) and _OTHERS_GONE.search(before, max(0, len(before) - _REACH)):
+        return Polarity.YES
     if not denies and borne and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
         return Polarity.NO
     if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Polarity.YES:

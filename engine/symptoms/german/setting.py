@@ -78,6 +78,6 @@ GERMAN_SETTINGS = Settings(
         r"hoffentlich|sollte|würden|würde(?! (?:[\w']+ ){0,4}(?:ohnmächtig|bewusstlos|schwarz|schwindelig|schwindlig|übel|schlecht|gelähmt|taub)(?! werd))|risiko|vermeiden|vorbeugen|fast|beinahe|kurz davor|kurz vorm|"
         r"kurz vor|nah dran|knapp|vor monaten|vor wochen|letzte woche|letzten monat|"
         r"normalerweise|normal|glaube|denke|dachte|vermute|scheint|fühlt sich an als|als ob|als würde|"
-        r"sowas wie|so eine art|bekomme ich davon|warum|wieso|gefühlt)"
+        r"sowas wie|so eine art|(?:krieg|kriege|bekomm|bekomme) ich (?:davon|von|durch|vom|mit)|warum|wieso|gefühlt)"
     ),
 )

@@ -1,0 +1,43 @@
+"""Questions of food and drink, put in whatever words: "hot sauce yes no", "geht Zitrone ins Wasser"."""
+
+# ruff: noqa: E501 - one pattern a line
+
+from __future__ import annotations
+
+import re
+
+from engine.written.late import Late
+
+_ASKS = Late(
+    r"\?|^(?:(?:hey|hi|coach|bot|hallo|moin|ok|sag mal|quick question|kurze frage)[ ,]+)*"
+    r"(?:can|could|may|is|are|do|does|did|am|should|shall|how|what|when|which|where|any|would|will|darf|kann|könnte|soll|sollte|ist|is|sind|geht|gehen|zählt|zählen|wie|wieviel|wann|was|welche\w*|wo|noch|muss|müssen|hab|habe)\b"
+    r"|\b(?:yes or no|yes no|yes/no|or not|allowed|ok|okay|fine|a no|a yes|is it same|the same|either|ja oder nein|ja nein|ja/nein|oder nicht|oder|erlaubt|verboten|egal|wurscht|in ordnung|auch ok)(?: pls| please| bitte)?[ .!]*$"
+    r"|\bor\b|\boder\b|\b(?:can|could|may) i\b|\b(?:darf|kann) ich\b",
+    re.IGNORECASE,
+)
+_DRINK = Late(
+    r"\b(?:drinks?|drinking|water|fizzy|sparkling|tap|bottled|tea|coffee|espresso|cappuccino|latte|milk|juice|lemonade|soda|cola|coke|energy drinks?|beer|wine|prosecco|alcohol|gin|squash|electrolytes?|lemon"
+    r"|trinken|trinkmenge|trink|\w*wasser|sprudel|stilles|tee|kräutertee|grüntee|pfefferminztee|eistee|früchtetee|kaffee|milch|\w*saft|limo\w*|\w*schorle|radler|bier|wein|sekt|alkohol\w*|energydrink\w*|elektrolyt\w*|zitrone)\b",
+    re.IGNORECASE,
+)
+_FOOD = Late(
+    r"\b(?:eat|eating|food|meals?|snacks?|rice(?: cakes?)?|oats?|oatmeal|porridge|chicken|turkey|cod|fish|salmon|tuna|steak|beef|eggs?|whites|bread|toast|bagels?|potato\w*|pasta|noodles|broccoli|asparagus|beans|spinach|cucumber|salad|veg\w*|fruit|banana\w*|apples?|berries|blueberries|honey|jam|syrup|butter|nuts?|almonds?|cheese|yog\w*|quark|cottage|chocolate|sweets|gum|cinnamon|mustard|ketchup|sauces?|spices?|salt|sweetener|sugar|dressing|vinegar|oil|shake|whey|bars?|sushi|pizza|burger|ice ?cream|cake|cookies?"
+    r"|esse?n?|ess|mahlzeit\w*|reis|reiswaffeln?|milchreis|hafer\w*|porridge|huhn|hähnchen|pute\w*|fisch|lachs|thunfisch|fleisch|rind\w*|ei|eier|eiweiß|brot|toast|kartoffel\w*|nudeln|brokkoli|spargel|bohnen|spinat|gurken?|salat|gemüse|obst|banane\w*|apfel|äpfel|beeren|honig|marmelade|sirup|butter|\w*nuss\w*|\w*nüsse|mandel\w*|käse|joghurt|skyr|schokolade|süßigkeiten|kaugummi\w*|zimt|senf|\w*soße\w*|gewürze?\w*|salz|süßstoff|zucker|essig|öl|riegel|pizza|eis|kuchen|kekse?|zucchini|waffeln?)\b",
+    re.IGNORECASE,
+)
+_MOST_WORDS = 18
+
+
+def asks_about_food(text: str) -> bool:
+    """Whether something to eat is asked about."""
+    return _is_question(text) and _FOOD.search(text) is not None
+
+
+def asks_about_drink(text: str) -> bool:
+    """Whether something to drink is asked about."""
+    return _is_question(text) and _DRINK.search(text) is not None
+
+
+def _is_question(text: str) -> bool:
+    plain = " ".join(text.split())
+    return len(plain.split()) <= _MOST_WORDS and _ASKS.search(plain) is not None

@@ -1,0 +1,68 @@
+"""What typed sentences are, by themselves: of food, of drink, of the day's targets, a word for later.
+
+The sentences are invented for this file, as tired people type them.
+"""
+
+from __future__ import annotations
+
+from bot.dialogue.food_talk import asks_about_drink, asks_about_food
+from bot.dialogue.requests import requested
+from engine.symptoms import screen
+from engine.written.putting_off import puts_off
+
+
+def lines(text: str) -> list[str]:
+    return [cell.strip() for line in text.strip().splitlines() for cell in line.split("|")]
+
+
+DRINK = lines("""
+    can i have sparkling water | is almond milk in tea a no | how late may I drink coffee
+    one beer with my brother yes or no | does camomile tea count as water | lime in my water ok
+    darf ich Apfelschorle | geht Limette ins Wasser | zählt Früchtetee zur Trinkmenge
+    Cappuccino mit Milch, ja nein | noch ein Kaffee um vier ok | Sekt am Samstag erlaubt?
+""")
+FOOD = lines("""
+    can i swap cod for chicken in meal 3 | is paprika or mustard ok on the eggs | hot sauce yes no
+    do i weigh the oats dry or cooked | how many rice cakes do I bring | peanut butter or honey
+    kann ich Lachs gegen Pute tauschen | Nudeln roh oder gekocht wiegen | Senf zum Fisch ja oder nein
+    kein Spargel mehr da, Bohnen auch ok | Kaugummi erlaubt? | was ess ich im Flieger
+""")
+LATER = lines("""
+    20 mins, in the shower | numbers later, at the gym | on the train, weight after | overslept, coming
+    scale is in the car hang on | will check in after cardio | not forgotten, still driving
+    Werte kommen gleich | bin noch unterwegs, wieg mich um 9 | steh im Stau, Zahlen später
+    verschlafen, meld mich gleich | Hund muss raus, dann kommt das Gewicht | erst nach dem Cardio
+""")
+NO_PUTTING_OFF = lines("""
+    can't get up yet, still in bed | can't do this much longer | the pain comes after cardio
+    after dinner i bring it back up | i'm dizzy, numbers later | still in bed, legs won't move
+    komm nicht aus dem Bett hoch | erst nach dem Essen wird mir schlecht | ich kann nicht mehr
+    is my check-in later today?
+""")
+TARGETS = {
+    "today": lines("""
+        whats my step goal today | whats my sodium number again | am i on 10k or 12k steps
+        wie hoch is mein Fettziel heute | sinds noch 160g Eiweiß
+    """),
+    "week": lines("""
+        whats tomorrows carb number is it a low day | wieviel Kohlenhydrate krieg ich am Mittwoch
+        Kalorien warens 1650 oder 1750 am Donnerstag
+    """),
+}
+
+
+def test_questions_of_food_and_drink_are_known_for_what_they_are() -> None:
+    assert [text for text in DRINK if not asks_about_drink(text)] == []
+    assert [text for text in FOOD if not asks_about_food(text)] == []
+    assert [text for text in (*DRINK, *FOOD) if screen(text).hits] == []
+
+
+def test_what_puts_the_answers_off_is_no_complaint_and_a_complaint_is_no_putting_off() -> None:
+    assert [text for text in LATER if not puts_off(text)] == []
+    assert [text for text in LATER if screen(text).hits or screen(text).suspicions] == []
+    assert [text for text in NO_PUTTING_OFF if puts_off(text)] == []
+
+
+def test_the_days_figures_are_asked_for_in_any_words() -> None:
+    for command, texts in TARGETS.items():
+        assert [text for text in texts if requested(text) != command] == []
