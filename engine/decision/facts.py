@@ -346,7 +346,9 @@ class Facts:
     def load_said(self) -> str:
         """A clause on a planned load that is over the usual one."""
         over = round(self.load_over_usual, 1)
-        return f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+        return (
+            f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+        )
 
     @property
     def little_said(self) -> str:

@@ -224,10 +224,10 @@ def _outlooks(
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
-    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=_stakes(case)))
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes_of(case)))
 
 
-def _stakes(case: Case) -> Stakes:
+def stakes_of(case: Case) -> Stakes:
     """What a change is held to: the more weeks of an athlete were looked at, the less is dared."""
     looked_at = sum(week.look is not None for week in case.trials)
     if looked_at >= WEEKS_LEARNT:

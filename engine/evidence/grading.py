@@ -105,9 +105,7 @@ UNDER_FROM = Number(
     name="how far under the usual load a plan is before more is worth it for that alone", value=0.9,
     unit="g/kg/day", source=USUAL, note="more than for less: what has spilled does not come back",
 )  # fmt: skip
-UNDER_RAISE = Number(
-    name="raise for each g/kg a day past that", value=0.7, unit="1", source=USUAL
-)
+UNDER_RAISE = Number(name="raise for each g/kg a day past that", value=0.7, unit="1", source=USUAL)
 LATELY_COUNTS = Number(
     name="what a grade behind or ahead counts beside the load", value=0.4, unit="g/kg/day",
     source=USUAL,

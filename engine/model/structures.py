@@ -88,7 +88,6 @@ class Felt:
     levels_off: float
     by_meals: float
     likely: float
-    sticks: float = 0.0
 
 
 # Assumed, each after what is common practice or published of it: see `known.STRUCTURES`.
@@ -109,7 +108,6 @@ FELTS = (
     Felt(levels_off=0.0, by_meals=0.0, likely=0.5),
     Felt(levels_off=1.0, by_meals=0.0, likely=0.25),
     Felt(levels_off=0.0, by_meals=0.3, likely=0.25),
-    Felt(levels_off=0.0, by_meals=0.0, likely=0.0, sticks=0.35),
 )
 KINDS: tuple[tuple[float, ...], ...] = (
     tuple(one.likely for one in SPILLS),
@@ -128,7 +126,6 @@ _REST, _DIRECT = _f([one.rest for one in BURNS]), _f([one.direct for one in BURN
 _ADAPTS, _USAGE = _f([one.adapts for one in BURNS]), _f([one.usage for one in BURNS])
 _POWER = _f([one.power for one in FILLS])
 _OFF, _MEALS = _f([one.levels_off for one in FELTS]), _f([one.by_meals for one in FELTS])
-_STICKS = _f([one.sticks for one in FELTS])
 
 
 def draw_kinds(
@@ -168,7 +165,6 @@ class Bodies:
     salt_kg: Floats
     levels_off: Floats
     by_meals: Floats
-    sticks: Floats
 
     def repeated(self, times: int) -> Bodies:
         """The same ones side by side so many times."""
@@ -204,7 +200,6 @@ def bodies(lean_kg: float, muscle_kg: float, person: dict[str, Floats], kinds: K
         salt_kg=_f(np.maximum(person["salt"], 0)),
         levels_off=_OFF[felt],
         by_meals=_MEALS[felt],
-        sticks=_STICKS[felt],
     )
 
 
@@ -323,5 +318,4 @@ def felt_level(state: Floats, who: Bodies) -> Floats:
     levelled = (levelled - 0.28) / 0.70 * 0.83 + 0.13
     felt = level + who.levels_off * (levelled - level)
     meals = np.clip(0.35 + 0.08 * state[Row.MEALS], 0, 1)
-    felt = felt + who.by_meals * (meals - felt)
-    return np.asarray(felt + who.sticks * (np.float32(0.5) - felt))
+    return np.asarray(felt + who.by_meals * (meals - felt))

@@ -113,9 +113,10 @@ def next_load(
 
     then, own = said.as_it_went, 1.0
     if look is Look.FULL and then.load_g > 0 and plan.load_g == then.load_g:
-        # Full on what mornings had made of a plan: back towards that plan, unless less is better.
-        own = said.plan.load_g / then.load_g
-        room = room.between(plan, 1.0, own)
+        # Full on what mornings had made of a plan: back towards that plan, where that is better; and
+        # what they had cut stays cut only where that is worth it against the coach's own plan.
+        as_meant = said.plan.load_g / then.load_g
+        room, own = room.between(plan, 1.0, as_meant), max(as_meant, 1.0)
     free = chosen = scale(room, own)
     held_to, disagrees = _held_to(weeks, said, plan, free, _scaled(plan, free, room).load_g)
     if held_to is not None:
