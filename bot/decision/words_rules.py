@@ -245,8 +245,8 @@ def _over_usual(told: Told) -> str:
     values = {"fullness": told["fullness"], "expected": told["expected_fullness"]}
     if told.change_g < 0:
         return tr(
-            "Fullness {fullness} (I expected {expected}) is fine, but this load is larger than most people "
-            "need: eat {change} today.",
+            "Fullness {fullness} (I expected {expected}) is fine, but this load is larger than most "
+            "people need: eat {change} today.",
             **values,
             change=told.change,
         )

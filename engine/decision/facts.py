@@ -140,7 +140,7 @@ class Facts:
 
     @property
     def under_by(self) -> float:
-        """How much more a load under the usual one is worth (g/kg a day), where nothing is against it."""
+        """How much more a load under the usual one is worth (g/kg a day), if nothing is against it."""
         past = -self.load_counted - grading.UNDER_FROM.value
         held_up = self.above_band or self.underdrunk or not (self.sharp and self.measured)
         if past <= 0 or held_up or self.full_from < USUAL_LOOK.fullness_low:

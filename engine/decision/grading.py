@@ -3,7 +3,8 @@
 A rule's steps give direction and the small step that goes out alone. Where no forecast gives a size,
 the proposal grows from there: with how far fullness was from what was expected, today and the
 morning before, less what is this athlete's own way of answering; and with how the planned load stands
-beside the usual one, which moves it without any morning, too. Once a trial has shown what such a load does, only a spill earns more than steps.
+beside the usual one, which counts by itself, too. Once a trial has shown what such a load does, only a
+spill earns more than steps.
 It never turns a step round, nor makes it smaller.
 """
 

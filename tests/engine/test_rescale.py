@@ -54,9 +54,7 @@ def test_the_scaled_load_stays_inside_each_day_and_the_total() -> None:
         assert day.low_g <= dose <= day.high_g
 
 
-def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands_and_not_what_mornings_made() -> (
-    None
-):
+def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FULL)
     stays = suggested_plan(belief, week(), rng, aversion=1e6, own=1.1)
     assert stays.factor == 1.1
