@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import replace
-from functools import cache
+from functools import cache, partial
 
 from sqlmodel import Session
 
@@ -166,7 +166,8 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
-        heard = safety_watch.screen(turn, person)
+        answers = partial(answering.reads, asked, FLOWS, turn.incoming.text, turn.context)
+        heard = safety_watch.screen(turn, person, answers)
     if turn.incoming.kind is Kind.TAP:
         _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:

@@ -21,6 +21,7 @@ from bot.store.remembering import remembered
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.cases import words_told
+from bot.week.load import may_have
 from bot.words.figures import capital
 from bot.words.symptoms import symptom_names
 from engine.decision.record import plain
@@ -121,6 +122,10 @@ def _of_complaints(row: AlertRow) -> bool:
 def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
     """The flag's facts, with what was written of it where the flag itself does not know."""
     facts: dict[str, Any] = plain(dict(flag.facts))
+    if flag.id is FlagId.DRUG_NAMED:  # of which the flag knows the names alone
+        named = str(facts.get("words", "")).split(", ")
+        whole = dict.fromkeys(words[name] for name in named if name in words)
+        facts["words"] = "; ".join(whole) or facts.get("words", "")
     if not facts.get("words"):
         of = _MADE_OF.get(flag.id, frozenset()) | {flag.id}
         told = dict.fromkeys(words[found] for found in of if found in words)
@@ -144,6 +149,11 @@ _OF_DAY_OR_OPEN = select(AlertRow).where(
     or_(AlertRow.date == bindparam("day"), col(AlertRow.acknowledged_at).is_(None)),
 )
 
+_SAME_CAUSE = (
+    select(AlertRow)
+    .where(AlertRow.athlete_id == bindparam("athlete"), AlertRow.flag == bindparam("flag"))
+    .order_by(col(AlertRow.id).desc())
+)
 _OPEN = select(AlertRow).where(
     AlertRow.athlete_id == bindparam("athlete"), col(AlertRow.acknowledged_at).is_(None)
 )
@@ -151,6 +161,8 @@ _OPEN = select(AlertRow).where(
 
 def of_day_or_open(session: Session, athlete_id: int, day: date) -> Sequence[AlertRow]:
     """An athlete's alerts of this day, and those of other days that nobody has acknowledged."""
+    if not may_have(session, AlertRow, athlete_id):
+        return ()
     return remembered(
         session, AlertRow, (athlete_id, day),
         lambda: session.exec(_OF_DAY_OR_OPEN, params={"athlete": athlete_id, "day": day}).all(),
@@ -220,6 +232,8 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     """Not yet acknowledged: the worst first, then the oldest."""
+    if not may_have(session, AlertRow, athlete_id):
+        return []
     rows = remembered(
         session, AlertRow, ("open", athlete_id),
         lambda: session.exec(_OPEN, params={"athlete": athlete_id}).all(),
@@ -287,10 +301,7 @@ def _raise(
     told_anew: bool,
 ) -> AlertRow | None:
     """The row of an alert that is new, or None where this has been said."""
-    same_cause = select(AlertRow).where(
-        AlertRow.athlete_id == profile.person_id, AlertRow.flag == flag.id.value
-    )
-    for earlier in turn.session.exec(same_cause.order_by(col(AlertRow.id).desc())).all():
+    for earlier in _of_same_cause(turn.session, profile.person_id, flag):
         worse = flag.level.rank > Level(earlier.level).rank
         same = _apart_from_corrections(earlier.facts) == facts or (
             isinstance(flag.id, Symptom)
@@ -324,6 +335,13 @@ def _raise(
     turn.session.flush()
     delivery.keep_step(turn, row, Change.ALERT_OPENED, facts=facts)
     return row
+
+
+def _of_same_cause(session: Session, athlete_id: int, flag: Flag) -> Sequence[AlertRow]:
+    """Every alert of this cause so far, the latest first."""
+    if not may_have(session, AlertRow, athlete_id):
+        return ()
+    return session.exec(_SAME_CAUSE, params={"athlete": athlete_id, "flag": flag.id.value}).all()
 
 
 def _said_again(flag: Flag, told_anew: bool) -> bool:

@@ -235,13 +235,13 @@ def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
         dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
         urgency=Urgency.URGENT,
     )
-    if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
+    if before is not None and before is not sent and before.status not in ("dropped", "failed"):
         edit(
             turn.session, chat_id=person.chat_id, outbox_id=before.id, now=turn.now,
             text=before.payload["text"],
         )  # fmt: skip
     if person.id == row.coach_id:
-        row.outbox_id = sent.id
+        row.outbox_id = id_of(sent)
         turn.session.add(row)
 
 

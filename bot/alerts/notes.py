@@ -9,6 +9,7 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
@@ -31,6 +32,17 @@ from bot.words import common, quoting
 
 RELEASE = "notes"
 GATHER_FOR = timedelta(minutes=15)  # our own choice: a morning's answers come close together
+
+# Built once: building a statement costs more than asking it.
+_NOTED = select(CoachNote.id).where(
+    CoachNote.coach_id == bindparam("coach"),
+    CoachNote.athlete_id == bindparam("athlete"),
+    CoachNote.text == bindparam("text"),
+    col(CoachNote.at) > bindparam("since"),
+)
+_GATHERED = (
+    select(CoachNote).where(CoachNote.outbox_id == bindparam("message")).order_by(col(CoachNote.id))
+)
 
 
 def tell(turn: Turn, coach: Person, athlete_id: int, text: str, *, at_once: bool = False) -> None:
@@ -95,7 +107,6 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
 def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool = False) -> None:
     hold_coaches(turn.session)
     turn.session.add(note)
-    turn.session.flush()
     until = quiet_until(turn.session, coach, turn.now)
     if until is None or at_once:
         _send_all(turn, coach, [note])
@@ -132,13 +143,10 @@ def held_notes(session: Session, coach: Person) -> list[CoachNote]:
 
 def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
     """Whether the coach has been noted these very words about this athlete within a day."""
-    query = select(CoachNote.id).where(
-        CoachNote.coach_id == coach.id,
-        CoachNote.athlete_id == athlete_id,
-        CoachNote.text == text,
-        CoachNote.at > turn.now - timedelta(days=1),
-    )
-    return turn.session.exec(query).first() is not None
+    asked = {
+        "coach": coach.id, "athlete": athlete_id, "text": text, "since": turn.now - timedelta(days=1),
+    }  # fmt: skip
+    return turn.session.exec(_NOTED, params=asked).first() is not None
 
 
 def forget_held(session: Session, athlete_id: int) -> None:
@@ -270,9 +278,7 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         turn.session.get(OutboxRow, settings.notes_outbox_id) if settings.notes_outbox_id else None
     )
     if fresh is not None and _grows(fresh, turn.context):
-        before = turn.session.exec(
-            select(CoachNote).where(CoachNote.outbox_id == fresh.id).order_by(col(CoachNote.id))
-        )
+        before = turn.session.exec(_GATHERED, params={"message": fresh.id})
         text = _together([*before, *notes])
         if _fits(text):
             edit(
@@ -288,7 +294,7 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         row = say_to(turn, coach, _together(notes[:count]), silent=True)
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
-        settings.notes_outbox_id = row.id
+        settings.notes_outbox_id = id_of(row)
     turn.session.add(settings)
 
 
@@ -306,7 +312,7 @@ def _fits(text: str) -> bool:
 
 
 def _told(session: Session, notes: list[CoachNote], row: OutboxRow) -> None:
+    number = id_of(row)
     for note in notes:
-        note.outbox_id = row.id
+        note.outbox_id = number
         session.add(note)
-    session.flush()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.checkin import words
@@ -27,7 +27,15 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
 from bot.week import prompts
-from bot.week.load import Week, checkin_row, current_event, current_week, target_in_force
+from bot.week.load import (
+    Week,
+    checkin_row,
+    checkins_before,
+    current_event,
+    current_week,
+    keep_checkin,
+    target_in_force,
+)
 from bot.words import common, phases
 from engine.decision.decide import Outcome
 from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
@@ -83,23 +91,20 @@ def units_of(profile: AthleteProfile) -> Answers:
 
 def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
     """What this athlete told last, for a figure to be held against before it is taken."""
+    yesterday = today - timedelta(days=1)
     earliest = today - timedelta(days=int(JUMP_LOOKS_BACK_DAYS.value))
-    query = (
-        select(CheckInRow)
-        .where(
-            CheckInRow.athlete_id == profile.person_id,
-            CheckInRow.date >= earliest,
-            CheckInRow.date < today,
-        )
-        .order_by(col(CheckInRow.date).desc())
-    )
-    rows = list(session.exec(query))
+    rows = [
+        row
+        for row in reversed(checkins_before(session, profile.person_id, today))
+        if row.date >= earliest
+    ]
     return {
         "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
         "weight_is_yesterdays": any(
-            row.weight_kg is not None and row.date == today - timedelta(days=1) for row in rows
+            row.weight_kg is not None and row.date == yesterday for row in rows
         ),
         "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
+        "water_before_l": next((row.water_l for row in rows if row.date == yesterday), None),
         "on_file_kg": profile.body_mass_kg,
         "height_cm": profile.height_cm,
     }
@@ -187,8 +192,7 @@ def take(
         row.revision += 1
     _write(row, answers)
     row.message_id = message_id or row.message_id
-    turn.session.add(row)
-    turn.session.flush()
+    keep_checkin(turn.session, row)
     record(
         turn, profile.person_id, Change.CHECKED_IN, by=profile.person_id,
         checkin=row.id, revision=row.revision,

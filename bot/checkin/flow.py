@@ -16,6 +16,7 @@ from bot.checkin.flow_reading import (
     DOUBTS,
     IN_ONE,
     LEAVE,
+    OFF_TARGET,
     ON_TARGET,
     SKIPPED,
     TAKEN_AS,
@@ -194,6 +195,11 @@ def _step_by_step(answers: Answers) -> bool:
     return not answers.get(IN_ONE)
 
 
+def _asks_for_carbs(answers: Answers) -> bool:
+    """Also of who tells a whole morning, where the carbs were said to be off target."""
+    return _step_by_step(answers) or bool(answers.get(OFF_TARGET))
+
+
 def _trained(answers: Answers) -> bool:
     return bool(answers.get("_trained")) and _step_by_step(answers)
 
@@ -284,7 +290,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=_with_why("carb_eaten_g", words.ask_carbs),
             read=_figures("carb_eaten_g"),
             choices=carb_choices,
-            when=_step_by_step,
+            when=_asks_for_carbs,
             spreads=True,
         ),
     ),

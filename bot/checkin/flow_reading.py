@@ -23,6 +23,7 @@ DOUBTS = "_doubts"  # what is to be asked about first
 WHY = "_why"  # why a question is put again
 NOTED = "_noted"  # the words that were no answer
 TAKEN_AS = "_taken_as"  # the words that an answer was worked out from, by its key
+OFF_TARGET = "_off_target"  # the carbs were said to be other than the figure set
 IN_ONE = "_in_one"  # a whole morning came in one message
 ON_TARGET = "on"
 SKIPPED = "skip"
@@ -49,6 +50,8 @@ def taken_from(report: Report, answers: Answers) -> Answers:
     found: Answers = dict(report.answers)
     if report.on_target and answers.get("_carb_set_g") is not None:
         found.setdefault("carb_eaten_g", float(answers["_carb_set_g"]))
+    elif report.off_target:
+        found[OFF_TARGET] = True
     if report.training is not None:
         found["training_done"] = report.training
     if report.all_fine:
@@ -148,7 +151,7 @@ def scale(low: int, high: int) -> list[Choice]:
 def carb_choices(answers: Answers) -> Choices:
     grams = answers.get("_carb_set_g")
     skip = [Choice(words.do_not_know_button(), SKIPPED)]
-    if grams is None:
+    if grams is None or answers.get(OFF_TARGET):
         return [skip]
     return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
 

@@ -21,7 +21,16 @@ from bot.checkin.checkins import (
     with_note,
 )
 from bot.checkin.flow import CHECK_IN, open_figures, read_morning
-from bot.checkin.flow_reading import DOUBTS, TAKEN_AS, WHY, known_of, read_told, taken_from
+from bot.checkin.flow_reading import (
+    DOUBTS,
+    NOTED,
+    OFF_TARGET,
+    TAKEN_AS,
+    WHY,
+    known_of,
+    read_told,
+    taken_from,
+)
 from bot.core.turn import ChatTurn, Turn
 from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
@@ -111,7 +120,6 @@ def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers
         answers=answers, asked_at=turn.now, closed_at=turn.now,
     )  # fmt: skip
     turn.session.add(question)
-    turn.session.flush()
     finish(turn, person, question)
 
 
@@ -189,6 +197,9 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
         for key, value in report.answers.items()
         if value is not None and value != getattr(row, key)
     }
+    if report.off_target and not changed and not report.doubts:
+        _ask_for_carbs(turn, person, profile, old)
+        return True
     if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING):
         return False
     if report.note and not (len(changed) == 1 and _CORRECTS.search(turn.incoming.text)):
@@ -211,6 +222,13 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
         answers=old | found | {"_greeting": ""},
     )  # fmt: skip
     return True
+
+
+def _ask_for_carbs(turn: ChatTurn, person: Person, profile: AthleteProfile, old: Answers) -> None:
+    """Of a morning that has been told: its carbs, said now not to have been on target."""
+    answers = {key: value for key, value in old.items() if key != "carb_eaten_g"}
+    answers |= {OFF_TARGET: True, "_greeting": "", NOTED: turn.incoming.text.strip()}
+    asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
 
 
 def _answers_another_question(session: Session, person: Person) -> bool:

@@ -112,6 +112,8 @@ def left_unfinished(name: str, told: str) -> str:
 
 
 def ask_carbs(answers: Answers) -> str:
+    if answers.get("_off_target"):
+        return tr("Carbs not on target: about how many grams did you eat yesterday?")
     if answers.get("_carb_set_g") is None:
         return tr("Yesterday's carbs, in grams?")
     return tr("Yesterday's carbs? Tap if they were on target, or type the grams you ate.")

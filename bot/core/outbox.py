@@ -16,6 +16,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.topics import Topic
+from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
@@ -232,7 +233,6 @@ def drop_waiting(session: Session, topic: Topic) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
     for row in session.exec(_WAITING, params=asdict(topic)).all():
         row.status = "dropped"
-        session.add(row)
 
 
 def _put(
@@ -270,14 +270,18 @@ def _put(
     if topic is not None:
         topic.mark(row)
     session.add(row)
-    session.flush()
-    session.info.setdefault(WRITTEN, []).append(row.id)
+    session.info.setdefault(WRITTEN, []).append(row)
     return row
 
 
 def written_in(session: Session) -> list[int]:
     """The rows that were written in this transaction, in order: what the log tells of a use case."""
-    return list(session.info.get(WRITTEN, ()))
+    return [id_of(row) for row in said_in(session)]
+
+
+def said_in(session: Session) -> Sequence[OutboxRow]:
+    """What has been said in this transaction so far, in order."""
+    return tuple(session.info.get(WRITTEN, ()))
 
 
 def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:

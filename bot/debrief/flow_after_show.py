@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
+
 from bot.debrief import words_after_show as words
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
-from bot.dialogue.readers import buttons, free_text, one_of
-from engine.written.units import WeightUnit, parse_weight
+from bot.dialogue.readers import buttons, free_text, one_of, said
+from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
+from engine.written.units import ParseError, WeightUnit, parse_weight
 
 FINE, OFF, SKIP = "fine", "off", "skip"
 
@@ -13,6 +16,18 @@ FINE, OFF, SKIP = "fine", "off", "skip"
 def _symptoms(answers: Answers) -> Choices:
     labelled = [Choice(words.symptom_button(symptom), symptom) for symptom in words.SYMPTOMS]
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+
+
+def _read_feels(text: str, answers: Answers) -> Answers:
+    """How it is; a weight that comes before it is kept, and how it is asked once more."""
+    plain = text.strip().rstrip(" .!").casefold()
+    if said(plain, FINE_WORDS):
+        return {"feels": FINE}
+    if said(plain, UNWELL_WORDS):
+        return {"feels": OFF}
+    with suppress(ParseError):
+        return {"weight_kg": _read_weight(text, answers)}
+    return {"feels": one_of(FINE, OFF)(text, answers)}
 
 
 def _read_weight(text: str, answers: Answers) -> float | None:
@@ -29,7 +44,8 @@ AFTER_SHOW = Flow(
         Step(
             key="feels",
             ask=lambda answers: words.ask(answers["_name"], answers["_day"]),
-            read=one_of(FINE, OFF),
+            read=_read_feels,
+            spreads=True,
             choices=buttons(((words.fine_button, FINE), (words.off_button, OFF))),
         ),
         Step(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
@@ -205,25 +206,29 @@ def decide_again(
 
 
 def latest_decision(session: Session, athlete_id: int) -> DecisionRow | None:
-    query = (
-        select(DecisionRow)
-        .where(
-            DecisionRow.athlete_id == athlete_id,
-            col(DecisionRow.status) != DecisionStatus.REPLACED,
-        )
-        .order_by(col(DecisionRow.id).desc())
+    return session.exec(_LATEST, params={"athlete": athlete_id}).first()
+
+
+# Built once: building a statement costs more than asking it.
+_STANDING_ON = select(DecisionRow).where(
+    DecisionRow.checkin_id == bindparam("checkin"),
+    col(DecisionRow.status) != DecisionStatus.REPLACED,
+)
+_LATEST = (
+    select(DecisionRow)
+    .where(
+        DecisionRow.athlete_id == bindparam("athlete"),
+        col(DecisionRow.status) != DecisionStatus.REPLACED,
     )
-    return session.exec(query).first()
+    .order_by(col(DecisionRow.id).desc())
+    .limit(1)
+)
 
 
 def _replace_earlier(turn: Turn, row: CheckInRow) -> None:
-    earlier = turn.session.exec(
-        select(DecisionRow).where(
-            DecisionRow.checkin_id == row.id,
-            col(DecisionRow.status) != DecisionStatus.REPLACED,
-        )
-    )
-    for decided in earlier:
+    if row.revision == 1:
+        return  # it is as it was first told, and each decision is on another revision
+    for decided in turn.session.exec(_STANDING_ON, params={"checkin": row.id}):
         was_waiting = decided.status == DecisionStatus.WAITING
         decided.status = DecisionStatus.REPLACED
         turn.session.add(decided)

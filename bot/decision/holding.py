@@ -86,7 +86,7 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if not self_coached:
         with speaking_to(athlete):
             text = words.athlete_told_held(coach.first_name, carb_g, last)
-            said = [say_to(turn, athlete, text).id]
+            said = [id_of(say_to(turn, athlete, text))]
     record(
         turn, profile.person_id, Change.HELD, by=coach.id, hold=hold.id,
         day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
@@ -116,7 +116,7 @@ def end_hold(turn: OnAthlete) -> None:
     if not self_coached:
         with speaking_to(athlete):
             text = words.athlete_told_ended(turn.person.first_name)
-            said = [say_to(turn, athlete, text).id]
+            said = [id_of(say_to(turn, athlete, text))]
     record(
         turn, turn.profile.person_id, Change.HOLD_ENDED, by=turn.person.id, hold=hold.id,
         day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,

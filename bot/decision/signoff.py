@@ -66,7 +66,7 @@ def ask_coach(
                 decision_id=decision_row.id,
             )
         if coach.id == profile.coach_id:
-            decision_row.outbox_id = row.id
+            decision_row.outbox_id = id_of(row)
     turn.session.add(decision_row)
     turn.session.flush()
     agenda.put(
@@ -110,7 +110,7 @@ def put_again(
         decision_id=row.id,
     )
     if coach.id == profile.coach_id:
-        row.outbox_id = sent.id
+        row.outbox_id = id_of(sent)
         turn.session.add(row)
 
 

@@ -6,14 +6,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
-from sqlmodel import Session, select
+from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_cautions as cautions
-from bot.core.outbox import Button, Buttons, drop_waiting
-from bot.core.topics import Topic, on
+from bot.core.outbox import Button, Buttons, drop_waiting, said_in
+from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.decision import words_self_coached as on_your_own
@@ -26,7 +26,7 @@ from bot.decision.words_target import nothing_planned_today
 from bot.people.people import get_person, is_own_coach, name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
+from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.decided import decision_of
 from bot.week.load import (
@@ -59,15 +59,10 @@ def answered_with_target(turn: Turn, profile: AthleteProfile, text: str) -> None
 def answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
     """What has just been answered to the same message, which is then not sent by itself."""
     person_id, moment, said = turn.session.info.pop(answered_with_target, (None, None, ""))
-    waiting = select(OutboxRow).where(
-        *on(answer_topic(profile.person_id)),
-        OutboxRow.status == "waiting",
-        OutboxRow.created_at == turn.now,
-    )
     text = said if (person_id, moment) == (profile.person_id, turn.now) else ""
-    for row in turn.session.exec(waiting).all():
-        row.status, text = "dropped", row.payload["text"]
-        turn.session.add(row)
+    for row in said_in(turn.session):
+        if row.status == "waiting" and Topic.of(row) == answer_topic(profile.person_id):
+            row.status, text = "dropped", row.payload["text"]
     return text
 
 

@@ -47,6 +47,16 @@ def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context
     return True
 
 
+def reads(asked: Sequence[OpenQuestion], flows: asking.Flows, text: str, context: Context) -> bool:
+    """Whether the text is, as a whole, an answer to the question that was put last; free words are
+    none.
+    """
+    if not asked or takes_anything(asked[-1], flows, context):
+        return False
+    step = _step(asked[-1], flows)
+    return step is not None and _read(step, text, asked[-1], context) is not None
+
+
 def answered(
     turn: ChatTurn, person: Person, flows: asking.Flows, *, asked: Sequence[OpenQuestion]
 ) -> Taken | None:

@@ -8,18 +8,17 @@ from contextlib import suppress
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from sqlalchemy import bindparam
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.core.buttons import Rest, Route
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import NO, SKIP, YES, plainly, said
+from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said
+from bot.people.people import asked
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.remembering import remembered
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common, figures
 from bot.words.invalid_answers import parse_error_text
@@ -73,21 +72,11 @@ def open_question(
     return question
 
 
-_OPEN = (
-    select(OpenQuestion)
-    .where(OpenQuestion.person_id == bindparam("person"), col(OpenQuestion.closed_at).is_(None))
-    .order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))
-)
-
-
 def open_questions(
     session: Session, person: Person, *, flow: str | None = None, subject_id: int | None = None
 ) -> list[OpenQuestion]:
     """What has been asked and not answered, the latest last."""
-    every = remembered(
-        session, OpenQuestion, ("open", person.id),
-        lambda: session.exec(_OPEN, params={"person": person.id}).all(),
-    )  # fmt: skip
+    every = asked(session, person)
     if flow is None:
         return list(every)
     return [one for one in every if one.flow == flow and one.subject_id == subject_id]
@@ -195,10 +184,18 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
         named[common.done_button().casefold()] = DONE
     if plain in named:
         return named[plain]
+    if (figure := plain.rstrip(" ?")).isdecimal() and figure in named:
+        return named[figure]  # "4?" is a four
     begins = re.compile(rf"{re.escape(plain)}(?!\w|[.,]\d)")
     begun = {value for label, value in named.items() if begins.match(label)}
     if plain and len(begun) == 1:
         return begun.pop()
+    if said(plain, UNKNOWN):
+        unknown = {value for label, value in named.items() if said(label, UNKNOWN)}
+        if len(unknown) == 1:
+            return unknown.pop()
+        if "skip" in named.values():
+            return "skip"
     for words, value in ((YES, "yes"), (NO, "no"), (SKIP, "skip")):
         if value in named.values() and said(plain, words):
             return value
@@ -244,7 +241,7 @@ def ask(
     buttons = _buttons(question, flow, step)
     if message_id is None:
         row = say_to(turn, person, text, buttons=buttons)
-        question.outbox_id = row.id
+        question.outbox_id = id_of(row)
     else:
         edit(
             turn.session, chat_id=person.chat_id, message_id=message_id, text=text,

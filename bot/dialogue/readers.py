@@ -24,6 +24,11 @@ YES = mark("yes, y, yeah, yep, yup, yes please, sure, of course, aye, ya")
 NO = mark("no, n, nope, nah, no thanks")
 SKIP = mark("skip, -, no, none, nothing")
 NONE = mark("none, no, nothing")
+#: What is typed where a button says that it is not known, and what such buttons say.
+UNKNOWN = mark(
+    "don't know, dont know, i don't know, i dont know, no idea, not sure, unsure, dunno, idk, no clue, "
+    "not known, unknown, can't say, cant say, hard to say"
+)
 VARIES = mark("varies, it varies")
 AS_ALWAYS = mark("as always, always, as usual, usual, not counted, -")
 ON_TARGET = mark(
@@ -40,6 +45,12 @@ STEPS = mark("steps")
 _COURTESY = Late(
     r"[\s,]*\b(?:please|pls|thanks|thank you|thx|i think|i guess|or so|bitte|danke|denk(?:e)? ich|"
     r"glaub(?:e)? ich|oder so)[.! ]*$",
+    re.IGNORECASE,
+)
+_LEAD = Late(
+    r"^(?:(?:i think|i guess|ich glaube?|ich denke?|probably|wahrscheinlich)[ ,]+)?"
+    r"(?:(?:it(?:'s| is)|that(?:'s| is)|i'm on|es ist|das ist|ist|am on|around|about) )?"
+    r"(?:(?:at|around|about|um|gegen|so um|circa|ca) )?(?=\d)",
     re.IGNORECASE,
 )
 
@@ -72,7 +83,7 @@ def without(text: str, units: str) -> str:
 
 def plainly(text: str) -> str:
     """A figure without what people put around it: "about 480", "520 g please"."""
-    plain = _COURTESY.sub("", text.strip())
+    plain = _LEAD.sub("", _COURTESY.sub("", text.strip()).replace("\u2019", "'"))
     for word in sorted(listed(ABOUT), key=len, reverse=True):
         if plain.casefold().startswith(word):
             rest = plain[len(word) :].lstrip()

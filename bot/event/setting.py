@@ -200,7 +200,7 @@ def _tell_one_more(
         return []
     athlete = get_person(turn.session, profile.person_id)
     told = say_to(turn, athlete, lambda: season_words.athlete_one_more(coach.first_name, line()))
-    return [told.id]
+    return [id_of(told)]
 
 
 def _tell_event(
@@ -234,5 +234,5 @@ def _tell_event(
             text = words.athlete_told_event(
                 coach.first_name, event_line(profile, event, turn.context), replaced=replaced
             )
-            return [say_to(turn, athlete, text).id]
+            return [id_of(say_to(turn, athlete, text))]
     return []

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core import agenda
@@ -23,6 +24,14 @@ ROSTER = "roster"
 REFRESH_AFTER = timedelta(seconds=20)
 # Our own choice: what is typed so soon after a card was opened is taken to be about its athlete.
 CARD_OPEN_FOR = timedelta(minutes=30)
+
+
+# Built once: building a statement costs more than asking it.
+_TO_BE_REFRESHED = select(AgendaRow.id).where(
+    AgendaRow.subject == bindparam("coach"),
+    AgendaRow.kind == ROSTER,
+    AgendaRow.status == "waiting",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,12 +178,9 @@ def roster_stale(turn: Turn, coach_id: int) -> None:
 
 
 def _is_to_be_refreshed(session: Session, coach_id: int) -> bool:
-    waiting = select(AgendaRow.id).where(
-        AgendaRow.subject == subject_of(coach_id),
-        AgendaRow.kind == ROSTER,
-        AgendaRow.status == "waiting",
+    return (
+        session.exec(_TO_BE_REFRESHED, params={"coach": subject_of(coach_id)}).first() is not None
     )
-    return session.exec(waiting).first() is not None
 
 
 def subject_of(coach_id: int) -> str:

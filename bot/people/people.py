@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from contextlib import AbstractContextManager
 from datetime import date
 from itertools import chain, count
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import bindparam, exists
+from sqlalchemy import bindparam, exists, func
 from sqlalchemy.orm import aliased
 from sqlmodel import Session, col, or_, select
 
@@ -21,8 +21,14 @@ from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
 from bot.store.remembering import remember, remembered
-from bot.store.tables.coach import Rights, SecondCoach
-from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+from bot.store.tables.coach import CoachSettings, Rights, SecondCoach
+from bot.store.tables.people import (
+    AthleteProfile,
+    AthleteStatus,
+    HistoryRow,
+    OpenQuestion,
+    Person,
+)
 from bot.words import common
 from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
@@ -31,24 +37,57 @@ PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
 _APART = re.compile(r"[^\W\d_]\.|\d+")  # behind a name that two athletes of one coach have
 
 
-_OTHER = aliased(Person)
-#: Who this is, with what every turn asks of them.
+_OTHER, _COACH = aliased(Person), aliased(Person)
+_STANDING = col(SecondCoach.ended_at).is_(None)
+#: Who coaches this person, or they themselves.
+_LEADS = func.coalesce(col(AthleteProfile.coach_id), col(Person.id))
+#: Who this is, with what every turn asks of them and of whoever coaches them.
 _BY_TELEGRAM: Any = (
     select(  # type: ignore[call-overload]
         Person,
         AthleteProfile,
+        _COACH,
+        CoachSettings,
         exists().where(col(_OTHER.second_contact_id) == Person.id),
+        exists().where(col(SecondCoach.person_id) == Person.id, _STANDING),
+        exists().where(col(SecondCoach.coach_id) == _LEADS, _STANDING),
         exists().where(
-            col(SecondCoach.person_id) == Person.id, col(SecondCoach.ended_at).is_(None)
+            col(OpenQuestion.person_id) == Person.id, col(OpenQuestion.closed_at).is_(None)
         ),
         LAST_MENU.scalar_subquery(),
     )
+    .select_from(Person)
     .outerjoin(AthleteProfile, col(AthleteProfile.person_id) == Person.id)
+    .outerjoin(_COACH, _COACH.id == _LEADS)
+    .outerjoin(CoachSettings, col(CoachSettings.person_id) == _LEADS)
     .where(Person.telegram_user_id == bindparam("number"))
 )
+_ASKED = (
+    select(OpenQuestion)
+    .where(OpenQuestion.person_id == bindparam("person"), col(OpenQuestion.closed_at).is_(None))
+    .order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))
+)
+_COACHED_BY = (
+    select(AthleteProfile)
+    .where(
+        AthleteProfile.coach_id == bindparam("coach"),
+        col(AthleteProfile.status).not_in((AthleteStatus.DECLINED, AthleteStatus.ENDED)),
+    )
+    .order_by(col(AthleteProfile.created_at), col(AthleteProfile.person_id))
+)
 _IS_CONTACT = select(exists().where(col(Person.second_contact_id) == bindparam("person")))
-_FELLOWS = select(SecondCoach.person_id).where(
-    SecondCoach.coach_id == bindparam("coach"), col(SecondCoach.ended_at).is_(None)
+_STANDS_IN = select(SecondCoach.id).where(
+    SecondCoach.person_id == bindparam("person"),
+    SecondCoach.coach_id == bindparam("coach"),
+    SecondCoach.rights == Rights.FULL,
+    col(SecondCoach.ended_at).is_(None),
+    or_(col(SecondCoach.athlete_id).is_(None), SecondCoach.athlete_id == bindparam("athlete")),
+)
+_IN_CHAT = select(Person).where(Person.chat_id == bindparam("chat"))
+_BESIDE = (
+    select(SecondCoach)
+    .where(SecondCoach.coach_id == bindparam("coach"), _STANDING)
+    .order_by(col(SecondCoach.id))
 )
 
 
@@ -65,13 +104,35 @@ def _read_sender(session: Session, number: int, chat: int) -> Person | None:
     if found is None:
         return None
     person: Person = found[0]
-    profile, is_contact, stands_in, menu = found[1:]
+    profile, coach, settings, is_contact, stands_in, has_others_beside, is_asked, menu = found[1:]
     menu_was_read(session, chat, menu)
     remember(session, AthleteProfile, (person.id,), profile)
     remember(session, Person, ("contact", person.id), is_contact)
     if not stands_in:
         remember(session, SecondCoach, ("to", person.id), ())
+    if coach is not None:
+        remember(session, CoachSettings, (coach.id,), settings)
+        if not has_others_beside:
+            remember(session, SecondCoach, ("by", coach.id), ())
+    if not is_asked:
+        remember(session, OpenQuestion, ("open", person.id), ())
     return person
+
+
+def asked(session: Session, person: Person) -> Sequence[OpenQuestion]:
+    """The questions that this person has been asked and has not answered, the latest last."""
+    return remembered(
+        session, OpenQuestion, ("open", person.id),
+        lambda: session.exec(_ASKED, params={"person": person.id}).all(),
+    )  # fmt: skip
+
+
+def beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
+    """What this coach has given to others and not ended."""
+    return remembered(
+        session, SecondCoach, ("by", coach_id),
+        lambda: session.exec(_BESIDE, params={"coach": coach_id}).all(),
+    )  # fmt: skip
 
 
 def is_second_contact(session: Session, person: Person) -> bool:
@@ -168,7 +229,7 @@ def name_of(session: Session, person_id: int) -> str:
 
 
 def person_in_chat(session: Session, chat_id: int) -> Person | None:
-    return session.exec(select(Person).where(Person.chat_id == chat_id)).first()
+    return session.exec(_IN_CHAT, params={"chat": chat_id}).first()
 
 
 def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None:
@@ -182,15 +243,7 @@ def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None
 
 def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
     """The coach's athletes, in the order in which they came."""
-    query = (
-        select(AthleteProfile)
-        .where(
-            AthleteProfile.coach_id == coach.id,
-            col(AthleteProfile.status).not_in((AthleteStatus.DECLINED, AthleteStatus.ENDED)),
-        )
-        .order_by(col(AthleteProfile.created_at), col(AthleteProfile.person_id))
-    )
-    return list(session.exec(query))
+    return list(session.exec(_COACHED_BY, params={"coach": coach.id}))
 
 
 def own_athlete(session: Session, coach: Person, athlete_id: int) -> AthleteProfile | None:
@@ -218,14 +271,10 @@ def still_sees(session: Session, named: Mapping[str, Any]) -> bool:
 
 
 def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool:
-    query = select(SecondCoach.id).where(
-        SecondCoach.person_id == coach.id,
-        SecondCoach.coach_id == profile.coach_id,
-        SecondCoach.rights == Rights.FULL,
-        col(SecondCoach.ended_at).is_(None),
-        or_(col(SecondCoach.athlete_id).is_(None), SecondCoach.athlete_id == profile.person_id),
-    )
-    return coach.id != profile.person_id and session.exec(query).first() is not None
+    if coach.id == profile.person_id:
+        return False
+    asked = {"person": coach.id, "coach": profile.coach_id, "athlete": profile.person_id}
+    return session.exec(_STANDS_IN, params=asked).first() is not None
 
 
 def example_of(profile: AthleteProfile, *, sharpness: bool = True) -> str:
@@ -253,7 +302,8 @@ def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detai
     turn.session.info.setdefault(PENDING_ENTRIES, []).append(row)
     profile = profile_of(turn.session, athlete_id)
     if profile is not None:
-        for coach_id in (profile.coach_id, *_fellows(turn.session, profile)):
+        fellows = {row.person_id for row in beside(turn.session, profile.coach_id)}
+        for coach_id in (profile.coach_id, *sorted(fellows)):
             roster_stale(turn, coach_id)
 
 
@@ -265,13 +315,6 @@ def pending_entries(session: Session) -> list[HistoryRow]:
 def drop_pending_entries(session: Session) -> None:
     """What had been kept in this transaction is deleted again."""
     session.info.pop(PENDING_ENTRIES, None)
-
-
-def _fellows(session: Session, profile: AthleteProfile) -> set[int]:
-    return remembered(
-        session, SecondCoach, ("fellows", profile.coach_id),
-        lambda: set(session.exec(_FELLOWS, params={"coach": profile.coach_id})),
-    )  # fmt: skip
 
 
 def active(turn: Turn, person: Person) -> AthleteProfile | None:

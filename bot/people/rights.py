@@ -5,12 +5,10 @@ A second coach's time is ended by a duty, and before anything that they do thems
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.people.people import athletes_of, get_person
+from bot.people.people import athletes_of, beside, get_person
 from bot.store.base import id_of
 from bot.store.remembering import remembered
 from bot.store.tables.coach import Rights, SecondCoach
@@ -20,11 +18,6 @@ _STANDING = col(SecondCoach.ended_at).is_(None)
 _GIVEN_TO = (
     select(SecondCoach)
     .where(SecondCoach.person_id == bindparam("person"), _STANDING)
-    .order_by(col(SecondCoach.id))
-)
-_GIVEN_BY = (
-    select(SecondCoach)
-    .where(SecondCoach.coach_id == bindparam("coach"), _STANDING)
     .order_by(col(SecondCoach.id))
 )
 
@@ -55,7 +48,7 @@ def second_coaches(
     session: Session, profile: AthleteProfile, *, rights: Rights | None = None
 ) -> list[Person]:
     """Who stands beside the coach of this athlete now, the earliest first."""
-    rows = [row for row in _beside(session, profile.coach_id) if _covers(row, profile)]
+    rows = [row for row in beside(session, profile.coach_id) if _covers(row, profile)]
     ids = dict.fromkeys(row.person_id for row in rows if rights in (None, row.rights))
     return [get_person(session, one) for one in ids if one != profile.person_id]
 
@@ -78,14 +71,7 @@ def given_to(session: Session, person: Person) -> list[SecondCoach]:
 
 def given_by(session: Session, coach: Person) -> list[SecondCoach]:
     """What this coach has given to others and not ended."""
-    return list(_beside(session, id_of(coach)))
-
-
-def _beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
-    return remembered(
-        session, SecondCoach, ("by", coach_id),
-        lambda: session.exec(_GIVEN_BY, params={"coach": coach_id}).all(),
-    )  # fmt: skip
+    return list(beside(session, id_of(coach)))
 
 
 def _covers(row: SecondCoach, profile: AthleteProfile) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
 from bot.core import agenda
@@ -270,7 +271,7 @@ def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date
         _say(turn, person, about)
     row = say_to(turn, person, text, buttons=buttons)
     morning = morning or PhotoMorning(athlete_id=profile.person_id, date=day)
-    morning.outbox_id = row.id
+    morning.outbox_id = id_of(row)
     turn.session.add(morning)
     turn.session.flush()
 
@@ -315,8 +316,12 @@ def _set_pose(session: Session, row: PhotoRow, pose: str) -> None:
 
 def _of_day(session: Session, athlete_id: int, day: date) -> list[PhotoRow]:
     """All of a day's pictures, those on their way too."""
-    query = select(PhotoRow).where(PhotoRow.athlete_id == athlete_id, PhotoRow.date == day)
-    return list(session.exec(query))
+    return list(session.exec(_OF_DAY, params={"athlete": athlete_id, "day": day}))
+
+
+_OF_DAY = select(PhotoRow).where(
+    PhotoRow.athlete_id == bindparam("athlete"), PhotoRow.date == bindparam("day")
+)
 
 
 def _has_order(session: Session, incoming: Incoming) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import timedelta
 
@@ -48,11 +48,12 @@ WHOLLY_READ = 3  # words: beside a complaint that is sure, so few say nothing el
 _MAY_BE_ASKED = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
 
-def screen(turn: ChatTurn, person: Person) -> bool:
+def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     """Look for signs and drugs in what an athlete wrote, and act on it; whether anything was said.
 
     What is sure is kept, told to the coach and answered; where the ears are not sure, one question
-    is asked, and the coach is told of that.
+    is asked, and the coach is told of that. `answers` says whether the text answers what was asked
+    last: then no tone of voice makes more of it.
     """
     profile = profile_of(turn.session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
@@ -69,7 +70,7 @@ def screen(turn: ChatTurn, person: Person) -> bool:
             _no_longer_asked(turn, person, profile)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
         return False  # likewise
-    return _ask_about(turn, person, profile, found, turn.incoming.text) or bool(told)
+    return _ask_about(turn, person, profile, found, answers) or bool(told)
 
 
 def mild_doubt(text: str) -> Symptom | None:
@@ -121,9 +122,14 @@ def _told(profile: AthleteProfile, found: Screening, text: str, context: Context
 
 
 def _ask_about(
-    turn: Turn, person: Person, profile: AthleteProfile, found: Screening, text: str
+    turn: ChatTurn,
+    person: Person,
+    profile: AthleteProfile,
+    found: Screening,
+    answers: Callable[[], bool],
 ) -> bool:
     """One question where something may be meant; whether one was asked."""
+    text = turn.incoming.text
     sure = [hit for hit in found.hits if hit.sure]
     warned = any(hit.symptom.level is Level.WARNING for hit in sure)
     doubtful = [hit for hit in found.doubtful if hit.symptom.level is not Level.ADVISORY]
@@ -142,6 +148,8 @@ def _ask_about(
     understood = bool(sure) and len(text.split()) <= WHOLLY_READ
     if suspicion is None or warned or understood or (sure and suspicion.concern is Concern.BODY):
         return False  # with what is sure, the whole sentence is with the coach
+    if not found.hits and answers():
+        return False
     _ask_what_is_wrong(turn, person, profile, suspicion.concern, text)
     return True
 

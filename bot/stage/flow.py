@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
 from functools import partial
@@ -15,12 +16,14 @@ from bot.stage import words
 from bot.words import common
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
+from engine.written.late import Late
 from engine.written.units import parse_clock, parse_number, parse_score
 
 NONE, ORDER = "none", "order"
 #: Clock times before this belong to the night after the event's day.
 NIGHT_UNTIL = time(4, 0)
 MOST_CLASSES = 200
+_CLOCK = Late(r"(?i)\b\d{1,2}(?:(?:[:.h]| ?uhr )\d{2}\b(?: ?[ap]m)?| ?(?:[ap]m|uhr)\b)(?: ?uhr\b)?")
 
 
 def _read_stage(text: str, answers: Answers) -> str:
@@ -37,11 +40,16 @@ def _read_clock_or_none(text: str, answers: Answers) -> str | None:
     return _read_clock(text, answers)
 
 
-def _read_second(text: str, answers: Answers) -> str | None:
-    second = _read_clock_or_none(text, answers)
-    if second is not None and _instant(answers, second) <= first_stage(answers):
+def _read_later(text: str, answers: Answers) -> str | None:
+    """The times of all further classes, with spaces between; None where there is one class only."""
+    if text == NONE or said(text, reading.NONE):
+        return None
+    several = _CLOCK.findall(text)
+    clocks = [_read_clock(one, answers) for one in (several if len(several) > 1 else [text])]
+    every = [first_stage(answers), *(_instant(answers, clock) for clock in clocks)]
+    if every != sorted(set(every)):
         raise InvalidAnswer(words.second_not_later())
-    return second
+    return " ".join(clocks)
 
 
 def _read_duty(text: str, answers: Answers) -> str | None:
@@ -70,7 +78,7 @@ def first_stage(answers: Answers) -> datetime:
 def stage_day_of(answers: Answers) -> StageDay:
     """The day that the answers describe."""
     first = first_stage(answers)
-    second = answers.get("second")
+    later = (answers.get("second") or "").split()
     wake = local_instant(
         date.fromisoformat(answers["_day"]), time.fromisoformat(answers["_wake"]), answers["_zone"]
     )
@@ -79,7 +87,7 @@ def stage_day_of(answers: Answers) -> StageDay:
         return _instant(answers, answers[key]) if answers.get(key) else None
 
     return StageDay(
-        stages=(first, _instant(answers, second)) if second else (first,),
+        stages=(first, *(_instant(answers, clock) for clock in later)),
         usual_wake=wake,
         travel_min=answers["travel_min"],
         registration=at("registration"),
@@ -131,7 +139,7 @@ STAGE = Flow(
         Step(
             key="second",
             ask=lambda answers: words.ask_second(),
-            read=_read_second,
+            read=_read_later,
             choices=_one((words.no_second_button, NONE)),
         ),
         Step(
@@ -166,6 +174,21 @@ def _scores(most: int) -> Any:
     return choices
 
 
+def _read_look(text: str, answers: Answers) -> Answers:
+    """How full, or the whole look in a line: "7 4 fine"."""
+    parts = [part for part in re.split(r"[\s,;/]+", text.strip()) if part]
+    if not 2 <= len(parts) <= 3:
+        return {"fullness": parse_score(text, 1, 10)}
+    found: Answers = {
+        "fullness": parse_score(parts[0], 1, 10), "sharpness": parse_score(parts[1], 1, 5),
+    }  # fmt: skip
+    if len(parts) == 3:
+        guts = {gut_button(gut).casefold(): gut for gut in GUT_BUTTONS}
+        word = parts[2].casefold().rstrip(".!")
+        found["gut"] = one_of(*GUT_BUTTONS)(guts.get(word, word), answers)
+    return found
+
+
 #: Context: none; the subject is the athlete.
 LOOK = Flow(
     id="stage-look",
@@ -174,7 +197,8 @@ LOOK = Flow(
         Step(
             key="fullness",
             ask=lambda answers: words.ask_fullness(),
-            read=lambda text, answers: parse_score(text, 1, 10),
+            read=_read_look,
+            spreads=True,
             choices=_scores(10),
         ),
         Step(

@@ -33,9 +33,9 @@ order_button = Sentence("Only the class order")
 ask_show_start = Sentence("When does the first class go on?")
 ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
 ask_each = Sentence("About how many minutes does a class take?")
-ask_second = Sentence("A second class? If so, at what time?")
+ask_second = Sentence("More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00.")
 no_second_button = Sentence("One class only")
-second_not_later = Sentence("The second class has to come after the first. Please check the times.")
+second_not_later = Sentence("Each class has to come after the one before. Please check the times.")
 duty_not_before = Sentence(
     "That is not before the stage time. If it is on the day before, tap None; it "
     "does not shape this day."
@@ -56,7 +56,10 @@ def so_far(answers: Mapping[str, Any]) -> str:
     if answers.get("number"):
         parts.append(tr("number {number}", number=answers["number"]))
     if answers.get("second"):
-        parts.append(tr("second class {time}", time=answers["second"]))
+        parts += [
+            tr("class {number} {time}", number=number, time=time)
+            for number, time in enumerate(answers["second"].split(), start=2)
+        ]
     if "travel_min" in answers:
         parts.append(tr("way {minutes} min", minutes=figures.plain(answers["travel_min"])))
     if answers.get("registration"):

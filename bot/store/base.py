@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable, Mapping, Set
 from datetime import UTC, datetime
+from functools import cache
 from typing import Any, Protocol
 
 import orjson
 from sqlalchemy import DateTime
 from sqlalchemy.engine import Dialect
+from sqlalchemy.orm import object_session
 from sqlalchemy.orm.attributes import set_attribute
 from sqlalchemy.types import TypeDecorator
 from sqlmodel import SQLModel
@@ -30,8 +33,16 @@ class Row(SQLModel):
     """A table's row, whose columns are set at once.
 
     SQLModel asks at each whether it is one, and sets it a second time as pydantic would: two thirds of
-    what it takes to make a row, and a turn sets dozens.
+    what it takes to make a row, and a turn sets dozens. A new row has no history to be kept besides.
     """
+
+    def __init__(self, **given: Any) -> None:
+        names, constants, factories = _defaults(type(self))
+        if not given.keys() <= names:
+            raise TypeError(f"{type(self).__name__} has no {sorted(given.keys() - names)}")
+        values = {name: make() for name, make in factories.items() if name not in given}
+        self.__dict__.update({**constants, **values, **given})
+        object.__setattr__(self, "__pydantic_fields_set__", set(given))
 
     def __setattr__(self, name: str, value: Any) -> None:
         if name in self.__pydantic_fields__ and name not in self.__sqlmodel_relationships__:
@@ -39,6 +50,22 @@ class Row(SQLModel):
             self.__pydantic_fields_set__.add(name)
         else:
             super().__setattr__(name, value)
+
+
+@cache
+def _defaults(
+    kind: type[Row],
+) -> tuple[Set[str], Mapping[str, Any], Mapping[str, Callable[[], Any]]]:
+    """The columns of a class of rows, what stands in those that are not given, and what is made anew
+    for each row.
+    """
+    columns = kind.model_fields
+    optional = {name: one for name, one in columns.items() if not one.is_required()}
+    made: dict[str, Any] = {
+        name: one.default_factory for name, one in optional.items() if one.default_factory
+    }
+    constants = {name: one.default for name, one in optional.items() if name not in made}
+    return columns.keys(), constants, made
 
 
 class UTCDateTime(TypeDecorator[datetime]):
@@ -71,7 +98,12 @@ class HasId(Protocol):
 
 
 def id_of(row: HasId) -> int:
-    """The key of a row that the database has seen. Raises ValueError for one that it has not."""
+    """The key of a row, which is written for it where it waits to be.
+
+    Raises ValueError for one that nobody has added.
+    """
+    if row.id is None and (session := object_session(row)) is not None:
+        session.flush()
     if row.id is None:
         raise ValueError(f"{type(row).__name__} has not been stored yet")
     return row.id

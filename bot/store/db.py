@@ -123,21 +123,10 @@ def is_sqlite(engine: Engine) -> bool:
 
 
 class _UseCaseSession(RemembersReads):
-    """A session that keeps what it has read until its transaction ends.
-
-    Sessions hold rows weakly otherwise, and one that is asked for by its key in several places of a
-    use case is read from the database each time.
-    """
+    """A session of a use case."""
 
     def __init__(self, bind: Engine) -> None:
         super().__init__(bind, expire_on_commit=False)
-        self.rows: list[object] = []
-
-
-@event.listens_for(_UseCaseSession, "loaded_as_persistent")
-@event.listens_for(_UseCaseSession, "pending_to_persistent")
-def _keep(session: _UseCaseSession, row: object) -> None:
-    session.rows.append(row)
 
 
 @contextmanager

@@ -8,18 +8,21 @@ writer, and on PostgreSQL whoever is concerned is locked (`bot.people.locks`).
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 from functools import cache
 from typing import Any, TypeVar
 
 from sqlalchemy import bindparam, event, inspect
 from sqlalchemy.orm import UOWTransaction
+from sqlalchemy.orm.attributes import instance_state
 from sqlmodel import Session, SQLModel, select
+
+from bot.store.writing import WritesPlainly
 
 _Answer = TypeVar("_Answer")
 
 
-class RemembersReads(Session):
+class RemembersReads(WritesPlainly):
     """A session that can keep what was read; any statement that is not one of the mapper's own, and may
     write whatever, makes it forget everything.
     """
@@ -34,13 +37,20 @@ class RemembersReads(Session):
 
     def get(self, entity: Any, ident: Any, **more: Any) -> Any:
         """As ever, with a statement that is built once for a table where the row has to be read."""
-        if more or type(ident) is not int or (entity, (ident,), None) in self.identity_map:
+        if more or type(ident) not in (int, str):
             return super().get(entity, ident, **more)
-        return self.exec(_by_key(entity), params={"key": ident}).first()
+        known = self.identity_map.get((entity, (ident,), None))
+        if known is None:
+            return self.exec(_by_key(entity), params={"key": ident}).first()
+        return super().get(entity, ident) if instance_state(known).expired else known
 
     def expire_all(self) -> None:
         self.answers.clear()
         super().expire_all()
+
+    def after_writing(self, rows: list[Any]) -> None:
+        for row in rows:
+            self.answers.pop(type(row), None)
 
 
 @cache
@@ -73,7 +83,7 @@ def remembered(
     if not isinstance(session, RemembersReads):
         return read()
     if flushes:
-        session.flush()
+        session.flush_for(frozenset((str(table.__tablename__),)))
     kept = session.answers.setdefault(table, {})
     if key not in kept:
         kept[key] = read()
@@ -87,3 +97,12 @@ def remember(
     """What was read along with something else, so that whoever asks `remembered` for it finds it."""
     if isinstance(session, RemembersReads):
         session.answers.setdefault(table, {})[key] = answer
+
+
+def made_of(row: SQLModel, name: Hashable, source: object, make: Callable[[], _Answer]) -> _Answer:
+    """What is made of a column of a row, made once while the row is loaded and the column stands."""
+    made: dict[Any, tuple[object, _Answer]] = inspect(row).info
+    kept = made.get(name)
+    if kept is None or kept[0] is not source:
+        kept = made[name] = (source, make())
+    return kept[1]

@@ -11,10 +11,11 @@ import asyncio
 import random
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
-from datetime import timedelta
+from datetime import datetime, timedelta
+from typing import Any
 
 import structlog
-from sqlalchemy import Engine, func, or_, text
+from sqlalchemy import BigInteger, Engine, bindparam, func, or_, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
@@ -36,6 +37,15 @@ LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 100
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
 MIXED = 16  # of the oldest so many any may be first
+
+# Built once: building a statement costs more than asking it.
+_TAKEN = (
+    update(InboxRow)
+    .where(col(InboxRow.update_id) == bindparam("update"), col(InboxRow.status) == "new")
+    .values(status="done")
+    .returning(col(InboxRow.raw), col(InboxRow.received_at))
+)
+_CHAT_IS_OURS = select(func.pg_try_advisory_xact_lock(bindparam("chat", type_=BigInteger)))
 
 _log = structlog.get_logger(__name__)
 
@@ -190,20 +200,20 @@ class Worker:
         """Whether it is done with, and which messages were written for it."""
         if not self._chat_is_ours(session, chat_id):
             return False, []
-        row = session.get(InboxRow, update_id, with_for_update=True)
-        if row is not None and row.status == "new":
-            self._take(session, row, update_id)
+        taken = session.connection().execute(_TAKEN, {"update": update_id}).one_or_none()
+        if taken is not None:
+            self._take(session, update_id, *taken)
         return True, written_in(session)
 
-    def _take(self, session: Session, row: InboxRow, update_id: int) -> None:
+    def _take(
+        self, session: Session, update_id: int, raw: dict[str, Any], received_at: datetime
+    ) -> None:
         try:
-            incoming = read(row.raw, row.received_at)
+            incoming = read(raw, received_at)
         except Unreadable as error:
             _log.error("an update cannot be read", update_id=update_id, error=error_name(error))
-            self._set_aside(session, row, error)
+            self._set_aside(session, session.get_one(InboxRow, update_id), error)
             return
-        row.status = "done"
-        session.add(row)
         if incoming is not None:
             self._use_cases.incoming(ChatTurn(session, self._context(), incoming))
 
@@ -211,8 +221,7 @@ class Worker:
         """Whether no other process is at work on this chat; the lock ends with the transaction."""
         if is_sqlite(self._engine):
             return True
-        lock = text("SELECT pg_try_advisory_xact_lock(:chat)").bindparams(chat=chat_id or 0)
-        return bool(session.connection().execute(lock).scalar())
+        return bool(session.exec(_CHAT_IS_OURS, params={"chat": chat_id or 0}).one())
 
     def _failed(self, update_id: int, error: Exception) -> None:
         with claiming(self._engine) as session:

@@ -4,14 +4,18 @@ coach's other athletes have taught.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import fields
 from datetime import UTC, date, datetime, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
+from bot.store.remembering import remembered
 from bot.store.tables import setting
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
+from bot.store.tables.setting import SettingRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, EventRow, SymptomReport
 from bot.week.given_way import given_way
@@ -21,8 +25,11 @@ from bot.week.load import (
     athlete_of,
     baseline_of,
     checkin_row,
+    checkins_before,
     current_plan,
     event_of,
+    may_have,
+    reaches_back_to,
     set_around,
     target_of,
 )
@@ -55,6 +62,34 @@ CLEARED = "cleared:"
 
 READINGS = (DRANK_IN_AN_HOUR, PULSE, URINE, CLEARED)
 
+
+# Built once: building a statement costs more than asking it.
+_REPORTS = (
+    select(SymptomReport)
+    .where(
+        SymptomReport.athlete_id == bindparam("athlete"),
+        col(SymptomReport.date) >= bindparam("first"),
+    )
+    .order_by(col(SymptomReport.id))
+)
+_EVENTS_BEFORE = (
+    select(EventRow)
+    .where(
+        EventRow.athlete_id == bindparam("athlete"),
+        col(EventRow.active).is_(False),
+        col(EventRow.day) < bindparam("day"),
+    )
+    .order_by(col(EventRow.day))
+)
+_LOOKS = (
+    select(CoachLookRow)
+    .where(
+        CoachLookRow.athlete_id == bindparam("athlete"),
+        col(CoachLookRow.date) >= bindparam("first"),
+        col(CoachLookRow.date) <= bindparam("last"),
+    )
+    .order_by(col(CoachLookRow.date), col(CoachLookRow.by_id))
+)
 
 #: The answers that the engine has under the names of their columns.
 _AS_TOLD = tuple(one.name for one in fields(CheckIn) if one.name in CheckInRow.model_fields)
@@ -100,22 +135,24 @@ def flags_of(session: Session, week: Week, row: CheckInRow) -> tuple[Flag, ...]:
 
 
 def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str, ...]:
-    query = (
-        select(SymptomReport.symptom)
-        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
-        .order_by(col(SymptomReport.id))
-    )
-    return tuple(session.exec(query))
+    return tuple(row.symptom for row in _reports(session, athlete_id, day))
 
 
 def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
     """What was written of each symptom that day, by its id; ticked ones are left out."""
-    query = (
-        select(SymptomReport)
-        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
-        .order_by(col(SymptomReport.id))
-    )
-    return {row.symptom: row.words for row in session.exec(query) if row.words}
+    return {row.symptom: row.words for row in _reports(session, athlete_id, day) if row.words}
+
+
+def _reports(session: Session, athlete_id: int, day: date) -> Sequence[SymptomReport]:
+    """What was told of a day outside its check-in, in the order in which it was told."""
+    if not may_have(session, SymptomReport, athlete_id):
+        return ()
+    first = reaches_back_to(day)
+    around = remembered(
+        session, SymptomReport, (athlete_id, first),
+        lambda: session.exec(_REPORTS, params={"athlete": athlete_id, "first": first}).all(),
+    )  # fmt: skip
+    return [row for row in around if row.date == day]
 
 
 def history_before(session: Session, athlete_id: int, day: date) -> History:
@@ -124,15 +161,7 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
     What coaches saw of these mornings is there too, that of `day` itself included.
     """
     earliest = day - timedelta(days=HISTORY_DAYS)
-    checkins = session.exec(
-        select(CheckInRow)
-        .where(
-            CheckInRow.athlete_id == athlete_id,
-            CheckInRow.date >= earliest,
-            CheckInRow.date < day,
-        )
-        .order_by(col(CheckInRow.date))
-    )
+    checkins = checkins_before(session, athlete_id, day)
     set_days = [
         row for row in set_around(session, athlete_id, day).values() if row.date >= earliest
     ]
@@ -145,10 +174,10 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
     )
 
 
-def coach_overrides(session: Session, week: Week) -> dict[int, float]:
-    """Figures the coach has put down by hand, by days out."""
+def coach_overrides(session: Session, week: Week, day: date) -> dict[int, float]:
+    """Figures the coach has put down by hand, by days out; `day` is one of the week's mornings."""
     first = week.date_of(7)
-    rows = set_around(session, week.profile.person_id, first).values()
+    rows = set_around(session, week.profile.person_id, day).values()
     return {
         week.days_out(row.date): row.carb_g
         for row in rows
@@ -164,15 +193,9 @@ def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
 
 def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
     """The last peak weeks whose day was before that date and in which there were check-ins."""
-    events = session.exec(
-        select(EventRow)
-        .where(
-            EventRow.athlete_id == athlete_id,
-            col(EventRow.active).is_(False),
-            EventRow.day < day,
-        )
-        .order_by(col(EventRow.day))
-    ).all()
+    if not may_have(session, EventRow, athlete_id):
+        return ()
+    events = session.exec(_EVENTS_BEFORE, params={"athlete": athlete_id, "day": day}).all()
     gone = given_way(session, [athlete_id]) if events else set()
     found = []
     for event in (event for event in events if event.id not in gone):
@@ -213,7 +236,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,
-        overrides=coach_overrides(session, week),
+        overrides=coach_overrides(session, week, row.date),
     )
 
 
@@ -226,16 +249,10 @@ def observed_between(
 
 def look_rows(session: Session, athlete_id: int, first: date, last: date) -> list[CoachLookRow]:
     """The rows of the same, with who said it (`by_id`) and when (`at`)."""
-    query = (
-        select(CoachLookRow)
-        .where(
-            CoachLookRow.athlete_id == athlete_id,
-            CoachLookRow.date >= first,
-            CoachLookRow.date <= last,
-        )
-        .order_by(col(CoachLookRow.date), col(CoachLookRow.by_id))
-    )
-    return list(session.exec(query))
+    if not may_have(session, CoachLookRow, athlete_id):
+        return []
+    asked = {"athlete": athlete_id, "first": first, "last": last}
+    return list(session.exec(_LOOKS, params=asked))
 
 
 def look_row(session: Session, athlete_id: int, day: date, by_id: int) -> CoachLookRow | None:
@@ -263,7 +280,9 @@ def prior_used(session: Session, profile: AthleteProfile) -> Prior | None:
 
 
 def priors_on(session: Session) -> bool:
-    return setting.kept(session, setting.PRIORS) == "on"
+    name = setting.PRIORS
+    kept = remembered(session, SettingRow, (name,), lambda: setting.kept(session, name))
+    return kept == "on"
 
 
 def prior_for(session: Session, profile: AthleteProfile) -> Prior | None:

@@ -2,16 +2,29 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, time, timedelta
+from typing import Any
 
-from sqlalchemy import bindparam
-from sqlmodel import Session, col, or_, select
+from sqlalchemy import bindparam, exists, func
+from sqlalchemy.orm import aliased
+from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.turn import Turn
-from bot.store.remembering import remembered
+from bot.store.remembering import made_of, remember, remembered
+from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow
+from bot.store.tables.setting import PRIORS, SettingRow
+from bot.store.tables.week import (
+    AlertRow,
+    CheckInRow,
+    DaySetRow,
+    EventRow,
+    LimitsRow,
+    PlanRow,
+    SymptomReport,
+)
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.limits import GuardRails, Limits
 from engine.values.look import TargetLook
@@ -59,9 +72,35 @@ def baseline_of(profile: AthleteProfile) -> Baseline:
     return Baseline(**profile.baseline)
 
 
-# Built once: building a statement costs as much as asking it.
-_ACTIVE = (
-    select(EventRow)
+# Built once: building a statement costs more than asking it.
+_SELDOM: tuple[type[SQLModel], ...] = (EventRow, CoachLookRow, SymptomReport, AlertRow)
+_EARLIER, _A_PLAN, _BOUNDS = aliased(EventRow), aliased(PlanRow), aliased(LimitsRow)
+#: The event that counts with its newest plan and limits, and whether there is any of what most
+#: mornings have none of.
+_WEEK: Any = (
+    select(  # type: ignore[call-overload]
+        EventRow,
+        PlanRow,
+        LimitsRow,
+        exists().where(
+            col(_EARLIER.athlete_id) == EventRow.athlete_id, col(_EARLIER.active).is_(False)
+        ),
+        exists().where(col(CoachLookRow.athlete_id) == EventRow.athlete_id),
+        exists().where(col(SymptomReport.athlete_id) == EventRow.athlete_id),
+        exists().where(col(AlertRow.athlete_id) == EventRow.athlete_id),
+        select(SettingRow.value).where(SettingRow.name == PRIORS).scalar_subquery(),
+    )
+    .select_from(EventRow)
+    .outerjoin(
+        PlanRow,
+        col(PlanRow.id)
+        == select(func.max(_A_PLAN.id)).where(_A_PLAN.event_id == EventRow.id).scalar_subquery(),
+    )
+    .outerjoin(
+        LimitsRow,
+        col(LimitsRow.id)
+        == select(func.max(_BOUNDS.id)).where(_BOUNDS.event_id == EventRow.id).scalar_subquery(),
+    )
     .where(EventRow.athlete_id == bindparam("athlete"), col(EventRow.active).is_(True))
     .order_by(col(EventRow.id).desc())
     .limit(1)
@@ -83,16 +122,40 @@ _DAYS_SET = (
     .where(DaySetRow.athlete_id == bindparam("athlete"), col(DaySetRow.date) >= bindparam("first"))
     .order_by(col(DaySetRow.date))
 )
-_CHECKIN = select(CheckInRow).where(
-    CheckInRow.athlete_id == bindparam("athlete"), CheckInRow.date == bindparam("day")
+_CHECKINS = (
+    select(CheckInRow)
+    .where(
+        CheckInRow.athlete_id == bindparam("athlete"), col(CheckInRow.date) >= bindparam("first")
+    )
+    .order_by(col(CheckInRow.date))
 )
 
 
 def current_event(session: Session, athlete_id: int) -> EventRow | None:
     return remembered(
-        session, EventRow, ("active", athlete_id),
-        lambda: session.exec(_ACTIVE, params={"athlete": athlete_id}).first(),
-    )  # fmt: skip
+        session, EventRow, ("active", athlete_id), lambda: _read_week(session, athlete_id)
+    )
+
+
+def _read_week(session: Session, athlete_id: int) -> EventRow | None:
+    found = session.exec(_WEEK, params={"athlete": athlete_id}).first()
+    if found is None:
+        return None
+    event, plan, limits, *there_is, priors = found
+    remember(session, PlanRow, ("newest", event.id), plan)
+    remember(session, LimitsRow, ("newest", event.id), limits)
+    remember(session, SettingRow, (PRIORS,), priors or "")
+    for table, any_at_all in zip(_SELDOM, there_is, strict=True):
+        remember(session, table, ("any", athlete_id), any_at_all)
+    return event  # type: ignore[no-any-return]
+
+
+def may_have(session: Session, table: type[SQLModel], athlete_id: int) -> bool:
+    """Whether an athlete may have rows in one of the tables in which many have none: earlier events,
+    looks of their coach's, reports of symptoms, alerts. No, where their week was read with none.
+    """
+    assert table in _SELDOM
+    return remembered(session, table, ("any", athlete_id), lambda: True)
 
 
 def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
@@ -141,8 +204,10 @@ def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
 
 
 def plan_of(row: PlanRow) -> PeakPlan:
-    """The plan that a row keeps."""
-    return PeakPlan(tuple(DayTarget(**day) for day in row.days))
+    """The plan that a row keeps; made once while the row is loaded."""
+    return made_of(
+        row, "plan", row.days, lambda: PeakPlan(tuple(DayTarget(**day) for day in row.days))
+    )
 
 
 def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
@@ -159,7 +224,12 @@ def limits_row(session: Session, event: EventRow) -> LimitsRow | None:
 
 def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
     row = limits_row(session, event)
-    return Limits(guard_rails=GuardRails.of(athlete), **row.bounds) if row else None
+    if row is None:
+        return None
+    return made_of(
+        row, ("limits", athlete), row.bounds,
+        lambda: Limits(guard_rails=GuardRails.of(athlete), **row.bounds),
+    )  # fmt: skip
 
 
 def current_week(session: Session, profile: AthleteProfile) -> Week | None:
@@ -179,21 +249,34 @@ def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
 
 
 def set_around(session: Session, athlete_id: int, day: date) -> dict[date, DaySetRow]:
-    """The figures of every date from four weeks before this day's month on, in order of dates.
-
-    A use case asks of single days, of the weeks before and of those ahead: it is one question.
-    """
-    month = day.replace(day=1)
+    """The figures of every date from four weeks before this day's month on, in order of dates."""
+    first = reaches_back_to(day)
     return remembered(
-        session, DaySetRow, (athlete_id, month),
+        session, DaySetRow, (athlete_id, first),
         lambda: {
             row.date: row
-            for row in session.exec(
-                _DAYS_SET,
-                params={"athlete": athlete_id, "first": month - timedelta(days=HISTORY_DAYS)},
-            )
+            for row in session.exec(_DAYS_SET, params={"athlete": athlete_id, "first": first})
         },
     )  # fmt: skip
+
+
+def _keep_around(
+    session: Session,
+    table: type[SQLModel],
+    athlete_id: int,
+    day: date,
+    around: Mapping[date, object],
+) -> None:
+    """Write what was added, which is known along with what had been read."""
+    session.flush()
+    remember(session, table, (athlete_id, reaches_back_to(day)), dict(sorted(around.items())))
+
+
+def reaches_back_to(day: date) -> date:
+    """Four weeks before this day's month: what a use case asks of single days, of the weeks before
+    them and of those ahead is one question then.
+    """
+    return day.replace(day=1) - timedelta(days=HISTORY_DAYS)
 
 
 def set_day(
@@ -206,12 +289,13 @@ def set_day(
     decision_id: int | None = None,
 ) -> None:
     """Put a figure in force for a date, in place of the one before. by: decision | coach | plan."""
-    row = day_set(turn.session, athlete_id, day) or DaySetRow(
+    around = set_around(turn.session, athlete_id, day)
+    row = around.get(day) or DaySetRow(
         athlete_id=athlete_id, date=day, carb_g=carb_g, by=by, set_at=turn.now
     )
     row.carb_g, row.by, row.decision_id, row.set_at = carb_g, by, decision_id, turn.now
     turn.session.add(row)
-    turn.session.flush()
+    _keep_around(turn.session, DaySetRow, athlete_id, day, around | {day: row})
 
 
 def target_in_force(session: Session, week: Week, day: date) -> DayTarget | None:
@@ -224,7 +308,30 @@ def target_in_force(session: Session, week: Week, day: date) -> DayTarget | None
 
 
 def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | None:
+    return checkins_around(session, athlete_id, day).get(day)
+
+
+def keep_checkin(session: Session, row: CheckInRow) -> None:
+    """Write a check-in, new or changed."""
+    around = checkins_around(session, row.athlete_id, row.date)
+    session.add(row)
+    _keep_around(session, CheckInRow, row.athlete_id, row.date, around | {row.date: row})
+
+
+def checkins_before(session: Session, athlete_id: int, day: date) -> list[CheckInRow]:
+    """The check-ins of the last four weeks before that day, the oldest first."""
+    earliest = day - timedelta(days=HISTORY_DAYS)
+    around = checkins_around(session, athlete_id, day)
+    return [row for row in around.values() if earliest <= row.date < day]
+
+
+def checkins_around(session: Session, athlete_id: int, day: date) -> dict[date, CheckInRow]:
+    """Every check-in from four weeks before this day's month on, in order of dates."""
+    first = reaches_back_to(day)
     return remembered(
-        session, CheckInRow, (athlete_id, day),
-        lambda: session.exec(_CHECKIN, params={"athlete": athlete_id, "day": day}).first(),
+        session, CheckInRow, (athlete_id, first),
+        lambda: {
+            row.date: row
+            for row in session.exec(_CHECKINS, params={"athlete": athlete_id, "first": first})
+        },
     )  # fmt: skip

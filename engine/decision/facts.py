@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
+from functools import cache
 
 from engine.evidence import deciding as e
 from engine.evidence import grading
@@ -383,4 +384,9 @@ class Facts:
 
     def as_dict(self) -> dict[str, Fact]:
         """Every fact by name, what follows from the others included."""
-        return {name: getattr(self, name) for name in sorted(self.names())}
+        return {name: getattr(self, name) for name in _in_order()}
+
+
+@cache
+def _in_order() -> tuple[str, ...]:
+    return tuple(sorted(Facts.names()))

@@ -8,6 +8,7 @@ from dataclasses import dataclass, fields, is_dataclass
 from datetime import date, datetime, time
 from enum import Enum
 from functools import cache, partial
+from operator import attrgetter, methodcaller
 from types import UnionType
 from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
 
@@ -19,21 +20,36 @@ T = TypeVar("T")
 FORESIGHT = "foresight"
 
 
-def plain(value: object) -> Any:
+def plain(value: Any) -> Any:
     """Any value of the engine as JSON-able data; a number that JSON lacks becomes its name."""
-    if is_dataclass(value) and not isinstance(value, type):
-        return {f.name: plain(getattr(value, f.name)) for f in fields(value)}
-    if isinstance(value, Enum):
-        return value.value
-    if isinstance(value, date | time):
-        return value.isoformat()
-    if isinstance(value, Mapping):
-        return {str(key): plain(item) for key, item in value.items()}
-    if isinstance(value, tuple | list | frozenset):
-        return [plain(item) for item in value]
-    if isinstance(value, float) and not math.isfinite(value):
-        return str(value)
-    return value
+    kind: Any = type(value)
+    if kind in _AS_JSON_HAS_IT:
+        return value
+    if kind is float:
+        return value if math.isfinite(value) else str(value)
+    return _writer(kind)(value)
+
+
+_AS_JSON_HAS_IT = frozenset({str, int, bool, type(None)})
+
+
+@cache
+def _writer(kind: Any) -> Callable[[Any], Any]:
+    """How values of this class are written; worked out once, as a case has hundreds."""
+    if is_dataclass(kind):
+        names = tuple(one.name for one in fields(kind))
+        return lambda value: {name: plain(getattr(value, name)) for name in names}
+    if issubclass(kind, Enum):
+        return attrgetter("value")
+    if issubclass(kind, date | time):
+        return methodcaller("isoformat")
+    if issubclass(kind, Mapping):
+        return lambda value: {str(key): plain(item) for key, item in value.items()}
+    if issubclass(kind, tuple | list | frozenset):
+        return lambda value: [plain(item) for item in value]
+    if issubclass(kind, float):  # numpy's
+        return lambda value: value if math.isfinite(value) else str(value)
+    return _as_it_is
 
 
 def case_as_dict(case: Case) -> dict[str, Any]:

@@ -14,7 +14,7 @@ _LEAD = (
     rf"(?:(?:{_CALLED}|they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|"
     r"(?:the |my )?(?:show|class|category)(?:'s| is)?|all|everything(?:'s| is)?) )?"
 )
-_GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
+_GOING = r"(?:(?:run|running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
 _EARLY = r"(?:early|earlier|ahead|ahead of schedule)"
 _MOVED = r"(?:up|forward|back)"
@@ -81,8 +81,24 @@ _SAID_BEFORE = Late(
 )
 
 
+#: Who says so, and what comes of it: "they say we run an hour late", "20 min early, they called us".
+_SAID_BY = Late(
+    r"^(?:(?:ok|so|now|hey|update|and|und|jetzt|also)[,:]? )*"
+    r"(?:(?:(?:they|the (?:organi[sz]ers?|host|mc|promoter|head judge))(?:'re| are)? (?:just |now )?"
+    r"(?:say|says|said|saying|told (?:us|me)|announced?)(?: that)?|(?:i|we) (?:just )?heard(?: that)?|"
+    r"apparently|looks like|es hei(?:ß|ss)t|hei(?:ß|ss)t es|(?:die|sie) (?:sagen|meinen)|"
+    r"anscheinend|angeblich)[,:]? )?"
+)
+_COMES_OF_IT = Late(
+    r"(?: again| now| jetzt| wieder)?"
+    r"(?:[,;.:] (?:they(?:'ve| have)?|sie haben) [^\d,.;]*"
+    r"\b(?:called|moved|gerufen|aufgerufen)\b[^\d,.;]*)?$"
+)
+
+
 def _plain(text: str) -> str:
     plain = " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+    plain = _COMES_OF_IT.sub("", _SAID_BY.sub("", plain))
     before = _SAID_BEFORE.match(plain)
     return plain[before.end() :] if before is not None else plain
 

@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
+from bot.debrief.flow_after_show import AFTER_SHOW
 from bot.debrief.words_after_show import SYMPTOMS
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow
@@ -154,3 +155,11 @@ def test_a_trial_ends_as_before(team_at: Callable[[datetime], Team]) -> None:
 
 def test_what_can_be_ticked_is_known_to_the_engine() -> None:
     assert set(SYMPTOMS) <= set(Symptom)
+
+
+def test_a_weight_typed_before_it_is_asked_is_kept_and_good_is_fine() -> None:
+    feels = AFTER_SHOW.step("feels")
+    assert feels is not None
+    assert feels.read("62.9", {"_weight_unit": "kg"}) == {"weight_kg": 62.9}
+    assert feels.read("all good", {"_weight_unit": "kg"}) == {"feels": "fine"}
+    assert feels.read("not so good", {"_weight_unit": "kg"}) == {"feels": "off"}

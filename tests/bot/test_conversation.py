@@ -43,6 +43,7 @@ ASKED_IN_VAIN = 0.08
 # A message is tried in every so manieth state, each beginning at another one: in a few seconds a run,
 # or each nearly everywhere.
 A_FEW, MOST = 25, 2
+A_FEW_CHECK_INS = 3  # of these every so manieth, wherever one may come, or each of them
 AFTER_TURNS = 2  # so many states come after the event: each message is tried in one of them
 TABLES = {"en": conversation_en, "de": conversation_de}
 
@@ -332,7 +333,8 @@ def messages(table: ModuleType, state: State, turn: int, every: int) -> Iterator
         yield from (one for n, one in enumerate(after) if (n + turn) % AFTER_TURNS == 0)
     yield from (("answer", text) for text in table.ANSWERS.get(state.step, ()))
     if state.may_check_in:
-        yield from (("check-in", text) for text in table.CHECK_INS)
+        some = A_FEW_CHECK_INS if every == A_FEW else 1
+        yield from (("check-in", t) for n, t in enumerate(table.CHECK_INS) if (n + turn) % some < 1)
 
 
 IN_VAIN = "was asked about in vain"

@@ -10,6 +10,7 @@ import pytest
 from sqlmodel import delete
 
 from bot.core.incoming import Kind
+from bot.dialogue import asking
 from bot.dialogue.requests import requested
 from bot.features import FLOWS
 from bot.store.db import transaction
@@ -264,3 +265,21 @@ def test_at_every_question_there_is_free_words_neither_fail_nor_vanish(team: Tea
                 session.add(question)
             said = somebody[1].writes("trains, zebras and the odd blorp")
             assert said or flow_id in NOTHING_TO_FINISH, (flow_id, step.key)
+
+
+def test_an_answer_to_what_was_asked_is_one_however_it_sounds(team: Team) -> None:
+    team.athlete.writes("/stage")
+    team.athlete.taps("Set the times")
+    assert "On stage: 14:00" in text_of(team.athlete.writes("it's 2 pm I think"))
+    assert not team.coach.hears()
+
+
+def test_not_knowing_is_the_button_that_says_so(team: Team) -> None:
+    for flow, key in (("ready-health", "sleep_h"), ("unwell", "pulse"), ("checkin", "fullness")):
+        step = FLOWS[flow].flow.step(key)
+        assert step is not None
+        asked = OpenQuestion(
+            person_id=2, flow=flow, step=key, answers={"_more": []}, asked_at=team.world.now
+        )
+        read = asking.read_answer(step, "no idea", asked, team.world.context)
+        assert read in (None, {key: None}), flow

@@ -147,7 +147,7 @@ def test_a_drug_gets_a_plain_refusal_without_a_dose_and_a_caution_to_the_coach(
     assert "can't help with drugs" in said and "ask a doctor" in said
     assert not any(char.isdigit() for char in said)
     told = team.coach.hears()
-    assert any("Caution" in m.text for m in told)
+    assert any("Caution" in m.text and text in m.text for m in told)  # in their own words
     assert [alert.flag for alert in alerts(team)] == ["drug-named"]
 
 

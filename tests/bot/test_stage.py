@@ -10,11 +10,14 @@ import pytest
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
+from bot.dialogue.flow import InvalidAnswer
 from bot.stage import reminders as stage_reminders
+from bot.stage.flow import LOOK, STAGE, stage_day_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow
+from engine.written.delays import parse_delay
 from tests.support.weeks import Team, gone_on, replacing
 from tests.support.world import Said, text_of
 
@@ -328,7 +331,7 @@ def test_a_time_that_is_none_is_asked_again(team: Team, nonsense: str) -> None:
 def test_times_that_contradict_each_other_are_asked_again(team: Team) -> None:
     team.coach.presses(f"st:set:{team.athlete_id}")
     team.coach.writes("15:00")
-    assert "come after the first" in text_of(team.coach.writes("14:00"))
+    assert "come after the one before" in text_of(team.coach.writes("14:00"))
     team.coach.taps("One class only")
     team.coach.writes("30")
     assert "not before the stage time" in text_of(team.coach.writes("16:00"))
@@ -427,3 +430,29 @@ def test_somebody_elses_day_cannot_be_moved(team: Team) -> None:
     before = stage_facts(team)
     team.athlete.presses("st:late:1:30")
     assert stage_facts(team) == before
+
+
+def test_further_classes_and_a_look_are_read_as_people_type_them_in_a_line() -> None:
+    laid = {"_day": "2027-05-09", "_zone": "Europe/London", "_wake": "06:30", "stage": "14:00"}
+    second, look = STAGE.step("second"), LOOK.step("fullness")
+    assert second is not None and look is not None
+    assert second.read("two more, 16:30 and 7 pm", laid) == "16:30 19:00"
+    day = stage_day_of(laid | {"second": "16:30 19:00", "travel_min": 0.0})
+    assert [f"{stage:%H:%M}" for stage in day.stages] == ["13:00", "15:30", "18:00"]  # UTC
+    with pytest.raises(InvalidAnswer, match="after the one before"):
+        second.read("19:00 16:30", laid)
+    assert look.read("7 4 fine", {}) == {"fullness": 7, "sharpness": 4, "gut": "fine"}
+    assert look.read("7", {}) == {"fullness": 7}
+
+
+@pytest.mark.parametrize(
+    ("told", "language", "minutes"),
+    [
+        ("they say we run an hour late", "en", 60), ("ok now 15 minutes behind", "en", 15),
+        ("now it's 20 min early again, they just called my class", "en", -20),
+        ("die sagen wir sind eine Stunde später", "de", 60), ("es heißt 30 min später", "de", 30),
+        ("they said my weight is 20 late", "en", None),
+    ],
+)  # fmt: skip
+def test_a_delay_is_one_whoever_says_so(told: str, language: str, minutes: int | None) -> None:
+    assert parse_delay(told, language) == minutes

@@ -264,7 +264,7 @@ def lay_out_day(team: Team) -> None:
     team.coach.presses("st:set:2")
     for typed in ("15:00", "none", "40", "none", "none"):
         if typed == "none":
-            team.coach.taps("One class only" if "second class" in last(team) else "None")
+            team.coach.taps("One class only" if "More classes" in last(team) else "None")
         else:
             team.coach.writes(typed)
 

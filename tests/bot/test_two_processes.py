@@ -14,7 +14,8 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
-from datetime import timedelta
+from datetime import datetime, timedelta
+from typing import Any
 
 import pytest
 from sqlalchemy import Engine
@@ -108,9 +109,9 @@ async def until_nothing_is_open(url: str, handled: list[tuple[int, int]]) -> Non
                 handled.append((begun.number, update_id))
             return done
 
-        def _take(self, session: Session, row: InboxRow, update_id: int) -> None:
+        def _take(self, session: Session, update_id: int, raw: Any, received_at: datetime) -> None:
             begun.number = next(_numbers)
-            super()._take(session, row, update_id)
+            super()._take(session, update_id, raw, received_at)
 
     worker = Noting(
         engine, USE_CASES, clock, lambda: Context(now=NOW), threads=3, handled=lambda: None

@@ -146,7 +146,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     bot.clock.put_forward_to(at(8, 16))
     talk.says(COACH, "/stage", "not set yet")
     talk.taps(COACH, "Set the times", "at what time on stage?")
-    talk.says(COACH, "15:00", "A second class?")
+    talk.says(COACH, "15:00", "More classes?")
     talk.taps(COACH, "One class only", "How long is the way")
     talk.telegram.says(COACH, "40")
     talk.telegram.says(COACH, "10:00")

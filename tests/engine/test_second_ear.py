@@ -238,6 +238,7 @@ def test_listening_takes_about_a_millisecond_a_sentence() -> None:
     [
         "not sure", "I don't know", "i dont know.", "no idea", "maybe", "hard to say", "one moment",
         "I think so", "I'm here", "can't come", "im Ernst", "bin dann mal weg", "hab Hunger",
+        "it's 2 pm I think", "I think it's at 2", "um zwei glaub ich", "das Übliche glaub ich",
         "keine Ahnung", "weiß nicht", "weiß ich grad nicht", "schwer zu sagen", "nicht sicher",
     ],
 )  # fmt: skip

@@ -135,6 +135,12 @@ def test_a_height_that_could_be_feet_or_cannot_be_is_refused(text: str, code: st
         ("18", time(18)),
         ("noon", time(12)),
         ("midnight", time(0)),
+        ("half past six", time(6, 30)),
+        ("7 o'clock", time(7)),
+        ("halb sieben", time(6, 30)),
+        ("viertel vor 7", time(6, 45)),
+        ("dreiviertel sieben", time(6, 45)),
+        ("um sieben", time(7)),
     ],
 )
 def test_a_time_of_day_is_read(text: str, expected: time) -> None:

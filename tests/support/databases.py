@@ -117,7 +117,8 @@ def postgres() -> Iterator[Server]:
         )
 
     run("initdb", "-D", str(data), "-U", "postgres", "--auth=trust", "-E", "UTF8", "--no-sync")
-    options = f"-k {folder} -c listen_addresses='' -c fsync=off -c max_connections=200"
+    options = f"-k {folder} -c listen_addresses='' -c max_connections=200"
+    options += " -c fsync=off -c full_page_writes=off -c autovacuum=off"
     run("pg_ctl", "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
     # "immediate" is what a crash is: connections are cut off, and the log is replayed.
     server = Server(

@@ -6,7 +6,9 @@ from __future__ import annotations
 
 import asyncio
 import itertools
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from functools import cached_property
+from typing import Any
 
 from sqlmodel import col, select
 
@@ -59,7 +61,32 @@ def fetch(world: World, files: dict[str, bytes]) -> None:
     asyncio.run(all_of_it())
 
 
-def files_for(who: Someone, *methods: str) -> list[tuple[OutboxRow, Sequence[Document]]]:
+class Made(Sequence[Document]):
+    """What a message would upload, made when somebody looks at it."""
+
+    def __init__(self, world: World, named: Iterable[dict[str, Any]]) -> None:
+        self._world, self._named = world, tuple(named)
+
+    @cached_property
+    def _documents(self) -> list[Document]:
+        with self._world.session() as session:
+            turn = Turn(session, self._world.context)
+            made = [USE_CASES.document(turn, one) for one in self._named]
+        return [one for one in made if one is not None]
+
+    def __len__(self) -> int:
+        return len(self._documents)
+
+    def __getitem__(self, which: Any) -> Any:
+        return self._documents[which]
+
+    def __eq__(self, other: object) -> bool:
+        return self._documents == other
+
+    __hash__ = None  # type: ignore[assignment]
+
+
+def files_for(who: Someone, *methods: str) -> list[tuple[OutboxRow, Made]]:
     """The files that wait for somebody, each message with what it would upload now."""
     query = (
         select(OutboxRow)
@@ -68,13 +95,4 @@ def files_for(who: Someone, *methods: str) -> list[tuple[OutboxRow, Sequence[Doc
     )
     with who.world.session() as session:
         rows = [row for row in session.exec(query) if not methods or row.method in methods]
-        made = [
-            [
-                document
-                for named in (row.attached or {}).values()
-                if (document := USE_CASES.document(Turn(session, who.world.context), named))
-                is not None
-            ]
-            for row in rows
-        ]
-    return list(zip(rows, made, strict=True))
+    return [(row, Made(who.world, (row.attached or {}).values())) for row in rows]

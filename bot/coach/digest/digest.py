@@ -24,6 +24,7 @@ from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.safety.alert_taps import settled_line
+from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
@@ -69,7 +70,7 @@ def send(turn: Turn, duty: AgendaRow) -> None:
         day = turn.now.astimezone(ZoneInfo(zone)).date()
         row = say_to(turn, coach, words.digest(day, sections))
         for note in held_notes(turn.session, coach):
-            note.outbox_id = row.id
+            note.outbox_id = id_of(row)
             turn.session.add(note)
     settings.digest_sent_at = turn.now
     turn.session.add(settings)

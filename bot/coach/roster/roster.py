@@ -60,7 +60,8 @@ def show_roster(turn: Act) -> None:
     """/roster"""
     page = _page(turn, turn.person, 0, "")
     row = say_to(turn, turn.person, page.text, buttons=page.buttons)
-    coach_settings.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=row.id)
+    number = id_of(row)
+    coach_settings.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=number)
 
 
 def turn_page(turn: Act, pressed: Paged) -> None:

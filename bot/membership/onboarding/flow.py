@@ -20,6 +20,7 @@ from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import in_words, words
 from bot.membership.onboarding import words_measures as measure_words
 from bot.words import common, invalid_answers
+from engine.written.late import Late
 from engine.written.units import (
     ParseError,
     VolumeUnit,
@@ -91,11 +92,16 @@ def _sex(text: str, answers: Answers) -> str:
     return sex
 
 
+_MEASURE = Late(
+    r"(?i)\d[\d.,]*\s*(?:kg|kilos?|lbs?|pounds?|pfund|cm|m|ft|g|gramm|grams?|l|lit(?:er|re)s?|ml|%)"
+)
 _DIGITS_OF_A_CLOCK = 3  # "735"; fewer are an hour at best, and that says no zone
 
 
 def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     """Candidates: one or more places, to be chosen from."""
+    if _MEASURE.fullmatch(text.strip()):
+        raise InvalidAnswer(invalid_answers.unknown_place())
     if text.strip().isdecimal() and len(text.strip()) < _DIGITS_OF_A_CLOCK:
         raise InvalidAnswer(invalid_answers.no_zone_at_that_time())  # "7" may be anything
     try:

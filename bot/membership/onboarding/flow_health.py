@@ -56,7 +56,7 @@ def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
         return DONE
     if part is Part.EATING:
         known = {str(number): sign for number, sign in enumerate(signs, start=1)}
-        parts = [one for one in _GAPS.split(plain) if one]
+        parts = [one for one in _GAPS.split(plain) if one and one not in listed(words.ONLY)]
     else:
         known = {words.sign_button(sign).casefold(): sign for sign in signs}
         parts = [plain] if plain in known else [one for one in _BETWEEN.split(plain) if one]

@@ -12,6 +12,7 @@ from engine.planning.health_screen import Health, Part, Sign
 
 NONE_WORDS = mark("none of these, none of them, nothing of that, none apply, all no, no to all")
 AND = mark("and")
+ONLY = mark("only, just, number, numbers, question, questions")
 
 #: What a button says, or, for the five questions on eating, the question as it was published.
 SIGNS = {

@@ -321,11 +321,24 @@ _EVERYDAY = frozenset(
     ]
 )
 _MARKS = Late(r"[^\w ]+")
+#: "I think" alone sounds like the mind; beside the usual or a time of day it says nothing.
+_HEDGE = Late(
+    r"^(?:(?:i think|i guess|probably|ich glaube?|ich denke?|glaube? ich|wahrscheinlich) )+"
+    r"|(?: (?:i think|i guess|probably|glaube? ich|denke? ich|oder so|or so))+$"
+)
+_A_TIME = Late(
+    r"(?:(?:its|it is|im on|at|um|so|about|around|gegen|es ist|ist|halb|half|past|quarter|viertel|nach|vor|to) )*"
+    r"(?:\d{1,2}(?: ?\d\d)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|eins|zwei|drei|vier|"
+    r"fünf|sechs|sieben|acht|neun|zehn|elf|zwölf)(?: ?(?:am|pm|uhr|oclock))?(?: \d\d)?"
+)
 
 
 def says_nothing(sentence: str) -> bool:
     """Whether the whole sentence is one of these."""
     plain = " ".join(_MARKS.compiled.sub("", sentence.lower()).split())
+    hedged = _HEDGE.compiled.sub("", plain)
+    if hedged != plain and (hedged in _EVERYDAY or _A_TIME.fullmatch(hedged)):
+        return True
     if plain in _EVERYDAY or any(one.fullmatch(sentence) for one in (SHRUGS, _SUNG)):
         return True
     return is_of_the_day(sentence)

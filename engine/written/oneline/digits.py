@@ -15,7 +15,7 @@ from engine.written.oneline.numbers import (
     with_half,
 )
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.words import phrases
+from engine.written.oneline.words import label_meant, phrases
 from engine.written.units.reading import NUMBER
 from engine.written.units.weight import LB_WORDS, ST_WORDS
 
@@ -121,6 +121,8 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
     if at_number.POINTLESS.match(line, end):
         return _run_on(line, at, end)
     told_of = at_number.TOLD_OF.search(line[:at])
+    if told_of and at_number.OF_FULLNESS.match(line, end):
+        told_of = None  # "up at 7 full"
     taken = told_of and at_number.TAKEN_BEFORE.search(line[: told_of.start()])
     if told_of and not taken and not at_number.NEXT_FIGURE.match(line, end):
         return unread(line, at, end)
@@ -171,7 +173,9 @@ def _labelled_at(line: str, at: int) -> bool:
     while start and line[start - 1].isalpha():
         start -= 1
     found = phrases("de").get((line[start:at],), ())
-    return any(meaning.means is Means.LABEL for meaning in found)
+    if any(meaning.means is Means.LABEL for meaning in found):
+        return True
+    return start < at and label_meant(line, start, at, "de") is not None
 
 
 def with_unit(line: str, start: int, number: str, end: int) -> Choice:
@@ -216,6 +220,9 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
         match = pattern.match(line, end)
         if match is None:
             continue
+        if unit is Unit.GRAMS and at_number.THOUSANDS_OF_GRAMS.fullmatch(number):
+            kg = number.rstrip("0").rstrip(".,")
+            return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
         if unit is Unit.GRAMS and rough(number) >= at_number.LEAST_WEIGHT_G:
             kg = f"{rough(number) / 1000:g}"  # a scale that shows grams
             return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
+from engine.written.oneline.corrected import DIGITS, LEAST_OF_A_WEIGHT, corrected
 from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.numbers import is_surely_number
@@ -20,7 +21,7 @@ def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list
     With `bare_stones`, two numbers at the start may be stones and pounds.
     """
     cut = [_without_lone_words(list(tokens)) for tokens in expanded(scan(line, language))]
-    pieces = [_ranged(_corrected(_summed(_bottled(tokens)))) for tokens in cut]
+    pieces = [_ranged(corrected(_summed(_bottled(tokens)))) for tokens in cut]
     pieces = [other for tokens in pieces for other in _point_unsaid(tokens)]
     if bare_stones:
         pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
@@ -36,7 +37,8 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             return True
         left = tokens[index - 1] if index else None
         right = tokens[index + 1] if index + 1 < len(tokens) else None
-        if any(isinstance(t, Word) and t.says(Means.LABEL, Means.VESSEL) for t in (left, right)):
+        beside = [t for t in (left, right) if isinstance(t, Word) and not _is_scale(t, right)]
+        if any(t.says(Means.LABEL, Means.VESSEL) for t in beside):
             return True
         if is_surely_number(figure.number):
             return True
@@ -44,7 +46,10 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             (Means.ABOUT, Means.LINK, Means.RANGE, Means.CORRECTS) if figure.number != "1" else ()
         )
         return all(
-            token is None or not isinstance(token, Word) or token.says(*small) is not None
+            token is None
+            or not isinstance(token, Word)
+            or token.says(*small) is not None
+            or not any(map(str.isalnum, token.text))
             for token in (left, right)
         )
 
@@ -54,6 +59,11 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
         else token
         for index, token in enumerate(tokens)
     ]
+
+
+def _is_scale(word: Word, right: Token | None) -> bool:
+    """Of "two scales" the number counts the scales."""
+    return word is right and word.text.startswith(("scales", "waagen"))
 
 
 _AND_MORE = frozenset(
@@ -82,7 +92,7 @@ def _summed(tokens: list[Token]) -> list[Token]:
         del out[first:]
         out.append(
             replace(
-                before, end=token.end, number=f"{total:g}", text=f"{before.text} + {token.text}"
+                before, end=token.end, number=f"{total:.4f}", text=f"{before.text} + {token.text}"
             )
         )
     return out
@@ -121,13 +131,18 @@ def _bottled(tokens: list[Token]) -> list[Token]:
 
 def _is_added(between: list[Token], *, times: bool) -> bool:
     marks = [token.text for token in between if isinstance(token, Mark)]
-    words = [token.text for token in between if isinstance(token, Word)]
+    words = [token.text for token in between if isinstance(token, Word) and not _is_drink(token)]
     if any(mark not in "+,&" for mark in marks) or any(word not in _AND_MORE for word in words):
         return False
     plain = {"and", "und", "dann", "then"}
     if times and words:
         return True  # "2 x 1.5 l and 1 l"
     return "+" in marks or "&" in marks or any(word not in plain for word in words)
+
+
+def _is_drink(word: Word) -> bool:
+    label = word.says(Means.LABEL)
+    return label is not None and label.about == "water_l"
 
 
 def _sum_of(one: Figure, other: Figure) -> float | None:
@@ -140,10 +155,6 @@ def _sum_of(one: Figure, other: Figure) -> float | None:
     return None if total is None or total != total else total  # noqa: PLR0124 - not a number
 
 
-_LEAST_OF_A_WEIGHT = 30
-_DIGITS = 10
-
-
 def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
     """The line as it is, and with "fifty nine four" as 59.4: so a weight is said aloud, and so are two
     answers.
@@ -153,7 +164,7 @@ def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
         index
         for index, (one, other) in enumerate(pairwise(tokens))
         if isinstance(one, Figure) and isinstance(other, Figure)
-        and rough(one.number) >= _LEAST_OF_A_WEIGHT
+        and rough(one.number) >= LEAST_OF_A_WEIGHT
     )  # fmt: skip
     first = next(pairs, None)
     if first is None:
@@ -166,74 +177,12 @@ def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
     digits = whole.number.isdecimal() and tenth.number.isdecimal()
     if not spelt or not digits or tenth.unit is not Unit.NONE or whole.unit is not Unit.NONE:
         return
-    if int(whole.number) >= _LEAST_OF_A_WEIGHT and 0 < int(tenth.number) < _DIGITS:
+    if int(whole.number) >= LEAST_OF_A_WEIGHT and 0 < int(tenth.number) < DIGITS:
         joined = replace(
             whole, end=tenth.end, number=f"{whole.number}.{tenth.number}",
             text=f"{whole.text} {tenth.text}",
         )  # fmt: skip
         yield [*tokens[:first], joined, *tokens[first + 2 :]]
-
-
-_SAME_SCALE = 0.02  # of the number: so near each other lie two weights of one morning
-_MOST_CORRECTED = 0.1  # of the number: what differs by more may be another answer
-# these correct what is near, and say nothing before what is not
-_HESITATES = frozenset(
-    {"ne", "äh", "ähm", "öh", "uh", "uhm", "erm", "er", "err", "hm", "hmm", "wait"}
-)
-_LAUGHS = frozenset({"haha", "hihi", "lol", "lmao", "hehe"})
-_BETWEEN = frozenset(",-:(;.!*")
-
-
-def _corrected(tokens: list[Token]) -> list[Token]:
-    """ "61.2, no, 61.4" is 61.4; two numbers farther apart become a range, to be asked about."""
-    out: list[Token] = []
-    for at, token in enumerate(tokens):
-        first = next((i for i in range(len(out) - 1, -1, -1) if isinstance(out[i], Figure)), None)
-        before = out[first] if first is not None else None
-        if not isinstance(token, Figure) or not isinstance(before, Figure) or before.high:
-            out.append(token)
-            continue
-        between = out[first + 1 :] if first is not None else []
-        words = [t for t in between if isinstance(t, Word) and t.text not in _LAUGHS]
-        marks = [t for t in between if isinstance(t, Mark)]
-        corrects = any(word.says(Means.CORRECTS) for word in words) and all(
-            word.says(Means.CORRECTS, Means.ABOUT) for word in words
-        )
-        words = [word for word in words if word.says(Means.CORRECTS)]
-        units = {before.unit, token.unit} - {Unit.NONE}
-        following = tokens[at + 1] if at + 1 < len(tokens) else None
-        counted = isinstance(following, Word) and not following.meanings
-        one, other = rough(before.number), rough(token.number)
-        weighed_again = one >= _LEAST_OF_A_WEIGHT and abs(other - one) <= _SAME_SCALE * one
-        if weighed_again and any(word.says(Means.CORRECTS) for word in words):
-            corrects, counted = True, False
-            marks = []
-        if not corrects or counted or len(units) > 1 or any(m.text not in _BETWEEN for m in marks):
-            out.append(token)
-            continue
-        joined = replace(
-            token, start=before.start, unit=token.unit if before.unit is Unit.NONE else before.unit,
-            unit_text=token.unit_text or before.unit_text,
-        )  # fmt: skip
-        apart = abs(other - one) > _MOST_CORRECTED * abs(one)
-        if apart and all(word.text in _HESITATES for word in words):
-            out.append(token)
-            continue
-        surely = any(word.text not in _HESITATES for word in words)
-        if apart and surely and Unit.VOLUME in units and other <= 2 * one <= 4 * other:
-            apart = False  # "4 l, no, 5"
-        label = out[first - 1] if first else None
-        of_score = isinstance(label, Word) and label.says(Means.LABEL)
-        if apart and surely and of_score and of_score.about == "fullness" and other <= _DIGITS:
-            apart = False
-        if apart:
-            text = f"{before.number}-{token.number}"
-            joined = replace(
-                joined, number=before.number, high=token.number, text=text, corrected=surely
-            )
-        del out[first:]
-        out.append(joined)
-    return out
 
 
 def _ranged(tokens: list[Token]) -> list[Token]:
@@ -279,7 +228,7 @@ def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool
     if (before.text, between.text) in _MOVES:
         return True  # "fullness up from 5 to 6"
     named = before.text in ("from", "von") and between.text in ("auf", "to")
-    return named and rough(second.number) >= _LEAST_OF_A_WEIGHT
+    return named and rough(second.number) >= LEAST_OF_A_WEIGHT
 
 
 def _is_from(token: Token) -> bool:
@@ -293,6 +242,8 @@ def _makes_range(
     if isinstance(between, Word):
         if between.says(Means.RANGE):
             return True
+        if between.text in _MAYBE and _are_next(first, second):
+            return True  # "2 maybe 3"
         before = tokens[at - 1] if at else None
         if not isinstance(before, Word):
             return False
@@ -316,10 +267,19 @@ def _next_scores(tokens: list[Token], at: int, first: Figure, second: Figure) ->
     tight = second.start - first.end == 1 and {first.unit, second.unit} == {Unit.NONE}
     scores = first.number.isdecimal() and second.number.isdecimal()
     enough = sum(isinstance(token, Figure) for token in tokens) > len(CORE)
-    return (
-        tight and scores and enough and not chained
-        and int(second.number) == int(first.number) + 1 <= _DIGITS
-    )  # fmt: skip
+    return tight and scores and enough and not chained and _are_next(first, second)
+
+
+_MAYBE = frozenset(
+    {"maybe", "perhaps", "vielleicht", "eventuell", "evtl", "maybe a", "vielleicht ne"}
+)
+
+
+def _are_next(first: Figure, second: Figure) -> bool:
+    """Whether they are two scores side by side."""
+    whole = first.number.isdecimal() and second.number.isdecimal()
+    bare = {first.unit, second.unit} <= {Unit.NONE, Unit.OF_TEN}
+    return whole and bare and int(second.number) == int(first.number) + 1 <= DIGITS
 
 
 def _is_dash(token: Token) -> bool:

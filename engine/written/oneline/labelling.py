@@ -105,7 +105,19 @@ def _is_label(tokens: Sequence[Token], index: int) -> bool:
         return True
     if not isinstance(word, Word) or not word.says(Means.LABEL):
         return False
-    return not (isinstance(following, Word) and following.says(Means.SKIP))
+    if not isinstance(following, Word):
+        return True
+    return following.says(Means.SKIP, Means.LATER) is None and not _is_judged(tokens, index)
+
+
+def _is_judged(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a label has a word in the place of its figure: "water 3 fullness was good"."""
+    before, after = tokens[index - 1] if index else None, tokens[index + 1 : index + 3]
+    said = [token for token in after if isinstance(token, Word)]
+    if not isinstance(before, Figure) or len(said) != len(after) or not said:
+        return False
+    good = said[-1].says(Means.FINE, Means.SCORE) if len(said) > 1 else None
+    return good is not None and said[0].says(Means.LINK) is not None
 
 
 def _scores(word: Word, following: Token | None) -> bool:

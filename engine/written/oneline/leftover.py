@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from engine.written.oneline.digits import rough
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
@@ -14,7 +15,7 @@ from engine.written.oneline.plausible import (
     values_of,
 )
 from engine.written.oneline.report import DoubtCode, Value
-from engine.written.oneline.told import Told
+from engine.written.oneline.told import Told, all_same
 
 
 class Leftover(Told):
@@ -23,7 +24,7 @@ class Leftover(Told):
     def _spare(self, figure: Figure) -> None:
         """A number more than there are answers."""
         self.used.add(figure.start)
-        if self._second_weight(figure) or self._decimal(figure):
+        if self._is_told_already(figure) or self._second_weight(figure) or self._decimal(figure):
             return
         if self._on_target(figure):
             return
@@ -37,6 +38,14 @@ class Leftover(Told):
             self.spoken_for.add("carb_eaten_g")
         about = "carb_eaten_g" if options else "spare"
         self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
+
+    def _is_told_already(self, figure: Figure) -> bool:
+        """Whether it says in digits what the figure right before it says in words: "six (6)"."""
+        for told in self._told_by.values():
+            again = told.text[:1].isalpha() and rough(told.number) == rough(figure.number)
+            if again and 0 < figure.start - told.end <= 2:
+                return True
+        return False
 
     def _on_target(self, figure: Figure) -> bool:
         """Whether it says once more what "on target" says."""
@@ -70,6 +79,8 @@ class Leftover(Told):
         values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
         if first is None or not values or abs(values[0] - first) > 0.03 * first:
             return False
+        if all_same([values[0], first]) and figure.number == self._told_by["weight_kg"].number:
+            return True
         del self.answers["weight_kg"]
         self._doubt(
             DoubtCode.TWO_VALUES, "weight_kg", figure.text.strip(),

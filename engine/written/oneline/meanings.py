@@ -25,8 +25,10 @@ class Means(StrEnum):
     COUNTS_NOT = "counts-not"  # a number before it does not count it
     FINE = "fine"
     ON_TARGET = "on-target"
+    OFF_TARGET = "off-target"
     YES = "yes"
     NO = "no"
+    LATER = "later"  # after a label: it is told another time
     SKIP = "skip"  # after a label, or for the answer in `about`
     TRAINING = "training"  # `about` is how it went
     SAME = "same"  # the answer in `about` is what it was the day before

@@ -48,15 +48,30 @@ _ENGLISH_TENS = dict(
 _GERMAN_UNITS = {
     "eins": 1, "ein": 1, "zwei": 2, "zwo": 2, "drei": 3, "vier": 4, "fünf": 5, "fuenf": 5,
     "sechs": 6, "sieben": 7, "acht": 8, "neun": 9,
+    # as they are said in the south
+    "oans": 1, "oan": 1, "eis": 1, "zwoa": 2, "zwöi": 2, "zwee": 2, "drü": 3, "viere": 4, "fünfe": 5,
+    "fümf": 5, "füf": 5, "füfi": 5, "sechse": 6, "sächs": 6, "sächsi": 6, "siebn": 7, "siem": 7,
+    "sibe": 7, "siebe": 7, "sibni": 7, "achte": 8, "achti": 8, "neune": 9, "nün": 9, "nüni": 9,
 }  # fmt: skip
 _GERMAN_TEENS = {
-    "zehn": 10, "elf": 11, "zwölf": 12, "zwoelf": 12, "dreizehn": 13, "vierzehn": 14,
+    "zehne": 10, "zehn": 10, "elf": 11, "zwölf": 12, "zwoelf": 12, "dreizehn": 13, "vierzehn": 14,
     "fünfzehn": 15, "fuenfzehn": 15, "sechzehn": 16, "siebzehn": 17, "achtzehn": 18, "neunzehn": 19,
 }  # fmt: skip
 _GERMAN_TENS = {
     "zwanzig": 20, "dreißig": 30, "dreissig": 30, "vierzig": 40, "fünfzig": 50, "fuenfzig": 50,
     "sechzig": 60, "siebzig": 70, "achtzig": 80, "neunzig": 90,
+    "vierzg": 40, "fuffzig": 50, "fuffzg": 50, "fuchzig": 50, "fuchzg": 50, "fünfzg": 50,
+    "füfzg": 50, "sechzg": 60, "sächzg": 60, "siebzg": 70, "sibezg": 70, "siebezg": 70, "sibzg": 70,
+    "achtzg": 80, "achzg": 80, "achzig": 80, "neunzg": 90, "nünzg": 90,
 }  # fmt: skip
+_GERMAN_AND = "und|un|r?ad|ra|a|e|ä|ed"  # "zwoaradsechzg", "achtefüfzg"
+#: What is said of hours and of how many bottles.
+SMALL_NUMBERS = {
+    **_ENGLISH_UNITS,
+    **{word: value for word, value in _ENGLISH_TEENS.items() if value <= 12},
+    **{word: value for word, value in _GERMAN_UNITS.items() if word not in ("ein", "oan")},
+    **{word: value for word, value in _GERMAN_TEENS.items() if value <= 12},
+}
 
 
 def _any(words: dict[str, int]) -> str:
@@ -78,7 +93,7 @@ _ENGLISH = Late(
 )
 _GERMAN = Late(
     rf"(?P<many>(?:ein|zwei|drei|vier|fünf|sechs|sieben|acht|neun)?hundert)?(?:und)?"
-    rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})und)?(?P<tens>{_any(_GERMAN_TENS)})"
+    rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})(?:{_GERMAN_AND}))?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
     rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
     rf"(?P<half>(?:und)?einhalb)?{_OVER}"
@@ -87,9 +102,11 @@ _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
 _HALF = Late(
     rf"(?: and a| ?-and-a-|-and-a-| an a| und (?:ein(?:en)?|a|n|nen|noch ein(?:en)?)| ein"
+    r"|,? (?:und dann noch|und dann|dann noch|noch) (?:ein(?:en)?|n|nen)"
     rf"| plus (?:a|ein|einen)| und(?= halb{_OVER}))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
+    rf"|(?:und)?einhalb{_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = Late(

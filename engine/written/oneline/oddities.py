@@ -136,6 +136,9 @@ def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
     before = tokens[index - 1] if index else None
     after = tokens[index + 1] if index + 1 < len(tokens) else None
     ends = isinstance(before, Word) and before.says(Means.RANGE) is not None
+    label = tokens[index - 2] if index > 1 else None
+    if ends and isinstance(label, Word) and label.says(Means.LABEL):
+        return False  # "fullness to 7"
     return ends or (isinstance(after, Word) and after.text in _STILL_OPEN)
 
 
@@ -220,7 +223,9 @@ def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
     if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
         return False
     if not word.meanings:
-        return not any(char.isdecimal() for char in word.text)  # "5 days" is counted already
+        return is_unknown(word) and not any(
+            char.isdecimal() for char in word.text
+        )  # "5 days" is counted already
     return step < 0 and {meaning.means for meaning in word.meanings} == {Means.COUNTS_NOT}
 
 

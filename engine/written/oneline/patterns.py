@@ -17,23 +17,24 @@ DATE = Late(
 CLOCK = Late(r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b")
 SCALE = Late(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
 OVER = r"(?![^\W_]|')"  # no letter or digit follows
+DOT = r"(?:\.(?!\s|$))?"  # of "kg."; before a space it may end a clause
 STONES = Late(
     rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
     rf"(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{OVER})?{OVER})?"
 )
 UNITS: tuple[tuple[Unit, Late], ...] = (
-    (Unit.WEIGHT, Late(rf" ?(?:{KG_WORDS}|{LB_WORDS}){OVER}\.?")),
+    (Unit.WEIGHT, Late(rf" ?(?:{KG_WORDS}|{LB_WORDS}){OVER}{DOT}")),
     (Unit.VOLUME, Late(rf" ?{VOLUME_WORDS}{OVER}")),
-    (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){OVER}\.?")),
-    (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){OVER}\.?")),
+    (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){OVER}{DOT}")),
+    (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){OVER}{DOT}")),
 )
 THOUSAND = Late(rf" ?k{OVER}(?: ?(?:grams?|gramm|g){OVER})?")
 # what a number may count that is none of the answers
 COUNTED = Late(
-    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|"
-    r"kcal|cals?|calories|kalorien|times|days? (?:out|to go|left)|"
+    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|mg|"
+    r"(?<=\d\d\d )steps?|kcal|cals?|calories|kalorien|times|days? (?:out|to go|left)|"
     r"tage? (?:vorher|noch|davor|vor)|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
-    r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
+    r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|(?<=\d\d\d )schritte?n?|mal|prozent|percent|"
     r"rice ?cakes?|reiswaffeln?|eggs?|eier|bananas?|bananen?|coffees?|kaffees?|espressos?|apples?|"
     r"scoops?|slices?|scheiben?|pancakes?|tablets?|tabletten?|gummies|bars?|riegel|toasts?|"
     r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + OVER + ")"
@@ -47,6 +48,8 @@ TOLD_OF = Late(
 )
 NEXT_FIGURE = Late(r" ?[.,]?\d")
 GOT_UP = Late(rf" (?:auf|wach|aufge\w+|raus){OVER}")
+OF_FULLNESS = Late(r" ?(?:full|fullness|voll|fülle)(?![^\W_])")
+THOUSANDS_OF_GRAMS = Late(r"(?:[3-9]\d|1\d\d)[.,]\d00")
 AT = Late(r"\b(?:um|gegen|seit) $")
 CHANGED = Late(
     r"(?:so |also )?(?:down|lost|gained|dropped|abgenommen|zugenommen|runter)"
@@ -71,7 +74,8 @@ CHANGE_APART = Late(rf"[-+] ?{NUMBER}(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams
 DAY_OF = Late(r"(?:^|\n)(?:day|tag|week|woche|check-?in|nr\.?|no\.?|#) $")
 ITEM = Late(r"(?:^|(?<=[\s,;|]))(?P<which>\d)(?:\)|\.(?= ))")
 GALLON = Late(
-    r"(?:(?P<half>half an? |half )|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
+    r"(?:(?P<half>half an? |half |(?:ein(?:en)? |n |nen )?halbe[rn] )"
+    r"|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
     rf"(?=gallon|gal|litre|liter)|(?=gallone?{OVER}))(?P<unit>gallone?|gal|litre|liter){OVER}"
 )
 # "3 + 0.5"; "3/4 of a gallon"
@@ -92,12 +96,15 @@ AND_MILLILITRES = Late(
     rf" (?:und |and )?(?P<more>[1-9][05]0)(?: ?ml{OVER}|(?<=liter \d\d\d){OVER})(?![.,]\d)"
 )
 # "150.something"; "59k7" and "59 kilo 7"; "3 bottles of 1.5"
-UNREADABLE = Late(r"(?:[.,]| (?:point|komma|comma) ?)(?:something|some|irgend\w+|x+\b|\?)")
+UNREADABLE = Late(
+    r"(?:[.,]| (?:point|komma|comma) ?)(?:something|some|irgend\w+|x+\b|\?)"
+    r"|[.,](?=[a-km-z]{1,2}(?![^\W_]))"  # "57.s"
+)
 KILO_TENTH = Late(rf"k(?:g|ilo)?(?P<tenth>\d{{3}}|(?<=k)\d){OVER}")
 #: The figure before has its own label, so that "steps" or "waist" behind it is that one's.
 TAKEN_BEFORE = Late(r"(?:\d{4,}|\d[.,]\d{3}|\d ?k|\d ?(?:in|inch(?:es)?|cm|\"|mm)) $")
 GRAMS_PER_KG = 1000
-AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te){OVER}")  # "eine 7er"
+AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te|e){OVER}")  # "eine 7er"
 TIMES_BEHIND = Late(
     r"(?: (?:bottles?|flaschen?))? ?(?:x|×|\*|mal|times) ?(?P<many>[1-9])(?![\d.,])"
 )

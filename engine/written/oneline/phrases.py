@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from engine.written.oneline.clauses import clauses_of
@@ -11,6 +12,7 @@ from engine.written.oneline.oddities import IN_PLACE_OF
 from engine.written.oneline.pieces import Clause, Figure, Mark, Token, Word, is_unknown
 from engine.written.oneline.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
+from engine.written.oneline.slips import LEFT_OUT
 
 if TYPE_CHECKING:
     from engine.written.oneline.figures import Figures
@@ -27,8 +29,26 @@ _LIKE_YESTERDAY = frozenset(
     {"same as yesterday", "like yesterday", "same as the day before", "wie gestern",
      "so wie gestern", "gleich wie gestern", "no change", "no changes", "unchanged", "same again",
      "nothing changed", "unverändert", "keine änderung", "keine veränderung", "alles wie gestern",
-     "alles gleich"}
+     "alles gleich", "gleich wie gestern alles", "alles gleich wie gestern", "all the same",
+     "all same", "everything the same", "everything same", "alles beim alten", "wia gestern",
+     "wie gestern aufs gramm", "wia gestern aufs gramm",
+     "everything the same as yesterday", "all same as yesterday"}
 )  # fmt: skip
+#: Alone these may be said of anything.
+_SAYS_NO_MORE = frozenset(
+    {
+        "no change",
+        "no changes",
+        "nothing changed",
+        "same again",
+        "unchanged",
+        "unverändert",
+        "keine änderung",
+        "keine veränderung",
+    }
+)
+_DITTO = frozenset({"same", "ditto", "dito", "gleich", "idem"})
+_HOLD_A_PLACE = _DITTO | {LEFT_OUT}
 _IS = frozenset({"is", "was", "are", "were", "ist", "war", "sind", "waren"})
 
 
@@ -40,7 +60,9 @@ class Phrases:
         self.clauses = clauses_of(tokens, known)
         self.skipped: set[str] = set()
         self.on_target = False
+        self.off_target = False
         self.training: str | None = None
+        self.later: set[str] = set()  # answers that are told another time
         self.fine = False
         self.reserved: dict[str, Word] = {}
         self.same: dict[str, Word] = {}  # told to be what it was the day before
@@ -50,9 +72,11 @@ class Phrases:
             following = self.clauses[index + 1] if index + 1 < len(self.clauses) else None
             self._take_skips(clause)
             self._take_same(clause)
+            self._take_ditto(clause)
             self._take_on_target(clause, following)
             self._take_training(clause)
             self._take_scores(clause)
+            self._take_later(clause)
         self._take_all_same()
         self.fine = any(
             _is_good(clause, word) and word.start not in self._read
@@ -81,14 +105,27 @@ class Phrases:
                 assert meaning is not None
                 self._read.add(after.start)
                 self._skip(meaning.about, word)
-            elif self.known.asked and len(clause.words) == 1 and not clause.named:
-                place = sum(
-                    figure.start < word.start
-                    for one in self.clauses
-                    if not one.named
-                    for figure in one.figures
-                )
-                self._skip(self.known.asked[min(place, len(self.known.asked) - 1)], word)
+            elif word.text == LEFT_OUT or (
+                self.known.asked and len(clause.words) == 1 and not clause.named
+            ):
+                order = self.known.order
+                self._skip(order[min(self._place_of(word), len(order) - 1)], word)
+
+    def _place_of(self, word: Word) -> int:
+        """How many answers without a label stand before it, those that were left out included."""
+        return sum(
+            token.start < word.start and (isinstance(token, Figure) or token.text in _HOLD_A_PLACE)
+            for clause in self.clauses
+            if not clause.named
+            for token in clause.tokens
+        )
+
+    def _take_later(self, clause: Clause) -> None:
+        """ "Weight to follow, 7, 4": no number of this line is the weight."""
+        for one, other in pairwise(clause.tokens):
+            label = one.says(Means.LABEL) if isinstance(one, Word) else None
+            if label and isinstance(other, Word) and other.says(Means.LATER):
+                self.later.add(label.about)
 
     def _take_same(self, clause: Clause) -> None:
         """ "Same weight as yesterday", where the last one is known and no figure is told."""
@@ -96,14 +133,25 @@ class Phrases:
             same = word.says(Means.SAME)
             if same is None or clause.asks or self.before(same.about) is None:
                 continue
+            key = same.about.replace("_before", "")
             told = any(
-                is_plain(same.about, figure, self.known)
-                for one in self.clauses
-                for figure in one.figures
+                is_plain(key, figure, self.known) for one in self.clauses for figure in one.figures
             )
             self._read.add(word.start)
             if not told:
-                self.same[same.about] = word
+                self.same[key] = word
+
+    def _take_ditto(self, clause: Clause) -> None:
+        """ "Same, same, 5l": each in the place of its answer."""
+        (word,) = clause.words if len(clause.tokens) == len(clause.words) == 1 else (None,)
+        if word is None or word.text not in _DITTO or not self.known.asked:
+            return
+        place = self._place_of(word)
+        key = self.known.order[place] if place < len(self.known.order) else ""
+        before = self.before("water_before_l" if key == "water_l" else key)
+        if before is not None:
+            self.same[key] = word
+            self._read.add(word.start)
 
     def before(self, key: str) -> float | None:
         """What the answer was the day before; of water, what it was to be."""
@@ -111,6 +159,7 @@ class Phrases:
             "weight_kg": self.known.weight_kg,
             "fullness": self.known.fullness,
             "water_l": self.known.water_l,
+            "water_before_l": self.known.water_before_l,
         }.get(key)
 
     def _take_all_same(self) -> None:
@@ -119,6 +168,9 @@ class Phrases:
         figures = [figure for clause in self.clauses for figure in clause.figures]
         other = any(is_plain("weight_kg", figure, self.known) for figure in figures)
         if not isinstance(first, Word) or first.text not in _LIKE_YESTERDAY or other:
+            return
+        if not figures and self.known.asked and first.text not in _SAYS_NO_MORE:
+            self.same |= {k: first for k in ("weight_kg", "fullness") if self.before(k) is not None}
             return
         open_yet = self.before("weight_kg") is not None and "weight_kg" not in self.skipped
         if open_yet and len(figures) == len(CORE) - 1:
@@ -129,13 +181,16 @@ class Phrases:
         self._read.add(word.start)
 
     def _take_on_target(self, clause: Clause, following: Clause | None) -> None:
+        self.off_target |= clause.says(Means.OFF_TARGET) and not clause.asks
         for index, word in enumerate(clause.tokens):
             if not isinstance(word, Word) or not word.says(Means.ON_TARGET):
                 continue
             if _denied(clause.tokens, index):
+                self.off_target = True
                 continue
             if clause.asks:
                 first = following.words[0] if following and following.words else None
+                self.off_target |= first is not None and first.says(Means.NO) is not None
                 if first is None or not first.says(Means.YES):
                     continue
                 self._read.add(first.start)
@@ -178,6 +233,8 @@ class Phrases:
             if _denied(clause.tokens, index) or _of_something_else(clause.tokens, index):
                 continue
             score = word.says(Means.SCORE)
+            if word.text in _OF_ANYTHING and not _beside_fullness(clause, index):
+                continue
             key = score.about if score else self._lone_label(clause, word)
             wanted = key in self.known.order
             if key and wanted and key not in self.reserved:
@@ -269,6 +326,21 @@ class Phrases:
                 break
             start = token.start
         return start
+
+
+#: Said of a meal or a night as well: scores only beside the word for fullness.
+_OF_ANYTHING = frozenset(
+    {"meh", "average", "medium", "mediocre", "in between", "not bad", "decent", "okay-ish", "okayish",
+     "alright", "great", "awesome", "really good", "very good", "so lala", "mittelprächtig",
+     "mittelmäßig", "geht so", "naja", "durchschnittlich", "ganz ok", "ganz okay", "passabel",
+     "ganz gut"}
+)  # fmt: skip
+
+
+def _beside_fullness(clause: Clause, index: int) -> bool:
+    beside = [t for t in clause.tokens[max(0, index - 2) : index + 2] if isinstance(t, Word)]
+    labels = (token.says(Means.LABEL) for token in beside)
+    return any(label is not None and label.about == "fullness" for label in labels)
 
 
 def _label_after(clause: Clause, skip: Word) -> Word | None:

@@ -107,7 +107,8 @@ class Clause:
 
 
 def is_unknown(token: Token) -> bool:
-    return isinstance(token, Word) and not token.meanings
+    said = isinstance(token, Word) and not token.meanings
+    return said and any(map(str.isalnum, token.text))  # a picture counts nothing
 
 
 def adjacent(clause: Clause, label: Token, figure: Token) -> bool:

@@ -11,6 +11,7 @@ from engine.written.oneline.leftover import Leftover
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
     KEY_OF_UNIT,
+    at_last_weight,
     at_water_target,
     fits,
     is_plain,
@@ -48,7 +49,7 @@ class Placed(Leftover):
         if not bare or self._is_chatter(bare):
             return
         held = {"weight_kg", "water_l"} & {key for key, _ in self._odd}
-        shut = set(self._phrases.skipped) | self.spoken_for
+        shut = set(self._phrases.skipped) | self._phrases.later | self.spoken_for
         if not any(is_plain("weight_kg", figure, self._known) for figure in bare):
             shut |= held & {"weight_kg"}
         keys = [key for key in self._known.order if key not in shut]
@@ -130,6 +131,9 @@ class Placed(Leftover):
         self.used.update(figure.start for figure in bare)
         option = {key: value_of(key, figure, self._known) for key, figure in way}
         given = " ".join(figure.text.strip() for figure in bare)
+        if len(keys) == 1 and at_last_weight(whole, self._known):
+            self._work_out(keys[0], replace(whole, text=given), float(option[keys[0]] or 0))
+            return True  # the other answers are told, so the digit is no other
         self._doubt(DoubtCode.ORDER, keys[0], given, [option])
         self.spoken_for |= set(option)
         return True

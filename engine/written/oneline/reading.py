@@ -7,22 +7,27 @@ doubt: it is asked about before it is taken. What is neither is the note.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
 from engine.written.late import Late
+from engine.written.oneline.asides import set_aside
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
+from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.relative import written_out
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.rivals import settled
+from engine.written.oneline.slips import mended, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
 _DOTS = Late(r"\.{2,}")
-_TWO_DOTS = Late(r"(?<=\d)\.\.(?=\d)")
+_Span = tuple[int, int] | None
+_Read = tuple[Report, _Span]
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
 
 
@@ -35,17 +40,26 @@ def read_report(text: str, known: Known) -> Report:
     if len(text) > LONGEST:
         return Report(note=text.strip())
     line, places = plain_with_places(text)
-    if len(_DOTS.compiled.findall(line)) == 1 and (slip := _TWO_DOTS.search(line)):
-        del places[slip.start()]
-        line = line[: slip.start()] + line[slip.start() + 1 :]
+    line = without_doubled(line, places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
+    line = mended(line, known.language, len(known.order))
+    weighed = settled(line, known)
+    line, apart = set_aside(weighed.line)
+    line, measured = in_litres(line, known)
+    line, drink_asked, drunk = against_another(line, known)
     line, since_yesterday = written_out(line, known)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
     report, span = _best([(_read(tokens, known), tokens) for tokens in ways])
-    if since_yesterday and report.answers.get("weight_kg") is not None:
-        report = replace(report, meant={**report.meant, "weight_kg": since_yesterday})
+    report = _with_words_of(
+        report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
+    )
+    report = _with_drink(report, drink_asked, drunk)
+    if weighed.doubt is not None and "weight_kg" not in report.answers:
+        report = replace(report, doubts=(weighed.doubt, *report.doubts))
+    if report.told or span is None:
+        span = _reaching(span, (*weighed.apart, *apart))
     if span is None:
         return report
     first, last = span
@@ -54,13 +68,38 @@ def read_report(text: str, known: Known) -> Report:
     return replace(report, all_fine=False, note=text[places[first] : end].strip())
 
 
+def _with_words_of(report: Report, words: Mapping[str, str]) -> Report:
+    """The report, with the words of the answers that were worked out from them."""
+    meant = {
+        key: said for key, said in words.items() if said and report.answers.get(key) is not None
+    }
+    return replace(report, meant={**meant, **report.meant}) if meant else report
+
+
+def _with_drink(report: Report, asked: Doubt | None, drunk: tuple[float, str] | None) -> Report:
+    """With a drink that was told against another, where no other figure of it was."""
+    if "water_l" in report.answers or any(doubt.answer == "water_l" for doubt in report.doubts):
+        return report
+    if asked is not None:
+        return replace(report, doubts=(*report.doubts, asked), labelled=True)
+    if drunk is None:
+        return report
+    litres, words = drunk
+    return replace(
+        report, labelled=True, answers={**report.answers, "water_l": litres},
+        meant={**report.meant, "water_l": words},
+    )  # fmt: skip
+
+
+def _reaching(span: _Span, apart: Sequence[tuple[int, int]]) -> _Span:
+    """What was not read, with the figures of something else that were set aside."""
+    spans = [*apart, *([span] if span else [])]
+    return (min(start for start, _ in spans), max(end for _, end in spans)) if spans else None
+
+
 def _parting(line: str, at: int) -> str:
     """What dots in a row stand for: "weight..72" names a number, "72...6" parts two."""
     return ":" if line[at - 1 : at].isalpha() else ";"
-
-
-_Span = tuple[int, int] | None
-_Read = tuple[Report, _Span]
 
 
 def _read(tokens: list[Token], known: Known) -> _Read:
@@ -75,6 +114,7 @@ def _read(tokens: list[Token], known: Known) -> _Read:
         answers=answers,
         doubts=tuple(figures.doubts),
         on_target=phrases.on_target and "carb_eaten_g" not in figures.spoken_for,
+        off_target=phrases.off_target and "carb_eaten_g" not in figures.spoken_for,
         training=phrases.training,
         all_fine=phrases.fine and span is None,
         meant={key: words for key, words in figures.meant.items() if key in answers},

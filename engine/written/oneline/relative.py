@@ -18,7 +18,7 @@ from engine.written.units.reading import NUMBER
 _KG_PER = {"g": 0.001, "k": 1.0, "l": 0.45359237, "p": 0.45359237, "#": 0.45359237}
 _MOST_KG = 3.0  # overnight, told as a difference; more is told of something else
 _UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|#)"
-_AMOUNT = rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?|(?P<said>half an?|an?|one|ein halbes|nen? halbes|halbes|ein|nen?) (?P<unit_said>kilos?|kg|pounds?|lb))"
+_AMOUNT = rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?|(?P<said>half an?|an?|one|ein halbes|n(?:en?)? halbes|halbes|ein|nen?) (?P<unit_said>kilos?|kg|pounds?|lb))"
 _DOWN = r"less|lighter|down|below|under|weniger|leichter|runter|drunter|unter"
 _UP = r"more|heavier|up|above|over|mehr|schwerer|rauf|drüber|über"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
@@ -30,17 +30,22 @@ _ABOUT = (
 _SINCE_YESTERDAY = (
     Late(rf"(?<![\d.,]){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}) (?:{_THAN})?{_DAY_BEFORE}{_OVER}"),
     Late(
+        rf"\b(?P<way>down|lost|minus|up|gained|plus|runter|rauf)(?: by| um| another)? {_ABOUT}{_AMOUNT} (?:overnight|over night|über nacht){_OVER}"
+    ),
+    Late(rf"(?<![^\s,;(])(?P<way>[-+]) ?{_AMOUNT} (?:{_THAN}){_DAY_BEFORE}{_OVER}"),
+    Late(
         rf"\b(?P<way>down|lost|minus|up|gained|plus|runter|rauf)(?: by| um| another)? {_ABOUT}{_AMOUNT} {_THAN}{_DAY_BEFORE}{_OVER}"
     ),
 )
 #: First in a line of several figures, the scale is meant: "300 g weniger, voll 6, 5 l".
 _AT_FIRST = (
+    Late(rf"^\s*(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
     Late(rf"^\s*{_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP})(?=\s*(?:[,;.!\n]|$))"),
     Late(
         rf"^\s*(?P<way>down|up|runter|rauf) (?:by |um )?{_ABOUT}{_AMOUNT}(?=\s*(?:[,;!\n]|\.(?!\d)|$))"
     ),
 )
-_WAYS_DOWN = frozenset(f"{_DOWN}|lost|minus".split("|"))
+_WAYS_DOWN = frozenset(f"{_DOWN}|lost|minus|-".split("|"))
 #: Of a drink, of food or of a denial, the words right before say so.
 _OF_ELSE = Late(
     r"(?:\b(?:water|drank|drunk|drink|ate|eaten|carbs?|rice|food|steps|wasser|getrunken|trank|gegessen|kh|reis|schritte|not|nicht|kein|sleep|schlaf|slept)\b[^,;.\n]{0,12})$"
@@ -67,6 +72,8 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
             continue
         if line[match.end() :].lstrip().startswith("?"):
             continue
+        if _told_whole(line[: match.start()] + " | " + line[match.end() :], last, known):
+            return f"{line[: match.start()]}{' ' * len(match[0])}{line[match.end() :]}", ""
         change = _change(match, known)
         precise = match["unit"] or match["unit_said"] or "." in match["number"].replace(",", ".")
         if change is None or (pattern in _AT_FIRST and not precise):
@@ -81,6 +88,15 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
         figure = figure.ljust(len(match[0]))
         return f"{line[: match.start()]}{figure}{line[match.end() :]}", match[0].strip()
     return line, ""
+
+
+def _told_whole(line: str, last: float, known: Known) -> bool:
+    """Whether the weight stands there beside by how much it moved: "a kilo down! so 71.7"."""
+    per = 1.0 if known.weight_unit is WeightUnit.KG else _KG_PER["l"]
+    told = (
+        rough(number) * per for number in re.findall(r"(?<![\d.,])\d\d\d?[.,]\d(?!\d|[.,]\d)", line)
+    )
+    return any(abs(kg - last) <= _MOST_KG for kg in told)
 
 
 def _change(match: re.Match[str], known: Known) -> float | None:

@@ -19,7 +19,7 @@ class Known:
     """What is known of the athlete, as plain values; None is "not known".
 
     `weight_kg` and `fullness` are the last ones told (`weight_is_yesterdays`: or of a day before),
-    `on_file_kg` the body mass on file, `water_l`
+    `on_file_kg` the body mass on file, `water_before_l` what was drunk by the last morning, `water_l`
     and `carb_g` the targets of the day just past. `asked` are the answers still open, in the order
     in which they are asked for, where the check-in is being asked for just now.
     """
@@ -35,6 +35,7 @@ class Known:
     height_cm: float | None = None
     fullness: int | None = None
     water_l: float | None = None
+    water_before_l: float | None = None
     carb_g: float | None = None
 
     @property
@@ -87,6 +88,7 @@ class Report:
     answers: Mapping[str, Value] = field(default_factory=dict)
     doubts: tuple[Doubt, ...] = ()
     on_target: bool = False
+    off_target: bool = False  # said to be other than the figure set, and not by how much
     training: str | None = None
     all_fine: bool = False
     note: str = ""

@@ -33,10 +33,12 @@ from engine.written.oneline.numbers import (
     without_its_point,
 )
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.slips import LEFT_OUT
 from engine.written.oneline.words import label_meant, longest_phrase, phrases
 
 #: Pictures that label a drink.
 _DRINKS = "💧💦🚰"
+_SKIPPED = Meaning(Means.SKIP, "")
 _OF_DRINK = Meaning(Means.LABEL, "water_l")
 
 
@@ -138,6 +140,9 @@ def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choi
 
 def _mark(line: str, at: int) -> Choice:
     char = line[at]
+    if char == LEFT_OUT:  # a clause of its own
+        held = Word(start=at, end=at + 1, text=char, meanings=(_SKIPPED,))
+        return ((Mark(start=at, end=at, text="|"), held, Mark(start=at + 1, end=at + 1, text="|")),)
     if char in _DRINKS:
         return only(Word(start=at, end=at + 1, text=char, meanings=(_OF_DRINK,)))
     if char.isalnum() or not char.isascii():

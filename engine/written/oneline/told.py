@@ -14,14 +14,17 @@ from engine.written.oneline.plausible import (
     doubt_of_habit,
     doubt_of_parse_error,
     ends_of,
+    is_plain,
+    is_readable,
     likely,
     value_of,
     values_of,
 )
-from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
+from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 from engine.written.units import ParseError, ParseErrorCode, VolumeUnit
 
 _WHOLE_AND_A_HALF = Late(r"\d[.,]50?")
+_MILLILITRES = Late(r"[1-9]\d[05]0")
 _NARROW_WEIGHT = 1.01  # "179-180 lb" on a scale that wavers
 _NARROW = 1.35  # of drinks: "4 to 5 L" is 4.5, which neither end could be told from next morning
 MOST_FULL = 10
@@ -62,8 +65,8 @@ class Told:
         self._take_value(key, figures[0])
         if len(values) != len(figures):
             for figure in figures[1:]:
-                if self._said_again(key, figure):
-                    continue
+                if self._said_again(key, figure) or key not in self.answers:
+                    continue  # what is in doubt is asked for whole
                 self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
 
     def _said_again(self, key: str, figure: Figure) -> bool:
@@ -85,6 +88,13 @@ class Told:
         try:
             value = value_of(key, figure, self._known)
         except ParseError as error:
+            if (
+                key == "water_l"
+                and _MILLILITRES.fullmatch(figure.number)
+                and self._is_usual(figure)
+            ):
+                self._work_out(key, figure, rough(figure.number) / 1000)
+                return
             half = _WHOLE_AND_A_HALF.fullmatch(figure.number)
             if half and self._is_between_scores(key, figure, rough(figure.number)):
                 self._work_out(key, figure, rough(figure.number))
@@ -100,6 +110,15 @@ class Told:
             self.answers[key] = value
             self._told_by[key] = figure
             self.spoken_for.add(key)
+
+    def _is_usual(self, figure: Figure) -> bool:
+        """Whether a number without a unit can only be a day's drink in millilitres."""
+        of_litres = figure.unit is Unit.NONE and self._known.volume_unit is VolumeUnit.L
+        return (
+            of_litres
+            and self._labels_drink(figure)
+            and likely("water_l", rough(figure.number) / 1000, self._known)
+        )
 
     def _take_range(self, key: str, figure: Figure) -> None:
         ends = [end for end in ends_of(key, figure, self._known) if end is not None]
@@ -153,7 +172,25 @@ class Told:
         no_drink = bool(self._known.water_l) and not likely("water_l", value, self._known)
         only = self._known.asked[:1] == ("fullness",)
         usual = likely("fullness", round(value), self._known)
-        return usual and (labelled or figure.unit is Unit.OF_TEN or drinks or no_drink or only)
+        told = labelled or drinks or no_drink or only or self._is_second_of_three(figure)
+        return usual and (told or figure.unit is Unit.OF_TEN)
+
+    def _is_second_of_three(self, figure: Figure) -> bool:
+        """Whether it stands between a weight and a drink, as the answers are asked for."""
+        told = [other for clause in self._clauses for other in clause.figures]
+        if (
+            len(told) != len(CORE)
+            or told[1] is not figure
+            or self._known.order[: len(CORE)] != CORE
+        ):
+            return False
+        decimal = "." in figure.number or "," in figure.number
+        scored = bool(figure.high) or (decimal and rough(told[2].number) > MOST_FULL)
+        return (
+            scored
+            and is_plain("weight_kg", told[0], self._known)
+            and is_readable("water_l", told[2], self._known)
+        )
 
     def _labels_drink(self, figure: Figure) -> bool:
         named = (one for clause in self._clauses for one in clause.named)

@@ -89,7 +89,42 @@ def parse_clock(text: str) -> time:
         return _time(hour, minute)
     if match := _MILITARY.fullmatch(answer):
         return _time(int(match[1]), int(match[2]))
+    if (spoken := _spoken(answer)) is not None:
+        return spoken
     raise ParseError(ParseErrorCode.NOT_A_TIME)
+
+
+_HOURS = {
+    word: hour
+    for words in (
+        "one two three four five six seven eight nine ten eleven twelve",
+        "eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf",
+    )
+    for hour, word in enumerate(words.split(), start=1)
+}
+#: Minutes after the hour that is named; those of an hour not yet full count back from it.
+_PARTS = {
+    "half past": 30, "quarter past": 15, "quarter to": -15, "halb": -30, "viertel nach": 15,
+    "viertel vor": -15, "dreiviertel": -15, "viertel": -45,
+}  # fmt: skip
+_SPOKEN = Late(
+    r"(?:(?:at|around|about|um|gegen|so um) )?"
+    rf"(?:(?P<part>{'|'.join(sorted(_PARTS, key=len, reverse=True))}) )?"
+    rf"(?P<hour>{'|'.join(_HOURS)}|\d{{1,2}})"
+    r"(?P<clock> (?:o'?clock|uhr|in the morning|morgens|in der früh|früh))*"
+)
+
+
+def _spoken(answer: str) -> time | None:
+    """ "half past six", "halb sieben", "um sieben", "7 o'clock": by the clock of the morning."""
+    match = _SPOKEN.fullmatch(answer)
+    if match is None:
+        return None
+    hour = _HOURS.get(match["hour"]) or int(match["hour"])
+    if match["part"] and not 1 <= hour <= 12:
+        return None
+    minutes = hour * 60 + _PARTS.get(match["part"] or "", 0)
+    return _time(minutes // 60, minutes % 60)
 
 
 def _time(hour: int, minute: int) -> time:

@@ -1,0 +1,144 @@
+"""What is pending goes to the database in one plain statement a row, and only once it is needed there.
+
+The mapper's unit of work sorts out relations, cascades, inheritance and keys that change. The tables
+here have none of these, and the sorting costs several times what the statements do. So a session
+of a use case writes its rows itself: what has changed first, then what is new, in the order in which
+it was added. Whatever is not as plain as that (a row deleted, a key changed, very many rows) goes the
+mapper's way. `tests/bot/test_plain_rows.py` compares the two ways, table by table.
+
+A read (`bot.store.reading`) has nothing to wait for where no row of its tables is pending.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from functools import cache
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, insert, update
+from sqlalchemy.orm import InstanceState
+from sqlalchemy.orm.attributes import instance_state
+from sqlalchemy.orm.exc import StaleDataError
+from sqlmodel import SQLModel
+
+from bot.store.reading import ReadsPlainly
+from bot.store.rows import Shape, shape_of
+
+#: So many new rows of one table are better sent by the mapper, which sends them together.
+MANY = 20
+
+
+class WritesPlainly(ReadsPlainly):
+    """A session that writes plain rows without the unit of work, and not before it has to."""
+
+    def connection(self, *given: Any, **more: Any) -> Any:
+        """Whoever asks for it goes past the session, which has written everything by then."""
+        self.flush()
+        return super().connection(*given, **more)
+
+    def flush(self, objects: Any = None) -> None:
+        if self._is_clean():
+            return
+        new, changed = list(self.new), list(self.dirty)
+        if objects is not None or self.deleted or not _are_plain(new, changed):
+            super().flush(*(() if objects is None else (objects,)))
+            return
+        connection = super().connection()
+        states = _updated(connection, changed)
+        states += [_inserted(connection, instance_state(row)) for row in new]
+        self.after_writing([*new, *changed])
+        # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
+        self._register_persistent(set(states))
+
+    def after_writing(self, rows: list[Any]) -> None:
+        """Called once these have been written plainly, as `after_flush` is where the mapper did it."""
+
+
+def _shape(state: InstanceState[Any]) -> Shape:
+    kind: Any = state.class_
+    return shape_of(kind)
+
+
+def _are_plain(new: list[Any], changed: list[Any]) -> bool:
+    for state in map(instance_state, changed):
+        if not state.committed_state.keys().isdisjoint(_shape(state).keys):
+            return False
+    if len(new) >= MANY and max(Counter(map(type, new)).values()) >= MANY:
+        return False
+    return all(
+        _leaves_nothing_open(_shape(state), state.dict) for state in map(instance_state, new)
+    )
+
+
+def _leaves_nothing_open(shape: Shape, values: dict[str, Any]) -> bool:
+    """Whether nothing is left to defaults of the database, apart from the key that it counts up."""
+    if len(shape.keys) > 1 and any(values.get(key) is None for key in shape.keys):
+        return False
+    return not any(values.get(name) is None for name in _with_default(shape.kind))
+
+
+@cache
+def _with_default(kind: type[SQLModel]) -> tuple[str, ...]:
+    """Columns that get another value than nothing where nothing is given."""
+    shape = shape_of(kind)
+    return tuple(
+        name
+        for name, column in shape.columns
+        if (column.default is not None or column.server_default is not None)
+        and not column.type.should_evaluate_none
+    )
+
+
+@cache
+def _insert(kind: type[SQLModel]) -> Any:
+    return insert(shape_of(kind).table)
+
+
+def _inserted(connection: Connection, state: InstanceState[Any]) -> InstanceState[Any]:
+    shape, values = _shape(state), state.dict
+    given = {column.key: values.get(name) for name, column in shape.columns}
+    counted = [name for name in shape.keys if values.get(name) is None]
+    for name in counted:
+        del given[name]
+    result = connection.execute(_insert(shape.kind), given)
+    for name in counted:
+        (values[name],) = result.inserted_primary_key or (None,)
+    return state
+
+
+@cache
+def _update(kind: type[SQLModel], changed: tuple[str, ...]) -> Any:
+    """The statement that sets these columns of a row; built once for a table and a set of columns."""
+    shape = shape_of(kind)
+    columns = dict(shape.columns)
+    return (
+        update(shape.table)
+        .where(*(columns[name] == bindparam(f"key_{name}") for name in shape.keys))
+        .values({columns[name]: bindparam(f"set_{name}") for name in changed})
+    )
+
+
+def _updated(connection: Connection, rows: list[Any]) -> list[InstanceState[Any]]:
+    """Rows of one kind in which the same columns have changed go together."""
+    states: list[InstanceState[Any]] = [instance_state(row) for row in rows]
+    alike: dict[tuple[type[SQLModel], tuple[str, ...]], list[dict[str, Any]]] = {}
+    for state in states:
+        shape = _shape(state)
+        changed = tuple(name for name, column in shape.columns if _differs(state, name, column))
+        if changed:
+            assert state.identity is not None
+            key = {f"key_{name}": one for name, one in zip(shape.keys, state.identity, strict=True)}
+            values = {f"set_{name}": state.dict[name] for name in changed}
+            alike.setdefault((shape.kind, changed), []).append(key | values)
+    for (kind, changed), found in alike.items():
+        result = connection.execute(_update(kind, changed), found if len(found) > 1 else found[0])
+        if result.rowcount != len(found):
+            raise StaleDataError(
+                f"{kind.__name__}: {len(found)} to change, {result.rowcount} there"
+            )
+    return states
+
+
+def _differs(state: InstanceState[Any], name: str, column: Any) -> bool:
+    before = state.committed_state
+    return name in before and not column.type.compare_values(state.dict[name], before[name])

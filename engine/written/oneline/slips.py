@@ -1,0 +1,92 @@
+"""Slips of the thumb, set right before anything is read: "7O.2", "62,l", "58,,4", kisses as commas.
+
+What stands in the place of an answer ("62.1 / - / 5") becomes one sign, which is read as "left out".
+"""
+
+from __future__ import annotations
+
+import re
+
+from engine.written.late import Late
+from engine.written.units.reading import NUMBER
+from engine.written.units.volume import VOLUME_WORDS
+
+#: In the place of an answer that was left out.
+LEFT_OUT = "∅"
+_DOUBLED = Late(r"(?<![\d.,])\d{1,3}(?P<mark>[.,])[.,](?=\d{1,2}(?!\d|[.,]{2}|[.,]\d))")
+_DOTS = Late(r"\.{2,}")
+_NOUGHT = Late(
+    r"(?<=\d)(?<!h2)o(?=[.,]?\d|[.,]o)|(?<=\d[.,])o(?![^\W_])|(?<=\d)(?<!h2)o(?![^\W_]|')"
+)
+_ONE = Late(r"(?<=\d\d[.,])[li](?![^\W_])")
+_FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of German
+_H_OF_WATER = Late(
+    r"(?<![^\W_])h(?!20)(?=\d{1,2}(?:[.,]\d{1,2})?l?(?![^\W_]|[.,]?\d))"
+)  # "F8 W77.5 H6"
+_LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
+_STANDS_IN = r"(?:-{1,3}|x{1,2}|\?{1,3}|_+|\*|k\.? ?a\.?|n\.?/?a\.?|k/a)"
+_IN_SLOT = Late(rf"(?:^|(?<=[/,;|\n])) *(?P<sign>{_STANDS_IN}) *(?=[/,;|\n]|$)")
+_PLAIN_FIGURE = rf"{NUMBER} ?(?:kgs?|lbs?|{VOLUME_WORDS}|/10)?(?![^\s])"
+_BARE_ROW = Late(rf"\s*{_PLAIN_FIGURE}(?: +(?:{_PLAIN_FIGURE}|[-x?]{{1,2}}(?!\S)))+\s*")
+_SIGN_IN_ROW = Late(r"(?<= )(?:[x?]{1,2}(?!\S)|--?(?=\s*$|\s+--?\s*$))")
+_FIGURE = Late(NUMBER)
+_CROSS = Late(r"(?:(?<=\s)|^)x(?=\s|$)")
+_PRODUCT = Late(rf"(?<![\d.,])(?P<many>\d{{1,2}}) x (?P<each>{NUMBER}) ?(?P<unit>{VOLUME_WORDS})?")
+_MOST_DRUNK_L = 12.0
+_LARGEST_BOTTLE_L = 3.0
+
+
+def without_doubled(line: str, places: list[int]) -> str:
+    """The line with one mark in "58,,4"; `places` loses the other with it."""
+    # dots in a row part answers where they stand between more than two figures
+    found = [slip.end() - 1 for slip in _DOUBLED.finditer(line)]
+    if len(_DOTS.compiled.findall(line)) != sum(line[at - 1 : at + 1] == ".." for at in found):
+        found = [at for at in found if line[at - 1 : at + 1] != ".."]
+    for at in reversed(found):
+        del places[at]
+        line = line[:at] + line[at + 1 :]
+    return line
+
+
+def mended(line: str, language: str, most: int) -> str:
+    """The line with such slips set right, each in its place; `most` answers may be told."""
+    line = _H_OF_WATER.sub("💧", _ONE.sub("1", _NOUGHT.sub("0", line)))
+    if len(_LABELLED.compiled.findall(line)) > 1:
+        line = _LABELLED.sub(" : ", line)
+    if language != "de":
+        line = _FILLERS.sub(lambda filler: " " * len(filler[0]), line)
+    return _with_crosses_read(_with_places_held(line, most))
+
+
+def _with_places_held(line: str, most: int) -> str:
+    figures = len(_FIGURE.compiled.findall(line))
+    signs = [slot.span("sign") for slot in _IN_SLOT.finditer(line)]
+    if not signs and _BARE_ROW.fullmatch(line):
+        signs = [sign.span() for sign in _SIGN_IN_ROW.finditer(line)]
+    if not signs or not figures or figures + len(signs) > most:
+        return line
+    for start, end in signs:
+        line = line[:start] + LEFT_OUT + " " * (end - start - 1) + line[end:]
+    return line
+
+
+def _with_crosses_read(line: str) -> str:
+    """Crosses that part answers, as kisses do, read as such: "54.7 x 6 x 4l x"; "3 x 1.5l" counts."""
+    crosses = [cross.start() for cross in _CROSS.finditer(line)]
+    if not crosses:
+        return line
+    counting: set[int] = set()
+    for product in _PRODUCT.finditer(line):
+        each = float(product["each"].replace(",", ".")) if product["each"].count(",") < 2 else 99.0
+        litres = each / 1000 if (product["unit"] or "").startswith("m") else each
+        drunk = product["unit"] or (each % 1 and each < _LARGEST_BOTTLE_L)
+        chained = line[: product.start()].rstrip().endswith("x")
+        if drunk and not chained and int(product["many"]) * litres <= _MOST_DRUNK_L:
+            counting.add(product.end("many") + 1)
+        if drunk and (product["unit"] or "").startswith(("o", "f")):
+            counting.add(product.end("many") + 1)
+    between = [at for at in crosses if at not in counting]
+    parts = len(between) > 1 or any(not re.match(r" ?\d", line[at + 1 :]) for at in between)
+    for at in between if parts else []:
+        line = line[:at] + "|" + line[at + 1 :]
+    return line
