@@ -106,6 +106,8 @@ class Facts:
     @property
     def raise_due(self) -> bool:
         """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
+        if self.under_by > 0:
+            return True
         if not self.load_eaten:
             return not self.load_shown and self.behind >= grading.RAISE_FROM_FIRST.value
         last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
@@ -144,6 +146,7 @@ class Facts:
         """How much more a load under the usual one is worth (g/kg a day), if nothing is against it."""
         past = -self.load_counted - grading.UNDER_FROM.value
         held_up = self.above_band or self.underdrunk or not (self.sharp and self.measured)
+        held_up = held_up or self.coach_saw not in ("", CoachLook.FLAT)
         if past <= 0 or held_up or self.full_from < USUAL_LOOK.fullness_low:
             return 0.0
         look = grading.LATELY_COUNTS.value * self.short_lately
@@ -152,7 +155,7 @@ class Facts:
     @property
     def much_to_come(self) -> bool:
         """Not flat, with a load still to come that is well over the usual one."""
-        told = self.fullness is not None and not self.flat
+        told = self.fullness is not None and not (self.flat or self.seen_flat)
         return self.loading and self.days_out > 0 and told and self.over_by > 0
 
     @property
