@@ -145,12 +145,21 @@ class Facts:
     def under_by(self) -> float:
         """How much more a load under the usual one is worth (g/kg a day), if nothing is against it."""
         past = -self.load_counted - grading.UNDER_FROM.value
-        held_up = self.above_band or self.underdrunk or not (self.sharp and self.measured)
-        held_up = held_up or self.coach_saw not in ("", CoachLook.FLAT)
-        if past <= 0 or held_up or self.full_from < USUAL_LOOK.fullness_low:
+        if past <= 0 or not self.room_for_more:
             return 0.0
         look = grading.LATELY_COUNTS.value * self.short_lately
+        # Flat before the load, or on one morning alone, raises nobody further.
+        if self.fullness_short_before is None or not self.load_eaten:
+            look = min(look, 0.0)
         return round(max(grading.UNDER_RAISE.value * past + look, 0.0), 6)
+
+    @property
+    def room_for_more(self) -> bool:
+        """Sharp, measured, not heavy, with the usual look asked for and a day after it to make good."""
+        fit = self.sharp and self.measured and not (self.above_band or self.underdrunk)
+        unseen = self.coach_saw in ("", CoachLook.FLAT)
+        full_asked = self.full_from >= USUAL_LOOK.fullness_low
+        return fit and unseen and full_asked and self.days_out > 1
 
     @property
     def much_to_come(self) -> bool:

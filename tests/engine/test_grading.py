@@ -95,7 +95,9 @@ def test_a_raise_grows_with_how_far_two_mornings_are_behind_and_stays_small_on_o
         # more is asked for later, less of it, and only where nothing is against it
         ({"load_over_usual": -0.9}, "full-and-sharp", 0),
         ({"load_over_usual": -1.4}, "load-under-usual", 25),
-        ({"load_over_usual": -1.4, "fullness": 5}, "load-under-usual", 50),
+        ({"load_over_usual": -1.4, "fullness": 5}, "load-under-usual", 25),  # one morning alone
+        ({"load_over_usual": -1.4, "fullness": 5, "fullness_short_before": 1}, "load-under-usual", 50),
+        ({"load_over_usual": -1.4, "days_out": 1}, "full-and-sharp", 0),  # it would be seen on the day
         ({"load_over_usual": -1.4, "fullness": 7}, "full-and-sharp", 0),
         ({"load_over_usual": -1.4, "weight_kg": 61.1}, "full-and-sharp", 0),
         ({"load_over_usual": -1.4, "sharpness": 3}, "steady", 0),
