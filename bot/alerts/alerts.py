@@ -83,8 +83,21 @@ def raise_flags(
     for row in opened:
         if row not in complaints:
             delivery.ping(turn, row)
-    if complaints:
-        _tell_complaints(turn, profile, complaints)
+    untold = [row for row in complaints if not _told_with_graver(turn, row)]
+    if untold:
+        _tell_complaints(turn, profile, untold)
+
+
+def _told_with_graver(turn: Turn, row: AlertRow) -> bool:
+    """Whether the same words have just gone out in an alert that is made of this complaint."""
+    words = str(row.facts.get("words", ""))
+    return any(
+        alert.opened_at == turn.now
+        and alert.level != Level.ADVISORY
+        and row.flag in _MADE_OF.get(finding(alert.flag), frozenset())
+        and words in str(alert.facts.get("words", ""))
+        for alert in of_day_or_open(turn.session, row.athlete_id, row.date)
+    )
 
 
 def _together(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:

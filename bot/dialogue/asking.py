@@ -22,6 +22,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common, figures
 from bot.words.invalid_answers import parse_error_text
+from engine.written.late import Late
 from engine.written.units import ParseError
 
 CANCEL = "x"
@@ -170,6 +171,14 @@ def read_answer(step: Step, text: str, question: OpenQuestion, context: Context)
         raise InvalidAnswer(parse_error_text(error)) from error
 
 
+_ARTICLE = Late(r"^(?:an?|the|eine?n?|'?ne|nen|der|die|das) (?=\S)")
+
+
+def _bare(words: str) -> str:
+    """Without an article: "a trial" and "trial" are one button."""
+    return _ARTICLE.sub("", words)
+
+
 def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
     plain = " ".join(text.split()).casefold().rstrip(" .!")
     meant = question.answers.get(MEANT, "")
@@ -186,8 +195,8 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
         return named[plain]
     if (figure := plain.rstrip(" ?")).isdecimal() and figure in named:
         return named[figure]  # "4?" is a four
-    begins = re.compile(rf"{re.escape(plain)}(?!\w|[.,]\d)")
-    begun = {value for label, value in named.items() if begins.match(label)}
+    begins = re.compile(rf"{re.escape(_bare(plain))}(?!\w|[.,]\d)")
+    begun = {value for label, value in named.items() if begins.match(_bare(label))}
     if plain and len(begun) == 1:
         return begun.pop()
     if said(plain, UNKNOWN):

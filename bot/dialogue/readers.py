@@ -49,8 +49,8 @@ _COURTESY = Late(
 )
 _LEAD = Late(
     r"^(?:(?:i think|i guess|ich glaube?|ich denke?|probably|wahrscheinlich)[ ,]+)?"
-    r"(?:(?:it(?:'s| is)|that(?:'s| is)|i'm on|es ist|das ist|ist|am on|around|about) )?"
-    r"(?:(?:at|around|about|um|gegen|so um|circa|ca) )?(?=\d)",
+    r"(?:(?:it(?:'s| is)|that(?:'s| is)|i'm on|es ist|das ist|ist) )?"
+    r"(?:(?:at|around|about|on|until|um|gegen|so um|circa|ca|am|bis|den) )?(?=\d)",
     re.IGNORECASE,
 )
 

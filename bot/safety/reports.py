@@ -81,6 +81,11 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         _decide(turn, profile, lead=None)
     else:
         text = _answer(told, fresh, coach)
+        if any(flag.id is FlagId.AFTER_SHOW_COMPLAINT for flag in fresh):
+            # the stage is behind them: a doctor is meant to be seen, and no target met
+            say_to(turn, get_person(turn.session, profile.person_id), text)
+            _decide(turn, profile, lead=None)
+            return
         anew = bool(new) or any(flag.id is FlagId.LOW_SODIUM for flag in fresh)
         _tell(turn, profile, text, anew=anew)
 

@@ -70,7 +70,7 @@ def follow(
     """
     day = _transplanted(day_of(row), earlier, event)
     if event.day != earlier.day:
-        _drop_look_check(turn, profile)
+        drop_look_check(turn, profile)
     cancel_reminders(turn, profile, row, due_ones_too=earlier.day != event.day)
     if max(day.stages) <= turn.now:
         return False
@@ -81,8 +81,8 @@ def follow(
     return True
 
 
-def _drop_look_check(turn: Turn, profile: AthleteProfile) -> None:
-    """One that is open has no stage before it any more."""
+def drop_look_check(turn: Turn, profile: AthleteProfile) -> None:
+    """One that is open has its stage no longer before it."""
     athlete = get_person(turn.session, profile.person_id)
     for question in asking.open_questions(
         turn.session, athlete, flow=LOOK.id, subject_id=profile.person_id
@@ -132,7 +132,7 @@ def call_off(turn: Turn, profile: AthleteProfile, row: StageRow, by: Person) -> 
     row.cancelled_at = turn.now
     turn.session.add(row)
     cancel_reminders(turn, profile, row)
-    _drop_look_check(turn, profile)
+    drop_look_check(turn, profile)
     record(
         turn, profile.person_id, Change.STAGE_CALLED_OFF, by=by.id, stage_day=row.id,
         before=before,

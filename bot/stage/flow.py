@@ -14,8 +14,10 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Ste
 from bot.dialogue.readers import MINUTES, Label, buttons, one_of, said, without
 from bot.stage import words
 from bot.words import common
+from bot.words.languages import language
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
+from engine.written.delays import parse_delay
 from engine.written.late import Late
 from engine.written.units import parse_clock, parse_number, parse_score
 
@@ -35,14 +37,14 @@ def _read_clock(text: str, answers: Answers) -> str:
 
 
 def _read_clock_or_none(text: str, answers: Answers) -> str | None:
-    if text == NONE or said(text, reading.NONE):
+    if text == NONE or said(text, reading.NONE) or said(text, reading.UNKNOWN):
         return None
     return _read_clock(text, answers)
 
 
 def _read_later(text: str, answers: Answers) -> str | None:
     """The times of all further classes, with spaces between; None where there is one class only."""
-    if text == NONE or said(text, reading.NONE):
+    if text == NONE or said(text, reading.NONE) or said(text, reading.UNKNOWN):
         return None
     several = _CLOCK.findall(text)
     clocks = [_read_clock(one, answers) for one in (several if len(several) > 1 else [text])]
@@ -50,6 +52,15 @@ def _read_later(text: str, answers: Answers) -> str | None:
     if every != sorted(set(every)):
         raise InvalidAnswer(words.second_not_later())
     return " ".join(clocks)
+
+
+def _read_minutes(text: str, answers: Answers) -> float:
+    """A figure, or a span as it is spoken: "half an hour"."""
+    for late in ("late", "später"):
+        spoken = parse_delay(f"{late} {reading.plainly(text)}", language())
+        if spoken is not None and not text.strip().isdecimal():
+            return float(spoken)
+    return parse_number(without(text, MINUTES), low=0, high=600)
 
 
 def _read_duty(text: str, answers: Answers) -> str | None:
@@ -145,7 +156,7 @@ STAGE = Flow(
         Step(
             key="travel_min",
             ask=lambda answers: words.ask_travel(),
-            read=lambda text, answers: parse_number(without(text, MINUTES), low=0, high=600),
+            read=_read_minutes,
             choices=_one(
                 (common.none, "0"), *((partial(common.minutes, n), str(n)) for n in (15, 30, 60))
             ),

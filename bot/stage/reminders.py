@@ -48,6 +48,8 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
             answers={"_stage_day": row.id},
         )  # fmt: skip
         return
+    if entry.kind is Kind.STAGE:  # what was to be seen before it is past
+        stage_day.drop_look_check(turn, profile)
     text = words.reminder(
         entry, len(row.facts["stages"]), event.zone, _food(turn, profile, event, entry)
     )

@@ -68,9 +68,7 @@ def _pump_minutes() -> str:
 
 
 REMINDERS = {
-    Kind.WAKE: mark(
-        "Good morning. It is the day. Drink as you usually do; the first meal comes soon."
-    ),
+    Kind.WAKE: mark("It is the day. Drink as you usually do; the first meal comes soon."),
     Kind.LEAVE: mark("Time to leave. Food, water and salt as planned with you?"),
     Kind.REGISTRATION: mark("Registration now."),
     Kind.TAN: mark("Tan now."),

@@ -34,7 +34,7 @@ _MILD = _words("""
     puffy diarrhoea diarrhea runs trots constipated constipation tired exhausted exhaustion
     shaky shaking trembling insomnia stomachache bellyache symptom symptoms complaint complaints
     vomited vomit vomiting fever chills unwell schwindlig schwindelig schwindel kopfweh
-    kopfschmerz kopfschmerzen migrane ubelkeit ubel schlecht krampf krampfe wadenkrampf
+    kopfschmerz kopfschmerzen migrane ubelkeit ubel schlecht krampf krampfe krampfen wadenkrampf
     wadenkrampfe blahung blahungen geblaht blahbauch geschwollen schwellung schwellungen
     angeschwollen durchfall verstopft verstopfung mude erschopft zittrig bauchweh bauchschmerzen
     magenschmerzen symptome beschwerden erbrochen ubergeben gekotzt fieber schuttelfrost krank

@@ -26,7 +26,7 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         (
             Symptom.DANGER_SIGNS,
             r"hives|rash|welts|itch\w*|nettle rash|wheez\w*|quaddeln?|ausschlag|nesselsucht|pusteln|juckt|jucken|pfeife?",
-            rf"(?:lips?|tongue|throat|face|eyes|lippen?|zunge|hals|gesicht|augen)<4>{_SWOLLEN}|{_SWOLLEN}<2>(?:lips?|tongue|throat|lippen?|zunge|hals)",
+            rf"(?:lips?|tongue(?:'s)?|throat|face|eyes|lippen?|zunge|hals|gesicht|augen)<4>{_SWOLLEN}|{_SWOLLEN}<2>(?:lips?|tongue|throat|lippen?|zunge|hals)",
         ),
         (
             Symptom.DANGER_SIGNS,
@@ -35,13 +35,13 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         ),
         (
             Symptom.DANGER_SIGNS,
-            r"(?:stopped|not|quit|no longer|no more) sweat\w*|schwitze?<2>(?:nicht mehr|nimmer)|(?:hot|heisse?) (?:, )?(?:dry|trockene) (?:skin|haut)|(?:dry|trockene) (?:, )?(?:hot|heisse) (?:skin|haut)",
-            r"dizzy|spinning|confused|sauna\w*|heat|burning|hitze|verwirrt|schwindel\w*|dreh\w*|gluh\w*",
+            r"(?:stopped|quit|no longer) sweat\w*|schwitze?<2>(?:nicht mehr|nimmer)|(?:hot|heisse?) (?:, )?(?:dry|trockene) (?:skin|haut)|(?:dry|trockene) (?:, )?(?:hot|heisse) (?:skin|haut)",
+            r"dizzy|spinning|confused|burning up|hot skin|verwirrt|schwindel\w*|dreh\w*|gluh\w*",
         ),
         (
             Symptom.DANGER_SIGNS,
-            r"(?:one|left|right)<1>(?:calf|leg)<4>(?:swollen|fat|hot|red|twice)|(?:eine|linke|rechte|ein|linkes|rechtes)<1>(?:wade|bein)<4>(?:dick|geschwollen|heiss|rot|prall)",
-            r"short of (?:breath|puff)|breathless|can't breathe|out of breath|fehlt<2>luft|luft<2>(?:knapp|weg|fehlt)|kurzatmig|atemnot|krieg\w*<2>luft",
+            r"(?:one|left|right)<1>(?:calf|leg)<4>(?:swollen|hot|red|twice)|(?:calf|wade)(?:'s)?<4>(?:balloon|ballon|swollen|geschwollen|heiss|hot)|(?:eine|linke|rechte|ein|linkes|rechtes)<1>(?:wade|bein)<4>(?:dick|geschwollen|heiss|rot|prall)",
+            r"short of (?:breath|puff)|no air|breathless|can't breathe|out of breath|fehlt<2>luft|luft<2>(?:knapp|weg|fehlt)|kurzatmig|atemnot|krieg\w*<2>luft",
         ),
         (
             Symptom.DANGER_SIGNS,
@@ -54,14 +54,24 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
             r"vomit\w*|threw up|throwing up|puk\w*|drowsy|sleepy|can't remember|seeing double|gekotzt|erbrochen|ubergeben|schlafrig|benommen|erinner\w*|doppelt",
         ),
         (
+            Symptom.DANGER_SIGNS,
+            r"(?:pills|tablets|tabletten|pillen)<3>(?:all gone|gone|weg|leer)",
+            r"(?:took|taken|swallowed) (?:them|all|it)|(?:sie|alle) (?:genommen|geschluckt)",
+        ),
+        (
             Symptom.HEAVY_BLEEDING,
-            r"(?:cut|sliced|gashed|slashed)<2>(?:my|open|hand|finger|thumb|leg|arm|foot)|(?:hand|finger|daumen|bein|arm|fuss)<2>(?:geschnitten|aufgeschlitzt|gesabelt)",
-            r"pumping out|spurt\w*|squirt\w*|gushing|pouring out|pumpt<2>(?:raus|heraus)|spritzt|sprudelt|schiesst raus|hort<1>nicht auf",
+            r"(?:cut|sliced|gashed|slashed)<2>(?:hand|finger|thumb|palm|leg|arm|foot)|(?:hand|finger|daumen|bein|arm|fuss)<2>(?:geschnitten|aufgeschlitzt|gesabelt)",
+            r"pumping out|spurt\w*|squirt\w*|gushing|pumpt<2>(?:raus|heraus)|spritzt|sprudelt|schiesst raus|hort<1>nicht auf",
         ),
         (
             Symptom.STROKE_SIGNS,
             r"(?:wanted|went|tried|meant)<1>(?:to )?say|(?:wollte|woll|will)<4>sagen",
             r"(?:something|sth)<2>(?:different|else) came out|came out<2>(?:wrong|different\w*|gibberish|jumbled)|(?:wrong|different) words?<2>(?:came|comes) out|(?:was|etwas)<2>anderes<1>(?:raus|heraus)|(?:falsche?s?|anderes) worte?r?<3>(?:raus|heraus)",
+        ),
+        (
+            Symptom.STROKE_SIGNS,
+            r"(?:know|knew)<2>words?|know what i (?:want|mean)|(?:weiss|wusste|kenne?)<2>(?:wort|worte|worter)",
+            r"(?:can't|cant|couldn't|cannot)<2>(?:say|get)<2>(?:it|out)(?! right)|(?:won't|doesn't|not) come<1>out|(?:krieg\w*|bring\w*|kommt)<4>nicht<2>raus|nicht<2>(?:aussprechen|herausbringen)",
         ),
         (
             Symptom.CHEST_PAIN,
@@ -70,8 +80,13 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         ),
         (
             Symptom.SELF_HARM,
-            r"(?:standing|stood|stand|sat|sitting|am|i'm)<2>(?:on|at|by|near)<2>(?:bridge|platform|roof|edge|ledge|tracks|cliff|balcony)|(?:stand|stehe?|steh|sitze?|sass|bin)<3>(?:am|auf|an)<2>(?:bahnsteig|gleis\w*|brucke|dach|balkon|gelander|kante|klippe)",
-            r"so easy|one step|just step|jump\b|let go of|nur ein schritt|ein schritt|so leicht|so einfach|springen|loslassen",
+            r"(?:standing|stood|stand|sat|sitting|am|i'm)<2>(?:on|at|by|near)<2>(?:bridge|platform|roof|ledge|tracks|cliff|balcony)|(?:stand|stehe?|steh|sitze?|sass|bin)<3>(?:am|auf|an)<2>(?:bahnsteig|gleis\w*|brucke|dach|balkon|gelander|klippe)",
+            r"so easy|one step|just step|stepping off|just jump|nur ein schritt|so leicht|so einfach|springen|loslassen",
+        ),
+        (
+            Symptom.SELF_HARM,
+            r"(?:doesn't|doesnt|don't|won't|wont) matter|egal",
+            r"(?:won't|wont|will not) be (?:here|around)|gibt'?s? (?:es )?mich nicht(?: mehr)?|bin ich nicht mehr da|(?:bald|dann) ist(?: endlich)? ruhe",
         ),
     )
 )
@@ -82,8 +97,7 @@ def told_together(clauses: Sequence[str]) -> frozenset[Symptom]:
     """The warnings that clauses of plain words tell together, of which none is denied."""
     if not 1 < len(clauses) <= _MOST_CLAUSES:
         return frozenset()
+    text = " . ".join(clauses)  # no gap of a pattern reaches over the full stop
     return frozenset(
-        symptom
-        for symptom, one, other in _PAIRS
-        if any(map(one.search, clauses)) and any(map(other.search, clauses))
+        symptom for symptom, one, other in _PAIRS if one.search(text) and other.search(text)
     )

@@ -163,3 +163,12 @@ def test_a_weight_typed_before_it_is_asked_is_kept_and_good_is_fine() -> None:
     assert feels.read("62.9", {"_weight_unit": "kg"}) == {"weight_kg": 62.9}
     assert feels.read("all good", {"_weight_unit": "kg"}) == {"feels": "fine"}
     assert feels.read("not so good", {"_weight_unit": "kg"}) == {"feels": "off"}
+
+
+def test_swelling_in_the_night_after_reaches_the_coach_once_and_no_target_follows(
+    team: Team,
+) -> None:
+    team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
+    said = text_of(team.athlete.writes("my ankles are swollen"))
+    assert "See a doctor today" in said and "Carbs" not in said
+    assert sum("my ankles are swollen" in one.text for one in team.coach.hears()) == 1

@@ -283,3 +283,12 @@ def test_not_knowing_is_the_button_that_says_so(team: Team) -> None:
         )
         read = asking.read_answer(step, "no idea", asked, team.world.context)
         assert read in (None, {key: None}), flow
+
+
+def test_a_button_is_typed_without_its_article(team: Team) -> None:
+    step = FLOWS["coach-event"].flow.step("kind")
+    assert step is not None
+    asked = OpenQuestion(
+        person_id=1, flow="coach-event", step="kind", answers={}, asked_at=team.world.now
+    )
+    assert asking.read_answer(step, "Photo shoot", asked, team.world.context) == "shoot"

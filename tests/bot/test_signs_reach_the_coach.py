@@ -288,7 +288,7 @@ def test_a_doubt_that_stays_unanswered_is_brought_to_the_coach_a_few_times_and_n
     team: Team,
 ) -> None:
     team.world.later(hours=15)  # half past ten in the evening
-    words = "irgendwas stimmt mit meinem Kopf nicht, alles weg"
+    words = "es ist als wär ich nicht ganz bei mir"
     assert "Is something wrong" in text_of(team.athlete.writes(words))
     night = coach_reads(team, words, hours=8)
     assert 4 <= len(night) <= 6  # until all who can be fetched were

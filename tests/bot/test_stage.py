@@ -443,6 +443,12 @@ def test_further_classes_and_a_look_are_read_as_people_type_them_in_a_line() -> 
         second.read("19:00 16:30", laid)
     assert look.read("7 4 fine", {}) == {"fullness": 7, "sharpness": 4, "gut": "fine"}
     assert look.read("7", {}) == {"fullness": 7}
+    way = STAGE.step("travel_min")
+    assert way is not None
+    spoken = {text: way.read(text, {}) for text in ("half an hour", "45", "45 min", "1.5 h")}
+    assert list(spoken.values()) == [30, 45, 45, 90]
+    tan = STAGE.step("tan")
+    assert tan is not None and tan.read("no idea", laid) is None
 
 
 @pytest.mark.parametrize(

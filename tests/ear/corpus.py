@@ -1,7 +1,8 @@
 """The invented sentences that the second ear learns from, read from the files beside this one.
 
 A file holds families under headings (`== emergency heart-out-of-step: palpitations`, with the name
-of the symptom where it is the same for all of them); a line is a sentence, or a template with its
+of the symptom where it is the same for all of them, or `== body in-short mixed`, where they have
+names that differ); a line is a sentence, or a template with its
 choices in brackets (`my (heart|pulse) keeps (stumbling|tripping)`).
 """
 
@@ -40,6 +41,11 @@ class Sentence:
     line: str
     block: int
     symptom: str = ""
+
+    @property
+    def mixed(self) -> bool:
+        """Whether its family says nothing of what it is called."""
+        return self.family.endswith(" mixed")
 
     @property
     def by_hand(self) -> bool:

@@ -130,7 +130,11 @@ def fit_names(corpus: Sequence[Sentence]) -> Namer:
 
     What is of the body and has no name teaches what is none of them: "my left ear rings".
     """
-    told = [sentence for sentence in corpus if sentence.symptom or sentence.kind == "body"]
+    told = [
+        sentence
+        for sentence in corpus
+        if sentence.symptom or (sentence.kind == "body" and not sentence.mixed)
+    ]
     names = [sentence.symptom or Symptom.UNWELL for sentence in told]
     indices: list[int] = []
     values: list[float] = []

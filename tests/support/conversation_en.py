@@ -24,7 +24,7 @@ CHATTER = (
     "I love this bot", "this bot is annoying", "are you a robot", "I don't understand this",
     "it's so cold here", "rainy day, stayed inside", "walked the dog twice", "my kids are with grandma",
     "I want to win this so badly", "I look so good today", "abs are popping", "my glutes came in",
-    "feeling tight and dry", "feeling great honestly", "slept like a baby", "woke up before the alarm",
+    "feeling rested and ready", "feeling great honestly", "slept like a baby", "woke up before the alarm",
     "best sleep in weeks", "legs looked amazing in the mirror", "quads are showing new lines",
     "the lighting in my bathroom is bad", "my skin is glowing", "tanning salon ran out of the dark shade",
     "I switched to decaf", "I had my coffee black", "ate the last meal at nine",

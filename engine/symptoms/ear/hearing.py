@@ -104,6 +104,9 @@ class SecondOpinion:
     def plain(self) -> Iterator[Plain]:
         """The warnings that are told beyond doubt, each with its sentence."""
         for suspicion in self._emergencies("", _PLAINLY):
+            few = len(suspicion.words.split()) <= _A_FEW_WORDS
+            if few and not speaks_of_body_or_mood(suspicion.words):
+                continue  # "i won't"
             symptom, share = namer().name(suspicion.words)
             least = _BY_NAME_OF_SELF_HARM if symptom is Symptom.SELF_HARM else _BY_NAME
             if share >= least and _heard(suspicion.words)[0] <= _NO_COMPLAINT:

@@ -45,6 +45,14 @@ _CLAUSE = Late(
     r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
     r"and|und|weil|because)\s+"
 )
+#: As they are typed in a hurry; without its apostrophe a denial was a word of its own.
+_APOSTROPHES = {
+    word.replace("'", ""): word
+    for word in word_set("""
+        don't didn't dosn't can't couldn't won't wouldn't isn't wasn't aren't weren't haven't hasn't
+        hadn't ain't shouldn't
+    """)
+}
 _DIGIT = Late(r"(?<=[\d.,])\d")
 _MOST = 1200  # characters of one piece that are looked at
 
@@ -74,7 +82,8 @@ def pieces(text: str) -> list[str]:
 
 def words(piece: str) -> list[str]:
     """The words of a piece, figures by first digit and shape ("61.2" is "60.0")."""
-    return [_DIGIT.sub("0", token) for token in _TOKEN.findall(fold(piece[:_MOST]))]
+    tokens = _TOKEN.findall(fold(piece[:_MOST]))
+    return [_APOSTROPHES.get(token) or _DIGIT.sub("0", token) for token in tokens]
 
 
 def features(piece: str) -> tuple[list[int], list[int], list[int], list[int]]:

@@ -18,6 +18,7 @@ SHRUGS = Late(
     r"(?:bin (?:mir )?)?(?:noch |nicht ganz |nicht so |ganz )*nicht (?:ganz |so )?sicher|(?:hab |habe |echt )*kein(?:e|en)? (?:ahnung|plan|schimmer|idee)|"
     r"weiß (?:ich )?(?:ehrlich |grad |gerade |noch |es )*nicht(?: so genau| genau| mehr)?|weiss (?:ich )?nicht|"
     r"(?:ist )?schwer zu sagen|(?:kann|kanns|kann's) (?:ich )?nicht sagen|wer weiß|vielleicht|mal (?:sehen|schauen)|"
+    r"(?:so ,? ?)?(?:ich )?(?:hau|leg|lege) mich (?:jetzt |dann )?(?:hin|aufs ohr|schlafen)(?:,? (?:gute nacht|nacht|schlaf gut|bis morgen))?|"
     r"ich schau(?:e)? (?:mal )?nach|moment|sekunde)[ .!?…]*",
     re.IGNORECASE,
 )
@@ -37,6 +38,10 @@ _EVERYDAY = frozenset(
         "dont know",
         "i dont know",
         "dunno",
+        "i wont",
+        "i cant",
+        "i dont",
+        "i didnt",
         "hard to say",
         "cant say",
         "maybe",

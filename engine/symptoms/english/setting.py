@@ -92,7 +92,7 @@ class Settings:
         if not subjects:
             return Polarity.YES
         writer = self.oneself.search(clause, subjects[-1], span[1])
-        if writer is not None and writer.start() < span[0]:
+        if writer is not None and writer.start() <= span[0]:
             return Polarity.YES
         if self.to_oneself.search(clause, *span):
             return Polarity.YES
@@ -188,6 +188,7 @@ ENGLISH_SETTINGS = Settings(
         r"|(?:do|should|must) (?:i|we|you) (?:have to |need to |really )*(?:report|tell|mention|log|write|type|enter|flag)(?: (?!(?:have|had|i've|having|today|now|since)\b)[\w']+){1,9} or (?:only|just) (?:the |for )?(?:\w+ )?(?:bad|serious|big|severe|worse|important|emergenc\w+)"
         r"|(?:does|do|will|would|can) (?:you|she|he|it|(?:(?:the|my) )?(?:bot|app|coach|trainer)) (?:\w+ ){0,2}?(?:tell|see|know|notice|alert|get|read|warn|react)(?: \w+){0,3} (?:when|if|whenever) (?:i|we|someone) (?:type|write|say|mention|enter|put|send|report)(?: something like| things like| stuff like| the words?)"
         r"|(?:is|does|will|do|are) (?:the |our |my |we )?water (?:\w+ ){0,2}(?:cut|reduced|dropped|lowered|stopped)(?: \w+){0,3} or (?:does|do|is|will|stays?|kept)"
+        r"|what if i(?= (?:get|faint|pass|cramp|throw|puke|vomit|black|feel|have|collapse|fall))"
         r"|what happens (?:to|with) (?:someone|somebody|people|athletes|a competitor))\b"
     ),
     supposed=Late(

@@ -155,7 +155,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         <can't><1>(?:open|close|use|lift|move)<2>(?:hands?|fingers?|head|fist)
         <can't><1>(?:move|feel|raise|use|bend|lift|control)<2><limb>
         <can't> (?:even|really|properly|physically|actually) (?:stand|walk|get up|sit up|move|climb)
-        <can't> (?:get up|sit up|get out of bed|get off)
+        <can't> (?:get up|sit up|get out of bed|get off)(?! (?:before|early|that early|earlier|at (?:\d|five|six|four)|until|till|in time|to speed)\b)
         <can't> stand(?! (?:the|my|this|that|these|those|him|her|it|them|another|any|people|waiting|looking|seeing|eating|tilapia|chicken|fish|rice|how|when))
         <can't> walk(?! (?:past|by|away|the|my|into))
         <can't> (?:move|climb)(?! (?:the|my|this|that|it|to|house|flights?|forward|on|it))
