@@ -166,4 +166,13 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         (?:has|have|had|got|with|running)<1>a<1>(?:bit of a )?temperature(?! (?:setting|sensor|controlled|problem in the oven))
         """,
     ),
+    *table(
+        Symptom.UNWELL,
+        "back pulled tore torn strain tweak pinged twisted sprain rolled",
+        doubtful=r"""
+        back<2>(?:gone|went|locked up|seized up|locked)(?= ?$| ?,| (?:on|when|while|so|and|i|can't|again)\b)
+        (?:pulled|tore|torn|strained|tweaked|pinged)<2>(?:muscle|hamstring|hammy|calf|quad|groin|back|shoulder|bicep\w*|pec|adductor|glute)(?! (?:session|day|workout))
+        (?:twisted|sprained|rolled)<2>(?:ankle|knee|wrist)
+        """,
+    ),
 )
