@@ -213,7 +213,9 @@ def _given_in_words(it: Landing) -> bool:
     """
     latest = it.latest
     assert latest is not None
-    if it.turn.now - latest.asked_at > answering.LISTENS_FOR:
+    patient = it.house.flows[latest.flow].flow.patient and "?" not in it.text
+    listens = answering.LISTENS_LONG if patient else answering.LISTENS_FOR
+    if it.turn.now - latest.asked_at > listens:
         return False
     if it.is_coach and passing_on.names_another(it.turn.session, it.person, latest, it.text):
         return False

@@ -154,6 +154,12 @@ def _low_sodium(told: _Facts) -> str:
 
 
 def _drug(told: _Facts) -> str:
+    if not told.name:  # who coaches themself
+        own = tr(
+            "I give no advice on it: ask a doctor, and say that you are dieting for a stage. "
+            "Diuretics, potassium and insulin have killed people in peak week."
+        )
+        return told.with_words(tr("A drug was named.")) + " " + own
     then = tr(
         "I gave no advice and said to ask a doctor. Ask them what they are taking, and bring in a "
         "doctor; diuretics, potassium and insulin have killed people in peak week."

@@ -11,11 +11,11 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import bindparam
+from sqlalchemy import Exists, bindparam, exists
 from sqlmodel import Session, col, select
 
 from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
-from bot.core.topics import Topic
+from bot.core.topics import ON_TOPIC, Topic
 from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.people import Person
@@ -31,13 +31,7 @@ WRITTEN = "written"  # where a session remembers which rows were written in it
 ARRIVED = ("sending", "sent")
 
 
-_WAITING = select(OutboxRow).where(
-    OutboxRow.topic == bindparam("kind"),
-    OutboxRow.topic_about == bindparam("about"),
-    col(OutboxRow.topic_beside).is_not_distinct_from(bindparam("beside")),
-    col(OutboxRow.topic_day).is_not_distinct_from(bindparam("day")),
-    OutboxRow.status == "waiting",
-)
+_WAITING = select(OutboxRow).where(*ON_TOPIC, OutboxRow.status == "waiting")
 _SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
 
@@ -231,8 +225,29 @@ def _menu_of(chat_id: int) -> tuple[object, ...]:
 
 def drop_waiting(session: Session, topic: Topic) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
+    if not remembered(session, OutboxRow, _waits(topic.kind, topic.about), lambda: True):
+        return
     for row in session.exec(_WAITING, params=asdict(topic)).all():
         row.status = "dropped"
+
+
+def some_wait(kind: TopicKind, about: Any) -> Exists:
+    """Whether messages of this kind about it have not been sent yet, as a part of a statement that
+    reads something else; what it found is told by `were_found_to_wait`.
+    """
+    return exists().where(
+        col(OutboxRow.topic) == kind,
+        col(OutboxRow.topic_about) == about,
+        col(OutboxRow.status) == "waiting",
+    )
+
+
+def were_found_to_wait(session: Session, kind: TopicKind, about: int, *, some: bool) -> None:
+    remember(session, OutboxRow, _waits(kind, about), some)
+
+
+def _waits(kind: TopicKind, about: int) -> tuple[object, ...]:
+    return "waits", kind, about
 
 
 def _put(

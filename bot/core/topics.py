@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, fields
 from datetime import date
+from typing import Any
 
-from sqlalchemy import ColumnElement
+from sqlalchemy import ColumnElement, bindparam
 from sqlmodel import col
 
 from bot.store.tables.traffic import OutboxRow, TopicKind
@@ -34,9 +35,17 @@ class Topic:
 
 def on(topic: Topic) -> tuple[ColumnElement[bool], ...]:
     """The conditions under which a row of the outbox is on this topic."""
+    return _on(**asdict(topic))
+
+
+def _on(*, kind: Any, about: Any, beside: Any, day: Any) -> tuple[ColumnElement[bool], ...]:
     return (
-        col(OutboxRow.topic) == topic.kind,
-        col(OutboxRow.topic_about) == topic.about,
-        col(OutboxRow.topic_beside).is_not_distinct_from(topic.beside),
-        col(OutboxRow.topic_day).is_not_distinct_from(topic.day),
+        col(OutboxRow.topic) == kind,
+        col(OutboxRow.topic_about) == about,
+        col(OutboxRow.topic_beside).is_not_distinct_from(beside),
+        col(OutboxRow.topic_day).is_not_distinct_from(day),
     )
+
+
+#: The same for a statement that is built once: the topic's fields are its values.
+ON_TOPIC = _on(**{one.name: bindparam(one.name) for one in fields(Topic)})

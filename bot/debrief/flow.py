@@ -44,6 +44,7 @@ def _ask_word(answers: Answers) -> str:
 OWN_WORD = Flow(
     id="debrief-word",
     can_cancel=False,
+    patient=True,
     steps=(
         Step(
             key="text",

@@ -152,6 +152,8 @@ def forecast_score(shown: Sequence[tuple[int, float, float]]) -> str:
 
 def weight_line(change_kg: float, weight_unit: str) -> str:
     size = figures.weight_apart(change_kg, weight_unit)
+    if size == figures.weight_apart(0.0, weight_unit):
+        return tr("Weight over the load: unchanged.")
     if change_kg < 0:
         return tr("Weight over the load: {size} down.", size=size)
     return tr("Weight over the load: {size} up.", size=size)

@@ -81,6 +81,8 @@ RULE_NAMES = {
     "flat-in-load": mark("flat in the load"),
     "flat-and-softening": mark("flat and softening"),
     "ahead-of-plan": mark("ahead of the plan"),
+    "load-over-usual": mark("a load over the usual one"),
+    "load-under-usual": mark("a load under the usual one"),
     "full-and-sharp": mark("full and sharp"),
     "unwell-and-heavy": mark("unwell and heavy"),
     "dropping-too-fast": mark("dropping too fast"),

@@ -241,6 +241,38 @@ def _ahead(told: Told) -> str:
     )
 
 
+def _over_usual(told: Told) -> str:
+    values = {"fullness": told["fullness"], "expected": told["expected_fullness"]}
+    if told.change_g < 0:
+        return tr(
+            "Fullness {fullness} (I expected {expected}) is fine, but this load is larger than most "
+            "people need: eat {change} today.",
+            **values,
+            change=told.change,
+        )
+    return tr(
+        "Fullness {fullness} (I expected {expected}) is fine, but this load is larger than most people "
+        "need. No extra carbs today.",
+        **values,
+    )
+
+
+def _under_usual(told: Told) -> str:
+    values = {"fullness": told["fullness"], "expected": told["expected_fullness"]}
+    if told.change_g > 0:
+        return tr(
+            "Fullness {fullness} (I expected {expected}) and sharp, and this load is smaller than most "
+            "people need: eat {change} today.",
+            **values,
+            change=told.change,
+        )
+    return tr(
+        "Fullness {fullness} (I expected {expected}) and sharp. More is not allowed today. Stay on "
+        "plan.",
+        **values,
+    )
+
+
 def _blurring(told: Told) -> str:
     if told.change_g < 0:
         return tr(
@@ -399,6 +431,8 @@ BY_RULE: dict[str, Callable[[Told], str]] = {
         expected=told["expected_fullness"],
     ),
     "ahead-of-plan": _ahead,
+    "load-over-usual": _over_usual,
+    "load-under-usual": _under_usual,
     "full-and-sharp": _full_and_sharp,
     "unwell-and-heavy": _unwell_and_heavy,
     "dropping-too-fast": _dropping,

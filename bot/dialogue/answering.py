@@ -19,6 +19,7 @@ from engine.written.units import ParseError, ParseErrorCode
 
 # Our own choice: an earlier question than the latest is still in mind for this long.
 LISTENS_FOR = timedelta(hours=12)
+LISTENS_LONG = timedelta(days=4)  # likewise, for what is asked by a flow that is patient
 # A longer text tells something, even with a figure in it, and is no answer that went wrong. Coaches
 # are asked for dates and reasons, which take more words.
 MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_NAME, MOST_OF_A_COACHS = 3, 5, 8

@@ -72,12 +72,15 @@ def nothing_yet(answers: Answers) -> str:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Flow:
-    """`so_far` is a line that shows the answers given, put above the next question."""
+    """`so_far` is a line that shows the answers given, put above the next question. What is asked by
+    one that is `patient` has free words as its answer days later, too.
+    """
 
     id: str
     steps: tuple[Step, ...]
     so_far: Callable[[Answers], str] = nothing_yet
     can_cancel: bool = True
+    patient: bool = False
 
     def __post_init__(self) -> None:
         keys = [step.key for step in self.steps]

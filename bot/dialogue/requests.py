@@ -58,9 +58,9 @@ REQUESTS: dict[str, tuple[str, ...]] = {
         r"verspätung",
     ),
     "stage": (
-        r"(?:when|what time) (?:am i|do i go|is it|are we|do i get) (?:on|on stage|up)", r"(?:when|what time) (?:is|does) (?:my|the) (?:class|stage time|show|category)(?: start)?",
+        r"(?:when|what time) (?:am i|do i go|is it|are we|do i get) (?:on|on stage|up)", r"(?:when|what time) (?:is|does) (?:my|the) (?:class|stage time|show|category|event|shoot|contest|competition)(?: start)?",
         r"(?:my|the) (?:timetable|schedule|stage times?|times)", r"wann (?:bin ich|muss ich|gehe ich|geht es) (?:dran|auf die bühne|auf der bühne|los)",
-        r"(?:mein|der) (?:zeitplan|ablauf)",
+        r"(?:mein|der) (?:zeitplan|ablauf)", r"wann ist (?:mein|meine|der|die|das) (?:wettkampf|show|auftritt|klasse|termin|shooting|bühnenzeit)",
     ),
     "food": (
         r"(?:show me |what is |what's )?(?:my|the|a) (?:menu|meals|meal plan|food list|shopping list)(?: today| for today)?",
@@ -72,7 +72,7 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "help": (
         r"help(?: me)?", r"how does (?:this|it|the bot) work", r"what can (?:you|i) do(?: here)?", r"(?:the )?commands", r"menu",
         r"what do i do(?: now| next)?", r"hilfe", r"wie geht das", r"wie funktioniert (?:das|der bot)", r"was kannst du", r"was kann ich (?:hier )?(?:tun|machen)",
-        r"befehle", r"was mache ich jetzt", r"who are you", r"wer bist du",
+        r"befehle", r"was mach(?:e)? ich(?: jetzt| als nächstes)?", r"was (?:soll|muss) ich (?:jetzt )?(?:machen|tun)", r"who are you", r"wer bist du",
     ),
     "settings": (
         r"(?:i want to )?(?:change|set|move) (?:my |the )?(?:units?|time ?zone|(?:check-?in |reminder |morning )?time|settings)(?: to [\w:. ]{1,12})?", r"settings", r"einstellungen",

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Sequence
 from functools import partial
 
-from sqlmodel import Session, select
+from sqlmodel import Session, col, or_, select
 
 from bot.alerts import notes
 from bot.core.turn import ChatTurn, Turn
@@ -14,6 +14,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
 from bot.direct import direct_messages as messages_across
 from bot.direct import replies, unsent
+from bot.direct import words as direct_words
 from bot.direct import words_passing_on as words
 from bot.direct.flow import TO_ATHLETE
 from bot.direct.flow_passing_on import LEAVE, OTHER, OWN, PASS_ON
@@ -31,8 +32,9 @@ from bot.people.people import (
 from bot.people.rights import athletes_seen_by, given_to, others_coaching
 from bot.people.telling import say_to
 from bot.store.base import id_of
+from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.words import common
+from bot.words import common, quoting
 
 LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
@@ -101,13 +103,36 @@ def replied(turn: ChatTurn, coach: Person) -> bool:
     """
     found = replies.about_athlete(turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted)
     if found is None:
-        return False
+        return _to_contact(turn, coach)
     profile = replies.profile_named(turn.session, found)
     if found.said and not _refused(turn, coach, turn.incoming.text):
         messages_across.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
     elif not found.said:
         _ask(turn, coach, turn.incoming.text, [profile], profile)
     return True
+
+
+def _to_contact(turn: ChatTurn, coach: Person) -> bool:
+    """A coach answered a word of somebody who is told of alerts; whether it was one."""
+    row = replies.message_answered(turn.session, coach, turn.incoming.reply_to)
+    if row is None:
+        return False
+    beside = select(SecondCoach.person_id).where(
+        SecondCoach.coach_id == coach.id, col(SecondCoach.ended_at).is_(None)
+    )
+    told = turn.session.exec(
+        select(Person).where(or_(Person.id == coach.second_contact_id, col(Person.id).in_(beside)))
+    ).all()
+    said = str(row.payload.get("text", ""))
+    for contact in told:
+        with speaking_to(coach):
+            heading = words.from_contact(contact.first_name, "")
+        if said.startswith(heading):
+            text = turn.incoming.text.strip()
+            say_to(turn, contact, partial(quoting.from_athlete, coach.first_name, [text]))
+            say_to(turn, coach, direct_words.message_sent(contact.first_name))
+            return True
+    return False
 
 
 def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool = False) -> bool:

@@ -16,10 +16,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
-from sqlalchemy import text
+from sqlalchemy import TextClause, text
 from sqlmodel import Session, select
 
 from bot.core.subjects import Subject, about
+from bot.store.remembering import forget, looked_up
 from bot.store.tables.coach import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -50,11 +51,16 @@ _CONCERNED = """
     )
     SELECT id, id = :person OR holds AS alone FROM concerned, is_there_for_others ORDER BY 1
 """
-_LOOK = text(_CONCERNED)
-_TAKE = text(
+_TAKING = (
     f"SELECT id, alone, CASE WHEN alone THEN pg_advisory_xact_lock({PEOPLE}, id)"
     f" ELSE pg_advisory_xact_lock_shared({PEOPLE}, id) END FROM ({_CONCERNED}) AS concerned"
 )
+#: Who has written, by their number at Telegram.
+_WRITER = (
+    f"(SELECT coalesce(max(person.id), {NOBODY}) FROM person WHERE telegram_user_id = :number)"
+)
+_LOOK, _LOOK_BY_NUMBER = text(_CONCERNED), text(_CONCERNED.replace(":person", _WRITER))
+_TAKE, _TAKE_BY_NUMBER = text(_TAKING), text(_TAKING.replace(":person", _WRITER))
 _TAKE_DESKS = text(
     f"SELECT pg_advisory_xact_lock({DESKS}, id)"
     " FROM (SELECT unnest(CAST(:people AS INTEGER[])) AS id ORDER BY 1) AS sharing"
@@ -76,11 +82,14 @@ def hold(session: Session, person_id: int | None) -> None:
     """Lock everybody whom something about this person may concern; None: about nobody known."""
     if session.get_bind().dialect.name == "sqlite":
         return
-    values = {"person": NOBODY if person_id is None else person_id}
+    _hold(session, _LOOK, _TAKE, {"person": NOBODY if person_id is None else person_id})
+
+
+def _hold(session: Session, look: TextClause, take: TextClause, values: dict[str, int]) -> None:
     held: set[tuple[int, bool]] = set()
     # Who is concerned may have changed while we waited for them.
-    while not held or not {(n, a) for n, a in session.connection().execute(_LOOK, values)} <= held:
-        held |= {(one, alone) for one, alone, _ in session.connection().execute(_TAKE, values)}
+    while not held or not {(n, a) for n, a in looked_up(session, look, values)} <= held:
+        held |= {(one, alone) for one, alone, _ in looked_up(session, take, values)}
     sharing = session.info.setdefault(SHARED, _Sharing())
     sharing.alone |= {one for one, alone in held if alone}
     sharing.with_others |= {one for one, _ in held}
@@ -94,8 +103,9 @@ def hold_coaches(session: Session) -> None:
     people = sharing.with_others - sharing.alone - sharing.desks if sharing is not None else ()
     if sharing is not None and people:
         session.flush()
-        session.connection().execute(_TAKE_DESKS, {"people": sorted(people)})
+        looked_up(session, _TAKE_DESKS, {"people": sorted(people)})
         sharing.desks |= people
+        forget(session, CoachSettings, CoachNote, AgendaRow)
         for row in session:
             if isinstance(row, CoachSettings | CoachNote):
                 session.expire(row)
@@ -104,8 +114,7 @@ def hold_coaches(session: Session) -> None:
 def hold_sender(session: Session, telegram_user_id: int) -> None:
     """The same for whoever has written."""
     if session.get_bind().dialect.name != "sqlite":
-        query = select(Person.id).where(Person.telegram_user_id == telegram_user_id)
-        hold(session, session.exec(query).first())
+        _hold(session, _LOOK_BY_NUMBER, _TAKE_BY_NUMBER, {"number": telegram_user_id})
 
 
 def hold_chat(session: Session, chat_id: int) -> None:

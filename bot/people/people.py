@@ -16,10 +16,11 @@ from sqlmodel import Session, col, or_, select
 
 from bot.core.context import Context
 from bot.core.incoming import Kind
-from bot.core.outbox import LAST_MENU, menu_was_read, say
+from bot.core.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
+from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.coach import CoachSettings, Rights, SecondCoach
 from bot.store.tables.people import (
@@ -29,6 +30,7 @@ from bot.store.tables.people import (
     OpenQuestion,
     Person,
 )
+from bot.store.tables.traffic import TopicKind
 from bot.words import common
 from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
@@ -54,6 +56,7 @@ _BY_TELEGRAM: Any = (
         exists().where(
             col(OpenQuestion.person_id) == Person.id, col(OpenQuestion.closed_at).is_(None)
         ),
+        some_wait(TopicKind.TARGET, col(Person.id)),
         LAST_MENU.scalar_subquery(),
     )
     .select_from(Person)
@@ -104,8 +107,10 @@ def _read_sender(session: Session, number: int, chat: int) -> Person | None:
     if found is None:
         return None
     person: Person = found[0]
-    profile, coach, settings, is_contact, stands_in, has_others_beside, is_asked, menu = found[1:]
+    profile, coach, settings, is_contact, stands_in, has_others_beside, is_asked = found[1:8]
+    target_waits, menu = found[8:]
     menu_was_read(session, chat, menu)
+    were_found_to_wait(session, TopicKind.TARGET, id_of(person), some=target_waits)
     remember(session, AthleteProfile, (person.id,), profile)
     remember(session, Person, ("contact", person.id), is_contact)
     if not stands_in:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date, time, timedelta
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
@@ -28,13 +29,15 @@ FURTHEST_OUT = 60  # days; a morning longer before an event is not called days o
 
 def kept_photos(session: Session, athlete_id: int, day: date | None = None) -> list[PhotoRow]:
     """What can be shown, by date and pose."""
-    query = select(PhotoRow).where(
-        PhotoRow.athlete_id == athlete_id, col(PhotoRow.kept_at).is_not(None)
-    )
-    if day is not None:
-        query = query.where(PhotoRow.date == day)
     order = {pose.value: number for number, pose in enumerate(Pose)}
-    return sorted(session.exec(query), key=lambda row: (row.date, order[row.pose], row.id))
+    found = session.exec(_KEPT, params={"athlete": athlete_id})
+    rows = [row for row in found if day in (None, row.date)]
+    return sorted(rows, key=lambda row: (row.date, order[row.pose], row.id))
+
+
+_KEPT = select(PhotoRow).where(
+    PhotoRow.athlete_id == bindparam("athlete"), col(PhotoRow.kept_at).is_not(None)
+)
 
 
 def mornings_of(session: Session, athlete_id: int) -> list[date]:

@@ -10,12 +10,12 @@ compares the two ways.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from sqlalchemy import Table, event, inspect
+from sqlalchemy import Connection, Table, event, inspect
 from sqlalchemy.exc import MultipleResultsFound, NoResultFound
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
@@ -114,13 +114,14 @@ class ReadsPlainly(Session):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.rows: list[object] = []
+        self._through: tuple[object, Connection] | None = None
 
     def exec(self, statement: Any, *, params: Any = None, **more: Any) -> Any:
         way = None if more else way_of(statement)
         if way is None:
             return super().exec(statement, params=params, **more)
         self.flush_for(way.tables)
-        found = super().connection().execute(way.statement, params or {}).all()
+        found = self.plain_connection().execute(way.statement, params or {}).all()
         made = (
             tuple(
                 row[begins] if shape is None else self._row(shape, row[begins:ends])
@@ -130,17 +131,29 @@ class ReadsPlainly(Session):
         )
         return Found(row[0] for row in made) if way.alone else Found(made)
 
-    def flush_for(self, tables: frozenset[str]) -> None:
+    def plain_connection(self) -> Connection:
+        """What the session's statements go through; whoever asks for `connection` goes past it."""
+        transaction = self.get_transaction()
+        if self._through is None or transaction is None or self._through[0] is not transaction:
+            connection = Session.connection(self)
+            self._through = (self.get_transaction(), connection)
+        return self._through[1]
+
+    def flush_for(self, tables: Container[str]) -> None:
         """Write what is pending, where a row of these tables is."""
         for states in (self._new, self.identity_map._modified, self._deleted):
-            if states and any(state.class_.__tablename__ in tables for state in states):
-                self.flush()
-                return
+            for state in states:
+                if state.class_.__tablename__ in tables:
+                    self.flush()
+                    return
 
-    def add(self, instance: Any, **more: Any) -> None:
+    def add(self, instance: Any, **_more: Any) -> None:
         """As ever; what is in the session already isn't looked at once more."""
-        if instance_state(instance).session_id != self.hash_key:
-            super().add(instance, **more)
+        state: InstanceState[Any] = instance_state(instance)
+        if state.session_id != self.hash_key:
+            self._save_or_update_impl(
+                state
+            )  # without a look for relations, of which there are none
 
     def _row(self, shape: Shape, values: Sequence[Any]) -> Any:
         """The row with these values: the one that the session has under its key, or a new one."""

@@ -8,11 +8,11 @@ writer, and on PostgreSQL whoever is concerned is locked (`bot.people.locks`).
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable
+from collections.abc import Callable, Hashable, Mapping, Sequence
 from functools import cache
 from typing import Any, TypeVar
 
-from sqlalchemy import bindparam, event, inspect
+from sqlalchemy import Connection, Executable, bindparam, event, inspect
 from sqlalchemy.orm import UOWTransaction
 from sqlalchemy.orm.attributes import instance_state
 from sqlmodel import Session, SQLModel, select
@@ -30,6 +30,11 @@ class RemembersReads(WritesPlainly):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.answers: dict[type[SQLModel], dict[tuple[object, ...], Any]] = {}
+
+    def past_the_mapper(self) -> Connection:
+        """The connection, for what writes nothing."""
+        self.flush()
+        return self.plain_connection()
 
     def connection(self, *given: Any, **more: Any) -> Any:
         self.answers.clear()
@@ -83,7 +88,7 @@ def remembered(
     if not isinstance(session, RemembersReads):
         return read()
     if flushes:
-        session.flush_for(frozenset((str(table.__tablename__),)))
+        session.flush_for((str(table.__tablename__),))
     kept = session.answers.setdefault(table, {})
     if key not in kept:
         kept[key] = read()
@@ -106,3 +111,19 @@ def made_of(row: SQLModel, name: Hashable, source: object, make: Callable[[], _A
     if kept is None or kept[0] is not source:
         kept = made[name] = (source, make())
     return kept[1]
+
+
+def forget(session: Session, *tables: type[SQLModel]) -> None:
+    """What was read of these tables is read anew: another may have written to them."""
+    if isinstance(session, RemembersReads):
+        for table in tables:
+            session.answers.pop(table, None)
+
+
+def looked_up(session: Session, statement: Executable, values: Mapping[str, Any]) -> Sequence[Any]:
+    """What a statement finds that is none of the mapper's and writes nothing, so that what was read
+    before is remembered still.
+    """
+    if isinstance(session, RemembersReads):
+        return session.past_the_mapper().execute(statement, values).all()
+    return session.connection().execute(statement, values).all()

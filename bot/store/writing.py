@@ -43,7 +43,7 @@ class WritesPlainly(ReadsPlainly):
         if objects is not None or self.deleted or not _are_plain(new, changed):
             super().flush(*(() if objects is None else (objects,)))
             return
-        connection = super().connection()
+        connection = self.plain_connection()
         states = _updated(connection, changed)
         states += [_inserted(connection, instance_state(row)) for row in new]
         self.after_writing([*new, *changed])

@@ -23,7 +23,7 @@ from bot.core.clock import Clock
 from bot.core.logs import error_name
 from bot.core.waiting import growing_pause
 from bot.core.web import WebServer
-from bot.store.db import claiming, is_sqlite
+from bot.store.db import claiming
 from bot.store.sole import LeaderLease
 from bot.store.tables.traffic import InboxRow, Urgency
 from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id_of
@@ -36,6 +36,12 @@ SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
 
 # In place of an update that the database refuses; it reads as no update that Telegram knows.
 UNSTORABLE = {"message": "could not be stored"}
+
+# Each is written once, however often it comes. Built once: building costs more than asking.
+_INSERTS = {
+    "sqlite": sqlite.insert(InboxRow).on_conflict_do_nothing(),
+    "postgresql": postgresql.insert(InboxRow).on_conflict_do_nothing(),
+}
 
 _log = structlog.get_logger(__name__)
 
@@ -89,9 +95,9 @@ class Intake:
         }
 
     def _insert(self, rows: Sequence[dict[str, Any]]) -> None:
-        insert = sqlite.insert if is_sqlite(self._engine) else postgresql.insert
+        insert = _INSERTS[self._engine.dialect.name]
         with claiming(self._engine) as session:
-            session.connection().execute(insert(InboxRow).on_conflict_do_nothing(), rows)
+            session.connection().execute(insert, rows)
 
     def _insert_alone(self, row: dict[str, Any]) -> None:
         try:

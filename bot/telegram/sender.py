@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
@@ -21,7 +21,7 @@ from sqlalchemy import Engine, and_, bindparam, case, func, not_
 from sqlmodel import Session, col, select
 
 from bot.core.clock import Clock
-from bot.core.topics import Topic, on
+from bot.core.topics import ON_TOPIC, Topic
 from bot.core.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import LeaderLease
@@ -62,6 +62,15 @@ _HEADS = (
     .order_by(col(OutboxRow.urgency).desc(), col(OutboxRow.id))
     .limit(HEADS_AT_ONCE)
     .with_for_update(skip_locked=True)
+)
+_NEWER = (
+    select(OutboxRow.id)
+    .where(
+        *ON_TOPIC,
+        col(OutboxRow.id) > bindparam("row"),
+        col(OutboxRow.status).in_((*OPEN, "sent")),
+    )
+    .limit(1)
 )
 
 
@@ -189,12 +198,8 @@ class Sender:
         topic = Topic.of(row)
         if topic is None:
             return False
-        newer = select(OutboxRow.id).where(
-            *on(topic),
-            col(OutboxRow.id) > row.id,
-            col(OutboxRow.status).in_((*OPEN, "sent")),
-        )
-        return session.exec(newer.limit(1)).first() is not None
+        asked = asdict(topic) | {"row": row.id}
+        return session.exec(_NEWER, params=asked).first() is not None
 
     @staticmethod
     def _begin(session: Session, row: OutboxRow) -> Call:

@@ -105,6 +105,10 @@ _WEEK: Any = (
     .order_by(col(EventRow.id).desc())
     .limit(1)
 )
+_AHEAD = select(EventRow).where(
+    EventRow.athlete_id == bindparam("athlete"),
+    or_(col(EventRow.active).is_(True), col(EventRow.waits).is_(True)),
+)
 _NEWEST_PLAN = (
     select(PlanRow)
     .where(PlanRow.event_id == bindparam("event"))
@@ -160,12 +164,9 @@ def may_have(session: Session, table: type[SQLModel], athlete_id: int) -> bool:
 
 def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
     """The season: the event that counts and those that wait, by day."""
-    query = select(EventRow).where(
-        EventRow.athlete_id == athlete_id,
-        or_(col(EventRow.active).is_(True), col(EventRow.waits).is_(True)),
-    )
     counts = current_event(session, athlete_id)
-    rows = [row for row in session.exec(query) if row.waits or row is counts]
+    found = session.exec(_AHEAD, params={"athlete": athlete_id})
+    rows = [row for row in found if row.waits or row is counts]
     return sorted(rows, key=lambda row: (row.day, row.id or 0))
 
 

@@ -106,6 +106,8 @@ class Facts:
     @property
     def raise_due(self) -> bool:
         """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
+        if self.under_by > 0:
+            return True
         if not self.load_eaten:
             return not self.load_shown and self.behind >= grading.RAISE_FROM_FIRST.value
         last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
@@ -129,6 +131,47 @@ class Facts:
     @property
     def cut_due(self) -> bool:
         return self.ahead_by > 0
+
+    @property
+    def over_by(self) -> float:
+        """How much less a load over the usual one is worth (g/kg a day), with what the look says."""
+        past = self.load_counted - grading.OVER_FROM.value
+        if past <= 0:
+            return 0.0
+        look = grading.LATELY_COUNTS.value * self.short_lately
+        return round(max(grading.OVER_CUT.value * past - look, 0.0), 6)
+
+    @property
+    def under_by(self) -> float:
+        """How much more a load under the usual one is worth (g/kg a day), if nothing is against it."""
+        past = -self.load_counted - grading.UNDER_FROM.value
+        if past <= 0 or not self.room_for_more:
+            return 0.0
+        look = grading.LATELY_COUNTS.value * self.short_lately
+        # Flat before the load, or on one morning alone, raises nobody further.
+        if self.fullness_short_before is None or not self.load_eaten:
+            look = min(look, 0.0)
+        return round(max(grading.UNDER_RAISE.value * past + look, 0.0), 6)
+
+    @property
+    def room_for_more(self) -> bool:
+        """Sharp, measured, not heavy, with the usual look asked for and a day after it to make good."""
+        fit = self.sharp and self.measured and not (self.above_band or self.underdrunk)
+        unseen = self.coach_saw in ("", CoachLook.FLAT)
+        full_asked = self.full_from >= USUAL_LOOK.fullness_low
+        return fit and unseen and full_asked and self.days_out > 1
+
+    @property
+    def much_to_come(self) -> bool:
+        """Not flat, with a load still to come that is well over the usual one."""
+        told = self.fullness is not None and not (self.flat or self.seen_flat)
+        return self.loading and self.days_out > 0 and told and self.over_by > 0
+
+    @property
+    def little_to_come(self) -> bool:
+        """No fuller than expected, with a load still to come that is well under the usual one."""
+        told = self.fullness is not None and self.fullness_short >= 0
+        return self.loading and self.days_out > 0 and told and self.under_by > 0
 
     @property
     def full(self) -> bool:
@@ -319,6 +362,13 @@ class Facts:
         return (
             f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
         )
+
+    @property
+    def little_said(self) -> str:
+        """A clause on a planned load that is under the usual one."""
+        under = round(-self.load_over_usual, 1)
+        said = f"the planned load is {under:g} g/kg a day under the usual one"
+        return f", and {said}" if under > 0 else ""
 
     @property
     def waits_said(self) -> str:

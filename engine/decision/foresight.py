@@ -24,7 +24,16 @@ from engine.decision.beliefs import (
     weighed,
 )
 from engine.evidence import deciding as e
-from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, forecast
+from engine.model.forecast import (
+    LEARNT,
+    REHEARSED,
+    UNTRIED,
+    DayAhead,
+    DoseForecast,
+    Stakes,
+    choose,
+    forecast,
+)
 from engine.model.particles import MODEL, Band, Belief
 from engine.model.tracker import (
     foreseen,
@@ -40,6 +49,8 @@ from engine.values.plan import PLAN_DAYS, Phase
 
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
 STEPS = (-7, -5, -3, -2, -1, 0, 1, 2, 3, 5, 7)
+#: Weeks behind, looked at, after which the plan made from them is moved least.
+WEEKS_LEARNT = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -213,10 +224,15 @@ def _outlooks(
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
-    trial = case.event.kind is EventKind.TRIAL
-    shown = any(week.look is not None for week in case.trials)
-    stakes = REHEARSED if trial or shown else UNTRIED
-    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes))
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes_of(case)))
+
+
+def stakes_of(case: Case) -> Stakes:
+    """What a change is held to: the more weeks of an athlete were looked at, the less is dared."""
+    looked_at = sum(week.look is not None for week in case.trials)
+    if looked_at >= WEEKS_LEARNT:
+        return LEARNT
+    return REHEARSED if looked_at or case.event.kind is EventKind.TRIAL else UNTRIED
 
 
 def _odds(outlook: DoseForecast) -> Odds:

@@ -3,7 +3,8 @@
 A rule's steps give direction and the small step that goes out alone. Where no forecast gives a size,
 the proposal grows from there: with how far fullness was from what was expected, today and the
 morning before, less what is this athlete's own way of answering; and with how the planned load stands
-beside the usual one. Once a trial has shown what such a load does, only a spill earns more than steps.
+beside the usual one, which counts by itself, too. Once a trial has shown what such a load does, only a
+spill earns more than steps.
 It never turns a step round, nor makes it smaller.
 """
 
@@ -28,10 +29,10 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
     # One morning alone earns no more than the rule's steps, nor do two where a week has shown more.
     small = facts.fullness_short_before is None or facts.load_shown
     if steps > 0:
-        if small or not facts.measured:
+        if not facts.measured:
             return 0.0
-        past = max(facts.behind - known.RAISE_FROM.value, 0.0)
-        return past * known.RAISE_PER_GRADE.value
+        past = 0.0 if small else max(facts.behind - known.RAISE_FROM.value, 0.0)
+        return max(past * known.RAISE_PER_GRADE.value, facts.under_by)
     cut = max(facts.ahead_by, 0.0) * known.CUT_PER_GRADE.value
     cut = cut if facts.ahead and not small else 0.0
     # Blur on a load that did not spill the last time is more likely water, or a strict eye.
@@ -42,7 +43,8 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
         cut = max(cut, _for_spill(facts, spill))
     if facts.soft_on_much and not small and not doubtful:
         cut = max(cut, _for_spill(facts, known.SOFT_ON_MUCH_CUT))
-    return cut
+    # What the plan's load alone asks for stands on no morning.
+    return cut if facts.flat else max(cut, facts.over_by)
 
 
 def _for_spill(facts: Facts, on_a_usual_load: Number) -> float:

@@ -23,25 +23,30 @@ from engine.values.observed import CoachLook
 #: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
 #: asks; what a trial has shown counts for more than a morning. 8: answers are held against those of
 #: a week that came in full, or flat or spilled over. 9: lines that soften on a load over the usual
-#: one earn a larger cut.
-TABLE = 9
+#: one earn a larger cut. 10: a first load well over or under the usual one is moved towards it.
+TABLE = 10
 
 
-def _less_if_ahead(facts: Facts) -> int:
-    return -1 if facts.ahead else 0
+def _too_much(facts: Facts) -> bool:
+    """Ahead of the plan, or with more of it to come than most take up."""
+    return facts.ahead or facts.much_to_come
+
+
+def _less_if_too_much(facts: Facts) -> int:
+    return -1 if _too_much(facts) else 0
 
 
 def _said_steps(facts: Facts) -> int:
     """A step off where something else bears the word out; never against what the coach sees."""
     borne_out = (facts.full or facts.above_band) and not facts.crisp
-    return -1 if facts.ahead or (borne_out and not facts.coach_saw) else 0
+    return -1 if _too_much(facts) or (borne_out and not facts.coach_saw) else 0
 
 
 def _gut_steps(facts: Facts) -> int:
     """Never less than the same morning would be answered with without the gut."""
     if facts.seen_spilled or (facts.load_eaten and facts.blurring):
         return -2
-    less = facts.severe_gut or facts.softening or facts.seen_softening or facts.ahead
+    less = facts.severe_gut or facts.softening or facts.seen_softening or _too_much(facts)
     return -1 if less or (facts.says_spilled and _said_steps(facts)) else 0
 
 
@@ -156,7 +161,7 @@ RULES: tuple[Rule, ...] = (
         id="coach-sees-blur",
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.seen_blurred,
-        steps=_less_if_ahead,
+        steps=_less_if_too_much,
         reason=(
             "The coach sees {coach_said}; told was {told_said}, and {weight_said}. Blurred lines are "
             "nothing to add to: {change}."
@@ -180,7 +185,7 @@ RULES: tuple[Rule, ...] = (
         id="blurring",
         forecast=Forecast.LOWERS,
         when=lambda f: f.blurring,
-        steps=_less_if_ahead,
+        steps=_less_if_too_much,
         reason=(
             "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
             "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
@@ -282,6 +287,29 @@ RULES: tuple[Rule, ...] = (
             "the load to come{load_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, grading.GRADED),
+    ),
+    # A first load's distance from the usual one; where a week has shown its load, there is none.
+    Rule(
+        id="load-over-usual",
+        forecast=Forecast.DECIDES,
+        when=lambda f: f.much_to_come,
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness} ({expected_fullness} expected){load_said}, which is more than "
+            "most take up: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, grading.USUAL),
+    ),
+    Rule(
+        id="load-under-usual",
+        forecast=Forecast.DECIDES,
+        when=lambda f: f.little_to_come,
+        steps=always(1),
+        reason=(
+            "Fullness is {fullness} ({expected_fullness} expected), the lines are sharp ({sharpness})"
+            "{little_said}, and most take up more: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, grading.USUAL),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(

@@ -12,6 +12,14 @@ GRADED = Source(
     Provenance.OURS,
 )
 
+USUAL = Source(
+    "own-usual-load",
+    "common practice that a load is begun from the usual one and moved by what is seen; on this "
+    "project's virtual athletes, never on people, a first load's distance from the usual one says more "
+    "of what is needed than a morning's answers; figures set there",
+    Provenance.OURS,
+)
+
 LATELY_TODAY = Number(
     name="weight of today's fullness beside that of the morning before", value=0.6, unit="1",
     source=GRADED, note="one answer scatters by about a grade; two mornings less",
@@ -84,6 +92,23 @@ SOFT_ON_MUCH_CUT = Number(
     name="cut where lines soften on such a load", value=1.8, unit="g/kg/day", source=GRADED,
     note="a first sign of spill weighs more where the load makes spill likely; on a usual load it "
     "may as well be a strict eye",
+)  # fmt: skip
+OVER_FROM = Number(
+    name="how far over the usual load a plan is before less is worth it for that alone", value=0.5,
+    unit="g/kg/day", source=USUAL,
+)  # fmt: skip
+OVER_CUT = Number(
+    name="cut for each g/kg a day past that", value=1.3, unit="1", source=USUAL,
+    note="over 1: the days that are left make good what those gone by had too much",
+)  # fmt: skip
+UNDER_FROM = Number(
+    name="how far under the usual load a plan is before more is worth it for that alone", value=0.9,
+    unit="g/kg/day", source=USUAL, note="more than for less: what has spilled does not come back",
+)  # fmt: skip
+UNDER_RAISE = Number(name="raise for each g/kg a day past that", value=0.7, unit="1", source=USUAL)
+LATELY_COUNTS = Number(
+    name="what a grade behind or ahead counts beside the load", value=0.4, unit="g/kg/day",
+    source=USUAL,
 )  # fmt: skip
 GRADED_MOST = Number(
     name="most that a rule moves a day by itself", value=3.0, unit="g/kg/day", source=GRADED,

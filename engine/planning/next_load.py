@@ -103,19 +103,21 @@ def next_load(
     said = next(week for week in reversed(weeks) if week.look is not None)
     look = said.look or Look.FULL
 
-    def scale(within: _Room) -> Suggestion:
+    def scale(within: _Room, own: float = 1.0) -> Suggestion:
         ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
             belief, ahead, rng, load_days=plan.first_load_day, particles=PARTICLES,
-            aversion=float(known.LOSS_AVERSION_NEXT_LOAD),
+            aversion=float(known.LOSS_AVERSION_NEXT_LOAD), own=own,
         )  # fmt: skip
 
-    then = said.as_it_went
+    then, own = said.as_it_went, 1.0
     if look is Look.FULL and then.load_g > 0 and plan.load_g == then.load_g:
-        # Full on what mornings had made of a plan: back towards that plan, where that is better.
-        room = room.between(plan, 1.0, said.plan.load_g / then.load_g)
-    free = chosen = scale(room)
+        # Full on what mornings had made of a plan: back towards that plan, where that is better; and
+        # what they had cut stays cut only where that is worth it against the coach's own plan.
+        as_meant = said.plan.load_g / then.load_g
+        room, own = room.between(plan, 1.0, as_meant), max(as_meant, 1.0)
+    free = chosen = scale(room, own)
     held_to, disagrees = _held_to(weeks, said, plan, free, _scaled(plan, free, room).load_g)
     if held_to is not None:
         room = room.at(plan, held_to)

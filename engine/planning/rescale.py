@@ -27,6 +27,8 @@ from engine.model.particles import Belief
 from engine.model.tracker import doubted, outcome_probabilities
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
+#: The first loads that are followed.
+AS_PLANNED, OWN = 0, 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,12 +53,14 @@ def suggested_plan(
     load_total_g: float = np.inf,
     particles: int = PARTICLES,
     aversion: float = float(known.LOSS_AVERSION),
+    own: float = 1.0,
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
     `week` holds every day up to stage morning; of the last `load_days` those in the load are scaled
     together, each inside its own limits, the sum inside `load_total_g`. All others stay as planned. A
-    loss of look counts `aversion` times a gain.
+    loss of look counts `aversion` times a gain, both against the load times `own`, which stands where
+    nothing else is worth a change.
     """
     if not 1 <= load_days <= len(week):
         raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
@@ -66,20 +70,21 @@ def suggested_plan(
     state = few.state[:LOOK_ROWS, None]
     for number, day in enumerate(before):
         state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance, number)
-    loads = np.array([_scaled(load, factor, load_total_g) for factor in (1.0, *FACTORS)])
+    factors = (1.0, own, *FACTORS)
+    loads = np.array([_scaled(load, factor, load_total_g) for factor in factors])
     state = np.repeat(state, len(loads), axis=1)
     for number, day in enumerate(load):
         state = a_day_later(few, state, loads[:, number], day, chance, len(before) + number)
     aim = few.frame.aim
     looks = look_of(state, few.person, few.body, aim)
-    worths = worth(looks - looks[0], aversion)
-    row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
+    worths = worth(looks - looks[OWN], aversion)
+    row = OWN if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
         doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))
-        for k in (0, row)
+        for k in (AS_PLANNED, row)
     )
     return Suggestion(
-        factor=(1.0, *FACTORS)[row],
+        factor=factors[row],
         as_planned=as_was,
         carbs_g=(*(float(day.planned.carb_g) for day in before), *map(float, loads[row])),
         flat=flat,

@@ -103,6 +103,8 @@ _AS_ONE = tuple(
             r"(?:went|gone|going) (?:away|down)|(?:is|are|was|all|now) over",
             "gone",
         ),
+        (r"(?:'s|is|are) (?:back )?down", " gone"),
+        (r"^that", "the"),
         (r"settled(?: down)?", "calm"),
         (r"or (?:anything|something)|oder (?:so|sowas)", ""),
         (r"(?:double|blurr(?:y|ed)) vision", "palpitations"),

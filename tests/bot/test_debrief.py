@@ -101,6 +101,17 @@ def test_left_open_the_question_does_not_swallow_what_is_written_weeks_later(tea
     assert "on the week that is over" not in text_of(team.coach.hears())
 
 
+def test_a_word_on_the_week_is_taken_a_day_later_too_and_a_question_is_passed_on(
+    team: Team,
+) -> None:
+    team = gone_on(team, look_back)
+    team.world.later(hours=26)
+    team.athlete.writes("can I have coffee again?")
+    assert "on the week that is over" not in text_of(team.coach.hears())
+    team.athlete.writes("timing was good, never again that much rice")
+    assert "on the week that is over" in text_of(team.coach.hears())
+
+
 def test_it_comes_once(team: Team) -> None:
     team = gone_on(team, look_back)
     days_after(team, 12)

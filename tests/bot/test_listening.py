@@ -200,6 +200,10 @@ def test_the_second_contacts_words_go_to_the_coach(team: Team) -> None:
     ola = beside(team, "Ola", 160, Rights.ALERTS)
     assert "passed that on to Ravi" in text_of(ola.writes("I have called her, all good"))
     assert "From Ola" in text_of(team.coach.hears())
+    arrive_and_read(team)
+    team.coach.writes("thanks, stay with her", reply_to=team.coach.all_said()[-1].outbox_id)
+    assert text_of(ola.hears()) == "From Ravi:\nthanks, stay with her"
+    assert not team.athlete.hears()
 
 
 def test_several_answers_in_one_message_are_taken_in_order(team: Team) -> None:

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
+import pytest
 from sqlalchemy import (
     Column,
     Engine,
@@ -28,6 +29,7 @@ from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
 from bot.watching.backlog import backlog
+from tests.bench.crew import counting
 from tests.support.weeks import Team
 
 MORNING = datetime(2027, 5, 4, 6, 30, tzinfo=UTC)
@@ -95,6 +97,22 @@ def test_a_check_in_an_approval_and_the_views_read_by_index_alone(
 
     assert len(asked.statements) > 50
     assert asked.reading_whole_tables(team.world.engine) == {}
+
+
+@pytest.mark.parametrize(
+    ("said", "most"), [("60.4 5 3.5 fine", 19), ("/today", 9), ("can I have coffee", 12)]
+)
+def test_an_answer_takes_few_statements(
+    team_at: Callable[[datetime], Team], said: str, most: int
+) -> None:
+    """As many as there are now: who adds one to every morning of everybody should have meant to."""
+    team = team_at(MORNING)
+    team.athlete.writes("/help")
+
+    with counting(team.world.engine) as put:
+        team.athlete.writes(said)
+
+    assert len(put) <= most, put
 
 
 def test_what_somebody_has_here_is_handed_out_by_index_alone(

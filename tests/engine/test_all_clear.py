@@ -18,6 +18,7 @@ no headache, dizziness or nausea | 61.2 5 3.5 no cramps
 Kopfweh ist weg | mir ist nicht mehr schlecht | keine krämpfe heute | gut geschlafen
 mir ist gar nicht übel | schwindel ist vorbei | seit montag kein kopfweh mehr
 krämpfe haben aufgehört | nicht umgekippt oder so | keine brustschmerzen, luft auch gut
+that headache i had is gone now | fever's down | krämpfe? nein
 beine nicht mehr dick | alles weg, keine beschwerden mehr | hatte keinen fressanfall
 """
 #: Each with the warning that must be alarmed at; "?" where to be heard at all is enough.
@@ -41,6 +42,8 @@ kopfweh ist weg, aber jetzt seh ich doppelt | double-vision
 krämpfe sind weg, der druck auf der brust nicht | chest-pain
 nicht schwindelig, aber krieg keine luft | breathlessness
 kein gefühl im bein | limb-weakness
+kopfweh weg, jetzt lall ich | confusion
+dizziness isn't gone | ?
 """
 
 

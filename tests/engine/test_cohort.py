@@ -119,7 +119,7 @@ def test_the_table_is_measured_with_and_without_each_of_its_rules() -> None:
     assert left_out == [frozenset({rule.id}) for rule in RULES[:-1]]
     task = Task(world="pool", policy="rules alone", number=3, seed=3, trials=0)
     (with_it,) = measure(task).ended
-    (without,) = measure(replace(task, policy="without ahead-of-plan")).ended
+    (without,) = measure(replace(task, policy="without load-over-usual")).ended
     moved = [abs(with_it.given[out] - without.given[out]).max() for out in DAYS_OUT]
     assert max(moved[:4]) == 0  # it is a rule of the load
     assert max(moved[4:]) > 0

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 
 from engine.decision.beliefs import trained
 from engine.decision.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.decision.foresight import stakes_of
 from engine.model.particles import Covariates
 from engine.model.physiology import Exercise, Intake, Row
 from engine.model.tracker import after_day, first_belief, generator
@@ -85,6 +86,15 @@ def foreseen(decision: Decision) -> tuple[float, float, float]:
 
 def test_the_same_case_gives_the_same_forecast() -> None:
     assert decision_as_dict(decide(case(2))) == decision_as_dict(decide(case(2)))
+
+
+def test_the_more_weeks_were_looked_at_the_less_is_dared() -> None:
+    """Common practice: what has worked twice is not moved on one morning's word."""
+    weeks = [trial(Look.FULL, sharpness=4, weeks_before=back) for back in (9, 6, 3)]
+    losses = [stakes_of(replace(case(2), trials=tuple(weeks[:n]))).loss for n in range(4)]
+    assert losses[0] < losses[1] < losses[2] == losses[3]
+    unseen = replace(weeks[0], look=None)
+    assert stakes_of(replace(case(2), trials=(unseen, weeks[1]))).loss == losses[1]
 
 
 def test_a_stored_case_with_its_trials_replays_to_the_same_decision() -> None:

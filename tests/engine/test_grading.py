@@ -77,6 +77,42 @@ def test_a_raise_grows_with_how_far_two_mornings_are_behind_and_stays_small_on_o
     assert proposal(**alone)[1] == 25, "without weight or water no large raise"
 
 
+# --- the usual load ---------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("plan", "rule", "grams"),
+    [
+        # on course: by the load alone, from half a g/kg over the usual one on
+        ({"load_over_usual": 0.5}, "full-and-sharp", 0),
+        ({"load_over_usual": 0.6}, "load-over-usual", -25),
+        ({"load_over_usual": 1.2}, "load-over-usual", -50),  # 1.3 * 0.7 g/kg
+        ({"load_over_usual": 1.2, "days_out": 3, "load_eaten": False}, "load-over-usual", -50),
+        # what is seen counts beside it
+        ({"load_over_usual": 1.2, "fullness": 5}, "load-over-usual", -25),
+        ({"load_over_usual": 1.2, "fullness": 4}, "flat-in-load", 0),
+        ({"load_over_usual": 1.2, "fullness": 7, "fullness_short_before": -2}, "ahead-of-plan", -175),
+        # more is asked for later, less of it, and only where nothing is against it
+        ({"load_over_usual": -0.9}, "full-and-sharp", 0),
+        ({"load_over_usual": -1.4}, "load-under-usual", 25),
+        ({"load_over_usual": -1.4, "fullness": 5}, "load-under-usual", 25),  # one morning alone
+        ({"load_over_usual": -1.4, "fullness": 5, "fullness_short_before": 1}, "load-under-usual", 50),
+        ({"load_over_usual": -1.4, "days_out": 1}, "full-and-sharp", 0),  # it would be seen on the day
+        ({"load_over_usual": -1.4, "fullness": 7}, "full-and-sharp", 0),
+        ({"load_over_usual": -1.4, "weight_kg": 61.1}, "full-and-sharp", 0),
+        ({"load_over_usual": -1.4, "sharpness": 3}, "steady", 0),
+        ({"load_over_usual": -1.4, "water_l": 2.5}, "full-and-sharp", 0),
+        ({"load_over_usual": -1.4, "full_from": 6}, "full-and-sharp", 0),  # less full is asked for
+        ({"load_over_usual": -1.4, "loading": False}, "steady", 0),
+    ],
+)  # fmt: skip
+def test_a_first_load_far_from_the_usual_one_is_moved_towards_it(
+    plan: dict[str, object], rule: str, grams: float
+) -> None:
+    """Women's loads take at 8 g/kg a day and more, men's at 7 (Sedlock 2008, Areta 2018)."""
+    assert proposal(**plan) == (rule, grams)
+
+
 # --- cuts -------------------------------------------------------------------------------------
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
+from engine.model.forecast import LEARNT, REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
@@ -54,6 +54,14 @@ def test_the_scaled_load_stays_inside_each_day_and_the_total() -> None:
         assert day.low_g <= dose <= day.high_g
 
 
+def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands() -> None:
+    belief, rng = belief_after_a_trial_that_was(Look.FULL)
+    stays = suggested_plan(belief, week(), rng, aversion=1e6, own=1.1)
+    assert stays.factor == 1.1
+    assert sum(stays.carbs_g[-3:]) == pytest.approx(1.1 * sum(WEEK[-3:]))
+    assert suggested_plan(belief, week(), rng, aversion=1e6).carbs_g == WEEK
+
+
 def test_a_week_shorter_than_its_load_is_refused() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FULL)
     with pytest.raises(ValueError, match="whole week"):
@@ -82,6 +90,12 @@ def test_a_trial_and_a_load_planned_from_one_are_moved_less_lightly_than_a_first
     """Common practice: a trial is there to show what its plan does."""
     gains = np.array([0.10, -0.03])
     assert worth(gains, UNTRIED.loss) > 0 > worth(gains, REHEARSED.loss)
+
+
+def test_after_two_looks_only_what_next_to_nobody_loses_by_is_worth_a_change() -> None:
+    gains = np.array([0.10, -0.015])
+    assert worth(gains, REHEARSED.loss) > 0 > worth(gains, LEARNT.loss)
+    assert worth(np.array([0.10, -0.005]), LEARNT.loss) > 0
 
 
 def outlook(carb_g: float, worth_of: float) -> DoseForecast:

@@ -193,6 +193,8 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "flat-and-softening",
         "coach-sees-flat",
         "ahead-of-plan",
+        "load-over-usual",
+        "load-under-usual",
         "full-and-sharp",
         "unwell-and-heavy",
         "dropping-too-fast",

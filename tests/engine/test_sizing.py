@@ -41,6 +41,8 @@ MAY: dict[str, Forecast] = {
     "flat-in-load": Forecast.SIZES,
     "flat-and-softening": Forecast.SIZES,
     "ahead-of-plan": Forecast.DECIDES,
+    "load-over-usual": Forecast.DECIDES,
+    "load-under-usual": Forecast.DECIDES,
     "full-and-sharp": Forecast.SIZES,
     "unwell-and-heavy": Forecast.SILENT,
     "dropping-too-fast": Forecast.SIZES,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.alerts.alerts import open_alerts
@@ -97,6 +98,20 @@ def looks(session: Session, profile: AthleteProfile, day: date) -> list[str]:
     ]
 
 
+# Built once: building a statement costs several times what asking it does.
+_NOTES = (
+    select(CheckInRow)
+    .where(
+        CheckInRow.athlete_id == bindparam("athlete"),
+        col(CheckInRow.date) < bindparam("today"),
+        col(CheckInRow.date) >= bindparam("first"),
+        CheckInRow.note != "",
+    )
+    .order_by(col(CheckInRow.date).desc())
+    .limit(1)
+)
+
+
 def pictures_line(session: Session, profile: AthleteProfile) -> str:
     """The newest morning with pictures; "" where there is none."""
     mornings = mornings_of(session, profile.person_id)
@@ -105,13 +120,8 @@ def pictures_line(session: Session, profile: AthleteProfile) -> str:
 
 def note_line(session: Session, profile: AthleteProfile, today: date) -> str:
     """The newest words of the athlete beside a morning's numbers, of the days before today."""
-    query = select(CheckInRow).where(
-        CheckInRow.athlete_id == profile.person_id,
-        CheckInRow.date < today,
-        CheckInRow.date >= today - NOTES_BACK,
-        CheckInRow.note != "",
-    )
-    row = session.exec(query.order_by(col(CheckInRow.date).desc())).first()
+    asked = {"athlete": profile.person_id, "today": today, "first": today - NOTES_BACK}
+    row = session.exec(_NOTES, params=asked).first()
     return words.card_note(row.date, row.note) if row is not None else ""
 
 

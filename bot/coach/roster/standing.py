@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, and_, col, func, or_, select
 
 from bot.alerts.alerts import CORRECTED
@@ -100,7 +102,7 @@ class RosterRow:
 def load_roster_rows(turn: Turn, profiles: Sequence[AthleteProfile]) -> list[RosterRow]:
     """Everything that the roster shows of these athletes, in as many queries for 200 as for one."""
     ids = [profile.person_id for profile in profiles]
-    people = turn.session.exec(select(Person).where(col(Person.id).in_(ids)))
+    people = turn.session.exec(_PEOPLE, params={"athletes": ids})
     person_of = {person.id: person for person in people}
     seen = {
         profile.person_id: RosterRow(
@@ -213,9 +215,7 @@ def _clock(seen: RosterRow, instant: datetime, here: str | None) -> str:
 
 
 def _weeks(session: Session, seen: dict[int, RosterRow]) -> None:
-    events = session.exec(
-        select(EventRow).where(col(EventRow.athlete_id).in_(seen)).order_by(col(EventRow.id))
-    )
+    events = session.exec(_EVENTS, params={"athletes": list(seen)})
     for event in events:  # the newest comes last; one that is closed counts as long as it is over
         one = seen[event.athlete_id]
         if event.active:
@@ -223,46 +223,26 @@ def _weeks(session: Session, seen: dict[int, RosterRow]) -> None:
         elif not event.waits and (one.event is None or not one.event.active):
             one.event = event if event.day < one.today else None
     of_event = {one.event.id: one for one in seen.values() if one.event is not None}
-    for event_id, since in session.exec(
-        select(PlanRow.event_id, func.min(PlanRow.set_at))
-        .where(col(PlanRow.event_id).in_(of_event))
-        .group_by(col(PlanRow.event_id))
-    ):
+    asked = {"events": list(of_event)}
+    for event_id, since in session.exec(_PLANNED_SINCE, params=asked):
         of_event[event_id].plan_since = since
-    newest = select(func.max(PlanRow.id)).where(col(PlanRow.event_id).in_(of_event))
-    for row in session.exec(
-        select(PlanRow).where(col(PlanRow.id).in_(newest.group_by(col(PlanRow.event_id))))
-    ):
+    for row in session.exec(_NEWEST_PLANS, params=asked):
         of_event[row.event_id].load_days = plan_of(row).load_days
-    for event_id, since in session.exec(
-        select(LimitsRow.event_id, func.min(LimitsRow.set_at))
-        .where(col(LimitsRow.event_id).in_(of_event))
-        .group_by(col(LimitsRow.event_id))
-    ):
+    for event_id, since in session.exec(_LIMITED_SINCE, params=asked):
         of_event[event_id].limits_since = since
 
 
 def _mornings(session: Session, seen: dict[int, RosterRow]) -> None:
-    days = {one.today for one in seen.values()}
-    checkins = session.exec(
-        select(CheckInRow).where(
-            col(CheckInRow.athlete_id).in_(seen), col(CheckInRow.date).in_(days)
-        )
-    )
-    for row in checkins:
+    for row in session.exec(_CHECKINS, params=_of_today(seen)):
         if row.date == seen[row.athlete_id].today:
             seen[row.athlete_id].morning = row
     mornings = [one.morning.id for one in seen.values() if one.morning is not None]
-    for decided in _decisions(session, col(DecisionRow.checkin_id).in_(mornings)):
+    for decided in _decisions(session, _ON_CHECKINS, {"checkins": mornings}):
         if decided.status != DecisionStatus.REPLACED:
             seen[decided.athlete_id].decided = decided
     days = {one.decided.sets_date for one in seen.values() if one.decided is not None}
-    day_sets = session.exec(
-        select(col(DaySetRow.athlete_id), col(DaySetRow.date), col(DaySetRow.carb_g)).where(
-            col(DaySetRow.athlete_id).in_(seen), col(DaySetRow.date).in_(days)
-        )
-    )
-    for athlete_id, day, carb_g in day_sets:
+    asked: dict[str, list[Any]] = {"athletes": list(seen), "days": list(days)}
+    for athlete_id, day, carb_g in session.exec(_FIGURES, params=asked):
         decided_on = seen[athlete_id].decided
         if decided_on is not None and decided_on.sets_date == day:
             seen[athlete_id].set_g = carb_g
@@ -275,19 +255,10 @@ def _open_matters(session: Session, seen: dict[int, RosterRow]) -> None:
             one.alert = row
         elif row.date == one.today and row.flag != FlagId.DOUBT and CORRECTED not in row.facts:
             one.seen_to = row
-    waiting = _decisions(
-        session,
-        col(DecisionRow.athlete_id).in_(seen),
-        col(DecisionRow.status) == DecisionStatus.WAITING.value,
-    )
-    for decided in waiting:
+    asked = {"athletes": list(seen)}
+    for decided in _decisions(session, _WAITING, asked):
         seen[decided.athlete_id].waiting = decided
-    holds = session.exec(
-        select(HoldRow)
-        .where(col(HoldRow.athlete_id).in_(seen), col(HoldRow.ended_at).is_(None))
-        .order_by(col(HoldRow.id))
-    )
-    for hold in holds:
+    for hold in session.exec(_HOLDS, params=asked):
         if hold.last >= seen[hold.athlete_id].today:
             seen[hold.athlete_id].hold = hold
 
@@ -295,16 +266,7 @@ def _open_matters(session: Session, seen: dict[int, RosterRow]) -> None:
 def _alerts(session: Session, seen: dict[int, RosterRow]) -> Sequence[AlertRow]:
     """What is open, and what somebody has acknowledged of the last day; advisories left out."""
     first = min(one.today for one in seen.values()) if seen else date.max
-    return session.exec(
-        select(AlertRow).where(
-            col(AlertRow.athlete_id).in_(seen),
-            or_(
-                col(AlertRow.acknowledged_at).is_(None),
-                and_(col(AlertRow.acknowledged_by).is_not(None), AlertRow.date >= first),
-            ),
-            col(AlertRow.level) != Level.ADVISORY.value,
-        )
-    ).all()
+    return session.exec(_ALERTS, params={"athletes": list(seen), "first": first}).all()
 
 
 def _gravity(row: AlertRow) -> tuple[int, datetime]:
@@ -312,57 +274,110 @@ def _gravity(row: AlertRow) -> tuple[int, datetime]:
 
 
 def _complaints(session: Session, seen: dict[int, RosterRow]) -> None:
-    days = {one.today for one in seen.values()}
-    reported = session.exec(
-        select(SymptomReport)
-        .where(col(SymptomReport.athlete_id).in_(seen), col(SymptomReport.date).in_(days))
-        .order_by(col(SymptomReport.id))
-    )
     told: dict[int, list[str]] = {
         one.profile.person_id: list(one.morning.symptoms) if one.morning is not None else []
         for one in seen.values()
     }
-    for row in reported:
+    for row in session.exec(_REPORTS, params=_of_today(seen)):
         if row.date == seen[row.athlete_id].today and ":" not in row.symptom:
             told[row.athlete_id].append(row.symptom)
     for athlete_id, complaints in told.items():
         seen[athlete_id].complaints = tuple(dict.fromkeys(complaints))
-    asked = session.exec(
-        select(OpenQuestion).where(
-            col(OpenQuestion.person_id).in_(seen),
-            col(OpenQuestion.flow).in_(ASKED_ABOUT_SIGNS),
-            col(OpenQuestion.closed_at).is_(None),
-        )
-    )
-    for question in asked:
+    for question in session.exec(_ASKED_ABOUT, params={"athletes": list(seen)}):
         seen[question.person_id].asked_about = str(question.answers["_words"])
 
 
 def _unanswered_words(turn: Turn, seen: dict[int, RosterRow]) -> None:
-    query = (
-        select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
-        .where(
-            col(HistoryRow.athlete_id).in_(seen),
-            col(HistoryRow.what).in_((Change.MESSAGE_TO_COACH, Change.MESSAGE_TO_ATHLETE)),
-            HistoryRow.at > turn.now - WROTE_SHOWN_FOR,
-        )
-        .order_by(col(HistoryRow.id))
-    )
-    for athlete_id, what, detail in turn.session.exec(query):  # the newest comes last
+    asked = {"athletes": list(seen), "since": turn.now - WROTE_SHOWN_FOR}
+    for athlete_id, what, detail in turn.session.exec(_WRITTEN, params=asked):  # the newest last
         seen[athlete_id].wrote = str(detail.get("text", "")) if what == "message to coach" else ""
 
 
-def _decisions(session: Session, *where: object) -> Iterable[Decided]:
-    """Decisions without the stored case and trace, which are long."""
-    query = select(
-        DecisionRow.id,
-        DecisionRow.athlete_id,
-        DecisionRow.checkin_id,
-        DecisionRow.sets_date,
-        DecisionRow.outcome,
-        DecisionRow.status,
-        DecisionRow.carb_g,
-        DecisionRow.planned_carb_g,
-        DecisionRow.sign_off_due_at,
-    ).where(*where)  # type: ignore[call-overload]
-    return [Decided(*row) for row in session.exec(query)]
+def _decisions(session: Session, statement: Any, asked: dict[str, list[Any]]) -> list[Decided]:
+    return [Decided(*row) for row in session.exec(statement, params=asked)]
+
+
+def _of_today(seen: dict[int, RosterRow]) -> dict[str, list[Any]]:
+    return {"athletes": list(seen), "days": list({one.today for one in seen.values()})}
+
+
+# Built once: building a statement costs several times what asking it does.
+_ATHLETES: Any = bindparam("athletes", expanding=True)
+_DAYS: Any = bindparam("days", expanding=True)
+_OF_EVENTS: Any = bindparam("events", expanding=True)
+_PEOPLE = select(Person).where(col(Person.id).in_(_ATHLETES))
+_EVENTS = select(EventRow).where(col(EventRow.athlete_id).in_(_ATHLETES)).order_by(col(EventRow.id))
+_PLANNED_SINCE = (
+    select(PlanRow.event_id, func.min(PlanRow.set_at))
+    .where(col(PlanRow.event_id).in_(_OF_EVENTS))
+    .group_by(col(PlanRow.event_id))
+)
+_NEWEST_PLANS = select(PlanRow).where(
+    col(PlanRow.id).in_(
+        select(func.max(PlanRow.id))
+        .where(col(PlanRow.event_id).in_(_OF_EVENTS))
+        .group_by(col(PlanRow.event_id))
+    )
+)
+_LIMITED_SINCE = (
+    select(LimitsRow.event_id, func.min(LimitsRow.set_at))
+    .where(col(LimitsRow.event_id).in_(_OF_EVENTS))
+    .group_by(col(LimitsRow.event_id))
+)
+_CHECKINS = select(CheckInRow).where(
+    col(CheckInRow.athlete_id).in_(_ATHLETES), col(CheckInRow.date).in_(_DAYS)
+)
+#: Decisions without the stored case and trace, which are long.
+_DECIDED: Any = select(  # type: ignore[call-overload]
+    DecisionRow.id,
+    DecisionRow.athlete_id,
+    DecisionRow.checkin_id,
+    DecisionRow.sets_date,
+    DecisionRow.outcome,
+    DecisionRow.status,
+    DecisionRow.carb_g,
+    DecisionRow.planned_carb_g,
+    DecisionRow.sign_off_due_at,
+)
+_ON_CHECKINS = _DECIDED.where(
+    col(DecisionRow.checkin_id).in_(bindparam("checkins", expanding=True))
+)
+_WAITING = _DECIDED.where(
+    col(DecisionRow.athlete_id).in_(_ATHLETES),
+    col(DecisionRow.status) == DecisionStatus.WAITING.value,
+)
+_FIGURES = select(col(DaySetRow.athlete_id), col(DaySetRow.date), col(DaySetRow.carb_g)).where(
+    col(DaySetRow.athlete_id).in_(_ATHLETES), col(DaySetRow.date).in_(_DAYS)
+)
+_HOLDS = (
+    select(HoldRow)
+    .where(col(HoldRow.athlete_id).in_(_ATHLETES), col(HoldRow.ended_at).is_(None))
+    .order_by(col(HoldRow.id))
+)
+_ALERTS = select(AlertRow).where(
+    col(AlertRow.athlete_id).in_(_ATHLETES),
+    or_(
+        col(AlertRow.acknowledged_at).is_(None),
+        and_(col(AlertRow.acknowledged_by).is_not(None), col(AlertRow.date) >= bindparam("first")),
+    ),
+    col(AlertRow.level) != Level.ADVISORY.value,
+)
+_REPORTS = (
+    select(SymptomReport)
+    .where(col(SymptomReport.athlete_id).in_(_ATHLETES), col(SymptomReport.date).in_(_DAYS))
+    .order_by(col(SymptomReport.id))
+)
+_ASKED_ABOUT = select(OpenQuestion).where(
+    col(OpenQuestion.person_id).in_(_ATHLETES),
+    col(OpenQuestion.flow).in_(ASKED_ABOUT_SIGNS),
+    col(OpenQuestion.closed_at).is_(None),
+)
+_WRITTEN = (
+    select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
+    .where(
+        col(HistoryRow.athlete_id).in_(_ATHLETES),
+        col(HistoryRow.what).in_((Change.MESSAGE_TO_COACH, Change.MESSAGE_TO_ATHLETE)),
+        col(HistoryRow.at) > bindparam("since"),
+    )
+    .order_by(col(HistoryRow.id))
+)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core.context import Context
@@ -19,6 +20,7 @@ from bot.week.load import (
     current_event,
     current_limits,
     current_plan,
+    may_have,
     plan_row,
     target_of,
 )
@@ -79,12 +81,16 @@ def learnt_g_per_kg(turn: Turn, profile: AthleteProfile) -> float | None:
 
 def something_learnt(session: Session, profile: AthleteProfile) -> bool:
     """Whether a day lies behind on whose look there is a word."""
-    query = select(EventRow.id).where(
-        EventRow.athlete_id == profile.person_id,
-        col(EventRow.active).is_(False),
-        col(EventRow.look).is_not(None),
-    )
-    return session.exec(query).first() is not None
+    if not may_have(session, EventRow, profile.person_id):
+        return False
+    return session.exec(_LOOKED_AT, params={"athlete": profile.person_id}).first() is not None
+
+
+_LOOKED_AT = select(EventRow.id).where(
+    EventRow.athlete_id == bindparam("athlete"),
+    col(EventRow.active).is_(False),
+    col(EventRow.look).is_not(None),
+)
 
 
 def _limits(session: Session, event: EventRow | None, athlete: Athlete) -> Limits | None:

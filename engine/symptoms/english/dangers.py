@@ -166,4 +166,35 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         (?:has|have|had|got|with|running)<1>a<1>(?:bit of a )?temperature(?! (?:setting|sensor|controlled|problem in the oven))
         """,
     ),
+    *table(
+        Symptom.UNWELL,
+        "back pulled tore torn strain tweak pinged twisted sprain rolled",
+        doubtful=r"""
+        back<2>(?:gone|went|locked up|seized up|locked)(?= ?$| ?,| (?:on|when|while|so|and|i|can't|again)\b)
+        (?:pulled|tore|torn|strained|tweaked|pinged)<2>(?:muscle|hamstring|hammy|calf|quad|groin|back|shoulder|bicep\w*|pec|adductor|glute)(?! (?:session|day|workout))
+        (?:twisted|sprained|rolled)<2>(?:ankle|knee|wrist)
+        """,
+    ),
+    *table(
+        Symptom.STROKE_SIGNS,
+        "face arm hand leg",
+        sure=r"""
+        face<4>(?:melt\w*|slid\w*|sagg\w*|lower|slack)<4>(?:one|left|right)<1>side|(?:one|left|right)<1>side<4>face<4>(?:melt\w*|slid\w*|sagg\w*|lower|slack)
+        (?:arm|hand)<4>(?:to sleep|asleep|dead|numb)<,9>(?:dropped|won't wake)
+        """,
+    ),
+    *table(
+        Symptom.FAINTING,
+        "shower",
+        sure=r"""
+        (?:woke|awoke|came)<2>(?:in|on)<2>shower<1>(?:tray|floor|tub)|(?:woke|awoke|came)<1>(?:to|round)<2>(?:in|on)<2>shower
+        """,
+    ),
+    *table(
+        Symptom.PURGING,
+        "run ran walk cycl cardio burpee step",
+        sure=r"""
+        (?:run\w*|ran|walk\w*|cycl\w*|cardio|burpees|steps)<4>(?:because of|to pay for|to make up for|as punishment for)<3>(?:cookies?|biscuits?|cake|chocolate|pizza|ice cream|burger|slice|bite|sweets|crisps|chips|peanut butter|croissant)
+        """,
+    ),
 )

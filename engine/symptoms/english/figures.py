@@ -99,6 +99,7 @@ FIGURES = (
             r"(?:arms?|legs?|hands?|quads?|hams\w*|glutes?|shoulders?|core|abs)(?: [\w']+){0,2} (?:shak\w*|shook|trembl\w*|quiver\w*|wobbl\w*) (?:on|in|during|by|at) (?:the |my )?(?:last|final|heavy|top|tenth|twelfth) (?:\w+ )?(?:reps?|sets?)",
             r"max (?:hr|heart rate|pulse|bpm)(?: (?:was|of|hit|about|around)){0,2} \d{3}(?: bpm)? (?:in|on|during) (?:the |my |one |last )?(?:\w+ )?(?:intervals?|sprints?|circuit|spin class|hiit)(?: ,)?(?: and)?(?: (?:avg|average|mean)(?: (?:was|of|hr))? \d+)?",
             r"heart (?:skipped|skips|missed|misses|stopped|stops)(?: a beat)? when (?:they|she|he|the judges?|the mc) (?:called|read|said|announced|shouted)(?: [\w']+){0,5}",
+            r"(?:u|you|ya|you guys) never sleep(?: do (?:u|you|ya))?",
             r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
             r"confused(?: ,)?(?: so)? (?:is|are|do|does|did|which|when|where|how|should|shall|was) (?:it|the|that|we|this|these|those|check ?in|meals?)(?: [\w']+){1,8}",
             r"seeing (?:double|two of|twice)(?: the)? (?:portions?|meals?|servings?|snacks?|weigh ins?|dates?|lines|messages?|prints?|numbers on)",

@@ -101,8 +101,9 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "augen zeug unsinn wirr kopf",
+        "lall augen zeug unsinn wirr kopf",
         sure=r"""
+        lall ich|ich lall|lall<1>(?:nur|so|seit|total)
         (?:habe?|hätte|hätt)<4>(?:wirres zeug|unsinn|wirr|blödsinn|komisches zeug|kauderwelsch)<2>(?:geredet|gesprochen|erzählt|gelabert)<,8>(?:weiss|erinner\w*|ahnung)<4>(?:nichts|nix|nicht|keine)
         """,
         doubtful=r"""
@@ -158,9 +159,33 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.PURGING,
-        "gerannt gelaufen gejoggt cardio laufband stepper",
+        "gerannt gelaufen gejoggt cardio laufband stepper km kilomet",
         sure=r"""
-        (?:gerannt|gelaufen|gejoggt|cardio|laufband|stepper)<3>(?:wegen|für)<2>(?:kekse|keksen|schokolade|pizza|kuchen|eis|fressanfall\w*|ausrutscher\w*|burger|chips|brot)
+        (?:gerannt|gelaufen|gejoggt|cardio|laufband|stepper|km|kilometer)<3>wegen<2>(?:keks|kekse|keksen|schokolade|pizza|kuchen|eis|fressanfall\w*|ausrutscher\w*|burger|chips|brot)
+        """,
+    ),
+    *_table(
+        Symptom.UNWELL,
+        "rücken kreuz kreiz hexen muskel wade oberschenkel leiste zerrung riss bänder knöchel fuss knie handgelenk",
+        doubtful=r"""
+        (?:rücken|kreuz|kreiz)<4>(?:reingeschossen|gschossn|geschossen|blockiert|verrissen|verhoben|eingeklemmt)|hexenschuss
+        (?:muskel|wade|oberschenkel|leiste|bizeps|adduktor\w*)<3>(?:gezerrt|gerissen|angerissen)|zerrung|bänderriss|muskelfaserriss
+        (?:knöchel|fuss|knie|handgelenk)<3>(?:umgeknickt|verstaucht|verdreht)|umgeknickt<2>(?:knöchel|fuss)
+        """,
+    ),
+    *_table(
+        Symptom.STROKE_SIGNS,
+        "gesicht arm hand",
+        sure=r"""
+        gesicht<6>(?:einer|linken|rechten)<1>seite<3>(?:geschmolzen|tiefer|verrutscht|schlaff|abgesackt)|(?:eine|linke|rechte)<1>(?:gesichtsseite|gesichtshälfte)<4>(?:geschmolzen|tiefer|verrutscht|abgesackt)
+        (?:arm|hand)<4>(?:eingeschlafen|taub|tot)<,9>(?:fallen gelassen|fallen lassen|wacht nicht|runtergefallen)
+        """,
+    ),
+    *_table(
+        Symptom.FAINTING,
+        "dusch",
+        sure=r"""
+        (?:dusche|duschwanne|duschtasse|duschkabine)<2>(?:aufgewacht|zu mir gekommen|wach geworden)
         """,
     ),
 )
