@@ -43,6 +43,8 @@ def test_what_the_tables_were_written_for_is_heard_without_the_second_ear() -> N
 
 def test_every_way_of_the_tables_has_a_sentence_that_it_alone_hears() -> None:
     heard = {way for one in told() for way in one.told_of()}
-    unheard = [str(way) for way in every_way() if way not in heard]
+    unheard = {str(way) for way in every_way() if way not in heard}
+    known = set(HEARD_BY_NONE.strip().splitlines())
     # Write a sentence that it hears into tests/engine/by_phrase, or leave out what another one hears.
-    assert sorted(unheard) == sorted(HEARD_BY_NONE.strip().splitlines())
+    assert sorted(unheard - known) == []
+    assert sorted(known - unheard) == []
