@@ -82,7 +82,8 @@ def _found_in() -> dict[int, list[Told | by_phrase.Told]]:
         return (phrase,)
 
     with _looking_for(note):
-        for told in (*sorted(sentences()), *by_phrase.told()):
+        every: list[Told | by_phrase.Told] = [*sorted(sentences()), *by_phrase.told()]
+        for told in every:
             touched.clear()
             if not told.missed():
                 for phrase, symptom in touched.items():
