@@ -7,7 +7,7 @@ from tests.engine.by_phrase import every_way, told
 
 #: Nobody can tell whether these are there: a word of them is put right to another one first, as it is
 #: typed (breathy: breath), a figure of speech goes before (dead on my feet), what is sure hears the same
-#: (wish i was dead), or no text is written so (soaking).
+#: (wish i was dead), they are never found for sure (i think i'm dying), or no text is so (soaking).
 HEARD_BY_NONE = r"""
 English chest-pain (in doubt): chesty
 English breathlessness: cnt breathe
@@ -17,6 +17,9 @@ English breathlessness: (?:two|three|2|3|several) breaths(?: [\w']+){0,4} (?:sen
 English breathlessness (in doubt): (?:finish|end|say|speak|read|get through)(?: [\w']+){0,3} (?:sentences?|sentances?|words?|calls?)(?: [\w']+){0,3} without(?: [\w']+){0,3} (?:breath\w*|air|gasp\w*|puff\w*|stopping|pausing)
 English limb-weakness: paralyz\w*
 English self-harm (in doubt): wish i (?:was|were) dead
+English self-harm (in doubt): end it all
+English unwell: i think i'm dying
+English starving (in doubt): (?:should|going to|gonna|want to|wanna|might|will|i'll|need to)(?: [\w']+){0,1} (?:just )?(?:stop|quit) eating(?! (?:at|by|after) \w+ ?(?:pm|am|o'clock)?)
 English low-mood: suicidally
 English low-mood (in doubt): sick of (?:it all|everything|life)
 English shaky: (?:low|dropped) blood sugar

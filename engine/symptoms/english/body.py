@@ -37,7 +37,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         (?:full|bowl|loads|lots|much|cups?|handful|sink|puddle)<2>of<1>(?:bright |red |fresh |dark )*blood|blood<3>(?:in the bowl|filled|all over|everywhere|down my (?:leg|legs|face|throat))|blood ?clots?|(?:are|were|big|large|with|pass\w*)<1>clots
         (?:pads?|tampons?)<4>(?:hour|hours|half|minutes|an hour)|(?:through|soaked|soaking)<3>(?:pads?|tampons?|towels?|bandages?)
         <vomit><3>(?:blood|coffee grounds)|blood<3><vomit>|(?:cough\w*|spit\w*|spat|threw|throwing|puk\w*|chuck\w*)<2>(?:up )?blood
-        blood(?:y)?<4>(?:stools?|poo|poop|diarrhoea|toilet bowl|toilet|loo|bowel|when i (?:poo|poop|go))(?! (?:seat|paper))
+        blood(?:y)?<4>(?:stools?|poo|poop|diarrhoea|toilet bowl|toilet|loo|bowel|when i (?:poo|poop|go))(?! (?:seat|paper))|bloody (?:stools?|poo|poop|diarrhoea)
         (?:stools?|poo|poop)<3>(?:tar|tarry|black as|like tar|pitch black|blood\w*)|(?:black|tarry)<1>(?:stools?|poo|poop)
         (?:bleed\w*|blood)<4>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|clot\w*|slow\w*)|<can't><1>(?:stop|control)<3>(?:bleed\w*|blood)
         bleeding<1>(?:heavily|badly|a lot|like crazy|everywhere|buckets|nonstop|non stop|for (?:an )?hours?|all (?:day|night))|(?:heavy|massive|severe|non ?stop) bleeding|haemorrhag\w*|hemorrhag\w*
@@ -148,7 +148,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         (?:not|don't|doesn't|didn't|isn't)<1>(?:feel|feeling)<1>(?:well|good|great|right|ok|okay|myself|normal|human)(?! (?:about|in (?:the|my) (?:suit|bikini|heels)))
         something(?:'s| is| feels?| really)*<1>(?:wrong|off|not right|up) (?:with me|with my body|inside|here|today)|something(?:'s| is| feels) (?:really |very |seriously |badly )?(?:wrong|not right)
         (?:i )?(?:need|call|get|send)<2>(?:help|ambulance|a doctor|doctor|emergency|911|999|112|paramedics?)(?= (?:now|please|me|asap|quick|right now)|$)|help me(?= (?:please|now)|$)
-        i'm dying(?= (?:here|seriously|for real|help)|$)
+        i think i'm dying|i'm dying(?= (?:here|seriously|for real|help)|$)
         """,
         doubtful=r"""
         (?:something|anything)<3>(?:not right|wrong|off|weird)<2>(?:with me|my body|in me|today)?|freaking out|kinda scared|i'm scared|really worried about myself

@@ -137,7 +137,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
         (?:i was|was|started|they were|arms?|legs?|body|limbs|me)<3>(?:jerking|thrashing|convulsing|flailing|twitching all over|shaking all over|shaking like mad|shaking violently|having a fit)
         (?:can't|couldn't|didn't|not)<1>(?:answer|respond)<3>(?:anyone|them|him|her|eyes|but heard)|eyes rolled<2>(?:back|up)
         (?:arms?|legs?|limbs|body|hands?)<4>(?:jerk\w*|thrash\w*|flail\w*|flapp\w*|convuls\w*|twitch\w*|shook|shaking|spasm\w*)<3>(?:own|control|all over|uncontroll\w*|by themselves|by itself|violently|couldn't stop)
-        (?:bit|bitten|chewed)<2>tongue<5>(?:woke|asleep|sleep|remember|floor|shak\w*|night)
+        (?:bit|bitten|chewed)<2>tongue<5>(?:woke|asleep|sleep|remember|floor|shak\w*|night)|woke<4>(?:bitten|bit)<2>tongue
         foam\w*<2>mouth
         """,
     ),

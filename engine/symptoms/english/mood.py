@@ -74,6 +74,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         anorexi\w*
         """,
         doubtful=r"""
+        (?:should|going to|gonna|want to|wanna|might|will|i'll|need to)<1>(?:just )?(?:stop|quit) eating(?! (?:at|by|after) \w+ ?(?:pm|am|o'clock)?)
         (?:should|going to|gonna|want to|wanna|might|will|i'll|planning to)<2>(?:fast|starve)(?= (?:until|till|today|tomorrow|for|from|to|now)|$)|water fast
         (?:half|less|fewer)<3>(?:on purpose|secretly|deliberately|than (?:the plan|you|planned|i should|told))
         """,

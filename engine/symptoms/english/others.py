@@ -167,6 +167,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "diarr runs runny loose trots shits toilet",
         sure=r"""
         diarrhoea\w*|loose (?:stools?|bowels?|motions?)|runny (?:poo|poop|stools?|tummy|bum)
+        the (?:trots|shits)|(?:got|have|had|having) the runs
         """,
     ),
     *table(
@@ -204,6 +205,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "urin pee",
         sure=r"""
         (?:haven't|hasn't|can't|couldn't|not|hardly|barely|didn't|stopped)<2>(?:pee|peed|peeing|urinat\w*)(?! (?:clear|dark|much more))
+        (?:haven't|can't|couldn't|not|hardly|barely|stopped) (?:pee|peed|peeing|urinat\w*)
         no (?:pee|urine)
         """,
     ),
@@ -211,7 +213,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         Symptom.FEVER,
         "fever temperature chills",
         sure=r"""
-        fever\w*|(?:high|running a) temperature|temperature<2>(?:3[89]|40|10[0-4])
+        fever\w*|chills|(?:high|running a) temperature|temperature<2>(?:3[89]|40|10[0-4])
         """,
     ),
     *table(

@@ -263,7 +263,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         """,
         doubtful=r"""
         overdos\w*
-        want to die|wanna die|wish i (?:was|were) dead|cut(?:ting)? myself
+        want to die|wanna die|wish i (?:was|were) dead|end it all|cut(?:ting)? myself|hurt(?:ing)? myself
         """,
     ),
 )

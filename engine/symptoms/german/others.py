@@ -154,7 +154,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         "bauch magen darm unterleib sodbrennen",
         sure=r"""
         sodbrennen
-        <bauch>schmerz\w*|<bauch> ?krämpf\w*|bauchweh|magendrücken
+        <bauch> ?schmerz\w*|<bauch>schmerz\w*|<bauch> ?krämpf\w*|bauchweh|magendrücken
         <bauch><3>(?:weh|schmerzt|zwickt|krampft|drückt|sticht|grummelt)
         """,
     ),
@@ -169,7 +169,8 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         Symptom.CONSTIPATION,
         "verstopf stuhl klo kacken hartlei gross",
         sure=r"""
-        verstopfung\w*|verstopft|hartleibig\w*|keinen stuhl
+        verstopfung\w*|verstopft|hartleibig\w*|kein(?:en)? stuhlgang|keinen stuhl
+        <kann><4>nicht<2>(?:gross aufs klo|kacken|gross)
         """,
     ),
     *_table(
@@ -196,7 +197,8 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         "pinkel piss urin wasserlassen wasser pipi",
         sure=r"""
         <kann><4><nicht><2>(?:pinkeln|pissen|urinieren|wasser lassen|pipi machen)
-        kein(?:en)? (?:urin|pipi)
+        (?:nicht|kaum|gar nicht)<1>(?:gepinkelt|gepisst|uriniert)
+        kein(?:en)? (?:urin|pipi)|(?:muss|musste)<3>(?:nicht|kaum)<1>(?:pinkeln|pissen)
         """,
     ),
     *_table(
@@ -210,7 +212,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         Symptom.EXHAUSTION,
         "erschopf ausgelaugt fertig energie ausgebrannt schlapp todmude",
         sure=r"""
-        erschöpf\w*|ausgelaugt|fix und fertig|(?:völlig|total|komplett|echt) fertig|energielos|ausgebrannt|schlapp|todmüde
+        erschöpf\w*|ausgelaugt|fix und fertig|(?:völlig|total|komplett|echt) fertig|(?:keine|null|kaum) energie|energielos|ausgebrannt|schlapp|todmüde
         """,
     ),
 )

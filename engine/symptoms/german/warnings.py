@@ -190,12 +190,12 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         sure=r"""
         zum (?:zweiten|dritten|vierten|fünften|sechsten|siebten|achten|neunten|zehnten|x ?ten) ?mal<3><kotz>|<kotz><2>zum (?:zweiten|dritten|vierten|fünften|sechsten|siebten|achten|neunten|zehnten|x ?ten) ?mal
         nicht (?:ein)? ?mal (?:wasser|ein schluck|tee)<2>(?:bleibt|blieb|hält)<2>(?:drin|drinnen|unten)
-        <kotz><4><oft>|<oft><4><kotz>
+        <kotz><4><oft>|<kotz> <oft>|<oft><4><kotz>|<oft> <kotz>
         <kotz><3>(?:hört|hörte)<2>nicht|(?:höre?|hört|hörte)<3>nicht<2>auf<3>(?:kotzen|erbrechen)
         <kann><4>(?:nichts|nicht(?: ein)? ?mal wasser|kein wasser|kein essen)<3>(?:behalten|drinbehalten|drinnen behalten|bei mir behalten|unten behalten)
         behalte?<3>nichts|nichts<3>(?:bleibt|blieb|drin|drinnen)<2>(?:drin|drinnen|unten|im magen|geblieben)
         (?:kommt|kam|kommen)<3>alles<3>(?:hoch|raus|heraus)|alles<6>(?:kommt|kam)<2>(?:hoch|raus|heraus)
-        blut<3><kotz>|<kotz><3>blut|blut gespuckt|bluterbrechen
+        blut<3><kotz>|<kotz><3>blut|blut gespuckt|blut gekotzt|bluterbrechen
         (?:mehrmals|mehrfach|zwei ?mal|drei ?mal|vier ?mal|fünf ?mal|ständig|dauernd|immer wieder|\d+ ?(?:mal|x))<3>(?:gebrochen|brechen|gewürgt|übergeben)
         """,
         doubtful=r"""
