@@ -59,7 +59,6 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         (?:just|only|nothing but)<2>(?:black coffee|coffee|water|tea|gum|cucumber|an apple|lettuce|broth|ice cubes|cigarettes)<3>(?:today|all day|since|instead|for (?:two|three|\d) days|and nothing else|yesterday|until)
         (?:swallow|force)<3>(?:a bite|any food|food|anything) down|<can't><1>(?:bring|make|get) myself to eat|(?:couldn't|can't|don't want to|didn't want to|refuse to|not going to|won't)<1>eat(?= (?:today|any ?more|anything|at all|until|till|because|my|what|so)|$)(?! (?:my words|another (?:bite|grain)|all that))
         starv(?:e|ing|ed) (?:myself|until|till|to (?:make|lose|drop|get|look|be)|for the|it off|the rest)
-        (?:i'm|i am|am|will|gonna|going|better|prefer|just|been|keep|by)(?! not)<2>starving myself
         not eating(?= (?:today|tonight|anything|at all|until|till|tomorrow|this week|any ?more|for (?:a|the|two|three|\d)|properly|now|because|so|a thing|since|before|again)|$)
         (?:stopp?e?d?|stop|quit|quitting|stopping)<1>eating(?= (?:today|tonight|anything|altogether|completely|at all|until|till|tomorrow|this|any ?more|for (?:a|the|two|three|\d)|properly|now|because|so|since|before (?:the )?(?:show|stage)|again|until|and)|$)
         (?:shouldn't|won't|will not|don't|not|mustn't|can't let myself|not allowed to|refus\w*|not going to|not gonna|never)<2>(?:eat|touch food|have food|eating)<1>(?:anything|at all|until|till|today|tomorrow|again|any ?more|a thing|a bite|this week|for (?:a|the|two|three|\d)|food)
@@ -124,7 +123,6 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         (?:been|started|start|keep|back to|stopped|still)<1>cutting(?= (?:again|myself|my|since|at night|nobody|to)|$)(?! (?:carbs|calories|weight|phase|back|out|water|down))|(?:pills?|tablets|meds)<5>(?:lined up|in front of me|counted|counting|ready|saved|hoard\w*|stockpil\w*|desk|staring|look\w*)|(?:lined up|counted|counting|hoard\w*|saved up|collected)<3>(?:pills?|tablets|meds)
         (?:better|rather|prefer|easier|wish|happier)<3>(?:to be |be |being |if i was |if i were |i was |i were )?dead|(?:don't|do not|doesn't)<2>(?:need|have|want) to be<1>(?:on this (?:earth|planet|world)|in this world|here)
         (?:after|once)<3>(?:show|comp|contest|stage|weekend|this)<4>(?:end it|i'm done with (?:life|everything|living)|finish it all|it's over for me|i'll be gone|gone for good|disappear for good)|(?:thinking|think|thoughts|thought|dream\w*|fantasi\w*)<2>(?:about |of )?(?:dying|death|ending it|killing myself|not being here|jumping|hanging myself|disappearing|being dead)
-        (?:can't|cannot|couldn't|never|don't|doesn't) stop thinking (?:about|of) (?:dying|death|being dead|killing myself|ending it)|keep<1>thinking (?:about|of) (?:dying|death|being dead|killing myself|ending it)
         (?:hang|shoot|drown|stab|poison|strangle)(?:ing)? myself|throw(?:ing)? myself (?:off|under|in front)
         (?:don't|didn't|do not|doesn't|not|rather not|never|hope i don't|hope i never|wish i (?:didn't|wouldn't|don't)|without)<2>(?:want to |wanna |have to |need to )?(?:wake|waking) up(?= (?:any ?more|again|tomorrow|at all|ever|from|one day)|$)
         (?:better off|happier|easier|fine|lighter|relieved)<2>(?:without me|if i (?:was|were|wasn't|weren't|am|disappeared|died|just|didn't)|when i'm gone)
@@ -132,7 +130,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         (?:tired|sick|done|finished|through|fed up)<1>(?:of|with)<1>(?:living|being alive|existing|life itself|my life|life)(?! in| on rice| on chicken)
         (?:end|ending|ended)<1>(?:it all|things|everything|it|my life|my existence)(?= (?:tonight|now|myself|soon|all|today|forever|for good|before)|$)
         (?:jump\w*|step\w*|throw\w* myself|drive|driving|steer\w*|crash\w*|walk\w*)<3>(?:off a (?:bridge|building|roof)|off the (?:bridge|roof|balcony)|in front of<1>(?:train|bus|car|truck|traffic|lorry)|into (?:a |the )?(?:tree|wall|traffic|oncoming|river|sea))
-        (?:goodbye|suicide|farewell) (?:letter|note|message)|sleep(?:ing)? forever|never waking up|go to sleep and (?:not|never)
+        sleep(?:ing)? forever|never waking up|go to sleep and (?:not|never)
         (?:don't|wouldn't|doesn't|not) (?:care|mind|matter)<2>(?:if i)<2>(?:die|died|live|wake|survive|lived)|(?:nobody|no one|who)<1>(?:would |will |'d |even )*(?:miss|notice|care)<2>(?:me|if i (?:died|was gone|were gone|disappeared|vanished))
         (?:burn|burning|burned|burnt|scratch\w*|cut|cutting|hit|hitting|punch\w*|carv\w*|harm\w*|injur\w*|hurt\w*)<1>(?:my (?:arms?|wrists?|legs?|thighs?|skin)|myself)<3>(?:again|on purpose|deliberately|to (?:feel|cope|stop|punish)|with a (?:blade|razor|knife|lighter)|until|so i|because)|(?:razor|blade|knife)<3>(?:my (?:arms?|wrists?|skin|thighs?|veins))|slit<1>(?:my )?wrists?
         (?:don't|do not|can't|no reason|no point|why)<2>(?:want to )?(?:live|be alive|go on living|exist|keep living|stay alive|living)<1>(?:like this|any ?more|at all|with (?:myself|this)|$)
