@@ -62,6 +62,9 @@ def doubt(doubt: Answers, answers: Answers) -> str:
         ParseErrorCode.AMBIGUOUS_SEPARATOR, ParseErrorCode.AMBIGUOUS_STONE,
     )  # fmt: skip
     put = _which if several else _DOUBTS.get(code, _refused)
+    if code == DoubtCode.BOUND and len(options) == 1 and given[:1].isalpha():
+        meant = _figure_meant(options[0], doubt, answers)
+        return tr('"{given}": is that {meant}?', given=given, meant=meant)
     sentence = put(doubt, answers)
     if len(options) == 1 and code in _ASKS_WHAT_WAS_MEANT | set(ParseErrorCode):
         if options[0].get(key) == doubt["facts"].get("value"):
@@ -117,6 +120,8 @@ def _spare(doubt: Answers, answers: Answers) -> str:
 
 
 def _unclear(doubt: Answers, answers: Answers) -> str:
+    if doubt["answer"] == "water_l" and not doubt["options"]:
+        return tr("I can't tell how much {given} is.", given=doubt["given"])
     return tr(
         "I am not sure about {given}. Is it your answer to: {name}?",
         given=doubt["given"], name=_name(doubt["answer"]),

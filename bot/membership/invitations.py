@@ -312,6 +312,7 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
         return
     if profile.status == AthleteStatus.ENDED:
         _use(turn, invite, person)
+        tell_apart(turn.session, person, id_of(coach))
         if profile.baseline:
             ending.take_up(turn, person, profile, coach)
         else:

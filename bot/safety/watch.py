@@ -148,8 +148,8 @@ def _ask_about(
     understood = bool(sure) and len(text.split()) <= WHOLLY_READ
     if suspicion is None or warned or understood or (sure and suspicion.concern is Concern.BODY):
         return False  # with what is sure, the whole sentence is with the coach
-    if not found.hits and answers():
-        return False
+    if not found.hits and any(map(str.isdigit, text)) and answers():
+        return False  # a figure that was asked for; a city may be heard in nearly anything
     _ask_what_is_wrong(turn, person, profile, suspicion.concern, text)
     return True
 

@@ -43,12 +43,16 @@ class WritesPlainly(ReadsPlainly):
         if objects is not None or self.deleted or not _are_plain(new, changed):
             super().flush(*(() if objects is None else (objects,)))
             return
-        connection = self.plain_connection()
-        states = _updated(connection, changed)
-        states += [_inserted(connection, instance_state(row)) for row in new]
-        self.after_writing([*new, *changed])
-        # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
-        self._register_persistent(set(states))
+        self._flushing = True  # so that nothing that is loaded meanwhile begins another one
+        try:
+            connection = self.plain_connection()
+            states = _updated(connection, changed)
+            states += [_inserted(connection, instance_state(row)) for row in new]
+            self.after_writing([*new, *changed])
+            # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
+            self._register_persistent(set(states))
+        finally:
+            self._flushing = False
 
     def after_writing(self, rows: list[Any]) -> None:
         """Called once these have been written plainly, as `after_flush` is where the mapper did it."""
@@ -124,9 +128,13 @@ def _updated(connection: Connection, rows: list[Any]) -> list[InstanceState[Any]
     alike: dict[tuple[type[SQLModel], tuple[str, ...]], list[dict[str, Any]]] = {}
     for state in states:
         shape = _shape(state)
+        assert state.identity is not None
+        for name, one in zip(shape.keys, state.identity, strict=True):
+            state.dict.setdefault(
+                name, one
+            )  # which is known, even where all else is to be read anew
         changed = tuple(name for name, column in shape.columns if _differs(state, name, column))
         if changed:
-            assert state.identity is not None
             key = {f"key_{name}": one for name, one in zip(shape.keys, state.identity, strict=True)}
             values = {f"set_{name}": state.dict[name] for name in changed}
             alike.setdefault((shape.kind, changed), []).append(key | values)

@@ -27,6 +27,13 @@ class Phase(StrEnum):
     EVENT = "event"  # the day itself
 
 
+#: The most of each that a day's target may name.
+_MOST = {
+    "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
+    "water_l": 15, "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
+}  # fmt: skip
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayTarget:
     """What one day is to bring. Training and cardio are the coach's words; None is "not said".
@@ -53,11 +60,7 @@ class DayTarget:
             object.__setattr__(self, "phase", Phase(self.phase))  # rows and files hold its word
             if (self.phase is Phase.EVENT) is not (self.days_out == 0):
                 raise ValueError(f"{self.days_out} days out can't be a day of {self.phase}")
-        bounds = {
-            "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
-            "water_l": 15, "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
-        }  # fmt: skip
-        for name, most in bounds.items():
+        for name, most in _MOST.items():
             value = getattr(self, name)
             if value is not None and not 0 <= value <= most:
                 raise ValueError(f"{self.days_out} days out: {name} {value} is outside 0 to {most}")

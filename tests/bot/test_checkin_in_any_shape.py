@@ -143,6 +143,28 @@ def test_what_was_worked_out_from_words_is_taken_and_said(sqlite_engine: Engine)
     assert figures(team) == (60.1, 7, 3.5)
 
 
+def test_of_two_weighings_the_one_that_counts_is_said_and_can_be_put_right(
+    sqlite_engine: Engine,
+) -> None:
+    team = a_morning(sqlite_engine)
+    said = text_of(team.athlete.writes("60.9 with clothes on, 60.3 without. 6. 3 litres"))
+    assert "For “60.9 with clothes on, 60.3 without” I took 60.3 kg." in said
+    assert figures(team) == (60.3, 6, 3.0)
+    team.athlete.writes("60.2")
+    assert figures(team) == (60.2, 6, 3.0)
+
+
+def test_carbs_said_not_to_be_on_target_are_asked_for(sqlite_engine: Engine) -> None:
+    team = a_morning(sqlite_engine)
+    asked = text_of(team.athlete.writes("60.3 6 3.5 on target? no"))
+    assert "how many grams did you eat yesterday" in asked
+    team.athlete.writes("about 120")
+    assert (checkins(team)[-1].carb_eaten_g, *figures(team)) == (120, 60.3, 6, 3.5)
+    assert "how many grams did you eat yesterday" in text_of(team.athlete.writes("off target"))
+    team.athlete.writes("150")
+    assert checkins(team)[-1].carb_eaten_g == 150
+
+
 def test_a_weight_told_by_yesterdays_is_asked_for_where_there_was_none_yesterday(
     sqlite_engine: Engine,
 ) -> None:

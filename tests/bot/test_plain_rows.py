@@ -151,6 +151,20 @@ def test_what_is_to_be_read_anew_is_and_what_was_set_since_stays(sqlite_engine: 
             session.delete(row)
 
 
+def test_what_is_changed_while_all_of_it_is_to_be_read_anew_is_written(
+    sqlite_engine: Engine,
+) -> None:
+    with transaction(sqlite_engine) as session:
+        session.add(Person(telegram_user_id=1, chat_id=1, first_name="Aino", created_at=NOW))
+    with transaction(sqlite_engine) as session:
+        person = session.exec(select(Person)).one()
+        session.expire_all()
+        person.first_name = "Ainu"
+        assert (person.chat_id, person.first_name) == (1, "Ainu")
+    with transaction(sqlite_engine) as session:
+        assert session.exec(select(Person.first_name)).one() == "Ainu"
+
+
 def test_a_read_writes_what_is_pending_of_its_own_tables_only(sqlite_engine: Engine) -> None:
     for _ in range(2):
         with transaction(sqlite_engine) as session:

@@ -9,6 +9,7 @@ import pytest
 
 from engine.written.oneline import Known, read_report
 from engine.written.units import VolumeUnit, WeightUnit
+from tests.engine import told_shapes
 from tests.engine.morning_shapes import MORNINGS
 
 KEYS = {"weight_kg": 0.12, "fullness": 0.0, "water_l": 0.08}  # and what counts as the same
@@ -21,11 +22,11 @@ UNITS = {
 ASKED_AT_MOST = 0.2
 
 
-def athlete(language: str, units: str) -> Known:
+def athlete(language: str, units: str, kg: float = 72.4) -> Known:
     weight_unit, volume_unit = UNITS[units]
     return Known(
         weight_unit=weight_unit, volume_unit=volume_unit, wants_sharpness=False, language=language,
-        asked=tuple(KEYS), weight_kg=72.4, on_file_kg=72.4, height_cm=170, water_l=3.5,
+        asked=tuple(KEYS), weight_kg=kg, on_file_kg=kg, height_cm=170, water_l=3.5,
     )  # fmt: skip
 
 
@@ -42,8 +43,8 @@ def rows(every: int = ALL) -> list[tuple[str, str, str, list[str]]]:
     return found
 
 
-def problem(language: str, units: str, text: str, meant: list[str]) -> str:
-    report = read_report(text, athlete(language, units))
+def problem(language: str, units: str, text: str, meant: list[str], kg: float = 72.4) -> str:
+    report = read_report(text, athlete(language, units, kg))
     may_ask = any(value.startswith("~") for value in meant)
     for (key, same), value in zip(KEYS.items(), meant, strict=True):
         told = value.removeprefix("~")
@@ -64,6 +65,16 @@ def test_every_morning_is_read_as_it_was_meant_or_asked_about_and_never_otherwis
 ) -> None:
     wrong = [f"{row[2]!r}: {found}" for row in rows(every) if (found := problem(*row))]
     assert not wrong, "\n".join([f"{len(wrong)} of {len(rows(every))}", *wrong])
+
+
+def test_slips_second_weighings_and_figures_of_something_else_are_read_as_meant() -> None:
+    wrong = []
+    for line in told_shapes.MORNINGS.strip().splitlines():
+        language, units, kg, rest = line.split(" | ", 3)
+        text, *meant = rest.rsplit(" | ", 3)
+        if found := problem(language, units, text.replace("\\n", "\n"), meant, float(kg)):
+            wrong.append(f"{text!r}: {found}")
+    assert not wrong, "\n".join(wrong)
 
 
 def test_most_mornings_are_read_without_a_question() -> None:

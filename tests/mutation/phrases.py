@@ -1,7 +1,8 @@
 """Which ways of saying a complaint could be lost from the tables, and no test would tell.
 
 Each way of a pattern is left out in turn. It is missed where one of the sentences that it is found in
-is no longer read as that complaint, or no longer surely where a test asks for that.
+is no longer read as that complaint, or no longer surely where a test asks for that; those of
+`tests/engine/by_phrase` are read by the tables of their language alone.
 """
 
 from __future__ import annotations
@@ -10,34 +11,20 @@ import random
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from importlib import import_module
 from typing import Any
 
 from engine.symptoms import Symptom
-from engine.symptoms.cues import ways
-from engine.symptoms.german.language import GERMAN
 from engine.symptoms.patterns import Phrase, PhraseBook
-from engine.symptoms.screening import ENGLISH, screen
+from engine.symptoms.screening import screen
+from tests.engine import by_phrase
+from tests.engine.by_phrase import Way, every_way
 
 #: Where sentences stand beside the complaint that they are of.
 _SENTENCES = (
     "test_symptoms", "test_symptoms_german", "test_symptoms_daily", "test_symptoms_warnings",
 )  # fmt: skip
-_BOUNDS = 5, -3  # a pattern stands between word boundaries: \b(?:...)\b
-
-
-@dataclass(frozen=True, slots=True)
-class LeftOut:
-    """One way of saying a complaint, left out of the tables."""
-
-    language: str
-    phrase: Phrase
-    way: str
-
-    def __str__(self) -> str:
-        sure = "" if self.phrase.sure else " (in doubt)"
-        return f"{self.language} {self.phrase.symptom}{sure}: {self.way}"
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -75,26 +62,18 @@ def _rows_of(test: Any) -> Iterator[tuple[str, str]]:
             yield from ((symptom, text) for text, symptom in mark.args[1] if symptom is not None)
 
 
-def left_out() -> Iterator[LeftOut]:
-    """Every way of every pattern."""
-    for language, tongue in (("English", ENGLISH), ("German", GERMAN)):
-        for phrase in tongue.phrases.all():
-            for way in dict.fromkeys(ways(phrase.written[slice(*_BOUNDS)])):
-                yield LeftOut(language, phrase, way)
-
-
-def unnoticed(most: int, seed: str) -> tuple[int, list[LeftOut]]:
+def unnoticed(most: int, seed: str) -> tuple[int, list[Way]]:
     """How many were tried, and those of them that no sentence tells of."""
     found_in = _found_in()
-    tried = list(left_out())
+    tried = list(every_way())
     if most:
         tried = random.Random(seed).sample(tried, min(most, len(tried)))
     return len(tried), [one for one in tried if not _missed(one, found_in)]
 
 
-def _found_in() -> dict[int, list[Told]]:
+def _found_in() -> dict[int, list[Told | by_phrase.Told]]:
     """By each pattern, the sentences that it stands in and that are to be read as its complaint."""
-    found: dict[int, list[Told]] = defaultdict(list)
+    found: dict[int, list[Told | by_phrase.Told]] = defaultdict(list)
     touched: dict[int, str] = {}
 
     def note(phrase: Phrase, clause: str) -> Sequence[Phrase]:
@@ -103,7 +82,8 @@ def _found_in() -> dict[int, list[Told]]:
         return (phrase,)
 
     with _looking_for(note):
-        for told in sorted(sentences()):
+        every: list[Told | by_phrase.Told] = [*sorted(sentences()), *by_phrase.told()]
+        for told in every:
             touched.clear()
             if not told.missed():
                 for phrase, symptom in touched.items():
@@ -112,20 +92,14 @@ def _found_in() -> dict[int, list[Told]]:
     return found
 
 
-def _missed(one: LeftOut, found_in: dict[int, list[Told]]) -> bool:
-    shorter = _without(one)
+def _missed(one: Way, found_in: dict[int, list[Told | by_phrase.Told]]) -> bool:
+    shorter = one.left_out()
 
     def leave_out(phrase: Phrase, clause: str) -> Sequence[Phrase]:
         return shorter if phrase is one.phrase else (phrase,)
 
     with _looking_for(leave_out):
         return any(sentence.missed() for sentence in found_in.get(id(one.phrase), ()))
-
-
-def _without(one: LeftOut) -> Sequence[Phrase]:
-    inner = one.phrase.written[slice(*_BOUNDS)]
-    rest = "|".join(way for way in ways(inner) if way != one.way)
-    return (replace(one.phrase, written=rf"\b(?:{rest})\b"),) if rest else ()
 
 
 @contextmanager

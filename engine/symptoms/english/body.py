@@ -42,7 +42,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         (?:bleed\w*|blood)<4>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|clot\w*|slow\w*)|<can't><1>(?:stop|control)<3>(?:bleed\w*|blood)
         bleeding<1>(?:heavily|badly|a lot|like crazy|everywhere|buckets|nonstop|non stop|for (?:an )?hours?|all (?:day|night))|(?:heavy|massive|severe|non ?stop) bleeding|haemorrhag\w*|hemorrhag\w*
         (?:lost|losing|loss of|so much|lots of|pool of|pouring|gushing|pumping|streaming|dripping)<2>blood|blood<2>(?:everywhere|all over|pouring|gushing|pumping|streaming|running down)
-        (?:soak\w*|bleed\w*)<2>through<3>(?:towels?|pads?|tampons?|bandages?|plasters?|sheets)|(?:pad|tampon)<1>(?:every|an|each) (?:hour|half)
+        (?:soak\w*|bleed\w*)<2>through<3>(?:towels?|pads?|tampons?|bandages?|plasters?|sheets)
         """,
         doubtful=r"""
         (?:gushing|spurting)<1>for<1>(?:hours?|an hour|half an hour|ages|\d+ (?:min\w*|hours?))

@@ -204,7 +204,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.DIZZY,
         "floaty swimmy spinny swirly helium",
         sure=r"""
-        (?:floaty|swimmy|spinny|swirly|helium)<1>head(?:ed)?|(?:floaty|swimmy|spinny|swirly) head(?:ed)?|head<3>(?:floaty|swimmy|spinny|swirly)|(?:feel|feeling|felt)<2>(?:floaty|swimmy|spinny|swirly)
+        (?:floaty|swimmy|spinny|swirly|helium)<1>head(?:ed)?|head<3>(?:floaty|swimmy|spinny|swirly)|(?:feel|feeling|felt)<2>(?:floaty|swimmy|spinny|swirly)
         """,
     ),
     *table(
@@ -218,7 +218,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.DIARRHOEA,
         "liquid water toilet end squirt squit skitter bum straigh peeing skits behind",
         sure=r"""
-        (?:pure|all|just|only|nothing but|basically)<1>(?:liquid|water)<4>(?:other end|back end|behind|out of me|down there)|(?:pure|all|nothing but) (?:liquid|water)<3>(?:other end|back end|behind|out of me|down there)
+        (?:pure|all|just|only|nothing but|basically)<1>(?:liquid|water)<4>(?:other end|back end|behind|out of me|down there)
         (?:pour\w*|com\w+|rush\w*|run\w*|shoot\w*|straight)<2>(?:out|through)<3>(?:other end|back end|behind)|straight through me|(?:squirts|squits|skitters|skits)<1>(?:again|since|all|today|\d)|bum<1>(?:wee|pee|water)|peeing out of my (?:bum|arse|ass)
         """,
     ),

@@ -20,7 +20,7 @@ _BELLY = r"(?:belly|stomach|tummy|abdomen|gut)"
 DANGER_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.DANGER_SIGNS,
-        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen swallow poison",
+        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen swallow poison anaphyl chin fever temp woken",
         sure=rf"""
         (?:hives|rash|welts?|itch\w*|nettle rash|blotches)<,8>(?:lips?|tongue|face|eyes|throat|eyelids)<3>{_SWOLLEN}
         (?:lips?|tongue|throat)<3>{_SWOLLEN}<,8>(?:hives|rash|welts?|itch\w*|blotches|wheez\w*|peanut\w*|cashew\w*|nuts?|prawns?|shrimps?|shellfish|sesame|antibiotic\w*)

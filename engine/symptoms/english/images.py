@@ -30,7 +30,6 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
         (?:extra|missed|dropped|double|odd|funny|skipped|empty)<1>(?:thumps?|thuds?|heart ?beats?|beats)(?! (?:per minute|the scale))
         (?:birds?|fish|butterfl\w+|moths?|frog|hummingbird|drum\w*|engine|motor|rabbit|squirrel|mouse|animal|hamster|horses?|jackhammer|bass|worms?|snake)<4>(?:in|inside|under|behind|against|around)<2>(?:chest|ribs?|ribcage|rib cage|throat|heart)
         heart(?:'s)?<4>(?:drum\w*|gallop\w*|tripp\w*|stumbl\w*|stutter\w*|flapp\w*|flopp\w*|trembl\w*|quiver\w*|bounc\w*|leap\w*|lurch\w*|kicks?|kicking|hiccup\w*|tumbl\w*|sprint\w*|revv\w*|rattl\w*|vibrat\w*|buzz\w*|danc\w*|misfir\w*|escap\w*|banging|bangs|knocking|cartwheels?|backflips?|acrobatics|gymnastics|jazz|techno|out of sync|no rhythm|off beat|offbeat|double beats?|extra beats?|dropp\w+ beats?|all night long|took off|takes off|jackhammer\w*|drops a beat|like a (?:drum|engine|machine|train|hummingbird|rabbit|bird|horse|hammer|motor|fish))
-        heart(?:'s)? (?:drum\w*|gallop\w*|tripp\w*|stumbl\w*|stutter\w*|flopp\w*|lurch\w*|bounc\w*|leap\w*|hiccup\w*)
         (?:thump\w*|drumm\w*|pounding|bang\w*|flutter\w*|flips?|flipping|flopp\w*|skipp\w*|thud\w*|gallop\w*)<3>(?:in|inside|under|behind|against)<2>(?:chest|ribs?|ribcage|rib cage|throat|neck)
         (?:feel|hear|felt|feeling|hearing)<2>(?:pulse|heartbeat|heart ?beat|heart)<3>(?:ears?|throat|head|neck|everywhere|body|bed|pillow|mattress|fingertips|teeth|eyes)
         """,
@@ -68,7 +67,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
         Symptom.BREATHLESSNESS,
         "breath air lung drown smother chok oxygen sentence suffoc gulp throat straw huff pant strangl puff",
         sure=r"""
-        (?:through|like)<3>straw|straw<3>(?:breath\w*|air)|(?:not|isn't|never)<2>(?:getting|get|got)<2>(?:enough )?(?:air|oxygen)|no air
+        (?:through|like)<3>straw|straw<3>(?:breath\w*|air)|(?:not|isn't|never)<2>(?:getting|get|got)<2>(?:enough )?(?:air|oxygen)
         (?:breath\w*|air)<4>(?:straw|wet cloth|blanket|pillow|mud|treacle|syrup|sponge|plastic bag|wet towel)
         <can't><3>(?:full breath|deep breath|breath in|enough oxygen|oxygen|lungs|finish<3>sentence|talk<3>breath\w*|fill<2>lungs)
         air<2>(?:won't|doesn't|isn't|not|never|wouldn't)<2>(?:go|going|get|getting|come|coming|reach\w*|enough)

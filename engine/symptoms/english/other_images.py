@@ -96,14 +96,14 @@ OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.CRAMPS,
         "cramp charley spasm lock knot calf toe seiz hamstring stitch curl rocks turned stones stone",
         sure=r"""
-        charley horse|(?:calf|calves|toes?|foot|feet|hamstrings?|hand|fingers?|leg|legs|quads?|abs)<4>(?:lock\w*|seiz\w+ up|knott\w*|in a knot|spasm\w*|curl\w*|cramp\w*|turned to (?:stone|rock)|like (?:a )?(?:rocks?|stones?))(?! (?:in|it in|them in))
+        (?:calf|calves|toes?|foot|feet|hamstrings?|hand|fingers?|leg|legs|quads?|abs)<4>(?:lock\w*|seiz\w+ up|knott\w*|in a knot|spasm\w*|curl\w*|cramp\w*|turned to (?:stone|rock)|like (?:a )?(?:rocks?|stones?))(?! (?:in|it in|them in))
         """,
     ),
     *table(
         Symptom.TINGLING,
         "tingl pins needles ants fizz prickl buzz numb electric asleep sparkli champag static crawlin gone",
         sure=r"""
-        pins and needles|(?:fingers?|fingertips|hands?|lips?|toes?|feet|foot|face|mouth|tongue|arms?|legs?|skin|scalp)<4>(?:tingl\w*|fizz\w*|buzz\w*|prickl\w*|ants|electric\w*|champagne|sparkling|static|crawling|pins|gone to sleep|fell asleep|falling asleep|numb)
+        (?:fingers?|fingertips|hands?|lips?|toes?|feet|foot|face|mouth|tongue|arms?|legs?|skin|scalp)<4>(?:tingl\w*|fizz\w*|buzz\w*|prickl\w*|ants|electric\w*|champagne|sparkling|static|crawling|pins|gone to sleep|fell asleep|falling asleep|numb)
         ants<4>(?:skin|legs?|hands?|arms?|feet|fingers?|under)|(?:tingl\w*|prickl\w*|buzzing|fizzing)<3>(?:fingers?|hands?|lips?|toes?|feet|face|mouth|arms?|legs?)
         """,
     ),
@@ -111,7 +111,7 @@ OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.SHAKY,
         "shak trembl jitter quiver shiver hand leaf low sugar hypo wobbly",
         sure=r"""
-        (?:i'm|i am|am|was|feel|feeling|felt|all|so|bit|getting|got|really|gone)<1>(?:shaky|trembly|jittery|quivery|wobbly inside|shivery)|(?:hands?|fingers?|knees?|body)<3>(?:shak\w*|trembl\w*|jitter\w*|quiver\w*|like a leaf)|trembling|(?:blood )?sugar<3>(?:low|crash\w*|dropp\w*|through the floor)|hypo(?:glyc\w*)?
+        (?:i'm|i am|am|was|feel|feeling|felt|all|so|bit|getting|got|really|gone)<1>(?:shaky|trembly|jittery|quivery|wobbly inside|shivery)|(?:hands?|fingers?|knees?|body)<3>(?:shak\w*|trembl\w*|jitter\w*|quiver\w*|like a leaf)|(?:blood )?sugar<3>(?:low|crash\w*|dropp\w*|through the floor)|hypo(?:glyc\w*)?
         """,
     ),
     *table(

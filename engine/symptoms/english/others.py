@@ -12,15 +12,13 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "stomach tummy gut belly abdom blood doubled diarrhoea stool poo",
         sure=r"""
         <bad><2><gut><1>(?:pains?|cramps?|ache|cramping)
-        <bad> <gut> (?:pains?|cramps?|ache|cramping)
-        (?:severe|terrible|awful|excruciating|unbearable|really bad|intense)<2>diarrhoea|severe diarrhoea
+        (?:severe|terrible|awful|excruciating|unbearable|really bad|intense)<2>diarrhoea
         <gut><4>(?:agony|killing me|unbearable|excruciating|severe)
         doubled (?:over|up)
-        blood(?:y)?<3>(?:stools?|poo|poop|diarrhoea|toilet)|bloody (?:stools?|poo|poop|diarrhoea)
+        blood(?:y)?<3>(?:stools?|poo|poop|diarrhoea|toilet)
         """,
         doubtful=r"""
         (?:bad|nasty)<1><gut><1>(?:pains?|cramps?|ache)
-        (?:bad|nasty) <gut> (?:pains?|cramps?|ache)
         (?:bad|nasty) diarrhoea
         """,
     ),
@@ -39,7 +37,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         sure=r"""
         nause\w*|queasy|queasiness
         (?:sort of|kind of|kinda|bit|rather) (?:sick|queasy)
-        (?:feel|feels|feeling|felt)<2>sick|(?:feel|feels|feeling|felt) sick|sick to<1>stomach
+        (?:feel|feels|feeling|felt)<2>sick|sick to<1>stomach
         (?:feel|feels|felt|feeling) like<2>(?:vomit\w*|throw\w* up|pu(?:ke|king)|being sick)
         (?:about|going|gonna|want|wanna|wanted|need)(?: to)? (?:vomit|throw up|puke|be sick)
         """,
@@ -66,7 +64,6 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         (?:swollen|swelling|puffy|puffiness|bloated|sausage|fat)<3>(?:hands?|fingers?|knuckles?|wrists?)
         (?:swollen|puffy|bloated|sausage|fat) (?:hands?|fingers?|knuckles?|wrists?)
         (?:wedding )?rings?<4>(?:tight|stuck|won't|doesn't|wouldn't|don't|too small|mark)
-        rings? (?:tight|stuck|won't|doesn't)
         (?:can't|couldn't|struggl\w+)<4>rings?<1>(?:off|on)
         """,
         doubtful=r"""
@@ -91,9 +88,9 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "diz light wooz vertigo giddy spin rush stars spots unsteady balance wobbly faint room headed",
         sure=r"""
         dizz\w*|light ?headed\w*|woozy|wooziness|vertigo|head ?rush\w*
-        (?:room|head|world|everything)(?:'s)?<2>spinning|(?:room|head|everything)(?:'s)? spinning
-        (?:see|seeing|saw)<1>(?:stars|spots)|(?:see|seeing|saw) (?:stars|spots)
-        (?:feel|feels|feeling|felt)<2>faint|(?:feel|feels|feeling|felt) faint
+        (?:room|head|world|everything)(?:'s)?<2>spinning
+        (?:see|seeing|saw)<1>(?:stars|spots)
+        (?:feel|feels|feeling|felt)<2>faint
         """,
         doubtful=r"""
         giddy|unsteady|off balance|lost<1>balance|wobbly|light in the head
@@ -104,7 +101,6 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "vision see eyes sight",
         sure=r"""
         (?:blurr\w*|double|tunnel|lost|losing|loss of|patchy)<1>(?:vision|sight|eyesight)
-        (?:blurr\w*|double|tunnel|lost|losing) (?:vision|sight|eyesight)
         (?:vision|sight|eyes)<2>(?:blurr\w*|gone|going|double|funny|weird|fuzzy)
         (?:can't|couldn't) see (?:properly|straight|clearly)
         """,
@@ -118,12 +114,11 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         (?:can't|couldn't|barely|hardly|didn't|haven't|not) (?:sleep|slept)(?! (?:well|great|good|too|in|long|enough|through))
         (?:no|zero|0|little|barely any|hardly any|1h|2h|[0-4] ?(?:h|hrs?|hours?)(?: of)?) sleep
         slept<2>(?:[0-4](?:\.\d)? ?(?:h|hrs?|hours?)|one hour|two hours|three hours|four hours)
-        slept (?:[0-4](?:\.\d)? ?(?:h|hrs?|hours?))
         (?:wide )?(?:awake|up) (?:all|most of the) night|(?:wide )?awake (?:since|from)
         """,
         doubtful=r"""
         (?:didn't|haven't|not)<1>(?:sleep|slept)<1>(?:well|great|good|much|enough|through)
-        slept<1>(?:bad|badly|terribly|terrible|poorly|horribly|rubbish|awful)|slept (?:bad|badly|terribly|poorly|rubbish|awful)
+        slept<1>(?:bad|badly|terribly|terrible|poorly|horribly|rubbish|awful)
         (?:bad|poor|terrible|rubbish|awful|broken|shit) (?:night'?s? )?sleep
         """,
     ),
@@ -150,7 +145,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "shak trembl tremor jitter hypo sugar",
         sure=r"""
         shaky|shakiness|the shakes|trembl\w*|tremors?|jitter\w*
-        (?:low|dropped) blood sugar|blood sugar<2>(?:low|crash\w*|dropp\w*)|hypoglyc\w*
+        (?:low|dropped) blood sugar
         (?:hands?|arms?|legs?|whole body|body|i'm)<2>shaking
         """,
         doubtful=r"""
@@ -190,7 +185,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         Symptom.BLOATING,
         "bloat distend gassy stomach belly gut tummy distens",
         sure=r"""
-        bloat\w*|distended|distension|gassy
+        bloat\w*|distended|distension
         (?:stomach|belly|gut|tummy)<2>(?:swollen|distended|rock hard|hard as|huge|balloon\w*)
         """,
     ),

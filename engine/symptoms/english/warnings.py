@@ -17,7 +17,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:tight|painful|crushing|stabbing|sharp) chest
         (?:elephant|weight|brick|band)<3>chest
         angina|heart attack|tight chested
-        chest<3>(?:killing me|cramp\w*|spasm\w*|paint?)|chest (?:cramp\w*|spasm\w*|paint)
+        chest<3>(?:killing me|cramp\w*|spasm\w*|paint?)
         heart (?:pains?|hurts?|hurting|aches?|aching)|heart<2>(?:hurts?|hurting|painful)
         pains?<3>heart
         pains?<3>left arm
@@ -44,7 +44,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:started|was|were|began)<1>fitting (?:on|in) the
         """,
         doubtful=r"""
-        (?:had|having|have|has|throwing|took)<1>fits?|having fits?|had fits?
+        (?:had|having|have|has|throwing|took)<1>fits?
         fitting|was seizing
         (?:shaking|twitching|jerking)<2>(?:couldn't|can't|won't|wouldn't) stop
         body<2>(?:stiff|rigid|jerk\w*)
@@ -63,12 +63,11 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         black(?:ed|ing|s)?(?: right)? out|blackouts?|black outs?
         (?:everything|it all|all|vision|sight|world|eyes)<1>(?:went|going|goes|gone) (?:black|dark)
         (?:lost|losing|lose|loss of)<1>(?:consciousness|conscious)|unconscious
-        collapsed|collapsing|collapse|keeled over
+        collapsed|collapsing|collapse
         (?:woke|wake|came)<1>(?:up|to|round)<1>(?:on|lying on)<2>floor
         came (?:a?round|to|back)<2>(?:with|to|and|under|surrounded by)<3>(?:people|faces|somebody|someone|paramedic\w*|strangers|over me|above me|bending)
         found (?:me|myself)<2>floor
         (?:hit|dropped to|fell to|went down on)<1>(?:floor|deck|ground)
-        out cold
         """,
         doubtful=r"""
         faint|grey(?:ed|ing)? out|gray(?:ed|ing)? out|lights out
@@ -86,11 +85,10 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         sure=r"""
         breathless\w*
         short(?:ness)?<1>breath|shortness of breathing|short breath\w*
-        <can't><3>breath\w*|<can't> breath\w*
+        <can't><3>breath\w*
         (?:don't|didn't|doesn't) seem to<1>breathe
-        <can't><2>catch<1>breath|(?:can't|couldn't) catch (?:my )?breath
+        <can't><2>catch<1>breath
         (?:difficulty|difficulties|trouble|problems?|struggling|struggle|struggled|labou?red|pain\w*|shallow|rapid|heavy|heavily|hard|fast|fighting|fight|gasp\w*)<1>(?:for )?(?:my )?breath\w*
-        (?:difficulty|trouble|struggling|labou?red|shallow|rapid|heavy|hard|fast) breath\w*
         breathing (?:troubles?|problems?|issues?|difficult\w*|heavily|heavy|hard|fast|fine not)
         breath(?:ing)?<3>(?:difficult|hard|labou?red|shallow|short|painful|hurts|struggle|tough|fast|rapid|heavy|heavily|wrong)
         hurts?<2>(?:breathe|breath)
@@ -110,7 +108,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         Symptom.PALPITATIONS,
         "heart palpit arrhythm fib pulse hr chest beat bpm ectopic tachyca",
         sure=r"""
-        ectopics?|ectopic beats?|palpitat\w*|arrhythmi\w*|afib|a fib|tachycardia
+        ectopics?|palpitat\w*|arrhythmi\w*|afib|a fib|tachycardia
         heart(?:'s)?<5>(?:rac(?:ing|ed|es|y)|pound(?:ing|s|ed)|flutter\w*|skip\w*|thump\w*|thudd\w*|irregular\w*|erratic\w*|hammer\w*|misse[sd]|missing)
         heart(?:'s)? (?:rac(?:ing|ed|es|y)|pound(?:ing|s|ed)|flutter\w*|skip\w*|thump\w*|thudd\w*|irregular\w*|erratic\w*|hammer\w*|misse[sd])
         heart(?:'s)?<4>(?:beat|beats|beating)<2>(?:fast|faster|hard|weird\w*|funny|irregular\w*|out of|too|so|like crazy|like mad|quick\w*|strange\w*|erratic\w*|rapid\w*)
@@ -138,17 +136,15 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         "weak week leg arm limb hand feet foot knee muscle thigh calf calves quad grip body side face "
         "paralys numb limp droop stand walk move bed stroke fist drag hold lift",
         sure=r"""
-        <limb>(?: keeps?)?<1>dropping things|dropping things|dragging<1>(?:foot|leg)
+        dropping things
         <limb><3>(?:failing|failed|given up|giving up|gave up|gone dead|no strength|no power)|<limb> (?:failing|collapsed|gone)
         <limb><1>(?:collapsed|arent working|aren't working|stopped responding)
         paralys\w*|paralyz\w*|hemiplegia|stroke
         <limb><3>(?:weak|weakness|weaker|buckl\w+|paralys\w*|limp)
         <limb> (?:weak|weakness|week|buckl\w+|limp)
         <limb><2>(?:feel|feels|felt|feeling|are|is|so|very|went|going|gone)<1>week
-        <limb><2>(?:feel|feels|felt|feeling|so|very) week
-        <limb><2>(?:gave|give|gives|giving) (?:way|out|in)|<limb> (?:gave|give|gives|giving) (?:way|out|in)|<limb><2>(?:gave|giving|give)<2>(?:me|way)
+        <limb><2>(?:gave|give|gives|giving) (?:way|out|in)|<limb><2>(?:gave|giving|give)<2>(?:me|way)
         <limb><2>(?:won't|wouldn't|don't|doesn't|didn't|not|stopped|stop|can't|couldn't|refus\w+)<1>(?:move|moving|work|working|hold|lift|respond\w*|listen\w*|obey\w*|carry|support)
-        <limb> (?:won't|wouldn't|don't|doesn't|didn't|not|stopped|can't|couldn't) (?:move|work|working|hold|lift|respond|support)
         (?:weak|weakness|weakened|paralys\w+)<3><limb>
         weak <limb>|muscle weakness|muscular weakness
         <can't><1>(?:make|form)<1>fist
@@ -190,7 +186,6 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         slurr\w+|hallucinat\w*
         (?:he|she|keeps?|kept) ?ask(?:s|ing|ed)?<1>(?:the )?same (?:question|thing)(?: again| over|$)
         (?:not|wasn't|isn't|didn't|weren't|stopped)<1>mak(?:e|ing)<2>sense
-        (?:talking|speaking|saying)<1>(?:nonsense|gibberish|rubbish)|talking (?:nonsense|gibberish)
         <can't><1>(?:speak|talk|get (?:my )?words)(?: out)?(?: properly| straight)?
         """,
         doubtful=r"""
@@ -212,7 +207,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         Symptom.REPEATED_VOMITING,
         "vomit throw threw thrown puk barf chuck hurl spew retch heav sick down up guts",
         sure=r"""
-        <vomit><4><many>|<vomit> <many>
+        <vomit><4><many>
         <vomit><1>(?:won't|wouldn't|doesn't|didn't|hasn't|not|never)<1>stop\w*
         (?:was|got) sick<3>(?:twice|thrice|again|all (?:night|day|morning)|several times|(?:\d+|two|three|four|five|six) times|everything)
         (?:twice|again|keeps?|kept|repeated(?:ly)?|constant(?:ly)?|can't stop|won't stop|couldn't stop|wouldn't stop|didn't stop|haven't stopped|hasn't stopped|not stopped|still|non ?stop|always|continuous(?:ly)?|persistent(?:ly)?|multiple|bouts of|second time|hours of|all (?:night|day|morning))<3><vomit>
@@ -239,8 +234,8 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         <bad> <headache>
         <headache><5>(?:severe|unbearable|splitting|killing me|bad i|so bad|really bad|very bad|worst|excruciating|blinding|agony|of my life|of my whole life|like never before|like this before|than ever|out of nowhere|suddenly|intense|crippling|(?:8|9|10) ?(?:/|or|of|out of) ?10)
         (?:severe|extreme|excruciating|unbearable|blinding|stabbing|terrible|awful|worst|intense)<1>pain<3>(?:head|eyes?|skull|temples?)
-        (?:incredible|incredibly|insanely|unreal|agonising|agonizing|ridiculous|hellish)<2><headache>|(?:incredible|unreal|ridiculous) <headache>
-        <headache><1>(?:from hell|awful|terrible|horrible|brutal|worst|insane|unreal|a (?:9|10)|like being|like a (?:hammer|knife|vice))|<headache> (?:awful|terrible|horrible|brutal|from hell|like being)
+        (?:incredible|incredibly|insanely|unreal|agonising|agonizing|ridiculous|hellish)<2><headache>
+        <headache><1>(?:from hell|awful|terrible|horrible|brutal|worst|insane|unreal|a (?:9|10)|like being|like a (?:hammer|knife|vice))
         <headache> , (?:the )?worst|<headache><2>stiff neck|splitting head
         head(?:'s)?<3>(?:hurts?|hurting)<2>(?:can't|so much|so bad|badly|unbearabl\w*)|head (?:hurts|hurting) (?:so|really|badly|like hell)
         <headache> (?:severe|unbearable|splitting|so bad|really bad|very bad|excruciating|killing me|out of nowhere)
@@ -252,7 +247,6 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         doubtful=r"""
         migraines?
         (?:bad|nasty|huge|big|throbbing|banging|raging|strong|worse|worsening|serious|bangin)<1><headache>
-        (?:bad|nasty|huge|big|throbbing|banging|raging|strong|worse|serious) <headache>
         <headache><4>(?:worse|worsening|throbbing|won't go|won't shift|not going|bad|all day|for days|three days|two days|strong)
         <headache> (?:worse|bad|throbbing|all day|won't go)
         head(?:'s)?<2>(?:throbbing|banging)
@@ -263,10 +257,10 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         "suicid overdos kill myself life die dead end live harm alive here living worth cutting hurting exist wake",
         sure=r"""
         suicid\w*|kill(?:ing)? myself|end(?:ing)? my life|self ?harm\w*|take my own life
-        (?:harm|harming|hurt|hurting) myself on purpose|(?:harm|harming) myself
+        (?:harm|harming) myself
         (?:don't|didn't) want to (?:live|be alive|be here(?: any\w*)?|wake up|exist)
         (?:can't|cannot|no point)<2>(?:go on living|living|live anymore)|life<2>(?:not|isn't)<1>worth\w*|not worth living
-        better off dead|(?:no reason|nothing|nothing left) to live(?: for)?|rather be dead
+        (?:no reason|nothing|nothing left) to live(?: for)?
         """,
         doubtful=r"""
         overdos\w*

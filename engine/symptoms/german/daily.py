@@ -26,7 +26,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.FAINTING,
         "lücke zwischen fehlen fehlt schwarz herd lag",
         sure=r"""
-        (?:wurde|wird|war)<3>alles<1>schwarz|(?:wurde|wird) (?:mir )?alles schwarz|alles schwarz geworden|mir<2>schwarz geworden
+        (?:wurde|wird|war)<3>alles<1>schwarz|alles schwarz geworden|mir<2>schwarz geworden
         (?:lücke|loch|schnitt)<2>zwischen<8>(?:liegen|lag|boden|fliesen|rücken)
         (?:fehlen|fehlt)<3>(?:sekunden|minuten?|stück)<8>(?:boden|gelegen|lag|fliesen|liegend)
         """,
@@ -112,7 +112,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.SELF_HARM,
         "abschied parkdeck dach brücke brüstung geländer gleis bahnsteig balkon leicht schritt einfach kante parkhau klippe",
         sure=r"""
-        abschiedsbrief\w*|abschieds(?:nachricht\w*|video\w*|worte)|(?:briefe?|nachrichten|zettel)<3>(?:zum abschied|abschied)
+        abschieds(?:nachricht\w*|video\w*|worte)|(?:briefe?|nachrichten|zettel)<3>(?:zum abschied|abschied)
         (?:parkdeck|parkhaus|dach|brücke|brüstung|geländer|gleis\w*|bahnsteig|balkon|klippe|kante)<8>(?:so leicht|so einfach|springen|ein schritt|loslassen|fallen lassen)
         """,
         doubtful=r"""
@@ -161,7 +161,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         "dulcolax abführ bisacodyl senna glauber bittersalz laxober einlauf sennes",
         sure=r"""
         (?:dulcolax|abführ\w*|bisacodyl|senna\w*|sennes\w*|glaubersalz|bittersalz)<8>(?:leer|flach|flacher|leichter|dünner|schlank|gewicht|waage|alles raus|rausgekommen|raus ist|loswerden)
-        (?:zwei|drei|vier|fünf|sechs|sieben|acht|zehn|\d+)<1>(?:dulcolax|abführtabletten|abführmittel|bisacodyl)|(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d+) (?:dulcolax|abführtabletten)
+        (?:zwei|drei|vier|fünf|sechs|sieben|acht|zehn|\d+)<1>(?:dulcolax|abführtabletten|abführmittel|bisacodyl)
         """,
     ),
     *_table(
@@ -179,7 +179,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.FALL,
         "hingeschlagen hingeknallt hingeflogen hinge gestolpert bordstein stufe podest box gerutscht rutsch gesegel gefloge gesturz runterg lange gefalle",
         sure=r"""
-        (?:lang|voll|längs|übel|böse|richtig)<1>(?:hingeschlagen|hingeknallt|hingeflogen|hingelegt|hingefallen)|(?:lang|voll) (?:hingeschlagen|hingeknallt|hingelegt)|hingeschlagen|hingeknallt|hingeflogen|der länge nach
+        (?:lang|voll|längs|übel|böse|richtig)<1>(?:hingeschlagen|hingeknallt|hingeflogen|hingelegt|hingefallen)|hingeschlagen|hingeknallt|hingeflogen|der länge nach
         (?:vom|von der|von dem|über den|über die|auf der|auf dem|die)<2>(?:podest|box|bühne|treppe|leiter|rad|laufband|hocker|bank|bordstein|kante|stufe\w*|teppich|glatteis|fliesen)<4>(?:geflogen|gefallen|gestürzt|gerutscht|ausgerutscht|gestolpert|runtergefallen|gesegelt)
         """,
     ),
@@ -223,7 +223,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.SWOLLEN_HANDS,
         "händen fingern hände finger",
         sure=r"""
-        (?:aufgedunsene[nr]?|aufgequollene[nr]?|geschwollene[nr]?|angeschwollene[nr]?|dicken)<1>(?:händen?|fingern?)|(?:aufgedunsene[nr]?|aufgequollene[nr]?|geschwollene[nr]?|dicken) (?:händen?|fingern?)
+        (?:aufgedunsene[nr]?|aufgequollene[nr]?|geschwollene[nr]?|angeschwollene[nr]?|dicken)<1>(?:händen?|fingern?)
         """,
     ),
     *_table(

@@ -89,7 +89,6 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:gegoogelt|gesucht|nachgeschaut|gelesen)<6>(?:{_PILLS})<5>(?:braucht|reichen|reicht|tödlich|nötig)
         (?:wozu|warum|weshalb|wieso)<4>(?:überhaupt |eigentlich |hier )*noch (?:da bin|lebe|hier bin|weiterlebe|auf der welt bin)|(?:wozu|warum|wieso) (?:bin|leb|lebe) ich (?:überhaupt |eigentlich )*noch(?: da| hier)?(?= ?$| ?,| ?\?)
         schnauze<2>voll<2>(?:vom|von dem|von meinem|von diesem) (?:leben|dasein|existieren|dem ganzen leben)
-        abschiedsbrief\w*<5>(?:geschrieben|fertig|gelegt|liegt)
         """,
         doubtful=r"""
         bin ich<1>(?:eh|sowieso|ohnehin|eh scho)<1>(?:nicht mehr|nimmer|ned mehr) da|(?:wenn|wennst) (?:ihr |du )?(?:mich|mi)<3>(?:nicht mehr|nimmer|ned mehr)<1>(?:findet|findest|erreich\w*|dawischt|siehst)

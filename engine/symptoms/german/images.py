@@ -111,7 +111,6 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         wie (?:im|durch|in|unter|hinter)<2>(?:traum|nebel|glas|watte|wattewolke|wasser|glocke|schleier|trance)
         <kann><5>(?:nicht|kaum)<2>(?:gespräch\w*|folgen|lesen was|verstehen)|(?:gespräch|unterhaltung)<4>nicht<2>folgen
         (?:handy|schlüssel|portemonnaie)<4>(?:kühlschrank|gefrierfach|backofen|mülleimer)
-        steh\w*<3>neben mir|neben mir stehen
         """,
     ),
     *_table(

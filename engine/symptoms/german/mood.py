@@ -76,7 +76,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         sure=rf"""
         (?:alles|nichts)<2>(?:an mir|an meinem körper)<3>(?:fett|eklig|hässlich|widerlich|ekelhaft|falsch|schwabbelig|schlimm|gut genug|schön)|(?:fett|eklig|hässlich|widerlich|ekelhaft)<5>(?:wenn ich|im spiegel|spiegel sehe|mich sehe)|spiegel<6>(?:heule?|eklig|fett|widerlich|kotzen|schlecht|hasse|zerschlagen)
         (?:hasse?|verabscheue?|verachte)<2>{_OWN}|(?:kann|konnte|ertrage|mag)<3>{_OWN}<3>(?:nicht|nimmer)<2>(?:sehen|ansehen|anschauen|ertragen|leiden|mehr|ausstehen)
-        (?:ekle|ekel|ekelt|schäme|widert|graust)<4>(?:vor (?:mir|meinem)|mich (?:vor|an)|mich für (?:meinen|mich)|mein körper|mich selbst|mein spiegelbild|mein bauch)|mich<2>(?:ekelt|widert)<3>(?:körper|bauch|spiegel\w*|anblick)|ekel vor mir
+        (?:ekle|ekel|ekelt|schäme|widert|graust)<4>(?:vor (?:mir|meinem)|mich (?:vor|an)|mich für (?:meinen|mich)|mein körper|mich selbst|mein spiegelbild|mein bauch)|mich<2>(?:ekelt|widert)<3>(?:körper|bauch|spiegel\w*|anblick)
         <kann><4>nicht<2>(?:in den|im) spiegel<2>(?:schauen|sehen|gucken|ansehen)|nicht (?:mehr )?im spiegel|spiegel<3>(?:abgehängt|verhängt|zerschlagen|meide|vermeide|zugehängt)|(?:in den|im) spiegel<4>(?:heul\w*|hasse|ekel\w*|schlecht|nicht ertragen)
         (?:bin|sehe|seh|fühle? mich|fühl mich|ich)<3>(?:so |zu |einfach |total |nur |wie )?(?:fett|hässlich|widerlich|ekelhaft|eklig|abstossend|fette kuh|fettes schwein|fette sau|ein wal|wal|walross|tonne|elefant|dick und|speckig|monster|unförmig|fettsack)(?! (?:verbrenn\w*|frei|arm|grip|markiert|gedruckt))
         (?:mein körper|mein bauch|mein spiegelbild|meine beine|meine oberschenkel)<2>(?:ist|sind|ekelt|widert|macht)<3>(?:eklig|ekelhaft|widerlich|hässlich|abstossend|fett|mich|krank)
@@ -95,7 +95,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:fühle? mich|fühl mich|bin|innerlich|so)<3>(?:leer|tot|kaputt|zerbrochen|allein gelassen|einsam|wie ein versager|als versager|eine last|ein versager|versagerin|nichts wert|am ende|gebrochen|verloren)(?! (?:vom training|gegessen|nach (?:dem|beinen)))|innere leere|innerlich (?:leer|tot|kaputt)
         (?:mag|will|kann)<1>(?:ich )?(?:einfach )?nicht mehr(?= ,|$)|(?:ich )?(?:kann|mag|will) (?:einfach |echt |wirklich |so |das alles )*nicht mehr$|(?:halte|halt)<2>(?:das|es)<2>(?:alles |einfach |so )?nicht mehr aus|(?:pack|packe|schaff|schaffe)<2>(?:das|es)<2>(?:alles |einfach )?nicht mehr
         (?:dunkle?n?|schwarze?n?|tiefe?n?)<1>(?:loch|gedanken|tal)(?! (?:im zahn))|tief im loch|seelisch<2>(?:am ende|fertig|kaputt)|psychisch<2>(?:am ende|fertig|kaputt|schlecht|nicht gut)|nervlich<1>am ende|nervenzusammenbruch|zusammenbruch (?:nahe|nah)
-        (?:nichts|gar nichts)<2>(?:macht|bereitet|bringt)<3>(?:freude|spass|sinn)(?: mehr)?|(?:keine|null|kein)<1>(?:freude|lebensfreude|lebenslust|hoffnung|antrieb)(?: mehr)?(?! (?:auf|am) (?:cardio|training))|mir ist alles egal|alles egal(?: geworden)?|alles ist mir egal
+        (?:nichts|gar nichts)<2>(?:macht|bereitet|bringt)<3>(?:freude|spass|sinn)(?: mehr)?|(?:keine|null|kein)<1>(?:freude|lebensfreude|lebenslust|hoffnung|antrieb)(?: mehr)?(?! (?:auf|am) (?:cardio|training))|alles egal(?: geworden)?|alles ist mir egal
         panikattacke\w*|angstattacke\w*|angstzustände|(?:hasse)<1>(?:mein leben|alles)|(?:will|möchte)<3>(?:verschwinden|einfach weg sein|unsichtbar sein|nur noch weg)|(?:habe|hab)<3>(?:mich|alles) aufgegeben
         """,
         doubtful=r"""

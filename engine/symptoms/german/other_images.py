@@ -79,15 +79,15 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:alles|schrift|augen|sicht|text|buchstaben|umrisse|gesichter)<4>(?:unscharf|verschwommen|verschwimm\w*|verschmiert|milchig|trüb|neblig|flimmert|flackert)(?! (?:fotos?|foto))|(?:unscharf|verschwommen|verschmiert)<3>(?:sehen|gesehen|sehe|sicht|alles)
         (?:durch|wie(?! (?:viel|lange|oft|bei))|hinter)<4>(?:milchglas\w*|nebelwand|schleier|beschlagene\w*|trübe\w* scheibe|wasser|dreckige\w* scheibe|vaseline|milch)|schleier<3>(?:augen|blick)|milchglas
         <kann><6>(?:nicht|kaum)<3>(?:lesen|erkennen|fokussieren|scharf (?:sehen|stellen)|entziffern)(?! was der plan)
-        (?:schwarze|weisse|helle|dunkle|tanzende)<1>(?:punkte|flecken|pünktchen)<4>(?:augen|sehe|sichtfeld|sehen|blick)?|(?:sehe|seh|sah)<4>(?:punkte|blitze|lichtblitze|zickzack\w*|flecken|funken|sternchen|kreise)|lichtblitze|zickzack\w*<3>(?:augen|sehen|sichtfeld)|augenflimmern|blind\w*<3>(?:auge|fleck|geworden)|(?:sichtfeld|gesichtsfeld|blickfeld)<4>(?:fehlt|weg|eingeschränkt|ausfall|loch|lücke)|augen<3>(?:stellen nicht scharf|spinnen|machen nicht mit)
+        (?:schwarze|weisse|helle|dunkle|tanzende)<1>(?:punkte|flecken|pünktchen)<4>(?:augen|sehe|sichtfeld|sehen|blick)?|(?:sehe|seh|sah)<4>(?:punkte|blitze|lichtblitze|zickzack\w*|flecken|funken|sternchen|kreise)|lichtblitze|zickzack\w*<3>(?:augen|sehen|sichtfeld)|blind\w*<3>(?:auge|fleck|geworden)|(?:sichtfeld|gesichtsfeld|blickfeld)<4>(?:fehlt|weg|eingeschränkt|ausfall|loch|lücke)|augen<3>(?:stellen nicht scharf|spinnen|machen nicht mit)
         """,
     ),
     *_table(
         Symptom.SLEEPLESS,
         "schlaf wach nacht auge gewalzt decke stunden liegen",
         sure=r"""
-        (?:dritte|zweite|vierte|fünfte|wieder eine|noch eine|ganze)<2>nacht<4>(?:ohne|kein|keinen|wach|nicht|schlaflos|durchgemacht)|(?:ohne|kaum|keinen|null|kein)<3>(?:richtigen |echten )?schlaf(?! ?(?:zimmer|maske|anzug|sack))|(?:bis|seit)<4>(?:wach|an die decke gestarrt|wachgelegen)|(?:wach|wachgelegen|wach gelegen)<3>(?:bis|seit|die ganze|stunden\w*|ewig)|an die decke (?:gestarrt|geschaut|geguckt)|hin und her gewälzt|gewälzt|kein auge
-        (?:kriege?|bekomme|krieg)<3>kein auge|alle (?:stunde|halbe stunde|paar minuten) (?:wach|aufgewacht)|stündlich (?:wach|aufgewacht)|(?:aufgewacht|wach)<2>um (?:[1-4]|zwei|drei|vier|eins)(?: uhr)?<5>(?:nicht|seitdem)
+        (?:dritte|zweite|vierte|fünfte|wieder eine|noch eine|ganze)<2>nacht<4>(?:ohne|kein|keinen|wach|nicht|schlaflos|durchgemacht)|(?:ohne|kaum|keinen|null|kein)<3>(?:richtigen |echten )?schlaf(?! ?(?:zimmer|maske|anzug|sack))|(?:bis|seit)<4>(?:wach|an die decke gestarrt|wachgelegen)|(?:wach|wachgelegen|wach gelegen)<3>(?:bis|seit|die ganze|stunden\w*|ewig)|an die decke (?:gestarrt|geschaut|geguckt)|gewälzt|kein auge
+        alle (?:stunde|halbe stunde|paar minuten) (?:wach|aufgewacht)|stündlich (?:wach|aufgewacht)|(?:aufgewacht|wach)<2>um (?:[1-4]|zwei|drei|vier|eins)(?: uhr)?<5>(?:nicht|seitdem)
         """,
     ),
     *_table(
@@ -108,7 +108,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.SHAKY,
         "zitter zittr bibber tatter wackel espenlaub schlotter zucker tattrig",
         sure=r"""
-        zittere?|zittern|gezittert|zittrig\w*|bibber\w*|tattrig\w*|tatterig\w*|schlottere?n?|espenlaub|wackelig auf|(?:zucker|blutzucker)<3>(?:im keller|unten|abgesackt|abgestürzt|zu niedrig|abgerauscht)
+        bibber\w*|tattrig\w*|tatterig\w*|schlottere?n?|espenlaub|wackelig auf|(?:zucker|blutzucker)<3>(?:im keller|unten|abgesackt|abgestürzt|zu niedrig|abgerauscht)
         """,
     ),
     *_table(
@@ -122,7 +122,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.DIARRHOEA,
         "klo toilette flussig durchfall dunn wasser scheiss stuhl kacke rennerei bad spruhwu schusse gerannt wassrig verbrac standig gewohnt renne daurnd paar wohne halbe funf runter renn ganze",
         sure=r"""
-        (?:klo|toilette|bad|wc|schüssel)<5>(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle (?:stunde|halbe|\d+|paar)|flüssig|wie wasser|die ganze nacht|nicht mehr runter|gerannt|renne|verbracht|gewohnt|wohne)|(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle halbe stunde|renne?|rennerei|rennen)<5>(?:klo|toilette|wc)|(?:alles|nur|ganz|total|komplett)<2>(?:flüssig|wie wasser|wässrig)(?! (?:nahrung|gegessen|eiweiss))|(?:stuhl|kacke|stuhlgang)<4>(?:flüssig|dünn|wässrig|wie wasser|breiig)|dünnschiss|dünnpfiff|scheisserei|sprühwurst
+        (?:klo|toilette|bad|wc|schüssel)<5>(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle (?:stunde|halbe|\d+|paar)|flüssig|wie wasser|die ganze nacht|nicht mehr runter|gerannt|renne|verbracht|gewohnt|wohne)|(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle halbe stunde|renne?|rennerei|rennen)<5>(?:klo|toilette|wc)|(?:alles|nur|ganz|total|komplett)<2>(?:flüssig|wie wasser|wässrig)(?! (?:nahrung|gegessen|eiweiss))|(?:stuhl|kacke|stuhlgang)<4>(?:flüssig|dünn|wässrig|wie wasser|breiig)|scheisserei|sprühwurst
         """,
     ),
     *_table(
@@ -160,7 +160,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.FEVER,
         "fieber temperatur frost grad schuttel gluh schwitz thermometer 38 39 40 abwechs kalt stirn",
         sure=r"""
-        (?:3[89](?:[.,]\d)?|40(?:[.,]\d)?)<1>(?:grad|fieber|temperatur|°)(?! (?:draussen|im schatten|in der sauna|warm))|(?:temperatur|thermometer|fieber|stirn)<4>(?:3[89](?:[.,]\d)?|40(?:[.,]\d)?|erhöht|hoch|glüht)|schüttelfrost|glühe|glüht<2>(?:stirn|kopf)|friere und schwitze|abwechselnd heiss und kalt|heiss und kalt
+        (?:3[89](?:[.,]\d)?|40(?:[.,]\d)?)<1>(?:grad|fieber|temperatur|°)(?! (?:draussen|im schatten|in der sauna|warm))|(?:temperatur|thermometer|fieber|stirn)<4>(?:3[89](?:[.,]\d)?|40(?:[.,]\d)?|erhöht|hoch|glüht)|glühe|glüht<2>(?:stirn|kopf)|friere und schwitze|abwechselnd heiss und kalt|heiss und kalt
         """,
     ),
     *_table(

@@ -114,14 +114,14 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         sure=r"""
         schlaflos\w*|schlaflosigkeit|insomnie
         <kann><4><nicht><2>(?:ein ?|durch ?)?schlafen
-        (?:nicht|kaum|gar nicht|null|überhaupt nicht)<1>geschlafen|(?:nicht|kaum) geschlafen
-        (?:kein|keinen|kaum|null|0)<1>schlaf|(?:kein|keinen|kaum|null) schlaf
+        (?:nicht|kaum|gar nicht|null|überhaupt nicht)<1>geschlafen
+        (?:kein|keinen|kaum|null|0)<1>schlaf
         kein auge<2>(?:zu|zugetan|zugemacht|zubekommen)
         (?:wach gelegen|wachgelegen|lag<3>wach|wach im bett)|(?:ganze nacht|halbe nacht)<1>wach
         (?:[0-4](?:[.,]\d)?|eine|zwei|drei|vier) ?(?:h|std|stunden?)<1>(?:schlaf|geschlafen)
         """,
         doubtful=r"""
-        (?:schlecht|unruhig|wenig|mies|beschissen|nicht gut|nicht viel|nicht so gut)<1>geschlafen|(?:schlecht|unruhig|wenig|mies) geschlafen
+        (?:schlecht|unruhig|wenig|mies|beschissen|nicht gut|nicht viel|nicht so gut)<1>geschlafen
         (?:schlechter|wenig|unruhiger|mieser) schlaf
         """,
     ),
@@ -146,7 +146,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         Symptom.SHAKY,
         "zitter zittr tremor zucker hypo",
         sure=r"""
-        zitter\w*|zittrig\w*|gezittert|zittert\w*|tremor|unterzucker\w*|unterzuckerung|hypoglyk\w*|blutzucker<3>(?:niedrig|unten|abgestürzt|keller)
+        zitter\w*|zittrig\w*|gezittert|tremor|unterzucker\w*|unterzuckerung|hypoglyk\w*|blutzucker<3>(?:niedrig|unten|abgestürzt|keller)
         """,
     ),
     *_table(
@@ -154,7 +154,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         "bauch magen darm unterleib sodbrennen",
         sure=r"""
         sodbrennen
-        <bauch> ?schmerz\w*|<bauch>schmerz\w*|<bauch> ?krämpf\w*|<bauch>krämpf\w*|bauchweh|magendrücken
+        <bauch> ?schmerz\w*|<bauch>schmerz\w*|<bauch> ?krämpf\w*|bauchweh|magendrücken
         <bauch><3>(?:weh|schmerzt|zwickt|krampft|drückt|sticht|grummelt)
         """,
     ),
@@ -177,7 +177,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         Symptom.BLOATING,
         "blah geblaht vollegefuhl bauch luft",
         sure=r"""
-        bläh\w+|gebläht|aufgebläht\w*|blähbauch|blähungen|völlegefühl
+        bläh\w+|gebläht|aufgebläht\w*|blähbauch|völlegefühl
         bauch<3>(?:bretthart|steinhart|aufgetrieben|ballon|kugel)
         """,
     ),
@@ -197,7 +197,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         "pinkel piss urin wasserlassen wasser pipi",
         sure=r"""
         <kann><4><nicht><2>(?:pinkeln|pissen|urinieren|wasser lassen|pipi machen)
-        (?:nicht|kaum|gar nicht)<1>(?:gepinkelt|gepisst|uriniert)|(?:nicht|kaum) (?:gepinkelt|gepisst|uriniert)
+        (?:nicht|kaum|gar nicht)<1>(?:gepinkelt|gepisst|uriniert)
         kein(?:en)? (?:urin|pipi)|(?:muss|musste)<3>(?:nicht|kaum)<1>(?:pinkeln|pissen)
         """,
     ),

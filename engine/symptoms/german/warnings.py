@@ -86,7 +86,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         Symptom.BREATHLESSNESS,
         "luft atem atm erstick hechel lippen hals puste japs schnauf rochel keuch husten gehustet huste",
         sure=r"""
-        atemnot|luftnot|kurzatmig\w*|atemlos\w*|atembeschwerden|atemprobleme\w*|atemschwierigkeiten|atemaussetzer
+        atemnot|kurzatmig\w*|atemlos\w*|atembeschwerden|atemprobleme\w*|atemschwierigkeiten|atemaussetzer
         (?:keine|kaum|schlecht|schlechter|schwer|wenig|zu wenig|nicht genug|nicht genügend|nicht richtig|nicht ausreichend)<2>luft
         (?:keine|kaum) luft
         luft<3>(?:bleibt|blieb|weg|weggeblieben|ging|geht)<1>(?:weg|mir|aus)
@@ -137,7 +137,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         <glied> (?:schwach|kraftlos|gelähmt|schlaff|versagen|knicken|sacken)
         (?:gibt|geben|gab|gaben|knickt|knicken|sackt|sacken|versagt|versagen|streiken)<4><glied>
         (?:schwache?[nrs]?|kraftlose?[nrs]?|gelähmte?[nrs]?|schlaffe?[nrs]?|lahme?[nrs]?)<1><glied>
-        muskelschwäche|muskelversagen im alltag|lähmung\w*|gelähmt|lähmungserscheinung\w*|paralyse|schlaganfall|halbseitig\w*
+        muskelschwäche|muskelversagen im alltag|lähmung\w*|gelähmt|paralyse|schlaganfall|halbseitig\w*
         (?:schwach|schwäche|kraftlos|kraftlosigkeit|schwächegefühl)<3><glied>
         (?:mundwinkel|gesicht|gesichtshälfte)<2>(?:häng\w*|schief)|hängt<2>mundwinkel
         <glied><5><nicht><3>(?:beweg\w*|heb\w*|anheb\w*|hoch|halten|benutz\w*|spür\w*|belast\w*|strecken|beugen|steuern|kontrollier\w*)
@@ -147,7 +147,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         <kann><4>(?:nicht mehr|kaum noch|kaum)<2>(?:gehen|laufen)(?! gehen)
         komme?<3>(?:nicht|kaum)<4>(?:hoch|aus dem bett|vom boden|auf die beine)
         (?:keine|kaum|null|kein)<2>(?:kraft|gefühl|kontrolle)<4><glied>
-        (?:fühle|spüre|merke)<3><glied><2>nicht|<kann><4>nichts<2>(?:halten|greifen|festhalten|tragen)
+        <kann><4>nichts<2>(?:halten|greifen|festhalten|tragen)
         <kann><4>mich<3><nicht><2>(?:bewegen|rühren)|keine<2>kraft<4>(?:aufzustehen|aufstehen|stehen|gehen|laufen|heben)|<kann><2><nicht> mich<2>(?:bewegen|rühren)|(?:mich|mir)<2>kaum bewegen
         zu schwach (?:zum|um|für)|faust<2>(?:nicht|kaum) (?:machen|ballen|schliessen)
         """,
@@ -177,9 +177,9 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         """,
         doubtful=r"""
         <kann><4><nicht><2>(?:klar denken|denken|konzentrieren|klar)
-        benommen\w*|benebelt|neben mir|neben der spur|neben der kappe|wie betrunken|wie im nebel|nebel im kopf|watte im kopf|matsch\w* im kopf|kopf<2>(?:benebelt|matsch\w*|nebel|watte)
+        benommen\w*|benebelt|neben mir|neben der spur|neben der kappe|wie betrunken|nebel im kopf|watte im kopf|matsch\w* im kopf|kopf<2>(?:benebelt|matsch\w*|nebel|watte)
         (?:völlig|total|ganz|bin|so)<1>durcheinander|wirr im kopf
-        (?:finde|fand)<3>(?:worte|wörter)<2>nicht|(?:worte|wörter)<2>(?:nicht|verwechsel\w*|durcheinander|vergess\w*)|vergess\w*<6>(?:wörter|worte)
+        (?:worte|wörter)<2>(?:nicht|verwechsel\w*|durcheinander|vergess\w*)|vergess\w*<6>(?:wörter|worte)
         filmriss|gedächtnislücke\w*|gedächtnisverlust|erinner\w*<3>nicht<2>(?:was|wie|daran|gestern|mehr)|(?:nicht|nichts|an nichts)<2>erinnern|nicht (?:ganz|richtig) da
         (?:erkannt\w*|erkenne)<4>nicht
         """,
@@ -208,8 +208,8 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         Symptom.SEVERE_HEADACHE,
         "kopf migran schadel nacken",
         sure=r"""
-        <stark><2><kopfweh>|<stark> <kopfweh>
-        <kopfweh><5><stark>|<kopfweh> <stark>|<kopfweh> ,(?: [\w']+){0,2} <stark>
+        <stark><2><kopfweh>
+        <kopfweh><5><stark>|<kopfweh> ,(?: [\w']+){0,2} <stark>
         <kopfweh><4>(?:meines lebens|noch nie|nie zuvor|(?:bringen|bringt) mich(?: noch)? um|umbringen|9 von 10|10 von 10|8 von 10)
         (?:kopf|schädel)<3>(?:<stark>|so|sehr|wahnsinnig)<2>weh
         (?:kopf|schädel)<4>(?:platzt|platze|platzen|zerspringt|explodiert|explodieren|zerplatzt|zerreisst|bringt mich um)
@@ -232,7 +232,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         suizid\w*|selbstmord\w*|selbsttötung|selbstverletz\w*|selbst verletzung|lebensmüde
         (?:mich|mir)<4>(?:umbringen|umzubringen|leben nehmen|leben zu nehmen|töten)|bringe? mich um
         nicht mehr<2>(?:leben|da sein|existieren|aufwachen|aufzuwachen|hier sein)(?! (?:wie|ohne|mit|in|auf))
-        leben<3>(?:ein ende|beenden|nehmen)|(?:meinem|dem) leben ein ende
+        leben<3>(?:ein ende|beenden|nehmen)
         mir<3>(?:was|etwas|nichts) (?:antun|anzutun|angetan)|(?:tu|tue)<2>mir<2>(?:was|etwas) an
         verletz\w*<2>mich<2>(?:selbst|selber)|(?:mich|mir) (?:selbst|selber)<2>(?:verletz\w*|weh ?tun|weh ?zutun|schaden)
         (?:besser|lieber|wäre)<2>tot|keinen sinn<3>leben|leben<3>(?:keinen sinn|sinnlos|nicht lebenswert|nichts mehr wert)|kein grund mehr zu leben|nicht lebenswert

@@ -57,6 +57,8 @@ _ASIDE = tuple(
         r"\bp[: ]?\d{2,3}(?: ?g)?(?:[ ,/]+f[: ]?\d{2,3}(?: ?g(?![^\W_]))?)?(?![.,]?\d| ?(?:full|voll))",
         # so much that nobody knows it
         r"\b(?:a few|a couple of|some|several|many|ein paar|einige|mehrere|viele|lots of|loads of|n paar) (?:big |large |small |große |kleine )?(?:glasses|bottles|cups|gläser|flaschen|becher|tassen)(?: of water| wasser| water)?",
+        # what somebody else said
+        r"\bcoach (?:said|says|wanted|wants|meinte|sagte|wollte|told me)(?: to drink)? \d(?:[.,]\d+)?(?: ?(?:l|litres?|liters?)(?![^\W_]))?(?![.,]?\d)",
         # which day
         r"\b(?:(?:period|cycle|periode|perioden|zyklus)[ -]?)?(?:day|tag) \d{1,2}(?=\s*(?:[,;:\n)]|$))",
         r"\b(?:day|tag) \d{1,2} (?:out|vor|before|of|vom|der|des|im)\b(?: (?:the|my|der|dem|meiner|des) )?(?: ?(?:show|wettkampf|load|loading|laden|period|cycle|prep|peak week|zyklus|periode|ladephase))?",
@@ -72,13 +74,17 @@ _WHOLE = Late(r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen)\b")
 #: Before an hour these say that it is none: "fullness up at 7", "water at half".
 _ANSWERS = Late(r"(?:full\w*|fülle|voll|water|wasser|weight|gewicht|look)(?: is| was| now)? $")
 
+_MAY_HOLD_SOME = Late(
+    rf"\d|\b(?:{_SMALL}|few|some|several|many|paar|einige|mehrere|viele|lots|loads)\b"
+)
+
 Span = tuple[int, int]
 
 
 def set_aside(line: str) -> tuple[str, list[Span]]:
     """The line, as long as before, without such figures; and where they stood."""
     spans: list[Span] = []
-    if not any(char.isdecimal() for char in line) and "half" not in line and "halb" not in line:
+    if not _MAY_HOLD_SOME.search(line):
         return line, spans
     for pattern in (*_ASIDE, *((_OF_PARTS,) if _WHOLE.search(line) else ())):
         for match in list(pattern.finditer(line)):

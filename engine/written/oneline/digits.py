@@ -121,7 +121,10 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
     if at_number.POINTLESS.match(line, end):
         return _run_on(line, at, end)
     told_of = at_number.TOLD_OF.search(line[:at])
-    if told_of and at_number.OF_FULLNESS.match(line, end):
+    if told_of and (
+        at_number.OF_FULLNESS.match(line, end)
+        or at_number.FULLNESS_BEFORE.search(line[: told_of.start()])
+    ):
         told_of = None  # "up at 7 full"
     taken = told_of and at_number.TAKEN_BEFORE.search(line[: told_of.start()])
     if told_of and not taken and not at_number.NEXT_FIGURE.match(line, end):

@@ -54,6 +54,7 @@ def name_figures(clause: Clause, known: Known) -> None:
     ways = [named for score, named in best if score == top]
     first = _as_dict(ways[0])
     others = [way for way in ways[1:] if _as_dict(way) != first]
+    others = [way for way in others if not _between_drinks(ways[0], way)]
     if not others:
         others = _by_the_label_before(
             clause, ways[0], [way for score, way in best if score[:2] == top[:2]]
@@ -63,6 +64,14 @@ def name_figures(clause: Clause, known: Known) -> None:
         _mark_robbed(clause, items, labels)
         return
     clause.torn = [ways[0], *others]
+
+
+def _between_drinks(one: Sequence[Named], other: Sequence[Named]) -> bool:
+    """Whether they differ only in which of two drinks the word for it names: both are drinks."""
+    first, second = _as_dict(one), _as_dict(other)
+    moved = {key for key in first.keys() | second.keys() if first.get(key) != second.get(key)}
+    drinks = [named.figure for named in (*one, *other) if named.key == "water_l"]
+    return moved == {"water_l"} and all(figure.unit is Unit.VOLUME for figure in drinks)
 
 
 def _by_the_label_before(

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from engine.written.oneline.digits import rough
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
-from engine.written.oneline.pieces import Figure, Unit
+from engine.written.oneline.pieces import Clause, Figure, Token, Unit
 from engine.written.oneline.plausible import (
     fits,
     is_plain,
@@ -138,7 +138,16 @@ class Leftover(Told):
         if figure.high:
             self._take_range(key, figure)
             return
-        by_vessel = any(figure.start in clause.vessels for clause in self._clauses)
-        values = [] if by_vessel else values_of(key, [figure], self._known)
+        vessel = next(
+            (self._vessel(c, figure) for c in self._clauses if figure.start in c.vessels), None
+        )
+        values = [] if vessel else values_of(key, [figure], self._known)
         options = [{key: v} for v in values if likely(key, v, self._known)]
-        self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
+        given = " ".join([figure.text.strip(), *([vessel.text] if vessel else [])])
+        self._doubt(DoubtCode.UNCLEAR, key, given, options)
+
+    def _vessel(self, clause: Clause, figure: Figure) -> Token:
+        """What the figure counts: "glasses", "flaschen"."""
+        vessel = clause.tokens[clause.tokens.index(figure) + 1]
+        self.labels.add(vessel.start)  # it is asked about with its figure
+        return vessel

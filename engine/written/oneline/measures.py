@@ -51,6 +51,7 @@ _SIZED = Late(
     rf"|{_VESSELS}(?: (?:of water|wasser|water))? ?\((?:à |of |je |mit )?(?P<size2>{NUMBER}) ?(?P<unit2>ml|{_LITRES})(?: each| je)?\))"
 )
 _MOST_L = 15.0
+_MOST_BESIDE_L = 4.0  # so far a day's drink may be from another's
 _TOTAL = Late(
     rf"(?<![\d.,])(?:[12]?\d(?:[.,]\d)?(?![.,]?\d)|\b(?:{_SMALL})\b)(?P<of>[^,;\n()|]{{1,45}}?)(?: -|,)? (?:so|also|makes|macht|ergibt|that's|thats|that is|=)(?: lets say| let's say| say| call it| like| about| roughly| etwa| circa| ca\.?| gut| total| in total| insgesamt)* (?=(?:\d|(?:{_SMALL}){_OVER}))"
 )
@@ -72,12 +73,17 @@ _YESTERDAYS = Late(
     rf"\b(?:yesterday|gestern)\b[^;\n]{{0,18}}?(?<![\d.,])(?:\d|{_SMALL}{_OVER})|(?<![\d.,])\d(?:[.,]\d+)?(?: ?{_LITRES})? (?:yesterday|gestern){_OVER}"
 )
 
+_PART_DRUNK = Late(
+    rf"(?<![\d.,])(?P<done>\d(?:[.,]\d+)?) ?{_LITRES}? ?(?:out of|of|von|aus)(?: my| the| meinen| den)? \d(?:[.,]\d+)? ?(?:{_LITRES}|litern)(?![^\W_])"
+    rf"|(?P<share>three quarters|half|dreiviertel|die hälfte|hälfte) (?:of|von)(?: my| the| meinen| den)? (?P<whole>\d(?:[.,]\d+)?) ?(?:{_LITRES}|litern)(?![^\W_])"
+)
 _HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
 _AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
+_DRANK = r"(?:(?:drank|drunk|water|wasser|getrunken|trank|hab)(?: was| war| only| nur)? )?"
 _RELATIVE = Late(
-    rf"{_ABOUT}{_AMOUNT}(?: of)?(?: water| wasser)? (?P<way>less|more|fewer|weniger|mehr)(?: water| wasser| getrunken)? (?:than|as|als|wie) (?P<base>yesterday|the day before|gestern|usual|normal|always|sonst|immer|üblich|planned|plan|target|the plan|geplant|der plan|im plan|vorgesehen|ziel|das ziel|the target)"
-    rf"|{_ABOUT}{_AMOUNT.replace('P<', 'P<b_')} (?P<b_way>short|shy|under|unter|over|über)(?: of)?(?: my| the| dem| meinem| of)? (?P<b_base>target|plan|goal|ziel|soll)"
+    rf"{_DRANK}{_ABOUT}{_AMOUNT}(?: of)?(?: water| wasser)? (?P<way>less|more|fewer|weniger|mehr)(?: water| wasser| getrunken)? (?:than|as|als|wie) (?P<base>yesterday|the day before|gestern|usual|normal|always|sonst|immer|üblich|planned|plan|target|the plan|geplant|der plan|im plan|vorgesehen|ziel|das ziel|the target)"
+    rf"|{_DRANK}{_ABOUT}{_AMOUNT.replace('P<', 'P<b_')} (?P<b_way>short|shy|under|unter|over|über)(?: of)?(?: my| the| dem| meinem| of)? (?P<b_base>target|plan|goal|ziel|soll)"
 )
 _LESS = frozenset({"less", "fewer", "weniger", "short", "shy", "under", "unter"})
 _OF_THE_DAY_BEFORE = frozenset({"yesterday", "the day before", "gestern"})
@@ -123,6 +129,7 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
         put(_HALVES, lambda match: f"{_many(match) / 2:g}l" if _many(match) > 1 else "")
     if known.volume_unit is VolumeUnit.L and "water" not in line and "drank" not in line:
         line = _HAD.sub(lambda match: f"{match['many']}l".ljust(len(match[0])), line)
+    put(_PART_DRUNK, _part_drunk)
     put(_LESS_A_GLASS, lambda _: _less_a_glass(known))
     line = _without_parts_of_total(line)
     put(_SIZED, _sized)
@@ -145,6 +152,14 @@ def _british(match: re.Match[str]) -> str:
     litres = _many(match) * _OUNCES[match["unit"][0]] * float(L_PER_IMPERIAL_FLUID_OUNCE)
     texts = (f"{litres:.{digits}f}l" for digits in (2, 1))
     return next((text for text in texts if len(text) <= len(match[0])), "")
+
+
+def _part_drunk(match: re.Match[str]) -> str:
+    """ "3 of 4 litres", "half of my 4 litres": what was drunk of them."""
+    if match["done"]:
+        return f"{match['done']}l"
+    share = 0.75 if match["share"] in ("three quarters", "dreiviertel") else 0.5
+    return f"{rough(match['whole']) * share:g}l"
 
 
 def _less_a_glass(known: Known) -> str:
@@ -186,6 +201,8 @@ def against_another(line: str, known: Known) -> tuple[str, Doubt | None, tuple[f
     if match is None or not known.water_l:
         return line, None, None
     prefix = "" if match["way"] else "b_"
+    if _litres_told(match, prefix) > _MOST_BESIDE_L:
+        return line, None, None
     of_plan = match[f"{prefix}base"] in _OF_THE_PLAN
     of_day_before = match[f"{prefix}base"] in _OF_THE_DAY_BEFORE and known.water_before_l
     base = known.water_before_l if of_day_before and known.water_before_l else known.water_l

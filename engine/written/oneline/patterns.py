@@ -49,6 +49,7 @@ TOLD_OF = Late(
 NEXT_FIGURE = Late(r" ?[.,]?\d")
 GOT_UP = Late(rf" (?:auf|wach|aufge\w+|raus){OVER}")
 OF_FULLNESS = Late(r" ?(?:full|fullness|voll|fülle)(?![^\W_])")
+FULLNESS_BEFORE = Late(r"(?:full|fullness|voll|fülle|look) $")
 THOUSANDS_OF_GRAMS = Late(r"(?:[3-9]\d|1\d\d)[.,]\d00")
 AT = Late(r"\b(?:um|gegen|seit) $")
 CHANGED = Late(

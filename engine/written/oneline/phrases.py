@@ -134,8 +134,16 @@ class Phrases:
             if same is None or clause.asks or self.before(same.about) is None:
                 continue
             key = same.about.replace("_before", "")
+            elsewhere = {
+                other.figure.start
+                for one in self.clauses
+                for other in one.named
+                if other.key != key
+            }
             told = any(
-                is_plain(key, figure, self.known) for one in self.clauses for figure in one.figures
+                figure.start not in elsewhere and is_plain(key, figure, self.known)
+                for one in self.clauses
+                for figure in one.figures
             )
             self._read.add(word.start)
             if not told:

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import permutations
 
+from engine.written.late import Late
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.leftover import Leftover
-from engine.written.oneline.pieces import Figure, Unit
+from engine.written.oneline.pieces import Figure, Unit, is_unknown
 from engine.written.oneline.plausible import (
     KEY_OF_UNIT,
     at_last_weight,
@@ -22,6 +23,7 @@ from engine.written.oneline.plausible import (
 from engine.written.oneline.report import CORE, DoubtCode
 from engine.written.oneline.told import all_same
 
+_SLIPPED = Late(r"\d{2,3}[.,][a-z]{1,2}")
 _CLOSE = 2  # characters: "60 2", "60. 2"
 
 
@@ -53,10 +55,17 @@ class Placed(Leftover):
         if not any(is_plain("weight_kg", figure, self._known) for figure in bare):
             shut |= held & {"weight_kg"}
         keys = [key for key in self._known.order if key not in shut]
+        if self._begins_unreadable():
+            keys = [key for key in keys if key != "weight_kg"]
         core = [key for key in keys if key in CORE]
         if len(bare) < len(core):
             keys = [key for key in keys if key not in self._phrases.reserved and key not in held]
         self._place(bare, keys)
+
+    def _begins_unreadable(self) -> bool:
+        """Whether what can't be read stands in the place of the weight: "57.s, 6, 4"."""
+        first = next((token for clause in self._clauses for token in clause.tokens), None)
+        return is_unknown(first) and bool(_SLIPPED.fullmatch(first.text)) if first else False
 
     def _is_chatter(self, bare: Sequence[Figure]) -> bool:
         """A lone number that nobody asked for is a weight, or nothing of a check-in."""

@@ -40,7 +40,7 @@ _MEAL = Late(
     r"\b(?:breakfast|food|eating|coffee|drinking|training|workout|gym|frühstück|essen|kaffee|trinken|sport)"
 )
 _BAD = Late(
-    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder"
+    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
     r"|mit (?:klamotten|kleidung|bademantel|schuhen|hose|kleidern|gwand)|angezogen|bekleidet|in klamotten|in kleidung|vor|vorm|davor|vorher|zuerst|erst|zunächst|gestern|vorgestern|abends?|evening|at night|nachts|letzte woche|ziel|soll|nicht|statt|anstatt|volle[rn]? blase"
     rf"){_OVER}"
 )
@@ -57,10 +57,11 @@ _OF_ANOTHER_DAY = Late(
     r"\b(?:yesterday|last night|last week|tomorrow|aiming|aim|goal|gestern|vorgestern|letzte woche|ziel|soll)"
 )
 _ONE_AND_THE_OTHER = Late(
-    r"\b(?:one|eine|first|erste)\b[^;\n]*\d[^;\n]*\b(?:other|andere|second|zweite)\b"
+    r"\b(?:one|eine|first|erste)\b[^;\n]*\d[^;\n]*\b(?:other|andere|second|zweite)\b|\b(?:scale|waage) 1\b[^;\n]*\b(?:scale|waage) 2\b"
 )
 _RANGE_BETWEEN = Late(r"\s*(?:-|–|to|bis|or|oder|/|=)\s*")
 _HOUR = Late(r"\b(?:um|at|gegen|around) \d{1,2}(?![.,:\d])(?: ?uhr| ?[ap]m)?")
+_NUMBERED = Late(r"\b(?:scale|waage) [12]\b")
 _FIRST = Late(r"\b(?:first|1st|erste[nrs]?)\b")
 _SECOND = Late(r"\b(?:second|2nd|zweite[nrs]?)\b")
 _LAST = Late(r"\b(?:last|latter|later|latest|letzte[nrs]?|spätere[nrs]?)\b")
@@ -237,7 +238,7 @@ def _asked(line: str, rivals: Sequence[_Weighing]) -> Settled:
     out = line
     for one in rivals:
         for start, end in (one.before, (one.start, one.end), one.after):
-            if start == one.start or not re.search(r"\d", line[start:end]):
+            if start == one.start or not re.search(r"\d", _NUMBERED.sub("", line[start:end])):
                 out = _blank(out, start, end)
     out = f"{out[: rivals[0].start]}|{out[rivals[0].start + 1 :]}"
     given = " / ".join(line[one.start : one.end].strip() for one in rivals)

@@ -13,6 +13,7 @@ from engine.written.units.volume import VOLUME_WORDS
 
 #: In the place of an answer that was left out.
 LEFT_OUT = "∅"
+LEFT_OUT_OF_LABEL = "⊘"  # right behind the word for the answer
 _DOUBLED = Late(r"(?<![\d.,])\d{1,3}(?P<mark>[.,])[.,](?=\d{1,2}(?!\d|[.,]{2}|[.,]\d))")
 _DOTS = Late(r"\.{2,}")
 _NOUGHT = Late(
@@ -24,6 +25,14 @@ _H_OF_WATER = Late(
     r"(?<![^\W_])h(?!20)(?=\d{1,2}(?:[.,]\d{1,2})?l?(?![^\W_]|[.,]?\d))"
 )  # "F8 W77.5 H6"
 _LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
+_ARROW = r"(?:-+>|=>|→|➡|>)"
+_FROM_TO = Late(rf"(?<![\d.,])(?P<old>{NUMBER}) ?{_ARROW} ?(?=(?P<new>{NUMBER})(?! ?{_ARROW}))")
+_MOST_MOVED = 0.35  # of the larger: what is farther apart are two answers
+_BEHIND_LABEL = Late(
+    r"(?:^|(?<=[,;|/\n])) *(?:full\w*|fülle|voll|water|wasser|weight|gewicht|f|w|h2o|look|"
+    r"sharp\w*|schärfe|drank|getrunken|trinken)(?: *[:=] *| +)(?P<sign>-{1,2}|\?{1,2}|x|_+)"
+    r"(?= *(?:[,;|/\n]|$))"
+)
 _STANDS_IN = r"(?:-{1,3}|x{1,2}|\?{1,3}|_+|\*|k\.? ?a\.?|n\.?/?a\.?|k/a)"
 _IN_SLOT = Late(rf"(?:^|(?<=[/,;|\n])) *(?P<sign>{_STANDS_IN}) *(?=[/,;|\n]|$)")
 _PLAIN_FIGURE = rf"{NUMBER} ?(?:kgs?|lbs?|{VOLUME_WORDS}|/10)?(?![^\s])"
@@ -51,6 +60,7 @@ def without_doubled(line: str, places: list[int]) -> str:
 def mended(line: str, language: str, most: int) -> str:
     """The line with such slips set right, each in its place; `most` answers may be told."""
     line = _H_OF_WATER.sub("💧", _ONE.sub("1", _NOUGHT.sub("0", line)))
+    line = _FROM_TO.sub(_moved, line)
     if len(_LABELLED.compiled.findall(line)) > 1:
         line = _LABELLED.sub(" : ", line)
     if language != "de":
@@ -58,8 +68,22 @@ def mended(line: str, language: str, most: int) -> str:
     return _with_crosses_read(_with_places_held(line, most))
 
 
+def _moved(arrow: re.Match[str]) -> str:
+    """ "60.4 -> 60.1" is 60.1; of "60.2 → 5 → 3.5" each is an answer."""
+    try:
+        old, new = (float(arrow[end].replace(",", ".")) for end in ("old", "new"))
+    except ValueError:
+        return arrow[0]
+    chained = re.search(r"[>→➡]\s*$", arrow.string[: arrow.start()])
+    near = abs(new - old) <= _MOST_MOVED * max(old, new)
+    return " " * len(arrow[0]) if near and not chained else arrow[0]
+
+
 def _with_places_held(line: str, most: int) -> str:
     figures = len(_FIGURE.compiled.findall(line))
+    for slot in list(_BEHIND_LABEL.finditer(line)) if figures else ():
+        start, end = slot.span("sign")
+        line = line[:start] + LEFT_OUT_OF_LABEL + " " * (end - start - 1) + line[end:]
     signs = [slot.span("sign") for slot in _IN_SLOT.finditer(line)]
     if not signs and _BARE_ROW.fullmatch(line):
         signs = [sign.span() for sign in _SIGN_IN_ROW.finditer(line)]

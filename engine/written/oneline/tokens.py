@@ -33,7 +33,7 @@ from engine.written.oneline.numbers import (
     without_its_point,
 )
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.slips import LEFT_OUT
+from engine.written.oneline.slips import LEFT_OUT, LEFT_OUT_OF_LABEL
 from engine.written.oneline.words import label_meant, longest_phrase, phrases
 
 #: Pictures that label a drink.
@@ -143,6 +143,8 @@ def _mark(line: str, at: int) -> Choice:
     if char == LEFT_OUT:  # a clause of its own
         held = Word(start=at, end=at + 1, text=char, meanings=(_SKIPPED,))
         return ((Mark(start=at, end=at, text="|"), held, Mark(start=at + 1, end=at + 1, text="|")),)
+    if char == LEFT_OUT_OF_LABEL:
+        return only(Word(start=at, end=at + 1, text=char, meanings=(_SKIPPED,)))
     if char in _DRINKS:
         return only(Word(start=at, end=at + 1, text=char, meanings=(_OF_DRINK,)))
     if char.isalnum() or not char.isascii():

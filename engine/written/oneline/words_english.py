@@ -14,7 +14,7 @@ ENGLISH: Table = {
     (Means.LABEL, "fullness", None): (
         "fullness, full, ful, fll, look wise, look-wise, lookwise, visually, muscle fullness, "
         "muscle full, fullness feeling, fullness rating, fullness score, how full, mirror says, "
-        "mirror, in the mirror, fulness, fullnes, fullness level, look, f, felt, filling, fulnes"
+        "mirror, in the mirror, fulness, fullnes, fullness level, look, f, felt, fulnes"
     ),
     (Means.LABEL, "water_l", None): (
         "water, w, drank, drunk, drink, drinks, drinking, fluid, fluids, liquids, hydration, h2o, "
