@@ -91,8 +91,11 @@ _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|
 _BY_ANOTHER = Late(
     rf"\b(?:{_PARTNER} here|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
-    rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b",
-    re.IGNORECASE,
+    rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b"
+    # or somebody asks what to do with "him" or "her"
+    r"|\b(?:he|she)\b.*\b(?:what (?:do|should|can) (?:i|we) do|help (?:him|her)|who do i call)\b"
+    r"|\b(?:er|sie)\b.*\bwas soll(?:en)? (?:ich|wir) (?:machen|tun|nur)\b",
+    re.IGNORECASE | re.DOTALL,
 )
 
 

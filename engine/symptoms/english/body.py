@@ -36,7 +36,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         \w*bleed\w*<6>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|end\w*|clot\w*|slow\w*)|\w*bleed\w*<3>(?:for|since|over)<2>(?:hours?|an hour|\d+ (?:min\w*|hours?)|half an hour|this morning|last night)
         (?:full|bowl|loads|lots|much|cups?|handful|sink|puddle)<2>of<1>(?:bright |red |fresh |dark )*blood|blood<3>(?:in the bowl|filled|all over|everywhere|down my (?:leg|legs|face|throat))|blood ?clots?|(?:are|were|big|large|with|pass\w*)<1>clots
         (?:pads?|tampons?)<4>(?:hour|hours|half|minutes|an hour)|(?:through|soaked|soaking)<3>(?:pads?|tampons?|towels?|bandages?)
-        <vomit><3>(?:blood|coffee grounds)|blood<3><vomit>|(?:cough\w*|spit\w*|spat|threw|throwing|puk\w*|chuck\w*)<2>(?:up )?blood
+        <vomit><3>(?:blood|coffee grounds)|(?:came|come|coming|brought|bring)<1>up<5>coffee grounds|coffee grounds<4>(?:came|come|coming|brought)<1>up|blood<3><vomit>|(?:cough\w*|spit\w*|spat|threw|throwing|puk\w*|chuck\w*)<2>(?:up )?blood
         blood(?:y)?<4>(?:stools?|poo|poop|diarrhoea|toilet bowl|toilet|loo|bowel|when i (?:poo|poop|go))(?! (?:seat|paper))|bloody (?:stools?|poo|poop|diarrhoea)
         (?:stools?|poo|poop)<3>(?:tar|tarry|black as|like tar|pitch black|blood\w*)|(?:black|tarry)<1>(?:stools?|poo|poop)
         (?:bleed\w*|blood)<4>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|clot\w*|slow\w*)|<can't><1>(?:stop|control)<3>(?:bleed\w*|blood)

@@ -64,7 +64,7 @@ _BETWEEN = word_set(
     am is was were noticed notice noticing suffer suffered suffering from with kind sort issue
     issues problem problems there there's it's i've i'm far today yesterday this morning last night
     lately overnight episode episodes attack attacks bout bouts become became go going
-    report reported to or nor nothing hint trace me life entire whole in before
+    report reported to or nor nothing hint did once trace me life entire whole in before
     """
 )
 _LESSENED = word_set(

@@ -138,10 +138,10 @@ _BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees
 
 ENGLISH_SETTINGS = Settings(
     others=Late(
-        rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
+        rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my {_BODY}|me)\b)"
         rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?:'s)?(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<!hi )(?<!hey )(?<!hello )(?<!coach )\b(?:dave|mike|jake|tom|ben|sam|dan|josh|luke|ryan|kyle|chad|sarah|emma|kate|katie|jess|chloe|lucy|beth|amy|megan|holly|steve|gary|kev|phil|greg|carl|tyler|brad|connor)(?:'s)?(?= )"
-        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|anyone who|everyone who))\b"
+        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|(?:whole|entire) (?:building|house|street|village|town|hotel)|anyone who|everyone who))\b"
     ),
     things=Late(rf"\b{_THING}$"),
     acting=Late(
@@ -152,14 +152,14 @@ ENGLISH_SETTINGS = Settings(
     ),
     to_oneself=Late(rf"\b(?:me|myself|my {_BODY})\b"),
     of_late=Late(
-        r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
+        r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week|(?:was|were|had|felt|got)(?: [\w']+){1,5} (?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
     ),
     gone=Late(
-        r"\b(?:(?:long )?gone(?: now| since| again| away)?|(?:never|didn't|hasn't|not) (?:came?|come) back|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
+        r"\b(?:(?:long )?gone(?: now| since| again| away)?|(?:never|didn't|hasn't|not) (?:came?|come) back|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay|sorted) (?:now|again|since)|all sorted|back to normal|nothing since|not since)\b"
     ),
     gone_by=Late(
         r"(?: (?:in|of) (?:the|my) \w+| from (?:yesterday|last night|\w+day))?(?: (?:is|are|has|have|is now|are now|is finally|are finally|has finally|'s))?(?: (?:completely|all|totally|fully|finally|now|been|pretty much))*"
-        r" (?:gone|vanished|disappeared|cleared up|over|passed|went away|gone away|gone down|went down|healed(?: up)?|sorted|settled|subsided|stopped|died down|eased off)(?: (?:as soon as|once|after|with|thanks to) (?:[\w']+ ?){1,5}$)?(?: (?:today|now|completely|again|totally|fully|this morning|since|away|by now|for good|altogether|thankfully|luckily|since \w+|thanks?|too|already))*(?= ?,| ?$)"
+        r" (?:gone|vanished|disappeared|cleared up|over|passed|went away|gone away|gone down|went down|healed(?: up)?|sorted|settled|subsided|stopped|died down|eased off)(?: (?:as soon as|once|since|when|after|with|thanks to) (?:[\w']+ ?){1,5}$)?(?: (?:today|now|completely|again|totally|fully|this morning|since|away|by now|for good|altogether|thankfully|luckily|since \w+|thanks?|too|already))*(?= ?,| ?$)"
     ),
     back=Late(r"\b(?:back|return\w*|again|worse|came|comes|until|still|then)\b"),
     reports=Late(

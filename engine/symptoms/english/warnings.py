@@ -184,6 +184,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:didn't|don't|doesn't|couldn't|can't)<1>recogni[sz]\w+<2>(?:people|anyone|face|faces|family|him|her|them|where)
         (?:couldn't|can't|didn't|not|without)<3>(?:where i (?:was|am)|who i (?:was|am))
         slurr\w+|hallucinat\w*
+        (?:he|she|keeps?|kept) ?ask(?:s|ing|ed)?<1>(?:the )?same (?:question|thing)(?: again| over|$)
         (?:not|wasn't|isn't|didn't|weren't|stopped)<1>mak(?:e|ing)<2>sense
         <can't><1>(?:speak|talk|get (?:my )?words)(?: out)?(?: properly| straight)?
         """,

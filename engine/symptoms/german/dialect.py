@@ -19,9 +19,9 @@ _PILLS = r"(?:schlaf|schmerz|beruhigungs|herz|kopfschmerz|entwässerungs|blutdru
 GERMAN_DIALECT: tuple[Phrase, ...] = (
     *_table(
         Symptom.FAINTING,
-        "zsamm zusamm zam kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
+        "zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
         sure=rf"""
-        (?:zsamm|zsam|zusamma|zam|zamm) ?{_FELL}
+        (?:zsamm|zsam|zusamma|zam|zamm|zäme|zäma|zämä) ?{_FELL}
         kol+[ab]+iert<2>(?:beim|auf|im|nach|am|in|vorhin|heute|gestern)
         (?:mir|mia|mer) (?:sin|sind|san|sen|ham|haben)?<2>(?:die )?lichter (?:aus|ausgegangen|ausganga|ausgangen|weg)|lichter<2>(?:ausgegangen|ausganga|ausgangen)
         (?:auf|uff|of) (?:einmal|amal|eemal|oimol) (?:lag|log|bin|bi|lieg|lieg)<1>(?:ich|ick|i)<3>{_FLOOR}?
@@ -53,9 +53,10 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.HEAVY_BLEEDING,
-        "blut rot",
+        "blut rot hochkam hochgekomm erbroch rauskam raufkam schwarz kaffeesatz krümel",
         sure=r"""
         (?:kotz\w*|gekotzt|erbroch\w*|erbrech\w*|übergeb\w*|spuck\w*|brechen)<5>(?:was rotes|rotes|blutig\w*|blut)(?! (?:wurst|orange))
+        (?:hochkam|hochgekommen|hoch kam|erbrochene|rauskam|raufkam)<4>(?:braunschwarz|schwarz|kaffeesatz|krümelig|blutig)\w*<1>(?:krümelig|braun)?
         blut\w*<2>(?:beim|im) (?:kotz\w*|erbroch\w*|übergeben|brechen)
         (?:schüssel|kloschüssel|klo|toilette)<2>(?:voller|voll mit|alles|ganz)<1>(?:blut|rot|blutig)
         """,

@@ -16,6 +16,7 @@ from engine.written.late import Late
 _NOT = word_set(
     """
     kein keine keinen keinem keiner keines keins keinerlei nicht nie niemals ohne weder null nichts
+    koa koane koan kei keen keene nod nid net ned nix
     """
 )
 # Words that may stand between the "kein" and what it denies.
@@ -25,7 +26,7 @@ _BETWEEN = word_set(
     es habe hatte hat gehabt haben bin war ist sind waren wurde werde geworden gespürt spüre
     bemerkt anzeichen zeichen symptom symptome symptomen von für irgendwelche irgendeine irgendwie
     akute akuten heute gestern morgen früh nacht letzte diese dieser bisher bis oder noch und
-    leben im am in an bei mit zu problem probleme beschwerden gefühl spur einzige einzigen einziges
+    leben im am in an bei mit zu i mi mir ma mer mia bi hob hab han gar überhaupt problem probleme beschwerden gefühl spur einzige einzigen einziges
     mal einmal aktuell gerade zurzeit da dabei aufgetreten wegen mehr
     """)
 )
@@ -50,7 +51,7 @@ _LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch 
 _AFTER_DENIED = Late(
     r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
     r"(?: (?:ich|es|sie|da|heute?|gestern|bisher|mir|ma|mer|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|in (?:der|dieser|meiner) (?:ganzen |gesamten )?\w+|die ganze \w+|den ganzen \w+|diese woche|diesmal|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
-    r" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|nicht|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
+    r" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|nicht|nod|nid|net|ned|koa|koane|koan|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
     r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
 )
 _AFTER_IN_DOUBT = Late(
