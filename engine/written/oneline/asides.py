@@ -39,7 +39,7 @@ _ASIDE = tuple(
         rf"(?<![\d.,])\d{{2,3}}(?:[.,]\d{{1,2}})? ?(?:cm|in|inch(?:es)?|zoll|\") ?{_OF_BODY}{_OVER}",
         r"\b(?:bp|blood pressure|rr|blutdruck)(?: is| was|:|=)? ?\d{2,3} ?(?:/|over|zu|auf) ?\d{2,3}(?!\d)",
         r"(?<!\d)\d{3} ?/ ?\d{2,3} ?(?:bp|blutdruck|mmhg|blood pressure)",
-        rf"\b(?:resting hr|resting heart rate|heart rate|resting pulse|ruhepuls|rhr|hrv|hr|pulse|puls|herzfrequenz){_IS}\d{{2,3}}(?: ?bpm{_OVER})?(?![.,]?\d)",
+        rf"\b(?:resting hr|resting heart rate|heart rate|resting pulse|ruhepuls|rhr|hrv|hr|pulse|puls|herzfrequenz)[^.,;\n\d]{{0,25}}?[:=]? ?\d{{2,3}}(?: ?bpm{_OVER})?(?![.,]?\d)",
         rf"(?<![\d.,])\d{{2}}(?:[.,]\d)? ?(?:°(?: ?c{_OVER})?|grad|degrees?|celsius){_OVER}(?: (?:celsius|fieber|temperatur))?",
         # of ten, and no fullness
         rf"\b(?:{_HOW_ONE_IS}){_IS}\d{{1,2}}(?: ?(?:/|of|out of|von) ?(?:10|5))?{_NO_ANSWER}",

@@ -152,7 +152,8 @@ class Phrases:
     def _take_ditto(self, clause: Clause) -> None:
         """ "Same, same, 5l": each in the place of its answer."""
         (word,) = clause.words if len(clause.tokens) == len(clause.words) == 1 else (None,)
-        if word is None or word.text not in _DITTO or not self.known.asked:
+        figures = any(one.figures for one in self.clauses)
+        if word is None or word.text not in _DITTO or not self.known.asked or not figures:
             return
         place = self._place_of(word)
         key = self.known.order[place] if place < len(self.known.order) else ""
@@ -346,7 +347,8 @@ _OF_ANYTHING = frozenset(
 
 
 def _beside_fullness(clause: Clause, index: int) -> bool:
-    beside = [t for t in clause.tokens[max(0, index - 2) : index + 2] if isinstance(t, Word)]
+    near = clause.tokens[max(0, index - 2) : index + 2]
+    beside = [t for t in near if isinstance(t, Word) and not t.text.startswith("look")]
     labels = (token.says(Means.LABEL) for token in beside)
     return any(label is not None and label.about == "fullness" for label in labels)
 

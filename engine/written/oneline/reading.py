@@ -58,8 +58,7 @@ def read_report(text: str, known: Known) -> Report:
     report = _with_drink(report, drink_asked, drunk)
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
-    if report.told or span is None:
-        span = _reaching(span, (*weighed.apart, *apart))
+    span = _reaching(span, (*weighed.apart, *apart))
     if span is None:
         return report
     first, last = span
