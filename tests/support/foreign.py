@@ -14,7 +14,9 @@ from typing import Any
 
 import pytest
 from babel.messages import Catalog
-from sqlalchemy import Connection, event
+from sqlalchemy import event
+from sqlalchemy.orm import Session
+from sqlalchemy.orm.attributes import instance_state
 
 from bot.store.tables.traffic import OutboxRow
 from bot.words import languages
@@ -92,20 +94,30 @@ def write_plain_catalogue(folder: Path) -> None:
 #: As the driver takes it, since every message of every test asks it.
 _READER = "SELECT chosen_language, language FROM person WHERE chat_id = "
 _VALUE = {"sqlite": "?", "postgresql": "%s"}
+_MADE_IN = "made in the language"
 
 
-def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
+def note_the_language(row: OutboxRow, _given: Any, _more: Any) -> None:
+    """In which language a message is made; it may be written later."""
+    instance_state(row).info[_MADE_IN] = languages.language()
+
+
+def written_for_its_reader(session: Session, row: object) -> None:
     """Raises AssertionError for a message in another language than its reader's."""
+    if not isinstance(row, OutboxRow) or row.payload.get("commands") == []:
+        return
+    if row.payload.keys() == {"callback_query_id"}:
+        return  # a spinner stops in any language
+    connection = Session.connection(session)  # not as a use case's own, which writes first
     query = _READER + _VALUE[connection.dialect.name]
     found = connection.exec_driver_sql(query, (row.chat_id,)).first()
-    if found is None or row.payload.get("commands") == []:
+    if found is None:
         return
-    wanted = languages.nearest(found[0] or found[1])
-    assert languages.language() == wanted, (
-        f"said in {languages.language()} to somebody who reads {wanted}: {row.payload}"
-    )
+    wanted, made_in = languages.nearest(found[0] or found[1]), instance_state(row).info[_MADE_IN]
+    assert made_in == wanted, f"said in {made_in} to somebody who reads {wanted}: {row.payload}"
 
 
 def heed_readers() -> None:
     """From now on no message may be written in another language than its reader's."""
-    event.listen(OutboxRow, "before_insert", written_for_its_reader)
+    event.listen(OutboxRow, "init", note_the_language)
+    event.listen(Session, "pending_to_persistent", written_for_its_reader)
