@@ -39,7 +39,9 @@ class Phrase:
         return _compiled(self.written)
 
 
-_DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b|\bkoan?\b|\bkei\b")
+_DENIAL = re.compile(
+    r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b|\bkoan?\b|\bkei\b"
+)
 _W = r"[\w']+"
 _GAP = re.compile(r"<(,?)([1-9])>")
 
