@@ -12,6 +12,11 @@ from bot.words.languages import mark
 SENTENCES = (
     mark("This project's own, cautious choice"),
     mark("Common practice among physique coaches; no study of it was found"),
+    mark(
+        "common practice that a load is begun from the usual one and moved by what is seen; on this "
+        "project's virtual athletes, never on people, a first load's distance from the usual one says"
+        " more of what is needed than a morning's answers; figures set there"
+    ),
     mark("An answer in the health questions needs a doctor's clearance before any peak week"),
     mark("an injury needs a doctor first"),
     mark(

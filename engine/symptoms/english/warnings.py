@@ -175,7 +175,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CONFUSION,
-        "clearly concent acting focus thinkin fuzzy cloudy saying unsure idea "
+        "clearly concent acting focus thinkin fuzzy cloudy saying unsure idea question asking "
         "confus brain lost recogni words find mix forgot speak talk word disorient deliri slurr hallucinat foggy fog straight where what who sense nonsense gibberish "
         "incoheren drunk agitated spaced out blank strange weird remember muddled",
         sure=r"""
