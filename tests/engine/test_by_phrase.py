@@ -20,7 +20,6 @@ English self-harm (in doubt): wish i (?:was|were) dead
 English self-harm (in doubt): end it all
 English unwell: i think i'm dying
 English starving (in doubt): (?:should|going to|gonna|want to|wanna|might|will|i'll|need to)(?: [\w']+){0,1} (?:just )?(?:stop|quit) eating(?! (?:at|by|after) \w+ ?(?:pm|am|o'clock)?)
-English confusion: (?:he|she|keeps?|kept) ?ask(?:s|ing|ed)?(?: [\w']+){0,1} (?:the )?same (?:question|thing)(?: again| over|$)
 English low-mood: suicidally
 English low-mood (in doubt): sick of (?:it all|everything|life)
 English shaky: (?:low|dropped) blood sugar
