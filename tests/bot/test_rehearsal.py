@@ -74,12 +74,18 @@ def played(tmp_path_factory: pytest.TempPathFactory) -> Played:
     return cast(Played, pickle.loads((folder / "played").read_bytes()))
 
 
+#: What plays or reads the whole week, a command of its own that takes as long as fifty tests.
+WHOLE = pytest.mark.soak
+
+
+@WHOLE
 def test_a_whole_week_plays_in_time_and_without_a_complaint(played: Played) -> None:
     assert (played.code, played.problems) == (0, "")
     # Of the processor, since other tests may run beside this one; and by what a start costs here.
     assert played.whole_s < STARTS_AT_MOST * played.start_s
 
 
+@WHOLE
 def test_the_transcript_has_both_sides_with_their_own_local_times(played: Played) -> None:
     lines = [line.strip() for line in played.text.splitlines()]
     assert "07:00  Brimline > Orla" in lines
@@ -88,6 +94,7 @@ def test_the_transcript_has_both_sides_with_their_own_local_times(played: Played
     assert "09:00  Brimline > Aino (coach)" in lines
 
 
+@WHOLE
 def test_the_prompt_comes_at_seven_on_both_sides_of_the_change_of_clocks(played: Played) -> None:
     # Ireland leaves summer time on 25 October 2026, 6 days out.
     for days_out in (7, 6, 5):
@@ -95,6 +102,7 @@ def test_the_prompt_comes_at_seven_on_both_sides_of_the_change_of_clocks(played:
         assert played.text[:at].rstrip().splitlines()[-1] == "07:00  Brimline > Orla"
 
 
+@WHOLE
 @pytest.mark.parametrize(
     ("days_out", "held"),
     [
@@ -114,7 +122,7 @@ def test_the_table_at_the_end_says_what_happened_each_day(
     assert any(line.startswith(f"{days_out}    ") and held in line for line in table)
 
 
-@pytest.mark.soak
+@WHOLE
 def test_it_plays_the_same_each_time_and_shows_no_one_time_code(
     played: Played, tmp_path: Path
 ) -> None:
@@ -141,7 +149,7 @@ def test_what_goes_otherwise_than_scripted_fails_at_once_and_says_where() -> Non
     assert "as scripted." not in done.stdout
 
 
-@pytest.mark.soak
+@WHOLE
 def test_a_week_that_ends_otherwise_than_scripted_fails_and_says_where() -> None:
     other_script = (
         "import sys\n"

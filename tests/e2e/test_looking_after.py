@@ -18,7 +18,7 @@ from bot.store.db import make_engine
 from bot.store.tables.people import Invite
 from tests.support.chats import TOKEN, BotProcess, Telegram
 
-pytestmark = pytest.mark.loopback
+pytestmark = [pytest.mark.loopback, pytest.mark.soak]
 
 
 @dataclass(frozen=True)

@@ -21,7 +21,7 @@ from tests.support.logged import logging_all
 from tests.support.shifted_bot import ShiftedBot
 from tests.support.talk import Talk
 
-pytestmark = [pytest.mark.loopback, pytest.mark.timeout(240)]
+pytestmark = [pytest.mark.loopback, pytest.mark.soak, pytest.mark.timeout(240)]
 
 COACH, ATHLETE, CONTACT, STRANGER = 501, 502, 503, 599
 STAGE_DAY = date(2027, 5, 9)

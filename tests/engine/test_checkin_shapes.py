@@ -146,7 +146,7 @@ def three_figures(draw: st.DrawFn) -> tuple[str, Known, dict[str, float]]:
     return line, known, truth
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(three_figures())
 def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
     written: tuple[str, Known, dict[str, float]],

@@ -294,7 +294,7 @@ def drafts(draw: st.DrawFn) -> tuple[Athlete, Baseline, PeakPlan]:
     return athlete, habit, draft_plan(athlete, habit, shape, load, depletion)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(drafts())
 def test_a_draft_for_whomever_passes_its_own_review(
     drafted: tuple[Athlete, Baseline, PeakPlan],

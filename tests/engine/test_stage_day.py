@@ -228,7 +228,7 @@ WHATEVER_HAPPENS = given(
 )
 
 
-@settings(max_examples=250, deadline=None)
+@settings(max_examples=120, deadline=None)
 @WHATEVER_HAPPENS
 def test_whatever_happens_no_two_meals_at_once_nothing_in_the_past_and_each_thing_once(
     **day: Any,

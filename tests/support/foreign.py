@@ -109,7 +109,9 @@ def written_for_its_reader(session: Session, row: object) -> None:
     if row.payload.keys() == {"callback_query_id"}:
         return  # a spinner stops in any language
     connection = Session.connection(session)  # not as a use case's own, which writes first
-    cursor = connection.connection.cursor()  # what tests ask is not counted among the bot's statements
+    cursor = (
+        connection.connection.cursor()
+    )  # what tests ask is not counted among the bot's statements
     cursor.execute(_READER + _VALUE[connection.dialect.name], (row.chat_id,))
     found = cursor.fetchone()
     cursor.close()
