@@ -18,6 +18,8 @@ from tests.support import started
 from tests.support.once import once_a_run
 from tests.support.started import Started
 
+pytestmark = pytest.mark.soak
+
 COMMAND = ("-m", "bot.cli", "rehearse")
 PATIENCE_S = 60
 

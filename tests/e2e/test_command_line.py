@@ -14,7 +14,7 @@ import pytest
 from tests.support import started
 from tests.support.chats import ROOT, SECRET, TOKEN, BotProcess, Telegram
 
-pytestmark = pytest.mark.loopback
+pytestmark = [pytest.mark.loopback, pytest.mark.soak]
 
 
 def environment(settings: dict[str, str]) -> dict[str, str]:
