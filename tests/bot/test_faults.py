@@ -96,6 +96,7 @@ def week(peak_week_file: tuple[Path, Team], tmp_path: Path) -> Path:
     return Path(shutil.copy(peak_week_file[0], tmp_path / "week.sqlite3"))
 
 
+@pytest.mark.soak
 async def test_after_fifty_faults_every_answer_is_there_decided_once_and_every_alert_told(
     week: Path,
 ) -> None:
