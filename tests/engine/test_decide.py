@@ -537,7 +537,8 @@ def test_no_input_makes_decide_raise_or_pass_the_guard_rail_and_each_replays_to_
 
 
 @pytest.mark.soak
-@settings(MANY, max_examples=2000)
+@pytest.mark.timeout(900)
+@settings(MANY, max_examples=1000)
 @given(any_case(sane=False))
 def test_none_of_many_inputs_makes_decide_raise_or_pass_the_guard_rail(given_case: Case) -> None:
     keeps_to_the_guard_rail_and_replays(given_case)
