@@ -25,7 +25,6 @@ from engine.decision.beliefs import (
 )
 from engine.evidence import deciding as e
 from engine.model.forecast import (
-    LEARNT,
     REHEARSED,
     UNTRIED,
     DayAhead,
@@ -49,8 +48,6 @@ from engine.values.plan import PLAN_DAYS, Phase
 
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
 STEPS = (-7, -5, -3, -2, -1, 0, 1, 2, 3, 5, 7)
-#: Weeks behind, looked at, after which the plan made from them is moved least.
-WEEKS_LEARNT = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -228,10 +225,8 @@ def _outlooks(
 
 
 def stakes_of(case: Case) -> Stakes:
-    """What a change is held to: the more weeks of an athlete were looked at, the less is dared."""
-    looked_at = sum(week.look is not None for week in case.trials)
-    if looked_at >= WEEKS_LEARNT:
-        return LEARNT
+    """What a change is held to: with a week behind that was looked at, less is dared."""
+    looked_at = any(week.look is not None for week in case.trials)
     return REHEARSED if looked_at or case.event.kind is EventKind.TRIAL else UNTRIED
 
 

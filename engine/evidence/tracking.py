@@ -146,11 +146,6 @@ LOSS_AVERSION_REHEARSED = _number(
     note="a trial is to show what its plan does; and what is planned from one has more behind it than "
     "a morning's word: moved lightly, each week takes a load that was right a little further off",
 )  # fmt: skip
-LOSS_AVERSION_LEARNT = _number(
-    "the same once two weeks behind have been looked at", 12.0, "1", FITTED,
-    note="a plan made from two looks is as good as one that mornings move on, and harms fewer; only "
-    "what next to nobody loses by still moves it",
-)  # fmt: skip
 LOSS_AVERSION_NEXT_LOAD = _number(
     "the same for the next load",
     2.0,

@@ -89,8 +89,6 @@ UNTRIED = Stakes(
 )
 #: A trial, and whatever has one behind it.
 REHEARSED = Stakes(loss=float(known.LOSS_AVERSION_REHEARSED))
-#: What has two or more weeks behind it that were looked at.
-LEARNT = Stakes(loss=float(known.LOSS_AVERSION_LEARNT))
 
 
 def forecast(
