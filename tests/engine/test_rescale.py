@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.model.forecast import LEARNT, REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
+from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
@@ -90,12 +90,6 @@ def test_a_trial_and_a_load_planned_from_one_are_moved_less_lightly_than_a_first
     """Common practice: a trial is there to show what its plan does."""
     gains = np.array([0.10, -0.03])
     assert worth(gains, UNTRIED.loss) > 0 > worth(gains, REHEARSED.loss)
-
-
-def test_after_two_looks_only_what_next_to_nobody_loses_by_is_worth_a_change() -> None:
-    gains = np.array([0.10, -0.015])
-    assert worth(gains, REHEARSED.loss) > 0 > worth(gains, LEARNT.loss)
-    assert worth(np.array([0.10, -0.005]), LEARNT.loss) > 0
 
 
 def outlook(carb_g: float, worth_of: float) -> DoseForecast:
