@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from bot.decision.words_rules import (
-    BY_RULE,
-    Told,
-    change_in_words,
-)
+from bot.decision.words_rules import BY_RULE
+from bot.decision.words_told import Told, change_in_words
 from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in

@@ -2,58 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import Any
+from collections.abc import Callable
 
-from bot.words import figures
+from bot.decision.words_seen import BY_COACHS_EYE
+from bot.decision.words_told import Told
 from bot.words.languages import tr
-from bot.words.looks import seen_in
-from engine.decision.decide import Decision
-from engine.decision.kept import InShort
 from engine.evidence.deciding import FLAT_BY, FULL_FROM
-
-
-def change_in_words(change_g: float) -> str:
-    if change_g == 0:
-        return tr("no change")
-    if change_g > 0:
-        return tr("{grams:.0f} g more", grams=change_g)
-    return tr("{grams:.0f} g less", grams=-change_g)
-
-
-class Told:
-    """A decision's facts, with the weights and waters as the athlete writes them."""
-
-    def __init__(
-        self,
-        decision: Decision | InShort,
-        weight_unit: str,
-        volume_unit: str,
-        *,
-        stands_g: float | None = None,
-    ) -> None:
-        """`stands_g`: the change that is in force, where it is not the one that was decided."""
-        self.facts: Mapping[str, Any] = decision.trace.facts
-        self._weight_unit = weight_unit
-        self._volume_unit = volume_unit
-        self.change_g = decision.change_g if stands_g is None else stands_g
-
-    @property
-    def change(self) -> str:
-        return change_in_words(self.change_g)
-
-    def weight(self, key: str) -> str:
-        return figures.weight(self.facts[key], self._weight_unit)
-
-    def water(self, key: str) -> str:
-        return figures.volume(self.facts[key], self._volume_unit)
-
-    def __getitem__(self, key: str) -> Any:
-        return self.facts[key]
-
-    def get(self, key: str) -> Any:
-        """A fact that decisions of an earlier table did not know; None there."""
-        return self.facts.get(key)
 
 
 def _steady(told: Told) -> str:
@@ -288,20 +242,6 @@ def _blurring(told: Told) -> str:
     )
 
 
-def _coach_sees_blur(told: Told) -> str:
-    if told.change_g < 0:
-        return tr(
-            "Your coach sees blurred lines ({look}), and more is planned than there is room for: eat "
-            "{change} today.",
-            look=seen_in(told.facts),
-            change=told.change,
-        )
-    return tr(
-        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
-        look=seen_in(told.facts),
-    )
-
-
 def _full_and_sharp(told: Told) -> str:
     values = {"fullness": told["fullness"], "sharpness": told["sharpness"]}
     if told["fullness"] < (told.get("full_from") or FULL_FROM.value):
@@ -329,48 +269,6 @@ def _drink_too(told: Told) -> str:
     )
 
 
-def _coach_sees_too_much(told: Told) -> str:
-    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
-    if told.change_g < 0:
-        return tr(
-            "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first, "
-            "so eat {change} today.",
-            **said,
-            change=told.change,
-        )
-    return tr(
-        "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first. No "
-        "extra carbs. Stay on plan.",
-        **said,
-    )
-
-
-def _coach_sees_flat(told: Told) -> str:
-    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
-    if told.change_g > 0:
-        return tr(
-            "Your coach sees: {look}; you said fullness {fullness}. You're still sharp, so eat "
-            "{change} today.",
-            **said,
-            change=told.change,
-        )
-    return tr(
-        "Your coach sees: {look}; you said fullness {fullness}. More is not allowed today. Stay on "
-        "plan.",
-        **said,
-    )
-
-
-def _coach_sees_nothing_flat(told: Told) -> str:
-    return tr(
-        "You feel flat ({fullness}, I expected {expected}), but your coach sees: {look}. What your "
-        "coach sees goes first. Stay on plan.",
-        fullness=told["fullness"],
-        expected=told["expected_fullness"],
-        look=seen_in(told.facts),
-    )
-
-
 def _says_spilled(told: Told) -> str:
     if told.change_g < 0:
         return tr("You say you've spilled over, so eat {change} today.", change=told.change)
@@ -378,20 +276,8 @@ def _says_spilled(told: Told) -> str:
 
 
 BY_RULE: dict[str, Callable[[Told], str]] = {
+    **BY_COACHS_EYE,
     "gut-unsettled": _gut,
-    "coach-sees-spill": _coach_sees_too_much,
-    "coach-sees-softening": _coach_sees_too_much,
-    "coach-sees-flat-over-blur": lambda told: tr(
-        "Your coach sees: {look}; you said fullness {fullness} and sharpness {sharpness}. The two "
-        "don't agree, so nothing is moved. Stay on plan.",
-        look=seen_in(told.facts),
-        fullness=told["fullness"],
-        sharpness=told["sharpness"],
-    ),
-    "coach-sees-blur": _coach_sees_blur,
-    "coach-sees-full": _coach_sees_nothing_flat,
-    "coach-sees-on-course": _coach_sees_nothing_flat,
-    "coach-sees-flat": _coach_sees_flat,
     "spilled-over": _spilled,
     "softening": _softening,
     "says-spilled": _says_spilled,
