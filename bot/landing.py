@@ -104,7 +104,7 @@ def land(
         return
     if (
         typed.one_line(turn, person)
-        or stage_views.heard_delay(turn, person, it.text)
+        or _delayed(it)
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
@@ -174,6 +174,15 @@ def _replied(it: Landing) -> bool:
         return True
     messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
+
+
+def _delayed(it: Landing) -> bool:
+    """Word that the day runs late is served, and what was said beside it lands by itself."""
+    rest = stage_views.heard_delay(it.turn, it.person, it.text)
+    if rest and not it.heard:
+        beside = replace(it.turn.incoming, text=rest)
+        land(replace(it.turn, incoming=beside), it.person, it.house, asked=it.asked)
+    return rest is not None
 
 
 def _typed_for_a_tap(it: Landing) -> bool:
