@@ -106,14 +106,22 @@ ANSWERS = {
 }
 
 
+#: What a doubt came to, by how it was settled.
+ANSWERED = {
+    "answer": mark("Answered since: it is not that."),
+    "fine": mark("Answered since: they are fine."),
+    "check-in": mark("Answered since: all fine, in the check-in."),
+    "told": mark("Answered since: see the newer message."),
+}
+
+
 def corrected(told: Mapping[str, Any], weight_unit: str, volume_unit: str) -> str:
     """What has changed since this was raised, and what that makes of it."""
-    if told.get("by") == "answer":
-        return tr("Answered since: it is not that.")
-    if told.get("by") == "fine":
-        return tr("Answered since: they are fine.")
-    if told.get("by") == "told":
-        return tr("Answered since: see the newer message.")
+    said = ANSWERED.get(str(told.get("by")))
+    if said is not None:
+        words = str(told.get("words", ""))
+        quoted = tr('In their words: "{words}".', words=words) if words else ""
+        return f"{tr(said)} {quoted}".rstrip()
     moves = []
     for key, sentence in ANSWERS.items():
         if key in told.get("before", {}) and key in told.get("now", {}):

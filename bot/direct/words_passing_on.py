@@ -24,6 +24,11 @@ def passed_on(names: Sequence[str]) -> str:
     return tr("I've passed that on to {names}.", names=figures.all_of(names))
 
 
+def kept_for(names: Sequence[str]) -> str:
+    """Of an "ok" or a thumb, for which nobody is disturbed."""
+    return tr("Noted for {names}.", names=figures.all_of(names))
+
+
 def told_it_came(names: Sequence[str]) -> str:
     return tr("I've told {names} that it came.", names=figures.all_of(names))
 

@@ -142,7 +142,8 @@ _SAYS_WHO = Late(
 )
 _PERHAPS = Late(
     r"(?:i think|think|maybe|perhaps|probably|not sure|no idea|who knows|just kidding|kidding|jk|"
-    r"joking|vielleicht|glaub\w*|ich glaub\w*|wahrscheinlich|nicht sicher|keine ahnung|scherz|war ein scherz)"
+    r"joking|vielleicht|glaub\w*|ich glaub\w*|wahrscheinlich|nicht sicher|"
+    r"keine ahnung|scherz|war ein scherz)"
     r"(?: (?:yet|i think|or so|ich|oder so))?"
 )
 
