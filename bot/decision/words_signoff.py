@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import cited
 
 
@@ -276,8 +276,7 @@ def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
     )
 
 
-def day_is_over(name: str) -> str:
-    return tr("That day is over where {name} is, so I changed nothing.", name=name)
+day_is_over = SentenceOn("That day is over where {name} is, so I changed nothing.")
 
 
 def morning_line(

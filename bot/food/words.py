@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import coach_figures, figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -151,8 +151,7 @@ ask_step = Sentence(
 )
 
 
-def name_length(most: int) -> str:
-    return tr("Please send a name of 1 to {most} characters.", most=most)
+name_length = SentenceOn("Please send a name of 1 to {most} characters.")
 
 
 FIGURES = {
@@ -217,24 +216,20 @@ def ask_times(times: Sequence[str]) -> str:
     )
 
 
-def how_many_meals(most: int) -> str:
-    return tr(
-        "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00.",
-        most=most,
-    )
+how_many_meals = SentenceOn(
+    "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00."
+)
 
 
 def times_set(times: Sequence[str]) -> str:
     return tr("Meals at {times}.", times=", ".join(times))
 
 
-def not_on_the_list(name: str) -> str:
-    """Something eaten that the list does not have, typed as an answer."""
-    return tr(
-        '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
-        "closest. Or cancel, add it under My foods, and then tell me again.",
-        name=name,
-    )
+# Something eaten that the list does not have, typed as an answer.
+not_on_the_list = SentenceOn(
+    '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
+    "closest. Or cancel, add it under My foods, and then tell me again."
+)
 
 
 def shopping_falls_short(days: Sequence[int]) -> str:

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -130,12 +130,8 @@ def _miss(miss: Miss, menu: DayMenu) -> str:
     return tr("{name}: at least {by} too little", name=name, by=amount)
 
 
-def eaten_button(at: str) -> str:
-    return tr("Ate {at}", at=at)
-
-
-def missed_button(at: str) -> str:
-    return tr("Missed {at}", at=at)
+eaten_button = SentenceOn("Ate {at}")
+missed_button = SentenceOn("Missed {at}")
 
 
 swap_button = Sentence("Swap")

@@ -8,7 +8,7 @@ from datetime import date
 from bot.words import coach_figures as figures
 from bot.words import phases
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.phases import training_words
 from engine.values.limits import Problem
@@ -131,11 +131,9 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, self_coached: boo
     return tr("How should {name}'s load be spread?\n{lines}", name=name, lines=lines)
 
 
-def ask_use_plan(table: str) -> str:
-    return tr(
-        "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards.",
-        table=table,
-    )
+ask_use_plan = SentenceOn(
+    "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards."
+)
 
 
 use_plan_button = Sentence("Use this plan")
@@ -188,11 +186,9 @@ def plan_set(*, self_coached: bool) -> str:
     )
 
 
-def no_measures_yet(name: str) -> str:
-    return tr(
-        "{name} has not answered the first questions yet. I'll tell you when they have.",
-        name=name,
-    )
+no_measures_yet = SentenceOn(
+    "{name} has not answered the first questions yet. I'll tell you when they have."
+)
 
 
 def day_button(days_out: int) -> str:
@@ -227,8 +223,7 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
     return f"{figures.number(value)}{f' {unit}' if unit else ''}"
 
 
-def nobody_called(name: str) -> str:
-    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+nobody_called = SentenceOn("Nobody on your roster is called {name}. Nothing was changed.")
 
 
 def ask_whose_number(days_out: int, key: str, value: str) -> str:

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot.stage.words_entries import clock, line
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import word
 from engine.stage_day.stage_day import Entry
 
@@ -146,12 +146,8 @@ def times_taken_back(by: str, *, own: bool) -> str:
     )
 
 
-def set_by_coach(coach: str) -> str:
-    return tr("{coach} has set the times of your day.", coach=coach)
-
-
-def set_by_athlete(name: str) -> str:
-    return tr("{name} has set the times of the day.", name=name)
+set_by_coach = SentenceOn("{coach} has set the times of your day.")
+set_by_athlete = SentenceOn("{name} has set the times of the day.")
 
 
 def no_event(own: bool) -> str:
@@ -162,16 +158,9 @@ def no_event(own: bool) -> str:
     )
 
 
-def late_button(minutes: int) -> str:
-    return tr("{minutes} min late", minutes=minutes)
-
-
-def early_button(minutes: int) -> str:
-    return tr("{minutes} min early", minutes=minutes)
-
-
-def coach_told_cancelled(name: str) -> str:
-    return tr("{name}'s stage is off, as just told. No more reminders go out.", name=name)
+late_button = SentenceOn("{minutes} min late")
+early_button = SentenceOn("{minutes} min early")
+coach_told_cancelled = SentenceOn("{name}'s stage is off, as just told. No more reminders go out.")
 
 
 # The look
@@ -203,10 +192,7 @@ def look_result(rule: str, grams: float) -> str:
     )
 
 
-def look_waits(coach: str) -> str:
-    return tr(
-        "I've asked {coach} about a small top-up. Until {coach} answers, leave it.", coach=coach
-    )
+look_waits = SentenceOn("I've asked {coach} about a small top-up. Until {coach} answers, leave it.")
 
 
 def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) -> str:
@@ -248,9 +234,5 @@ def approved(coach: str, grams: float) -> str:
     )
 
 
-def declined(coach: str) -> str:
-    return tr("{coach} says: no top-up.", coach=coach)
-
-
-def settled_by(name: str) -> str:
-    return tr("{name} has answered this.", name=name)
+declined = SentenceOn("{coach} says: no top-up.")
+settled_by = SentenceOn("{name} has answered this.")

@@ -7,7 +7,7 @@ from datetime import date, time
 
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
@@ -92,12 +92,8 @@ def _section(heading: str, lines: Sequence[str], most: int) -> str:
     return "\n".join([heading, *shown])
 
 
-def needs_you(count: int) -> str:
-    return tr("Needs you ({count})", count=count)
-
-
-def alerts(count: int) -> str:
-    return tr("Warnings and cautions ({count})", count=count)
+needs_you = SentenceOn("Needs you ({count})")
+alerts = SentenceOn("Warnings and cautions ({count})")
 
 
 def alert_line(name: str, level: str, what: str, end: str) -> str:
@@ -108,22 +104,10 @@ def alert_line(name: str, level: str, what: str, end: str) -> str:
 not_acknowledged = Sentence("Nobody has acknowledged it yet.")
 today = Sentence("Today")
 you = Sentence("You")
-
-
-def changed(count: int) -> str:
-    return tr("Changed ({count})", count=count)
-
-
-def checked_in(count: int) -> str:
-    return tr("Checked in ({count})", count=count)
-
-
-def not_yet(count: int) -> str:
-    return tr("No check-in yet today ({count})", count=count)
-
-
-def notes(count: int) -> str:
-    return tr("Info ({count})", count=count)
+changed = SentenceOn("Changed ({count})")
+checked_in = SentenceOn("Checked in ({count})")
+not_yet = SentenceOn("No check-in yet today ({count})")
+notes = SentenceOn("Info ({count})")
 
 
 def needs_line(name: str, state: str) -> str:

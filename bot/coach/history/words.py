@@ -16,7 +16,7 @@ from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, word
 from bot.words.phases import training_words
@@ -62,8 +62,7 @@ def as_planned(planned_g: float) -> str:
     return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
 
 
-def cut(left_out: int) -> str:
-    return tr("… and {left_out} more that day.", left_out=left_out)
+cut = SentenceOn("… and {left_out} more that day.")
 
 
 def line(when: str, who: str, what: str) -> str:

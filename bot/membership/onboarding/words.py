@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -207,8 +207,7 @@ def coach_told_later(name: str, lines: str) -> str:
     )  # fmt: skip
 
 
-def open_button(name: str) -> str:
-    return tr("Open {name}", name=name)
+open_button = SentenceOn("Open {name}")
 
 
 def coach_told_all_set(name: str, lines: str, *, self_coached: bool) -> str:
@@ -235,18 +234,12 @@ def coach_told_doctor_first(name: str, lines: str, *, self_coached: bool) -> str
     )
 
 
-def coach_told_under_age(name: str) -> str:
-    return tr(
-        "{name} is under 18. There is no peak week for minors here, so I have closed it kindly.",
-        name=name,
-    )
-
-
-def coach_told_no_consent(name: str) -> str:
-    return tr(
-        "{name} did not agree to the cautions, so nothing was started and nothing is kept.",
-        name=name,
-    )
+coach_told_under_age = SentenceOn(
+    "{name} is under 18. There is no peak week for minors here, so I have closed it kindly."
+)
+coach_told_no_consent = SentenceOn(
+    "{name} did not agree to the cautions, so nothing was started and nothing is kept."
+)
 
 
 def answers_lines(answers: Mapping[str, Any]) -> str:
