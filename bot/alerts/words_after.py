@@ -156,7 +156,7 @@ athlete_told_lifted = SentenceOn(
 def frozen_by_hand(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
-            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
+            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual."
         )
     return tr(
         "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",

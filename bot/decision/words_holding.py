@@ -77,13 +77,8 @@ def running(name: str, carb_g: float, last: date, because: str, *, self_coached:
 
 def ended(name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr(
-            "Hold ended. Your plan counts again, and check-ins adjust it.",
-        )
-    return tr(
-        "Hold ended. {name}'s plan counts again, and check-ins adjust it.",
-        name=name,
-    )
+        return tr("Hold ended. Your plan counts again, and check-ins adjust it.")
+    return tr("Hold ended. {name}'s plan counts again, and check-ins adjust it.", name=name)
 
 
 def not_begun(begins: date) -> str:

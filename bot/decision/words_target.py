@@ -112,9 +112,7 @@ def _water_and_salt(target: DayTarget, water: str) -> str:
     if target.sodium_mg is None:
         return tr("Water {water}", water=water)
     return tr(
-        "Water {water} · sodium {sodium}",
-        water=water,
-        sodium=figures.milligrams(target.sodium_mg),
+        "Water {water} · sodium {sodium}", water=water, sodium=figures.milligrams(target.sodium_mg)
     )
 
 

@@ -51,11 +51,7 @@ def day_view(
 ) -> str:
     on = figures.short_day(day)
     parts = [
-        tr(
-            "{day}. No plan for today, so your usual day: {macros}.",
-            day=on,
-            macros=macros(target),
-        )
+        tr("{day}. No plan for today, so your usual day: {macros}.", day=on, macros=macros(target))
         if usual_day
         else tr("{day}. Today's target: {macros}.", day=on, macros=macros(target))
     ]
@@ -210,10 +206,7 @@ def shopping(
     ]
     if day_itself:
         parts.append(
-            tr(
-                "To pack for event day:\n{lines}\nand what you drink.",
-                lines=_lines(day_itself),
-            )
+            tr("To pack for event day:\n{lines}\nand what you drink.", lines=_lines(day_itself))
         )
     parts.append(tr("Based on today's plan; a new target changes it a little."))
     return "\n\n".join(parts)

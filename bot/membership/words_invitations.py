@@ -117,7 +117,7 @@ def your_contact(name: str | None) -> str:
     return tr(
         "You have no second contact yet: if you don't answer an alert, nobody else is told.\n\n"
         "A second contact sees alerts, with your athlete's name and values. Choose somebody "
-        "your athletes agree to, and give them your athletes' phone numbers.",
+        "your athletes agree to, and give them your athletes' phone numbers."
     )
 
 
@@ -224,8 +224,7 @@ def coach_changed(new: str) -> str:
 
 def took_over(name: str, shared: str = "") -> str:
     said = tr(
-        "{name} is now your athlete, with event, plan and limits. See them in /roster.",
-        name=name,
+        "{name} is now your athlete, with event, plan and limits. See them in /roster.", name=name
     )
     return f"{said} {told_apart(name, shared)}" if shared else said
 

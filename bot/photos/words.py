@@ -33,10 +33,7 @@ def poses(names: Sequence[str]) -> str:
 def offer(coach: str, *, own: bool) -> str:
     if own:
         return tr("Photos, if you like: front, side, back. You can skip them.")
-    return tr(
-        "Photos for {coach}, if you like: front, side, back. You can skip them.",
-        coach=coach,
-    )
+    return tr("Photos for {coach}, if you like: front, side, back. You can skip them.", coach=coach)
 
 
 def kept(names: Sequence[str], when: str, coach: str, *, own: bool) -> str:

@@ -38,10 +38,7 @@ FIELDS = {
 def ask_kind(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr("What is this peak week for? A trial is a peak week run for practice.")
-    return tr(
-        "What is {name}'s peak week for? A trial is a peak week run for practice.",
-        name=name,
-    )
+    return tr("What is {name}'s peak week for? A trial is a peak week run for practice.", name=name)
 
 
 ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
@@ -71,10 +68,7 @@ def day_is_far(day: date) -> str:
 
 
 def event_so_far(kind: str | None, day: date | None) -> str:
-    parts = [
-        figures.capital(event_name(kind)) if kind else "",
-        day_and_year(day) if day else "",
-    ]
+    parts = [figures.capital(event_name(kind)) if kind else "", day_and_year(day) if day else ""]
     return ", ".join(part for part in parts if part)
 
 
@@ -289,10 +283,7 @@ def _problem(problem: Problem, volume_unit: str) -> str:
 def all_set(name: str, when: str, *, self_coached: bool) -> str:
     """`when` is the first check-in, on the reader's clocks and the athlete's."""
     if self_coached:
-        return tr(
-            "Event, plan and limits are set. Your first check-in is on {when}.",
-            when=when,
-        )
+        return tr("Event, plan and limits are set. Your first check-in is on {when}.", when=when)
     return tr(
         "Event, plan and limits are set. {name}'s first check-in is on {when}.",
         name=name,

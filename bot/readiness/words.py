@@ -18,16 +18,8 @@ PERIODS = {
     Periods.COVERED: mark("Contraception covers them"),
     Periods.UNKNOWN: mark("Not known"),
 }
-ENERGY = {
-    Energy.GOOD: mark("Good"),
-    Energy.LOW: mark("Low"),
-    Energy.DRAINED: mark("Hardly any"),
-}
-INJURIES = {
-    Injury.NONE: mark("None"),
-    Injury.MINOR: mark("Minor"),
-    Injury.SERIOUS: mark("Serious"),
-}
+ENERGY = {Energy.GOOD: mark("Good"), Energy.LOW: mark("Low"), Energy.DRAINED: mark("Hardly any")}
+INJURIES = {Injury.NONE: mark("None"), Injury.MINOR: mark("Minor"), Injury.SERIOUS: mark("Serious")}
 
 
 menu = Sentence("Is a peak week worth it?")
@@ -42,11 +34,11 @@ not_known_button = Sentence("Not known")
 ask_body_fat = Sentence("Body fat, in %, if it was measured?")
 skinfolds_button = Sentence("From skinfolds")
 how_many_folds = Sentence("Please send three or seven numbers with spaces between, in mm.")
-ask_weeks = Sentence("How many weeks has the diet run?")
-ask_periods = Sentence("Your periods in the last months: how are they?")
-ask_energy = Sentence("Your energy on most days lately?")
-ask_sleep = Sentence("Sleep on most nights lately, in hours?")
-ask_injury = Sentence("Any injury?")
+ask_weeks = Sentence("How many weeks has the diet run?").for_any
+ask_periods = Sentence("Your periods in the last months: how are they?").for_any
+ask_energy = Sentence("Your energy on most days lately?").for_any
+ask_sleep = Sentence("Sleep on most nights lately, in hours?").for_any
+ask_injury = Sentence("Any injury?").for_any
 go_on_button = Sentence("Run it anyway")
 ask_reason = Sentence("For what reason? It is kept with these answers.")
 
@@ -106,9 +98,7 @@ asked_again = SentenceOn("I have asked {name} again.")
 
 def ask_condition(name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr(
-            "How lean are you, unpumped and by daylight?",
-        )
+        return tr("How lean are you, unpumped and by daylight?")
     return tr("How lean is {name}, unpumped and by daylight?", name=name)
 
 
@@ -194,7 +184,7 @@ ATHLETES_OUTCOMES = {
 #: Asides to the coach about their own rating.
 FOR_THE_COACH = {"body-fat-doubts"}
 ATHLETES_REASONS = {
-    "not-lean": mark("Condition {condition} of 5: it is too early for a peak week."),
+    "not-lean": mark("Condition {condition} of 5: it is too early for a peak week.")
 }
 
 

@@ -118,9 +118,7 @@ def in_sum(moved: int, mornings: int) -> str:
 
 
 def estimate(
-    days_out: int,
-    then: tuple[float, chances.Chances],
-    now: tuple[float, chances.Chances],
+    days_out: int, then: tuple[float, chances.Chances], now: tuple[float, chances.Chances]
 ) -> str:
     """The forecast's chances with each figure, seen from the first morning that differs."""
     when = tr("event day") if days_out == 0 else tr("{days} out", days=days_out)

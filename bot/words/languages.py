@@ -133,7 +133,4 @@ def _catalogue(folder: Path, code: str) -> gettext.NullTranslations:
 
 @cache
 def _found_in(folder: Path) -> tuple[str, ...]:
-    return (
-        ENGLISH,
-        *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")),
-    )
+    return (ENGLISH, *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")))

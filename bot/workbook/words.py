@@ -75,13 +75,7 @@ whose_own = Sentence("Your weeks, check-ins and targets")
 
 
 def readme_headings() -> tuple[str, ...]:
-    return (
-        mark("Sheet"),
-        mark("Column"),
-        mark("Unit"),
-        mark("Key"),
-        mark("What it is"),
-    )
+    return (mark("Sheet"), mark("Column"), mark("Unit"), mark("Key"), mark("What it is"))
 
 
 def readme_lines(whose: str, made_on: str) -> tuple[str, ...]:

@@ -86,9 +86,7 @@ SEDLOCK_2008 = Source(
     SEEN,
 )
 SHIOSE_2016 = Source(
-    "shiose-2016",
-    "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h",
-    SEEN,
+    "shiose-2016", "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h", SEEN
 )
 COMMON_PRACTICE = Source(
     "common-practice",

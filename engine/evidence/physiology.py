@@ -150,19 +150,11 @@ FAST_UNDER = _number(
     "there a step at about 35; here a slope down to this; fitted",
 )
 USUAL_UNTRAINED = _number(
-    "usual muscle glycogen, untrained",
-    75.34,
-    "mmol/kg wet",
-    FITTED,
-    "fitted",
+    "usual muscle glycogen, untrained", 75.34, "mmol/kg wet", FITTED, "fitted"
 )
 USUAL_RECREATIONAL = _number("usual muscle glycogen, recreational", 100.0, "mmol/kg wet", AREA_2018)
 USUAL_TRAINED = _number(
-    "usual muscle glycogen, trained",
-    111.6,
-    "mmol/kg wet",
-    FITTED,
-    "Areta 2018: 107; fitted",
+    "usual muscle glycogen, trained", 111.6, "mmol/kg wet", FITTED, "Areta 2018: 107; fitted"
 )
 LIVER_OF_LEAN = _number("liver of fat-free mass", 0.027, "kg/kg", TEXTBOOK, "1.6 kg in 60 kg")
 LIVER_CEILING = _number(
@@ -172,11 +164,7 @@ LIVER_USUAL = _number("liver glycogen on a usual morning", 44.0, "g/kg liver", N
 
 # Carbohydrate traffic
 ABSORPTION = _number(
-    "absorption of eaten carbohydrate",
-    0.883,
-    "1/h",
-    FITTED,
-    "first order; fitted",
+    "absorption of eaten carbohydrate", 0.883, "1/h", FITTED, "first order; fitted"
 )
 OBLIGATE_GLUCOSE = _number(
     "glucose that brain and blood cells burn",
@@ -231,11 +219,7 @@ LOW_LEVEL = _number(
     "Shiose: 25.5 to 33.2 in a day on under 1 g/kg; fitted",
 )
 LOW_REFILL = _number(
-    "rate of that refill from empty",
-    2.0,
-    "g/kg FFM/d",
-    FITTED,
-    "see the level; fitted",
+    "rate of that refill from empty", 2.0, "g/kg FFM/d", FITTED, "see the level; fitted"
 )
 ENERGY_LEAST = _number("energy surplus share at which the effect ends, low", -0.3, "1", FITTED)
 ENERGY_MOST = _number("energy surplus share at which the effect ends, high", 0.454, "1", FITTED)
@@ -265,11 +249,7 @@ LIGHT_SWEAT = _number("sweat of light work", 0.008, "L/kg", TEXTBOOK)
 
 # Water and sodium
 BOUND_WATER = _number(
-    "water held with glycogen",
-    2.85,
-    "g/g",
-    FITTED,
-    "Hall et al. 2011: about 2.7; fitted",
+    "water held with glycogen", 2.85, "g/g", FITTED, "Hall et al. 2011: about 2.7; fitted"
 )
 SODIUM_OF_WATER = _number("sodium of extracellular water", 3220.0, "mg/L", HALL_SODIUM)
 SODIUM_EXCRETION = _number(

@@ -34,7 +34,7 @@ nothing_happened = Sentence("Nothing was changed for that day, and nothing happe
 brimline = Sentence("Brimline")
 another_day_button = Sentence("Another day")
 undo_button = Sentence("Take back the last change")
-ask_day = Sentence("Which day? Send a date, for example 6 May.")
+ask_day = Sentence("Which day? Send a date, for example 6 May.").for_any
 
 
 def head(name: str, day: date, days_out: int | None) -> str:

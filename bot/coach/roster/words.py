@@ -151,11 +151,7 @@ def decided(
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
     became = "by hand" if outcome == "held" and against else outcome
     became = "proposed" if waiting else became
-    return tr(
-        DECIDED[became],
-        carbs=figures.grams(carb_g) + against,
-        day=figures.day(day),
-    )
+    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.day(day))
 
 
 def state_alert(level: str) -> str:

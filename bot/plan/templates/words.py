@@ -68,7 +68,7 @@ def which(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
             "Which template, scaled to your body mass and habits? I show the plan before it "
-            "is used.",
+            "is used."
         )
     return tr(
         "Which template, scaled to {name}'s body mass and habits? I show the plan before "
