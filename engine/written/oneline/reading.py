@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.asides import set_aside
+from engine.written.oneline.drinks import added_up
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
@@ -44,9 +45,11 @@ def read_report(text: str, known: Known) -> Report:
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     line = mended(line, known.language, len(known.order))
     weighed = settled(line, known)
-    line, apart = set_aside(weighed.line)
+    summed = added_up(weighed.line, known)
+    line, apart = set_aside(summed.line)
     line, measured = in_litres(line, known)
     line, drink_asked, drunk = against_another(line, known)
+    measured, drink_asked = measured or summed.said, summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
