@@ -33,10 +33,11 @@ _NUMBER_WORDS = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
 
 #: A piece by its letter; the first that fits counts.
 _PIECES: tuple[tuple[str, str], ...] = (
+    (".", r"\([-+]"),  # by how much more it was
     # what was drunk is told apart from what is left, of a plan, or of another day
     ("!", rf"(?:this morning|heute früh|heute morgen|today|heute?|heut|so far|bisher|bis jetzt|already|schon){_OVER}"),
     ("-", rf"(?:left(?: over)?|übrig|short|less|weniger|missing|zu wenig|under|to go|remaining|offen|unter|fehlen|mehr|more than){_OVER}"),
-    ("t", rf"(?:all in all|in total|in all|total(?:ling|led)?|altogether|overall|insgesamt|zusammen|in summe|summe|gesamt|so|makes|macht|ergibt|that's|thats|that is|that makes|das sind|also){_OVER}|="),
+    ("t", rf"(?:all in all|in total|in all|total(?:ling|led)?|altogether|overall|insgesamt|zusammen|in summe|summe|gesamt|so|makes|macht|ergibt|that's|thats|that is|that makes|das sind|also){_OVER}|(?:(?<![^\W\d_])|(?<=\dl))="),
     ("i", rf"(?:davon|darunter|of which|of that|of it|of those|including|incl\.?|inklusive|inkl\.?|dabei (?=\d)){_OVER}"),
     ("e", rf"(?:each of|with each|with every|je(?= (?:ein|eine|einen|\d)\b[^,;]* (?:zu[mr]?|am|morgens|mittags|früh)\b)|jeweils|per){_OVER}"),
     ("p", rf"(?:in|at|by|before|after|until|till?|up to|during|with|for|on|pre|post|from|over|through(?:out)?|around|between)[ -](?:the |my |a |all )*(?:rest of the )?(?:early |late |mid-?)?(?:{_PART_NOUNS}){_OVER}"

@@ -88,7 +88,12 @@ class _Reader:
     """Reads the parts of one line."""
 
     def __init__(self, pieces: Sequence[Piece], known: Known, *, british: bool) -> None:
-        self._all, self._known = pieces, known
+        cups = known.volume_unit is VolumeUnit.FLOZ_US  # elsewhere a cup is as large as it is
+        self._all = [
+            piece._replace(kind="u") if cups and piece.text in ("cup", "cups") else piece
+            for piece in pieces
+        ]
+        self._known = known
         self._ounce = _OUNCE_L.get(known.volume_unit) if known.volume_unit else None
         if self._ounce is None and british:
             self._ounce = _OUNCE_L[VolumeUnit.FLOZ_IMP]
@@ -99,11 +104,14 @@ class _Reader:
         if at >= len(self._all) or self._all[at].kind not in _BEGINS:
             return None
         letters, places = self._core(at)
+        named = letters[:1] == "n" and self._is_labelled(at)
         for shape, name in _SHAPES:
             match = shape.match(letters)
-            if match is None:
+            if match is None or (named and len(match[0]) > 1 and letters[1] in "nhx"):
                 continue
             own = [self._all[place] for place in places[: match.end()]]
+            if len(own) > 2 and own[0].value > 1 and own[-1].text in _ONE_VESSEL and name == "many_sized":
+                continue  # "6 1.5l bottle"
             read = _READERS[name](self, own)
             if read is not None:
                 last = places[match.end() - 1]
@@ -124,6 +132,14 @@ class _Reader:
             at += 1
         return letters, places
 
+    def _is_labelled(self, at: int) -> bool:
+        """Whether a word that is none of drinking stands right before, so that it is no count."""
+        before = self._all[at - 1] if at else None
+        return before is not None and (
+            (before.kind == "n" and [piece.kind for piece in self._all[at + 1 : at + 2]] == ["h"])
+            or (before.kind == "." and before.text[:1].isalpha())
+        )
+
     # shapes
 
     def _unit_of(self, piece: Piece) -> tuple[str, float]:
@@ -136,7 +152,7 @@ class _Reader:
             if self._ounce is None:
                 return word[0], 1.0
             return "oz", float(_OUNCES[word[0]][1 if self._imperial else 0])
-        return "oz", 1.0
+        return "oz", float(_CUP_OUNCES if word[0] == "c" else 1)
 
     def _sized(self, count: float, size: float, unit: Piece) -> _Read | None:
         if count != int(count * 2) / 2 or not 0 < count <= _MOST_BOTTLES:
@@ -283,7 +299,7 @@ class _Reader:
         own = [part for part in parts if part.shape != "other"]
         while parts and parts[-1].shape == "other":
             parts = parts[:-1]
-        if not own or (len(own) == 1 and (own[0].shape in _PLAIN or own[0].amount is None)):
+        if not own or (len(own) == 1 and self._is_plain(own[0])):
             return None
         end = self._end(parts)
         if end < len(self._all) and self._all[end].kind == "-":
@@ -311,6 +327,11 @@ class _Reader:
         if text is None:
             return None
         return Told(line=f"{line[: span[0]]}{text}{line[span[1] :]}", said=said)
+
+    def _is_plain(self, part: Part) -> bool:
+        """Whether it is read as any other figure: a number with its unit."""
+        odd = self._all[part.first].kind == "h" and self._all[part.first].value != _HALF_BOTTLE_L
+        return part.amount is None or (part.shape in _PLAIN and not (odd and part.unit))
 
     def _start(self, part: Part) -> int:
         """With the part of the day before it: "früh 1, mittags 1"."""
@@ -418,7 +439,7 @@ class _Reader:
         litres = self._litres(total, unit)
         if litres is not None and self._known.volume_unit not in _OUNCE_L:
             amounts = [(litres, "l")]
-        texts = [f"{v:.{digits}f}".rstrip("0").rstrip(".") + n for v, n in amounts for digits in (3, 2, 1)]
+        texts = [f"{v:.{digits}f}".rstrip("0").rstrip(".") + n for v, n in amounts for digits in (2, 1)]
         if re.search(r"\d,\d", line) and not re.search(r"\d\.\d", line):
             texts = [text.replace(".", ",") for text in texts]
         return next((text.ljust(room) for text in texts if len(text) <= room), None)
@@ -438,6 +459,7 @@ _LONGEST_PART = 6
 _PLAIN = ("amount", "bare", "share", "other")
 _ADDS = ("+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra", "on top")
 _OF_AN_HOUR = ("at", "um", "gegen", "@")
+_ONE_VESSEL = ("bottle", "glass", "jug", "flask", "can", "shaker", "flasche", "glas", "dose", "kanne")
 _MOST_SMALL = 15  # ounces: what is more is a larger measure
 _MOST_BARE = 3000  # ml
 #: Of what a part consists, the longest first.

@@ -194,7 +194,8 @@ def is_surely_number(number: str) -> bool:
 
 def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
     match = _HALF.match(line, end)
-    if match and match["fraction"] and float(number) > _MOST_GALLONS:
+    parts = match and (match["fraction"] or (match["three"] and " and" not in match[0] and " und" not in match[0]))
+    if match and parts and float(number) > _MOST_GALLONS:
         match = None if _VOLUME.match(line, match.end()) else match
     if match:
         share = (

@@ -22,7 +22,7 @@ from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.relative import written_out
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.rivals import settled
-from engine.written.oneline.slips import mended, without_doubled
+from engine.written.oneline.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
@@ -41,7 +41,7 @@ def read_report(text: str, known: Known) -> Report:
     if len(text) > LONGEST:
         return Report(note=text.strip())
     line, places = plain_with_places(text)
-    line = without_doubled(line, places)
+    line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     line = mended(line, known.language, len(known.order))
     weighed = settled(line, known)
