@@ -76,6 +76,29 @@ def added_up(line: str, known: Known) -> Told:
     return Told(line=line)
 
 
+def passed_over(line: str, known: Known, read: Sequence[tuple[int, int]]) -> str:
+    """What looks like a drink and was not read, though another was; "" where there is none.
+
+    `read` are the places of the figures that are accounted for.
+    """
+    if not may_be_counted(line):
+        return ""
+    pieces = pieces_of(line, known.language)
+    reader = _Reader(pieces, known, british=_is_british(line, known))
+    at = 0
+    while at < len(pieces):
+        part = reader.part_at(at)
+        if part is None:
+            at += 1
+            continue
+        start, end = pieces[part.first].start, pieces[part.last].end
+        accounted = any(start < to and begin < end for begin, to in read)
+        if not accounted and reader.is_a_drink(part):
+            return line[start:end]
+        at = part.last + 1
+    return ""
+
+
 def _is_british(line: str, known: Known) -> bool:
     stones = re.search(r"\d ?(?:st|stone)(?![^\W_])|\bstones?\b", line)
     return known.weight_unit is WeightUnit.ST or stones is not None
@@ -242,6 +265,25 @@ class _Reader:
     def _bare(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value, "", None
 
+    def is_a_drink(self, part: Part) -> bool:
+        """Whether a part that stands alone is drunk: not eaten, not left over, of no other drink."""
+        if part.shape in ("other", "share", "wholes"):
+            return False
+        beside = [self._all[at] for at in (part.first - 1, part.last + 1) if 0 <= at < len(self._all)]
+        before = self._all[max(0, part.first - 3) : part.first]
+        if any(piece.kind in "-o" or piece.text in _NOT_DRUNK for piece in (*before, *beside)):
+            return False
+        joint, behind = self._joint(part.last + 1)
+        if "o" in joint:
+            return False
+        of = self._all[part.last + 1 : behind]
+        following = self._all[behind] if behind < len(self._all) else None
+        eaten = of and of[-1].text == "of" and following and following.kind == "."
+        if part.shape != "bare":
+            return not eaten
+        day = any(piece.kind == "p" and piece.text in _OF_THE_DAY for piece in beside)
+        return day and self._may_begin(part) and (part.amount or 0) <= _MOST_BARE_L
+
     # several parts
 
     def run_at(self, at: int) -> list[Part]:
@@ -286,7 +328,7 @@ class _Reader:
             added = any(self._all[place].text in _ADDS for place in range(parts[-1].last + 1, part.first))
             told = "t" in joint or "i" in joint or (day and not self._is_labelled_behind(part))
             return (told or added) and part.amount is not None
-        if parts[-1].shape == "bare" and "," in joint and "p" not in joint:
+        if parts[-1].shape == "bare" and (not joint or ("," in joint and "p" not in joint)):
             return False
         return "+" in joint or day or "t" in joint or "i" in joint or not joint
 
@@ -460,6 +502,12 @@ _PLAIN = ("amount", "bare", "share", "other")
 _ADDS = ("+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra", "on top")
 _OF_AN_HOUR = ("at", "um", "gegen", "@")
 _ONE_VESSEL = ("bottle", "glass", "jug", "flask", "can", "shaker", "flasche", "glas", "dose", "kanne")
+_NOT_DRUNK = ("not", "nicht", "left", "than", "als", "statt", "instead", "of", "less", "weniger", "without", "ohne")
+_OF_THE_DAY = (
+    "at night", "in the evening", "in the morning", "in the afternoon", "at lunch", "at work",
+    "at the gym", "abends", "morgens", "mittags", "nachmittags", "vormittags", "nachts", "am abend",
+    "am morgen", "am nachmittag", "am vormittag", "auf arbeit", "im gym",
+)  # fmt: skip
 _MOST_SMALL = 15  # ounces: what is more is a larger measure
 _MOST_BARE = 3000  # ml
 #: Of what a part consists, the longest first.

@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.asides import set_aside
-from engine.written.oneline.drinks import added_up
+from engine.written.oneline.drinks import added_up, passed_over
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
@@ -54,7 +54,7 @@ def read_report(text: str, known: Known) -> Report:
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
-    report, span = _best([(_read(tokens, known), tokens) for tokens in ways])
+    report, span = _best([(_read(tokens, known, line), tokens) for tokens in ways])
     report = _with_words_of(
         report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
     )
@@ -104,11 +104,12 @@ def _parting(line: str, at: int) -> str:
     return ":" if line[at - 1 : at].isalpha() else ";"
 
 
-def _read(tokens: list[Token], known: Known) -> _Read:
+def _read(tokens: list[Token], known: Known, line: str) -> _Read:
     phrases = Phrases(tokens, known)
     figures = Figures(phrases, known)
     figures.take()
     phrases.take_scores(figures)
+    _ask_about_more(line, tokens, figures, known)
     answers: dict[str, Value] = dict.fromkeys(phrases.skipped - figures.spoken_for)
     answers |= figures.answers
     span = phrases.unread(figures)
@@ -123,6 +124,17 @@ def _read(tokens: list[Token], known: Known) -> _Read:
         labelled=figures.labelled or bool(phrases.skipped) or phrases.on_target,
     )
     return report, span
+
+
+def _ask_about_more(line: str, tokens: list[Token], figures: Figures, known: Known) -> None:
+    """Beside a drink that was read, another that was not: never passed over in silence."""
+    drunk = figures.answers.get("water_l")
+    if drunk is None or any(doubt.answer in ("water_l", "spare") for doubt in figures.doubts):
+        return
+    read = [(token.start, token.end) for token in tokens if token.start in figures.used]
+    if more := passed_over(line, known, read):
+        del figures.answers["water_l"]
+        figures.ask_about_more(more, drunk)
 
 
 def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
