@@ -3,6 +3,7 @@
 A line is cut into pieces of one letter each, so that `drinks` can read them by a small grammar.
 """
 
+# ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
 import re
@@ -15,7 +16,7 @@ _OVER = r"(?![^\W_]|')"
 _VESSEL_NOUNS = (
     r"bottles?|flaschen?|glass(?:es)?|glas|gläsern?|glaeser|cups?|mugs?|shakers?|flasks?|jugs?|cans?|"
     r"tumblers?|cartons?|dosen?|pullen?|kannen?|krüge?|krug|karaffen?|bidons?|becher|humpen|tassen?|"
-    r"buddeln?|(?:trink|wasser|halbe )flaschen?|canteens?|beakers?|thermos|kanister|pitchers?|trinkbecher"
+    r"buddeln?|(?:trink|wasser|halbe )flaschen?|canteens?|beakers?|lots|refills?|servings?|fills?|füllungen|thermos|kanister|pitchers?|trinkbecher"
 )
 _PART_NOUNS = (
     r"mornings?|midday|noon|lunch(?:time)?|afternoons?|evenings?|nights?|bed(?:time)?|breakfast|brekkie|"
@@ -44,11 +45,12 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:at|by|before|after|until|till?|bis|um|vor|nach|ab)(?: um| ca\.?| etwa)? {_HOUR}{_OVER}"
           rf"|(?:vorm|nachm|vor|nach|bei|beim|im|in|zum|zur|während|auf|aufs|bis|bis zum|ab|am|übern?|über den|unterm?|vorn|rund ums)(?: (?:dem|der|den|die|das|de|m|n|nem))?(?: ganzen)? (?:{_PART_NOUNS_DE}){_OVER}"
           rf"|(?:am|pm|a\.m\.|p\.m\.|mornings?|noon|midday|afternoons?|evenings?|nights?|bedtime|breakfast|lunch(?:time)?|dinner|supper|gym|work|training|workout|cardio|overnight|early|late|during|after(?:wards)?|before|pre|post|beforehand)(?: the| my)?{_OVER}"
-          rf"|(?:in der früh|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
+          rf"|(?:in der früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
     ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
+    ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
     (",", r",(?!\d)|\n"),
     # "a third" of two bottles is one more bottle
-    ("f", rf"of (?:a|the|another|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?{_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
+    ("f", rf"of (?:another(?: one)?|it|that(?: one)?|(?:a|the|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?){_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
     ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
     ("x", rf"[x×*](?![^\W\d_])|(?:x|mal|times){_OVER}"),
     ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|deziliter|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
@@ -61,13 +63,15 @@ _PIECES: tuple[tuple[str, str], ...] = (
           r"|(?P<three>three[ -]quarters?|drei ?viertel)(?: of an?| of)?(?![^\W_]|')"
           r"|(?:an? |one |ein(?:en)? |nen? )(?P<quarter>quarter|viertel)(?: of an?)?(?![^\W_]|')"
           r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_]|[.,]?\d)"),
-    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more){_OVER}|[()~:]"),
+    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more|got|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
 )  # fmt: skip
 _PIECE = Late("|".join(f"(?P<k{at}>{written})" for at, (_, written) in enumerate(_PIECES)))
 _DIGITS = Late(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)")
 _SIZE_NOUN = Late(rf"(?:er|s)[ -]?(?:{_VESSEL_NOUNS})?{_OVER}")
 _TIGHT = Late(r"-(?=[^\W\d_])")
-_ARTICLE = Late(rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nm]?|ein|n|nen|ne|a){_OVER}")
+_ARTICLE = Late(
+    rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nm]?|ein|n|nen|ne|a){_OVER}"
+)
 _WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*|.")
 _NO_AMOUNT = Late(r"[/:'-]\d|[.,]\d|%|°| ?/")
 _ONE_MORE = frozenset({"another", "a further", "weitere", "weiteren", "weiterer", "zusätzlicher"})

@@ -20,7 +20,7 @@ from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.relative import written_out
-from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.rivals import settled
 from engine.written.oneline.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
@@ -54,7 +54,7 @@ def read_report(text: str, known: Known) -> Report:
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
-    report, span = _best([(_read(tokens, known, line), tokens) for tokens in ways])
+    report, span = _best([(_read(tokens, known, line), tokens) for tokens in ways], known)
     report = _with_words_of(
         report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
     )
@@ -137,7 +137,7 @@ def _ask_about_more(line: str, tokens: list[Token], figures: Figures, known: Kno
         figures.ask_about_more(more, drunk)
 
 
-def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
+def _best(readings: Sequence[tuple[_Read, list[Token]]], known: Known) -> _Read:
     """The one reading that holds; where several do, a question between them."""
     clear = [(read, tokens) for read, tokens in readings if not read[0].doubts]
     if not clear:
@@ -155,6 +155,16 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
             distinct.append(read)
     if len(distinct) == 1:
         return distinct[0]
+    pointed = [
+        read
+        for read, tokens in clear
+        if any(isinstance(token, Figure) and "." in token.text for token in tokens)
+        and all(key in read[0].answers for key in CORE)
+    ]
+    if len(pointed) == 1 and "," not in "".join(f"{x.number}" for x in _figures(clear, pointed[0])):
+        return pointed[0]  # decimals have points here, so that commas part: "58.6kg,5,3l"
+    if (surely := _nearest(distinct, known)) is not None:
+        return surely
     stones = any(
         isinstance(token, Figure) and token.unit_text.startswith("st ")
         for _, tokens in clear
@@ -162,6 +172,32 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
     )
     code = ParseErrorCode.AMBIGUOUS_STONE if stones else ParseErrorCode.AMBIGUOUS_SEPARATOR
     return _between(distinct, code)
+
+
+def _figures(readings: Sequence[tuple[_Read, list[Token]]], one: _Read) -> list[Figure]:
+    tokens = next(tokens for read, tokens in readings if read is one)
+    return [token for token in tokens if isinstance(token, Figure)]
+
+
+def _nearest(reads: Sequence[_Read], known: Known) -> _Read | None:
+    """The one of several readings whose figures are all nearer to its owner's: of "58,6,5,3" that is
+    58.6 kg and 3 L, not 58 kg and 5.3 L. None where one is nearer in one of them only.
+    """
+    habits = {"weight_kg": known.weight_kg, "water_l": known.water_l}
+    whole = [read for read in reads if all(key in read[0].answers for key in CORE)]
+    if len(whole) < len(reads):
+        return None
+    best = {
+        min(range(len(reads)), key=lambda at: _off(reads[at][0].answers[key], habit))
+        for key, habit in habits.items()
+        if habit
+    }
+    far = [abs((read[0].answers["weight_kg"] or 0) - (known.weight_kg or 0)) for read in reads]
+    return reads[best.pop()] if len(best) == 1 and min(far) < max(far) else None
+
+
+def _off(value: Value, habit: float) -> float:
+    return abs((value or 0) - habit)
 
 
 def _none_clear(reads: Sequence[_Read]) -> _Read:

@@ -25,10 +25,10 @@ _SAID = rf"(?:half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?
 _UNIT_SAID = r"(?:grammes?|gramm|grams?|kilos?|kilogramm|kg|pounds?|lbs?|pfund|tenths?|zehntel)"
 _AMOUNT = (
     rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
-    rf"|(?P<said>{_SAID}) (?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
+    rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg"
+_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off"
 _UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
@@ -47,12 +47,15 @@ _SINCE_YESTERDAY = (
     ),
 )
 _WEIGHT = r"(?:weight|wt|bodyweight|scales?|gewicht|gew\.?|waage|kilos?)(?: (?:is|was|has gone|went|gone|ist|war|sagt|geht))?[:=]? "
+_LIKE = r"(?:(?:like|same as|as|wie) (?:yesterday|gestern),? (?:but |just |only |aber |nur )?)?"
 _ENDS = r"(?=\s*(?:[,;!\n/|]|\.(?!\d)|$)| (?:full|fullness|fülle|voll|f|water|wasser)(?![^\W_]))"
-_MOVED = r"(?P<way>down|up|lost|gained|dropped|put on|minus|plus|runter|rauf|hoch|zugenommen|abgenommen)"
+_MOVED = (
+    r"(?P<way>down|up|lost|gained|dropped|put on|minus|plus|runter|rauf|hoch|zugenommen|abgenommen)"
+)
 #: First in a line of several figures or behind the word for it, the scale is meant: "300 g weniger, voll 6".
 _AT_FIRST = (
-    Late(rf"^\s*(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
-    Late(rf"(?:^\s*|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
+    Late(rf"(?:^\s*|\b{_WEIGHT})(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
+    Late(rf"(?:^\s*{_LIKE}|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
     Late(rf"(?:^\s*|\b{_WEIGHT}){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
 )
 #: Elsewhere a unit of weight has to say so.
@@ -125,7 +128,7 @@ def _change(match: re.Match[str], known: Known) -> float | None:
     if match["tenth"]:
         amount = float(SMALL_NUMBERS.get(match["tenth"]) or match["tenth"]) / 10
     else:
-        amount = _amount(match["said"]) if match["said"] else rough(match["number"])
+        amount = rough(match["number"]) if match["number"] else _amount(match["said"])
     amount += 0.5 if match["and_half"] else 0.0
     if unit.startswith(("tenth", "zehntel")):
         amount, unit = amount / 10, "kg" if known.weight_unit is WeightUnit.KG else "lb"

@@ -52,7 +52,7 @@ _GOOD = Late(
 )
 _CHOICE = Late(
     r"(?:so |i'?ll |i |ich |also )*\b(?:take|use|using|count|counts|trust|going with|going by|go with|go by|log|nimm|nehm\w*|zähl(?:t|en|e)?|gilt|schreib|rechne mit)(?: the| den| die| das| dem| lieber| mal| bitte| doch| wir| please)* (?P<what>(?:[^,;\n!?()]|,(?=\d)){1,28}?)(?=[;\n!?()]|,(?!\d)|\.(?!\d)|$)"
-    r"|\b(?P<which>the )?(?P<one>first|second|last|latter|lower|higher|zweite|letzte|erste|niedrigere|höhere) (?:one |wert )?(?:counts|zählt|gilt)"
+    r"|\b(?P<which>the )?(?P<one>first|second|last|latter|lower|higher|zweite[sr]?|letzte[sr]?|erste[sr]?|niedrigere|höhere) (?:one |wert )?(?:counts|zählt|gilt)"
 )
 _OF_ANOTHER_DAY = Late(
     r"\b(?:yesterday|last night|last week|tomorrow|aiming|aim|goal|gestern|vorgestern|letzte woche|ziel|soll)"

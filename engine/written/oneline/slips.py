@@ -28,7 +28,7 @@ _IN_BRACKETS = Late(r"\((?P<inside>\d{1,3}(?:[.,]\d+)?)\)")
 #: What is typed on one another: "80.9kgF8", "77.2kg7/10", "F7W4".
 _GLUED = Late(
     r"(?<=\d)(?=(?:[fwvg]|h2o)[:=]?\d)|(?<=\d)(?:kgs?|lbs?|l)(?=[fwvgh][:=]?\d)"
-    rf"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d)(?=(?:full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?![^\W_]))"
+    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d)(?=(?:full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?![^\W_]))"
     r"|(?<=\d/10)(?=[^\W\d_])"
 )
 #: "7f 4w": each letter behind its number.

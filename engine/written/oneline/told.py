@@ -186,7 +186,8 @@ class Told:
             return False
         decimal = "." in figure.number or "," in figure.number
         scored = bool(figure.high) or (
-            decimal and (rough(told[2].number) > MOST_FULL or self._is_nearer_drink(told[2], figure))
+            decimal
+            and (rough(told[2].number) > MOST_FULL or self._is_nearer_drink(told[2], figure))
         )
         return (
             scored
