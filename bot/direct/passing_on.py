@@ -34,13 +34,7 @@ from bot.people.rights import athletes_seen_by, given_to, others_coaching
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
-from bot.store.tables.people import (
-    AthleteProfile,
-    AthleteStatus,
-    HistoryRow,
-    OpenQuestion,
-    Person,
-)
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.words import common, quoting
 from engine.written.chatter import is_chatter
 

@@ -26,7 +26,7 @@ def passed_on(names: Sequence[str]) -> str:
 
 def kept_for(names: Sequence[str]) -> str:
     """Of an "ok" or a thumb, for which nobody is disturbed."""
-    return tr("Noted for {names}.", names=figures.all_of(names))
+    return tr("Saved for {names}.", names=figures.all_of(names))
 
 
 def told_it_came(names: Sequence[str]) -> str:

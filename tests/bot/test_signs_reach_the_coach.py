@@ -106,7 +106,7 @@ def test_whether_something_is_wrong_is_settled_by_all_being_fine_later(team: Tea
 def test_chatter_costs_nobody_a_message_and_comes_with_the_next_words(team: Team) -> None:
     for idle in ("ok lol", "hm"):
         (said,) = team.athlete.writes(idle)
-        assert said.text == "Noted for Ravi." and said.silent
+        assert said.text == "Saved for Ravi." and said.silent
     assert team.coach.hears() == []
     assert "waits" not in text_of(team.coach.writes("/roster"))
     team.athlete.writes("the hotel has no fridge")
