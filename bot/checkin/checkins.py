@@ -43,6 +43,7 @@ from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
+from engine.written.chatter import is_chatter
 from engine.written.oneline import CORE
 
 
@@ -154,7 +155,7 @@ def take_unfinished(turn: Turn, profile: AthleteProfile, answers: Answers) -> No
 
 def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
     """Words beside the figures of a morning that was never finished still reach the coach."""
-    if said:
+    if said and not is_chatter(said):
         person = get_person(turn.session, profile.person_id)
         told = words.beside_the_numbers([], None, None, said)
         alerts.note(turn, profile, lambda: words.passed_on(person.first_name, told), once=True)
@@ -163,7 +164,7 @@ def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
 def with_note(answers: Answers) -> Answers:
     """The words that were said beside the figures joined to the note, and read for complaints."""
     said = answers.get(NOTED, "")
-    if not said:
+    if not said or is_chatter(said):  # "sorry", beside the figures, is nothing to pass on
         return answers
     note = " / ".join(part for part in (answers.get("note") or "", said) if part)
     heard = [hit.symptom.value for hit in screen(said).hits if hit.sure]
@@ -216,7 +217,7 @@ def take(
 def _passed_on_beside(turn: Turn, profile: AthleteProfile, answers: Answers) -> str:
     """To the athlete: what became of the words that were no answer; complaints are answered apart."""
     said = answers.get(NOTED, "")
-    if not said or screen(said).hits:
+    if not said or is_chatter(said) or screen(said).hits:
         return ""
     coach = "" if is_own_coach(profile) else get_person(turn.session, profile.coach_id).first_name
     return words.beside_passed_on(said, coach)
