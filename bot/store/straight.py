@@ -42,7 +42,7 @@ class Prepared:
             (place, values.get(name, default) if into is None else into(values.get(name, default)))
             for place, name, default, into in self.given
         ]
-        return dict(made) if self.by_name else [value for _, value in made]
+        return dict(made) if self.by_name else tuple([value for _, value in made])
 
 
 _prepared: dict[str, WeakKeyDictionary[Any, Prepared | None]] = {}
@@ -88,15 +88,23 @@ class Straight:
         self.dialect = connection.dialect
         self._cursor: Any = connection.connection.cursor()
 
-    def put(self, statement: Prepared, values: Mapping[str, Any]) -> Any:
-        """Put it; returns the driver's cursor, which knows what came of it."""
-        parameters, cursor = statement.parameters(values), self._cursor
-        if heard := self.connection.dispatch.before_cursor_execute:
-            heard(self.connection, cursor, statement.words, parameters, None, False)
+    def put(self, statement: Prepared, *values: Mapping[str, Any]) -> Any:
+        """Put it with these values, or with each of several; returns the driver's cursor, which knows
+        what came of it. Raises what SQLAlchemy would.
+        """
+        cursor = self._cursor
         try:
-            cursor.execute(statement.words, parameters)
+            given = [statement.parameters(one) for one in values]
+        except Exception as error:
+            raise self._said(statement, error) from error
+        many = len(given) > 1
+        parameters = given if many else given[0]
+        if heard := self.connection.dispatch.before_cursor_execute:
+            heard(self.connection, cursor, statement.words, parameters, None, many)
+        try:
+            (cursor.executemany if many else cursor.execute)(statement.words, parameters)
         except self.dialect.loaded_dbapi.Error as error:
-            raise self._said(statement, parameters, error) from error
+            raise self._said(statement, error, parameters) from error
         return cursor
 
     def values(self, statement: Prepared, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
@@ -108,14 +116,14 @@ class Straight:
             out = statement.coming_out = _coming_out(statement, cursor.description, self.dialect)
         return [_values_of(row, out) for row in found] if out else found
 
-    def _said(self, statement: Prepared, parameters: Any, error: Any) -> Any:
-        driver = self.dialect.loaded_dbapi
+    def _said(self, statement: Prepared, error: Any, parameters: Any = None) -> Any:
         gone = self.dialect.is_disconnect(error, self.connection.connection, self._cursor)
         if gone:
             self.connection.invalidate(error)
         return DBAPIError.instance(
-            statement.words, parameters, error, driver.Error, dialect=self.dialect,
+            statement.words, parameters, error, self.dialect.loaded_dbapi.Error,
             hide_parameters=self.connection.engine.hide_parameters, connection_invalidated=gone,
+            dialect=self.dialect,
         )  # fmt: skip
 
 

@@ -135,7 +135,7 @@ def _update(kind: type[SQLModel], changed: tuple[str, ...]) -> Any:
 
 
 def _updated(straight: Straight, rows: list[Any]) -> list[InstanceState[Any]]:
-    """What has changed, column by column; rows of one kind in which the same have one after another."""
+    """Rows of one kind in which the same columns have changed go together."""
     states: list[InstanceState[Any]] = [instance_state(row) for row in rows]
     alike: dict[tuple[type[SQLModel], tuple[str, ...]], list[dict[str, Any]]] = {}
     for state in states:
@@ -153,7 +153,7 @@ def _updated(straight: Straight, rows: list[Any]) -> list[InstanceState[Any]]:
     for (kind, changed), found in alike.items():
         ready = prepared(_update(kind, changed), straight.dialect)
         assert ready is not None
-        there = sum(straight.put(ready, one).rowcount for one in found)
+        there = straight.put(ready, *found).rowcount
         if there != len(found):
             raise StaleDataError(f"{kind.__name__}: {len(found)} to change, {there} there")
     return states
