@@ -10,7 +10,7 @@ will read them, and not passed from function to function. Catalogues are read fr
 from __future__ import annotations
 
 import gettext
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
@@ -76,6 +76,11 @@ def speaking(code: str) -> Iterator[None]:
 def tr(message: str, /, **values: object) -> str:
     """The sentence in the language in force, its {names} filled in."""
     return _catalogue(CATALOGUES, _language.get()).gettext(message).format(**values)
+
+
+def tr_with(message: str, gaps: Mapping[str, object], /) -> str:
+    """The sentence in the language in force, its {gaps} asked for where they stand in it."""
+    return _catalogue(CATALOGUES, _language.get()).gettext(message).format_map(gaps)
 
 
 def trn(one: str, many: str, number: float, /, **values: object) -> str:
