@@ -33,12 +33,14 @@ from bot.plan import typed as plan_typed
 from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
 from bot.safety import watch as safety_watch
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week, target_in_force
 from bot.words.figures import volume
 from bot.words.symptoms import symptom_name
 from engine.symptoms.thirst import is_of_thirst
+from engine.written.chatter import is_chatter
 from engine.written.drink_questions import asks_about_amount
 from engine.written.putting_off import puts_off
 
@@ -104,7 +106,7 @@ def land(
         return
     if (
         typed.one_line(turn, person)
-        or stage_views.heard_delay(turn, person, it.text)
+        or _delayed(it)
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
@@ -174,6 +176,15 @@ def _replied(it: Landing) -> bool:
         return True
     messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
+
+
+def _delayed(it: Landing) -> bool:
+    """Word that the day runs late is served, and what was said beside it lands by itself."""
+    rest = stage_views.heard_delay(it.turn, it.person, it.text)
+    if rest and not it.heard:
+        beside = replace(it.turn.incoming, text=rest)
+        land(replace(it.turn, incoming=beside), it.person, it.house, asked=it.asked)
+    return rest is not None
 
 
 def _typed_for_a_tap(it: Landing) -> bool:
@@ -280,6 +291,9 @@ def _go_on(it: Landing) -> None:
     if _of_a_mild_doubt(it):
         return
     sentence = _tell_coach(it, it.text)
+    if is_chatter(it.text) and (latest is None or latest.flow not in ASKED_ABOUT_SIGNS):
+        say_to(it.turn, it.person, sentence, silent=True)  # and no question once more for it
+        return
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
         return

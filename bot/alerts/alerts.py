@@ -10,6 +10,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import delivery, notes, words, words_after
+from bot.alerts.delivery import TOGETHER, WITHIN
 from bot.alerts.words_advice import advice
 from bot.core import agenda
 from bot.core.turn import Turn
@@ -45,7 +46,6 @@ OF_FIGURES = frozenset(
     }
 )  # fmt: skip
 CORRECTED = "_corrected"
-WITHIN = "_in"  # told in another alert's message: which
 # Findings that are made of what was said of these.
 _MADE_OF: dict[Finding, frozenset[Symptom]] = {
     FlagId.LOW_SODIUM: frozenset().union(*LOW_SODIUM_SIGNS),
@@ -55,6 +55,8 @@ _MADE_OF: dict[Finding, frozenset[Symptom]] = {
     FlagId.AFTER_SHOW_COMPLAINT: frozenset(LOOKED_AT),
     Symptom.MUSCLE_BREAKDOWN: frozenset({Symptom.URINE_DARK, Symptom.CRAMPS}),
 }
+# And these are told in words as well, which may tell of other things beside.
+_SAID_OUTRIGHT = frozenset({FlagId.EMERGENCY, FlagId.DRUG_NAMED, FlagId.WATER_TOO_FAST})
 
 
 def raise_flags(
@@ -89,47 +91,45 @@ def raise_flags(
 
 
 def _told_with_graver(turn: Turn, row: AlertRow) -> bool:
-    """Whether the same words have just gone out in an alert that is made of this complaint."""
+    """Whether the same words have just gone out in an alert on the body."""
     words = str(row.facts.get("words", ""))
     return any(
         alert.opened_at == turn.now
         and alert.level != Level.ADVISORY
-        and row.flag in _MADE_OF.get(finding(alert.flag), frozenset())
+        and _of_words(alert)
+        and alert.flag not in EATING_AND_MOOD
+        and (words or row.flag in _MADE_OF.get(finding(alert.flag), ()))
         and words in str(alert.facts.get("words", ""))
         for alert in of_day_or_open(turn.session, row.athlete_id, row.date)
     )
 
 
 def _together(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
-    """What was told in one go is one message: the gravest, with the other complaints in it."""
-    leads = [row for row in opened if row.level != Level.ADVISORY and _of_complaints(row)]
+    """What was told in one go is one message: the gravest, with all else that was told in it."""
+    told = [row for row in opened if _of_words(row)]
     left = list(opened)
     for mood in (True, False):
-        of_kind = [row for row in leads if (row.flag in EATING_AND_MOOD) is mood]
-        if not of_kind:
+        of_kind = [row for row in told if (row.flag in EATING_AND_MOOD) is mood]
+        leads = [row for row in of_kind if row.level != Level.ADVISORY]
+        if not leads:
             continue
-        lead = of_kind[0]
-        others = [
-            row
-            for row in opened
-            if row is not lead
-            and row.flag in set(Symptom)
-            and (row.flag in EATING_AND_MOOD) is mood
-        ]
+        lead = leads[0]
+        others = [row for row in of_kind if row is not lead]
         for row in others:
             row.facts = row.facts | {WITHIN: lead.id}
             row.acknowledged_at = turn.now
             turn.session.add(row)
             left.remove(row)
         if others:
-            lead.facts = lead.facts | {"_with": [row.flag for row in others]}
+            lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
             turn.session.add(lead)
     turn.session.flush()
     return left
 
 
-def _of_complaints(row: AlertRow) -> bool:
-    return row.flag in set(Symptom) or finding(row.flag) in _MADE_OF
+def _of_words(row: AlertRow) -> bool:
+    found = finding(row.flag)
+    return isinstance(found, Symptom) or found in _MADE_OF or found in _SAID_OUTRIGHT
 
 
 def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
@@ -225,6 +225,10 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     turn.session.add(row)
     turn.session.flush()
     delivery.keep_step(turn, row, Change.ALERT_PUT_RIGHT)
+    lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
+    if lead is not None:  # it was told in that one's message
+        rewrite_everywhere(turn, lead)
+        return
     profile = profile_of(turn.session, row.athlete_id)
     for person in delivery.told_of(turn.session, row):
         with speaking_to(person):

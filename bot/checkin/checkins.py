@@ -23,6 +23,7 @@ from bot.people.changes import Change
 from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.photos import photos
+from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
@@ -203,6 +204,8 @@ def take(
     beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
     lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
+    if not again and not told_anew and answers.get("fine") == ALL_FINE:
+        safety_watch.all_is_fine(turn, profile)
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
     event_asks.look_ahead(turn, profile, row)

@@ -19,6 +19,8 @@ SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do
 
 
 passed_on = SentenceOn("I've passed that on to {names}.", figures.all_of)
+# Of an "ok" or a thumb, for which nobody is disturbed.
+kept_for = SentenceOn("Saved for {names}.", figures.all_of)
 told_it_came = SentenceOn("I've told {names} that it came.", figures.all_of)
 changed_for = SentenceOn("I've changed that for {names} too.", figures.all_of)
 may_drink = Sentence(

@@ -195,7 +195,9 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str) -> str:
         parts.append(words.drug_refusal(coach) if coach else on_your_own.drug_refusal())
     if any(entry.startswith(DRANK_IN_AN_HOUR) for entry in told.readings):
         parts.append(advice.drank_too_fast(coach))
-    if FlagId.AFTER_SHOW_COMPLAINT in found:
+    if {FlagId.AFTER_SHOW_COMPLAINT, FlagId.LOW_SODIUM} <= found:
+        parts += [advice.low_sodium(coach), safety_words.and_no_large_meals()]
+    elif FlagId.AFTER_SHOW_COMPLAINT in found:
         parts.append(safety_words.look_into_it(coach, self_coached=not coach))
     elif FlagId.LOW_SODIUM in found:
         parts.append(advice.low_sodium(coach))

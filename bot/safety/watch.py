@@ -12,6 +12,7 @@ from bot.alerts import doubts
 from bot.alerts import words_athlete as words
 from bot.core import agenda
 from bot.core.context import Context
+from bot.core.incoming import Kind
 from bot.core.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
@@ -249,10 +250,36 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
         told = Told(symptoms=(symptom,), words=question.answers["_words"])
         report(turn, profile, told)
         return
-    doubts.settled(turn, profile, question, doubts.NO)
+    doubts.settled(turn, profile, question, doubts.NO, words=_typed(turn))
     text = words.doubtful_cleared(coach_name(turn.session, profile))
     say_to(turn, person, text)
     cleared(turn, profile, symptom.value)
+
+
+def _typed(turn: Turn) -> str:
+    """What was typed in place of a tap, where it says more than one word would."""
+    typed = isinstance(turn, ChatTurn) and turn.incoming.kind in (Kind.TEXT, Kind.EDITED)
+    text = turn.incoming.text if isinstance(turn, ChatTurn) and typed else ""
+    return _short(text) if len(text.split()) > 1 else ""
+
+
+def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
+    """A morning's answers say that all is fine: what was asked before, of the body, has its answer.
+
+    A doubt about a warning or about the mood wants an answer of its own.
+    """
+    person = get_person(turn.session, profile.person_id)
+    for question in asking.open_questions(turn.session, person, subject_id=profile.person_id):
+        if question.asked_at >= turn.now or question.flow not in (
+            SYMPTOM_CHECK.id,
+            SOMETHING_WRONG.id,
+        ):
+            continue
+        about = question.answers.get("_symptom")
+        mild = Symptom(about).level is Level.ADVISORY if about else False
+        if mild or question.answers.get("_concern") in (Concern.BODY, Concern.EMERGENCY):
+            _let_go(turn, question)
+            doubts.settled(turn, profile, question, doubts.CHECKED_IN)
 
 
 def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
@@ -267,9 +294,9 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     by = doubts.FINE if how == FINE else doubts.TOLD
     for other in open_ones:
         _let_go(turn, other)
-        doubts.settled(turn, profile, other, by)
+        doubts.settled(turn, profile, other, by, words=_typed(turn))
     if how == FINE:
-        doubts.settled(turn, profile, question, by)
+        doubts.settled(turn, profile, question, by, words=_typed(turn))
         text = words.glad_you_are_fine(coach_name(turn.session, profile))
         say_to(turn, person, text)
     elif how == EMERGENCY:

@@ -72,6 +72,55 @@ def test_a_mild_complaint_in_doubt_is_asked_about_where_it_would_change_the_day(
     assert "I've told Ravi: headache" in text_of(team.athlete.taps("Yes"))
 
 
+@pytest.mark.parametrize("answer", ["no headache at all, just tired", "nope", "not really"])
+def test_a_denial_in_words_closes_the_question_and_the_coach_reads_it(
+    team: Team, answer: str
+) -> None:
+    team.athlete.writes("could be a headache coming")
+    arrive_and_read(team)
+    said = [one for one in team.athlete.writes(answer) if one.method == "sendMessage"]
+    assert text_of(said) == "Good. I've told Ravi that it is not that."
+    told = text_of(team.coach.hears())
+    assert "it is not that" in told and (answer == "nope" or answer in told)
+    team.world.later(hours=3)
+    assert team.athlete.hears() == [] and team.coach.hears() == []
+
+
+@pytest.mark.parametrize("by", ["all good now, had some food", "60.9 6 3.5 fine"])
+def test_whether_something_is_wrong_is_settled_by_all_being_fine_later(team: Team, by: str) -> None:
+    asked = text_of(team.athlete.writes("my insides feel like jelly"))
+    assert "Is something wrong with you?" in asked
+    team.world.later(minutes=30)
+    if "60.9" in by:
+        team.morning(6)
+    arrive_and_read(team)
+    said = [one for one in team.athlete.writes(by) if one.method == "sendMessage"]
+    assert "wrong" not in text_of(said)
+    told = text_of(team.coach.hears())
+    assert "Answered since" in told and "fine" in told
+    arrive_and_read(team)
+    team.world.later(hours=12)
+    assert "jelly" not in text_of(team.coach.hears()) + text_of(team.athlete.hears())
+
+
+def test_chatter_costs_nobody_a_message_and_comes_with_the_next_words(team: Team) -> None:
+    for idle in ("ok lol", "hm"):
+        (said,) = team.athlete.writes(idle)
+        assert said.text == "Saved for Ravi." and said.silent
+    assert team.coach.hears() == []
+    assert "waits" not in text_of(team.coach.writes("/roster"))
+    team.athlete.writes("the hotel has no fridge")
+    assert text_of(team.coach.hears()) == "From Mira:\n• ok lol\n• hm\n• the hotel has no fridge"
+
+
+def test_an_ok_to_what_the_coach_wrote_is_brought_to_the_coach(team: Team) -> None:
+    team.coach.writes("Mira: call me at five")
+    team.coach.taps("Send to Mira")
+    team.coach.hears()
+    assert "passed that on" in text_of(team.athlete.writes("ok"))
+    assert "ok" in text_of(team.coach.hears())
+
+
 def test_any_other_in_doubt_is_with_the_coach_at_once_and_with_what_it_may_mean(team: Team) -> None:
     said = text_of(team.athlete.writes("almost a cramp in the last set"))
     assert "I've passed that on to Ravi." in said and "write me that" in said

@@ -126,6 +126,10 @@ class Leftover(Told):
             DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
         )
 
+    def ask_about_more(self, given: str, drunk: float) -> None:
+        """Asks whether the drink that was read is all, where more of it seems to stand there."""
+        self._doubt(DoubtCode.UNCLEAR, "water_l", given.strip(), [{"water_l": drunk}])
+
     def _ask_odd(self, key: str, figure: Figure) -> None:
         if key == "sleep_h":
             self.used.discard(figure.start)
