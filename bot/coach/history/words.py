@@ -58,10 +58,7 @@ def in_force(carb_g: float, planned_g: float | None, by: str) -> str:
     return tr(SET_BY[by], figure=figure)
 
 
-def as_planned(planned_g: float) -> str:
-    return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
-
-
+as_planned = SentenceOn("Set for the day: {planned}, as planned.", figures.grams)
 cut = SentenceOn("… and {left_out} more that day.")
 
 

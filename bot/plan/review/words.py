@@ -302,12 +302,11 @@ SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
 }
 
 
-def ask_total(days_out: int) -> str:
-    return tr(
-        "What total does your plan give for {when}, in kcal? I compare it with the day's "
-        "carbs, protein, fat and fibre.",
-        when=figures.days_out(days_out),
-    )
+ask_total = SentenceOn(
+    "What total does your plan give for {when}, in kcal? I compare it with the day's "
+    "carbs, protein, fat and fibre.",
+    figures.days_out,
+)
 
 
 def total_fits(stated: float, apart: float, within: float) -> str:
