@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -170,7 +170,7 @@ def _under_a_warning(flag: Flag) -> Flag:
     """What may come before a faint or tell of too much water is not mild while a warning stands."""
     if flag.level is not Level.ADVISORY or flag.id not in BEFORE_WORSE:
         return flag
-    return replace(flag, level=Level.CAUTION, facts=dict(flag.facts) | {AGAIN: True})
+    return Flag(flag.id, Level.CAUTION, dict(flag.facts) | {AGAIN: True}, flag.sources)
 
 
 def _after_show(turn: Turn, profile: AthleteProfile, told: Told) -> list[Flag]:
