@@ -26,7 +26,7 @@ from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
-from bot.people.people import local_date, profile_of
+from bot.people.people import get_profile, local_date, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
@@ -375,8 +375,7 @@ def _tell_coach(
     it: Landing, said: str, instead: Callable[[], str] | None = None, *, at_once: bool = False
 ) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
-    profile = profile_of(it.turn.session, it.person.id)
-    assert profile is not None
+    profile = get_profile(it.turn.session, it.person.id)
     return passing_on.from_athlete(
         it.turn, it.person, profile, said.strip(),
         message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,

@@ -20,7 +20,7 @@ from bot.dialogue.flow import Answers
 from bot.dialogue.taking import TYPED_IN
 from bot.event import asks as event_asks
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.photos import photos
 from bot.safety import watch as safety_watch
@@ -124,8 +124,7 @@ def _wants_sharpness(week: Week, profile: AthleteProfile, today: date) -> bool:
 
 def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """All questions of a check-in are answered."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     answers = with_note(question.answers)
     row = checkin_row(turn.session, profile.person_id, date.fromisoformat(answers["_date"]))
     if row is not None and is_answered(row) and _says_the_same(turn.session, profile, row, answers):

@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
-from bot.people.people import get_person, local_date, profile_of, speaking_to
+from bot.people.people import get_person, get_profile, local_date, profile_of, speaking_to
 from bot.people.telling import say_to
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
@@ -241,8 +241,7 @@ def _short(text: str) -> str:
 def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The athlete said whether a doubtful phrase meant it."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     symptom = Symptom(question.answers["_symptom"])
     if question.answers["sure"]:
         doubts.settled(turn, profile, question, doubts.TOLD)
@@ -283,8 +282,7 @@ def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
 
 def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     how, said = question.answers["how"], question.answers["_words"]
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     open_ones = asking.open_questions(
@@ -313,8 +311,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     doubts.settled(turn, profile, question, doubts.TOLD)
     answers = question.answers
     ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]

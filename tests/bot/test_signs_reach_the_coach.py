@@ -12,7 +12,7 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import get_person, profile_of, speaking_to
+from bot.people.people import get_person, get_profile, speaking_to
 from bot.safety import watch as safety_watch
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
@@ -275,8 +275,7 @@ def something_wrong(team: Team, text: str = "idk whats going on with my body rn"
     """A sentence that one of the ears takes for the body; asked about whichever it is."""
     with transaction(team.world.engine) as session:
         person = get_person(session, team.athlete_id)
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         with speaking_to(person):
             safety_watch._ask_what_is_wrong(
                 Turn(session, team.world.context), person, profile, Concern.BODY, text
