@@ -311,6 +311,12 @@ def _question_typed_in(session: Session, person: Person, message_id: int) -> Ope
     )
 
 
+def _still_asked(question: OpenQuestion) -> bool:
+    """Whether what an open question asks is still to be asked; one that is closed asks nothing."""
+    step = CHECK_IN.step(question.step)
+    return question.closed_at is not None or step is None or step.when(question.answers)
+
+
 def _edited_answer(
     turn: ChatTurn, person: Person, profile: AthleteProfile, question: OpenQuestion, today: date
 ) -> None:
@@ -341,6 +347,9 @@ def _edited_answer(
     row = checkin_row(turn.session, profile.person_id, today)
     if row is None:
         say_to(turn, person, lead)
+        if not _still_asked(question):  # the edit has answered what it was asked about
+            asking.close(turn, question)
+            _go_on(turn, person, profile, question.answers)
         return
     answers = answers_of(turn.session, profile, row) | found
     take(

@@ -36,13 +36,22 @@ def take_typed(
     answer: object,
 ) -> None:
     """What was read from a typed text as the answer to this step of the question."""
-    if turn.incoming.message_id is not None:
-        typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): step.key}
+    key = _answered(registered.flow, step, answer)
+    if turn.incoming.message_id is not None and key is not None:
+        typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): key}
         question.answers = question.answers | {TYPED_IN: typed_in}
     if step.many:
         ticked = question.answers.get(ticks(step), [])
         answer = ticked if answer == DONE else [*ticked, answer]
     _take(turn, person, question, registered, step, answer, message_id=None)
+
+
+def _answered(flow: Flow, step: Step, answer: object) -> str | None:
+    """The step that an answer is of: of one that spreads over others, the first it fell to."""
+    given = given_by(step, answer) if step.spreads else {step.key: answer}
+    if step.key in given:
+        return step.key
+    return next((key for key in given if flow.step(key) is not None), None)
 
 
 def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:

@@ -162,6 +162,30 @@ def test_editing_a_typed_answer_before_the_check_in_is_complete_changes_the_draf
     assert draft(team).answers["weight_kg"] == 61.2
 
 
+def test_an_edit_that_leaves_no_doubt_goes_on_to_what_is_still_to_be_asked(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("133")  # pounds, or a slip
+    assert draft(team).step == "doubt"
+    team.athlete.writes("61.2", kind=Kind.EDITED, message_id=team.athlete.message_ids)
+    assert draft(team).answers["weight_kg"] == 61.2 and draft(team).step == "fullness"
+    said = team.athlete.writes("450")
+    assert said, "whatever is typed next is answered"
+
+
+def test_editing_the_answer_to_a_doubt_changes_what_it_told(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("133")
+    team.athlete.writes("61.2")
+    assert draft(team).answers["weight_kg"] == 61.2
+    said = team.athlete.writes("61.4", kind=Kind.EDITED, message_id=team.athlete.message_ids)
+    assert "61.2 kg → 61.4 kg" in text_of(said)
+    assert draft(team).answers["weight_kg"] == 61.4
+
+
 def test_an_edit_that_is_no_check_in_leaves_the_answer_and_says_so(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
