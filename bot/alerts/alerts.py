@@ -11,7 +11,7 @@ from sqlmodel import Session, col, or_, select
 
 from bot.alerts import delivery, notes, words, words_after
 from bot.alerts.delivery import TOGETHER, WITHIN
-from bot.alerts.words_advice import advice
+from bot.alerts.words_advice import advice, under_a_warning
 from bot.core import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
@@ -60,13 +60,20 @@ _SAID_OUTRIGHT = frozenset({FlagId.EMERGENCY, FlagId.DRUG_NAMED, FlagId.WATER_TO
 
 
 def raise_flags(
-    turn: Turn, profile: AthleteProfile, flags: Sequence[Flag], *, day: date, told_anew: bool = True
+    turn: Turn,
+    profile: AthleteProfile,
+    flags: Sequence[Flag],
+    *,
+    day: date,
+    told_anew: bool = True,
+    advised: bool = True,
 ) -> None:
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
-    again): then a warning acknowledged that day is not raised once more. Doubts have a life of
-    their own (`bot.alerts.doubts`).
+    again): then a warning acknowledged that day is not raised once more. `advised` is False where
+    the athlete was told nothing of what to do about mild ones. Doubts have a life of their own
+    (`bot.alerts.doubts`).
     """
     raised = {flag.id for flag in flags}
     if profile.status == AthleteStatus.ENDED:
@@ -87,7 +94,7 @@ def raise_flags(
             delivery.ping(turn, row)
     untold = [row for row in complaints if not _told_with_graver(turn, row)]
     if untold:
-        _tell_complaints(turn, profile, untold)
+        _tell_complaints(turn, profile, untold, advised=advised)
 
 
 def _told_with_graver(turn: Turn, row: AlertRow) -> bool:
@@ -387,7 +394,9 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any]) -> None:
             delivery.settle_message(turn, row, person, text, [[delivery.acknowledge_button(row)]])
 
 
-def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow]) -> None:
+def _tell_complaints(
+    turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow], *, advised: bool
+) -> None:
     """What was complained of in one go, in one silent note, in any hours: who is told may look."""
     told = [row.flag for row in rows]
     wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
@@ -398,7 +407,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
                 name=name,
                 named=capital(symptom_names(told)),
                 wrote=wrote,
-                told=advice(told),
+                told=advice(told) if advised else under_a_warning(told),
                 when=moment_for(turn.session, person, profile, turn.now),
             )
             notes.tell(turn, person, profile.person_id, text, at_once=True)

@@ -19,7 +19,7 @@ from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import get_person, name_of, profile_of, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -140,8 +140,7 @@ def subject_of(row: AlertRow) -> str:
 
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
     """The alert as this reader sees it."""
-    profile = profile_of(session, row.athlete_id)
-    assert profile is not None
+    profile = get_profile(session, row.athlete_id)
     return words.alert(
         name=name_of(session, row.athlete_id),
         flag=row.flag,
@@ -189,8 +188,7 @@ def ping(turn: Turn, row: AlertRow) -> None:
 
 
 def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
-    profile = profile_of(turn.session, row.athlete_id)
-    assert profile is not None
+    profile = get_profile(turn.session, row.athlete_id)
     for person in (coach, *second_coaches(turn.session, profile, rights=Rights.FULL)):
         if person.id == row.athlete_id and row.flag == MISSED:
             continue  # told as the athlete already

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from bot.alerts.words_advice import advice
+from bot.alerts.words_advice import advice, under_a_warning
 from bot.alerts.words_alert_causes import cause
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, mark, tr
@@ -13,6 +13,8 @@ from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
 Facts = Mapping[str, Any]
+#: In the facts of a complaint that came while a warning stood.
+AGAIN = "_under_warning"
 
 LEVEL_WORDS = {
     Level.WARNING: mark("Warning"),
@@ -59,7 +61,9 @@ def alert(
         parts.append(corrected(put_right, weight_unit, volume_unit))
     if put_right and not put_right.get("holds"):
         return "\n\n".join(part for part in (*parts, settled) if part)
-    if level is Level.WARNING:
+    if level is Level.CAUTION and facts.get(AGAIN) and not self_coached:
+        parts += _under_a_warning(name, finding(flag))
+    elif level is Level.WARNING:
         parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
@@ -308,6 +312,19 @@ def _caution(name: str, flag: Finding) -> list[str]:
         tr(
             "What to do now: call {name} before they follow today's plan, and ask how they feel. If "
             "they feel unwell, a doctor comes first.",
+            name=name,
+        ),
+    ]
+
+
+def _under_a_warning(name: str, flag: Finding) -> list[str]:
+    """A mild complaint that comes while all rests after a warning: that may be the same once more."""
+    told = under_a_warning([flag])
+    return [
+        tr('{name} was told: "{advice}"', name=name, advice=told) if told else "",
+        tr(
+            "This comes while a warning still stands. What to do now: call {name}, and see that a "
+            "doctor looks before the freeze is lifted.",
             name=name,
         ),
     ]

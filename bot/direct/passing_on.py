@@ -103,8 +103,10 @@ def told(coaches: Sequence[Person], *, in_words: bool = True, idle: bool = False
     return " ".join([*parts, words.cannot_arrive(gone)] if gone else parts)
 
 
-def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
-    """An athlete changed words that had been passed on; whether they had been."""
+def edited(turn: Turn, athlete: Person, message_id: int, said: str, *, heard: bool = False) -> bool:
+    """An athlete changed words that had been passed on; whether they had been. `heard`: a complaint in
+    them has been answered, so that no more is said.
+    """
     changed = notes.said_anew(turn, athlete, message_id, said)
     if not changed:
         return False
@@ -112,7 +114,8 @@ def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
     record(
         turn, id_of(athlete), Change.MESSAGE_TO_COACH, by=athlete.id, text=said, to=names
     )  # fmt: skip
-    say_to(turn, athlete, words.changed_for(names))
+    if not heard:
+        say_to(turn, athlete, words.changed_for(names))
     return True
 
 

@@ -60,7 +60,8 @@ SYMPTOM_CHECK = Flow(
 
 
 def _once_more(answers: Answers, question: str) -> str:
-    return words.asked_once_more(question) if answers.get("_once_more") else question
+    anew = answers.get("_once_more") and not answers.get("_again")
+    return words.asked_once_more(question) if anew else question
 
 
 def _how(text: str, answers: Answers) -> str:

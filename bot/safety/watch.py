@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
-from bot.people.people import get_person, local_date, profile_of, speaking_to
+from bot.people.people import get_person, get_profile, local_date, profile_of, speaking_to
 from bot.people.telling import say_to
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
@@ -29,20 +29,19 @@ from bot.safety.flow_symptom import (
     SYMPTOM_CHECK,
     UNWELL_HOW,
 )
-from bot.safety.reports import Told, cleared, coach_name, report
+from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
-from engine.safety import LOW_SODIUM_SIGNS, Level, fastest_drinking_l_per_h, flags_of_words
+from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
 
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
 LONGEST_QUOTE = 200
-#: Mild ones that change how much is drunk, or come before a faint: in doubt they are asked about.
-ASKED_ALTHOUGH_MILD = frozenset[Symptom]().union(*LOW_SODIUM_SIGNS, {Symptom.DIZZY})
 WHOLLY_READ = 3  # words: beside a complaint that is sure, so few say nothing else
 
 
@@ -80,14 +79,14 @@ def mild_doubt(text: str) -> Symptom | None:
     mild = [symptom for symptom in doubtful if symptom.level is Level.ADVISORY]
     return min(
         mild, default=None,
-        key=lambda one: (one not in ASKED_ALTHOUGH_MILD, list(Symptom).index(one)),
+        key=lambda one: (one not in BEFORE_WORSE, list(Symptom).index(one)),
     )  # fmt: skip
 
 
 def asked_about_mild(turn: Turn, person: Person, symptom: Symptom, text: str) -> bool:
     """Ask whether that is meant, where it would change the day; whether it was asked."""
     profile = profile_of(turn.session, person.id)
-    if symptom not in ASKED_ALTHOUGH_MILD or profile is None or profile.status not in _MAY_BE_ASKED:
+    if symptom not in BEFORE_WORSE or profile is None or profile.status not in _MAY_BE_ASKED:
         return False
     _ask_to_be_sure(turn, person, profile, Hit(symptom, False, text), text)
     return True
@@ -242,8 +241,7 @@ def _short(text: str) -> str:
 def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The athlete said whether a doubtful phrase meant it."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     symptom = Symptom(question.answers["_symptom"])
     if question.answers["sure"]:
         doubts.settled(turn, profile, question, doubts.TOLD)
@@ -284,8 +282,7 @@ def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
 
 def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     how, said = question.answers["how"], question.answers["_words"]
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     open_ones = asking.open_questions(
@@ -314,8 +311,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     doubts.settled(turn, profile, question, doubts.TOLD)
     answers = question.answers
     ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]
@@ -355,6 +351,9 @@ def _heard(text: str) -> Screening:
     if text.startswith("/"):
         behind = text.partition(" ")[2]
         found = replace(found, suspicions=screen_text(behind).suspicions if behind.strip() else ())
+    if asks_how_to_drink(text):  # who asks how to drink has not given it up
+        hits = tuple(hit for hit in found.hits if hit.symptom is not Symptom.DRYING_OUT)
+        found = replace(found, hits=hits)
     return found
 
 

@@ -151,6 +151,13 @@ class ReadsPlainly(Session):
             self._through = (self.get_transaction(), Straight(connection))
         return self._through[1]
 
+    def close(self) -> None:
+        """An open cursor would keep the database's file open for as long as it is remembered here."""
+        if self._through is not None:
+            self._through[1].close()
+            self._through = None
+        super().close()
+
     def flush_for(self, tables: Container[str]) -> None:
         """Write what is pending, where a row of these tables is."""
         for states in (self._new, self.identity_map._modified, self._deleted):

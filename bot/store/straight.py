@@ -11,6 +11,7 @@ raises is raised as SQLAlchemy would (`tests/bot/test_plain_rows.py`).
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from typing import Any
 from weakref import WeakKeyDictionary
@@ -106,6 +107,11 @@ class Straight:
         except self.dialect.loaded_dbapi.Error as error:
             raise self._said(statement, error, parameters) from error
         return cursor
+
+    def close(self) -> None:
+        """No more is put; a line that is gone has closed it already."""
+        with suppress(self.dialect.loaded_dbapi.Error):
+            self._cursor.close()
 
     def values(self, statement: Prepared, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
         """The values of the rows that it finds, or returns."""

@@ -29,7 +29,7 @@ _LEANS = Late(
 )
 _MEANT_ELSE = Late(
     r"(?:(?:it|that|i|das|es|ich)\b[^.!?]{0,12} )?(?:(?:was|is|war|ist|hab|habe) )?"
-    r"(?:just |only |nur |bloss |einfach |a |ein )*(?:joke|joking|kidding|typo|autocorrect|tired|hungry|bored|"
+    r"(?:just |only |nur |bloss |einfach |a |ein )*(?:joke|joking|jk|kidding|typo|autocorrect|tired|hungry|bored|"
     r"stressed|sleepy|scherz|spass|witz|tippfehler|mude|hungrig|gelangweilt|gestresst)\b(?! of\b).*"
     r"|(?:i|ich) (?:mean|meant|meine?|meinte) (?:the|my|her|his|an?|die|der|das|den|meine?n?) .*"
 )

@@ -16,11 +16,13 @@ def _words(text: str) -> frozenset[str]:
 _IDLE = _words("""
     hm hmm hmmm mh mhm hmpf pff ah aha oh ooh uh uhm um erm eh meh ugh mkay lol lmao rofl haha hahaha
     hahahaha hehe hihi xd yay woohoo wow nice cool sweet great perfect awesome super
+    sorry soz oops whoops jk lolz
     ok okay oki okey okidoki k kk yo yep yup yeah yes ya aye sure fine alright right exactly true
     roger copy noted understood thanks thank thx ty cheers ta whatever same hi hey hello
     morning evening night bye
     naja tja joa jo ja jap jup jepp jawohl genau klar stimmt gut passt prima toll klasse spitze
-    perfekt verstanden dank morgen danke dankeschön merci egal hallo servus moin tschüss tschau
+    perfekt verstanden dank morgen danke dankeschön merci egal hallo servus moin tschüss
+    tschau ups sry
 """)
 _BESIDE = _words("""
     you u so much very a lot it that's thats that will do got i'll all will good then well

@@ -254,17 +254,6 @@ LOOK_RULES = {
 }
 
 
-def _looked(detail: Detail) -> str:
-    return tr(
-        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
-        "Rule: {rule}",
-        fullness=detail["fullness"],
-        sharpness=detail["sharpness"],
-        gut=word(detail["gut"]),
-        rule=tr(LOOK_RULES[detail["rule"]]),
-    )
-
-
 def _plain(message: str) -> Callable[[Detail], str]:
     return lambda detail: tr(message)
 
@@ -362,7 +351,14 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.DAY_LAID_OUT: _plain(mark("set up the timetable of the day")),
     Change.DAY_MOVED: lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
     Change.STAGE_CALLED_OFF: _plain(mark("cancelled the event day")),
-    Change.LOOK_CHECK: _looked,
+    Change.LOOK_CHECK: lambda detail: tr(
+        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
+        "Rule: {rule}",
+        fullness=detail["fullness"],
+        sharpness=detail["sharpness"],
+        gut=word(detail["gut"]),
+        rule=tr(LOOK_RULES[detail["rule"]]),
+    ),
     Change.TOP_UP: lambda d: tr(
         "approved {figure} of extra carbs", figure=figures.grams(d["grams"])
     ),
