@@ -223,7 +223,7 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
     """The figure with the unit behind it, and what goes on behind that: "72 kilo 400"."""
     for unit, pattern in at_number.UNITS:
         match = pattern.match(line, end)
-        if match is None:
+        if match is None or at_number.LABELS_NEXT.match(line, match.end()):
             continue
         if unit is Unit.GRAMS and at_number.THOUSANDS_OF_GRAMS.fullmatch(number):
             kg = number.rstrip("0").rstrip(".,")
@@ -345,8 +345,12 @@ def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
 def _cut(line: str, start: int, number: str) -> Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
     cuts: list[tuple[str, ...]]
-    if "." in number and "," not in number:
-        cuts = list(_joined(tuple(number.split("."))))  # "63.1.6.3"
+    parts = number.split(".")
+    if len(parts) > 2 and all(re.fullmatch(r"\d+(?:,\d)?", part) for part in parts):
+        if "," in number:
+            cuts = [tuple(parts)]  # "73,8.7.3,5"
+        else:  # "63.1.6.3"
+            cuts = list(_joined(tuple(parts))) if max(map(len, parts[1:])) < 3 else []
     elif "." in number:
         groups = number.split(",")
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):

@@ -23,6 +23,7 @@ _OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
 _CUP_OUNCES = 8
 _METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
 HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
+_OF_A_LITRE = ("halbe", "halben", "halber", "halves", "viertel", "dreiviertel")
 _MOST_BOTTLES = 24
 _LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
 MOST_L = 15.0
@@ -241,9 +242,9 @@ class Parts:
     def _halves(self, own: Sequence[Piece]) -> _Read | None:
         """ "sieben Halbe": of half a litre each."""
         many, half = own
-        if half.text[:4] not in ("half", "halb") or half.value != HALF_BOTTLE_L or many.value < 2:
+        if half.text not in _OF_A_LITRE or many.value < 2:
             return None
-        return many.value * HALF_BOTTLE_L, "halves", HALF_BOTTLE_L
+        return many.value * half.value, "halves", half.value
 
     def _wholes(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value * _WHOLE_BOTTLE_L, "wholes", _WHOLE_BOTTLE_L

@@ -130,7 +130,9 @@ class _Reader(Parts):
     def run_at(self, at: int) -> list[Part]:
         """The parts that follow each other from this piece on."""
         part = self.part_at(at)
-        if part is None or (part.shape in ("bare", "share") and not self._may_begin(part)):
+        if part is None or part.shape == "share":
+            return []
+        if part.shape == "bare" and not self._may_begin(part):
             return []
         parts = [part]
         while True:
@@ -338,6 +340,7 @@ class _Reader(Parts):
         )  # fmt: skip
         decimal = any((part.amount or 0) % 1 for part in bare)
         decimal |= all((part.amount or 0) >= _LEAST_BARE_ML for part in bare)
+        decimal |= len(own) > 2 and all(part.joint.strip() == "+" for part in own[1:])
         return self._is_of_drink(parts) or (others > 1 and (named or decimal))
 
     def _litres(self, amount: float, unit: str) -> float | None:

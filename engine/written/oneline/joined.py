@@ -194,7 +194,8 @@ def _ranged(tokens: list[Token]) -> list[Token]:
         if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
             between, second = tokens[at + 1], tokens[at + 2]
             if isinstance(second, Figure) and _moved(tokens, at, between, second):
-                out.append(replace(second, start=first.start))  # "from 82.0 to 81.8"
+                before = out.pop()  # "from 82.0 to 81.8", "up from 5 to 6"
+                out.append(replace(second, start=before.start))
                 at += 3
                 continue
             if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):

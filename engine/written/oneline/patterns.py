@@ -28,6 +28,7 @@ UNITS: tuple[tuple[Unit, Late], ...] = (
     (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){OVER}{DOT}")),
     (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){OVER}{DOT}")),
 )
+LABELS_NEXT = Late(r" ?[:=] ?\d")  # "6 kilos: 66.5"
 THOUSAND = Late(rf" ?k{OVER}(?: ?(?:grams?|gramm|g){OVER})?")
 # what a number may count that is none of the answers
 COUNTED = Late(

@@ -21,15 +21,15 @@ _MOST_KG = 3.0  # overnight, told as a difference; more is told of something els
 _UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|pfund|#)"
 _SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
 _SPELT = rf"(?:(?:{_SMALL})?[ -]?(?:hundred|hundert)(?: and)?[ ]?(?:fifty|fünfzig)?|anderthalb|(?:ein|zwei)einhalb|{_SMALL})"
-_SAID = rf"(?:half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
+_SAID = rf"(?:(?:an? |ein(?:en)? )?(?:quarter(?: of an?)?|viertel)|half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
 _UNIT_SAID = r"(?:grammes?|gramm|grams?|kilos?|kilogramm|kg|pounds?|lbs?|pfund|tenths?|zehntel)"
 _AMOUNT = (
     rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off"
-_UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch"
+_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen"
+_UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
 _OVER = r"(?![^\W_]|')"
@@ -142,6 +142,8 @@ def _change(match: re.Match[str], known: Known) -> float | None:
 
 def _amount(said: str) -> float:
     """The number of "half a", "zweihundert", "a"."""
+    if "quarter" in said or "viertel" in said:
+        return 0.25
     if "hal" in said and not said.endswith(("einhalb", "anderthalb", "and a half")):
         return 0.5
     spelt = spelt_at(said.strip(), 0, "de")

@@ -32,7 +32,7 @@ _BREAK = Late(
     rf"|(?<=\s)(?=(?:then|dann|again|reweighed|re-weighed|danach|nochmal|now|jetzt|today|heute?|afterwards|anschließend|not|nicht|instead of|rather than|statt|anstatt){_OVER})"
 )
 _LIGHTER_THEN = Late(
-    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee|wee|poo|bladder|klo|wc|toilette|pinkeln|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
+    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee|wee|poo|bladder|klo|wc|toilette|pinkeln|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|shorts|kit|towel|joggers|joggings?|leggings|t-?shirt|trunks|socks|boots|jacket|jogginghose|pulli|shirt|handtuch|jacke|hose|schuhe|socken|sachen|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
 )
 _NEXT_ONES = Late(
     r"(?:yesterday|gestern|last night|before)(?: morning)?(?: it)? (?:was|war|waren)\s*$|[:=]\s*$"

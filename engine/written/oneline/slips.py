@@ -28,8 +28,8 @@ _IN_BRACKETS = Late(r"\((?P<inside>\d{1,3}(?:[.,]\d+)?)\)")
 #: What is typed on one another: "80.9kgF8", "77.2kg7/10", "F7W4".
 _GLUED = Late(
     r"(?<=\d)(?=(?:[fwvg]|h2o)[:=]?\d)|(?<=\d)(?:kgs?|lbs?|l)(?=[fwvgh][:=]?\d)"
-    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d)(?=(?:full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?![^\W_]))"
-    r"|(?<=\d/10)(?=[^\W\d_])"
+    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d/10)(?=[^\W\d_])"
+    r"|(?<=\d)(?=(?:fullness|full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?:[:=]?\d|(?![^\W_])))"
 )
 #: "7f 4w": each letter behind its number.
 _LETTER_BEHIND = Late(r"(?<![\w.,])(?P<number>\d{1,3}(?:[.,]\d)?)(?P<letter>[fwv])(?![\w'])")
@@ -37,6 +37,7 @@ _FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of
 _H_OF_WATER = Late(
     r"(?<![^\W_])h(?!20)(?=[:=]?\d{1,3}(?:[.,]\d{1,2})?(?:l|gal|oz)?(?![^\W_]|[.,]?\d))"
 )  # "F8 W77.5 H6"
+_FORMULA = Late(r"(?<![^\W_])h2[o0](?=[:= ]*\d|(?![^\W_]))")  # "h2o 3.5"
 _LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
 _ARROW = r"(?:-+>|=>|→|➡|>)"
 _FROM_TO = Late(rf"(?<![\d.,])(?P<old>{NUMBER}) ?{_ARROW} ?(?=(?P<new>{NUMBER})(?! ?{_ARROW}))")
@@ -81,6 +82,7 @@ def parted(line: str, places: list[int]) -> str:
 
 def mended(line: str, language: str, most: int) -> str:
     """The line with such slips set right, each in its place; `most` answers may be told."""
+    line = _FORMULA.sub("💧  ", line)
     line = _H_OF_WATER.sub("💧", _ONE.sub("1", _NOUGHT.sub("0", line)))
     line = _with_marks_set_right(line)
     line = _FROM_TO.sub(_moved, line)
