@@ -31,17 +31,8 @@ _BEGINS = "nahmsuv"
 _ENDS_PART = "!-tiep+,."
 _LONGEST_PART = 6
 _ONE_VESSEL = (
-    "bottle",
-    "glass",
-    "jug",
-    "flask",
-    "can",
-    "shaker",
-    "flasche",
-    "glas",
-    "dose",
-    "kanne",
-)
+    "bottle", "glass", "jug", "flask", "can", "shaker", "flasche", "glas", "dose", "kanne",
+)  # fmt: skip
 _ONE_OF_IT = ("litre", "liter", "gallon", "gallone", "pint", "quart", "maß")
 
 
@@ -95,13 +86,8 @@ class Parts:
             if counted and name not in ("sized_many", "lone"):
                 continue
             own = [self._all[place] for place in places[: match.end()]]
-            if (
-                len(own) > 2
-                and own[0].value > 1
-                and own[-1].text in _ONE_VESSEL
-                and name == "many_sized"
-            ):
-                continue  # "6 1.5l bottle"
+            if name == "many_sized" and self._is_one_vessel(own):
+                continue
             read = _READERS[name](self, own)
             if read is not None:
                 last = places[match.end() - 1]
@@ -124,6 +110,11 @@ class Parts:
                 places.append(at)
             at += 1
         return letters, places
+
+    def _is_one_vessel(self, own: Sequence[Piece]) -> bool:
+        """ "6 1.5l bottle": one bottle, behind another answer."""
+        times = any(piece.kind in "xm" for piece in own)
+        return not times and len(own) > 2 and own[0].value > 1 and own[-1].text in _ONE_VESSEL
 
     def _is_labelled(self, at: int) -> bool:
         """Whether a word that is none of drinking stands right before, so that it is no count."""
@@ -184,6 +175,8 @@ class Parts:
     def _many_bare(self, own: Sequence[Piece]) -> _Read | None:
         """ "4 x 0.75", "3 bottles of 1.5", "zwei 1,5 Flaschen"."""
         count, size = (piece for piece in own if piece.kind in "nm")
+        if count.value % 1 or count.value >= _LEAST_BOTTLE_ML:  # "0.75 x 4"
+            count, size = size, count
         return self._bare_sizes(count.value, size.value, size.text)
 
     def _bare_sizes(self, count: float, size: float, text: str) -> _Read | None:

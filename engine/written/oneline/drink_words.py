@@ -22,7 +22,7 @@ _PART_NOUNS = (
     r"mornings?|midday|noon|lunch(?:time)?|afternoons?|evenings?|nights?|bed(?:time)?|breakfast|brekkie|"
     r"dinner|tea(?:time)?|supper|work|gym|training|workout|cardio|session|waking(?: up)?|wake[- ]?up|"
     r"getting up|meals?|day|school|uni|class|office|home|drive|way(?: home)?|walk|shift|run|posing|"
-    r"train|car|desk|sleep"
+    r"train|car|desk|sleep|a\.m\.|p\.m\."
 )
 _PART_NOUNS_DE = (
     r"training|gym|sport|arbeit|arbeiten|büro|schule|uni|essen|frühstück(?:en)?|mittag(?:essen)?|"
@@ -45,7 +45,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:at|by|before|after|until|till?|bis|um|vor|nach|ab)(?: um| ca\.?| etwa)? {_HOUR}{_OVER}"
           rf"|(?:vorm|nachm|vor|nach|bei|beim|im|in|zum|zur|während|auf|aufs|bis|bis zum|ab|am|übern?|über den|unterm?|vorn|rund ums)(?: (?:dem|der|den|die|das|de|m|n|nem))?(?: ganzen)? (?:{_PART_NOUNS_DE}){_OVER}"
           rf"|(?:am|pm|a\.m\.|p\.m\.|mornings?|noon|midday|afternoons?|evenings?|nights?|bedtime|breakfast|lunch(?:time)?|dinner|supper|gym|work|training|workout|cardio|overnight|early|late|during|after(?:wards)?|before|pre|post|beforehand)(?: the| my)?{_OVER}"
-          rf"|(?:in der früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
+          rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
     ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
     ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
     (",", r",(?!\d)|\n"),
@@ -54,7 +54,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
     ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
     ("x", rf"[x×*](?![^\W\d_])|(?:x|mal|times){_OVER}"),
     ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|deziliter|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
-    ("s", rf"(?P<sized>halbliter|liter)-?(?:{_VESSEL_NOUNS}){_OVER}"),
+    ("s", rf"(?P<sized>halbliter|liter)(?:(?<=halbliter) )?-?(?:{_VESSEL_NOUNS}){_OVER}"),
     ("v", rf"(?:(?:big|large|small|full|whole|little|normal|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?|normalen?) )*(?:{_VESSEL_NOUNS}){_OVER}|(?:(?:big|large|small|little|gro(?:ß|ss)e[rn]?|kleine[rn]?|normale[rn]?)(?: ones?)?){_OVER}(?! ?\d)"),
     ("g", rf"ganze[nrs]?{_OVER}(?! ?(?:lit|l\b|fla|maß))"),
     ("o", rf"(?:coffees?|kaffees?|espress[oi]s?|teas?|tees?|colas?|cokes?|diet coke|juices?|säfte?|saft|milk|milch|squash|beers?|biere?|wines?|wein|shakes?|electrolytes?|elektrolyten?|soda|lemonade|limo\w*|eistee|latt?es?|cappuccin[oi]s?|monsters?|energy drinks?|schorle|apfelschorle|fanta|bouillon|broth|brühe|soup|suppe|cordial|red bulls?|smoothies?)(?: light| zero)?{_OVER}"),

@@ -22,10 +22,11 @@ _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
 _JOINTS = "pfwtieo+,"
 _PLAIN = ("amount", "lone", "bare", "share", "other")
-_ADDS = (
-    "+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
-    "on top",
+_ADDS = frozenset(
+    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
+    "on top"}
 )  # fmt: skip
+_AFTERWARDS = frozenset({"then", "and then", "dann", "und dann", "later", "später"})
 _OF_AN_HOUR = ("at", "um", "gegen", "@")
 _OF_OTHERS = frozenset(
     {"full", "fullness", "weight", "weighed", "scale", "scales", "f", "v", "carbs", "slept",
@@ -167,11 +168,10 @@ class _Reader(Parts):
         if part.shape == "other":
             return "+" in joint or "," in joint
         if part.shape == "bare":
-            added = any(
-                self._all[place].text in _ADDS for place in range(parts[-1].last + 1, part.first)
-            )
+            between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
+            drunk = self._is_of_drink(parts) and not self._is_labelled_behind(part)
             told = "t" in joint or "i" in joint or (day and not self._is_labelled_behind(part))
-            return (told or added) and part.amount is not None
+            return told or bool(between & _ADDS) or (drunk and bool(between & _AFTERWARDS))
         if parts[-1].shape == "bare" and len(parts) == 1:
             apart = joint.replace("f", "").replace("w", "")
             if not apart or apart[0] == ",":  # "5, at work 2 litres"
@@ -230,7 +230,7 @@ class _Reader(Parts):
     def _end(self, parts: Sequence[Part]) -> int:
         end = at = parts[-1].last + 1
         while at < len(self._all) and self._all[at].kind in "pfwv":
-            if self._all[at].kind == "p" or self._all[at].text[:3] == "of ":
+            if self._all[at].kind == "p" or self._all[at].text.startswith(("of ", "each")):
                 end = at + 1
             at += 1
         return end

@@ -34,7 +34,7 @@ _HALVES = Late(
     rf"{_MANY} (?:halbe|hoibe|halberl|halbi){_OVER}(?! ?(?:liter|l|stunden?|std|kilo|kg|portion\w*|flaschen?)\b)"
 )
 _POUNDS_AND_OUNCES = Late(
-    r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:oz|ounces?)(?![^\W_])"
+    r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:ozs?|ounces?)(?![^\W_])"
 )
 _PFUND = Late(r"(?<![\d.,])(?P<many>\d{2,3}(?:[.,]\d)?) ?pfund(?![^\W_])")  # of half a kilogram
 _TIMES = {
@@ -51,7 +51,7 @@ _SIZED = Late(
     rf"(?:(?P<size>{NUMBER}) ?(?P<unit>ml|{_LITRES})(?:er)?[ -]?{_VESSELS}(?: (?:of water|wasser))?"
     rf"|{_VESSELS}(?: (?:of water|wasser|water))? ?\((?:à |of |je |mit )?(?P<size2>{NUMBER}) ?(?P<unit2>ml|{_LITRES})(?: each| je)?\))"
 )
-_MOST_L = 15.0
+_MOST_L, _SAME_L = 15.0, 0.01
 _MOST_BESIDE_L = 4.0  # so far a day's drink may be from another's
 _TOTAL = Late(
     rf"(?<![\d.,])(?:[12]?\d(?:[.,]\d)?(?![.,]?\d)|\b(?:{_SMALL})\b)(?P<of>[^,;\n()|]{{1,45}}?)(?: -|,)? (?:so|also|makes|macht|ergibt|that's|thats|that is|=)(?: lets say| let's say| say| call it| like| about| roughly| etwa| circa| ca\.?| gut| total| in total| insgesamt)* (?=(?:\d|(?:{_SMALL}){_OVER}))"
@@ -67,7 +67,7 @@ _LESS_A_GLASS = Late(
 )
 _MANY_GALLONS = Late(r"(?<![\d.,/])(?P<score>[4-9]|10) (?=gallon)")
 _NOT_YESTERDAYS = Late(
-    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{_SMALL}))(?: ?{_LITRES}{_OVER})? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
+    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{_SMALL}))(?: ?{_LITRES}{_OVER})?(?: today| heute)? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
     rf"|\b(?:heute?|today)(?: (?:erst|schon|bisher|so far|only|already) \d(?:[.,]\d+)?(?![\d.,]\d)(?: ?{_LITRES}{_OVER})?| \d(?:[.,]\d+)? ?{_LITRES}{_OVER})"
 )
 _YESTERDAYS = Late(
@@ -78,6 +78,9 @@ _PART_DRUNK = Late(
     rf"(?<![\d.,])(?P<done>\d(?:[.,]\d+)?) ?{_LITRES}? ?(?:out of|of|von|aus)(?: my| the| meinen| den)? \d(?:[.,]\d+)? ?(?:{_LITRES}|litern)(?![^\W_])"
     rf"|(?P<share>three quarters|half|dreiviertel|die hälfte|hälfte) (?:of|von)(?: my| the| meinen| den)? (?P<whole>\d(?:[.,]\d+)?) ?(?:{_LITRES}|litern)(?![^\W_])"
 )
+_OF_TARGET = Late(
+    rf"(?:\b(?:water|wasser|drank|getrunken)[:=]? )?(?<![\d.,/])(?<!/ )(?P<done>\d(?:[.,]\d+)?) ?/ ?(?P<all>\d(?:[.,]\d+)?)(?![.,]?\d| ?/)(?P<unit> ?{_LITRES}{_OVER})?"
+)  # "4/4 litres", "water 3/3.5"
 _HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
 _AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
@@ -131,6 +134,7 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
     if known.volume_unit is VolumeUnit.L and "water" not in line and "drank" not in line:
         line = _HAD.sub(lambda match: f"{match['many']}l".ljust(len(match[0])), line)
     put(_PART_DRUNK, _part_drunk)
+    put(_OF_TARGET, lambda match: _of_target(match, known))
     put(_LESS_A_GLASS, lambda _: _less_a_glass(known))
     line = _without_parts_of_total(line)
     put(_SIZED, _sized)
@@ -163,6 +167,17 @@ def _part_drunk(match: re.Match[str]) -> str:
         return f"{match['done']}l"
     share = 0.75 if match["share"] in ("three quarters", "dreiviertel") else 0.5
     return f"{rough(match['whole']) * share:g}l"
+
+
+def _of_target(match: re.Match[str], known: Known) -> str:
+    """ "4/4 litres", "water 3/3.5" of 3.5 L that were to be drunk."""
+    done, whole = rough(match["done"]), rough(match["all"])
+    drink = match["unit"] or not match[0][0].isdecimal()
+    target = known.water_l and abs(whole - known.water_l) < _SAME_L
+    if known.volume_unit is not VolumeUnit.L or not drink or not (target or done == whole):
+        return ""
+    word = match[0][: match.start("done") - match.start()]
+    return f"{word}{match['done']}l"
 
 
 def _less_a_glass(known: Known) -> str:

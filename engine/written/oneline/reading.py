@@ -19,7 +19,7 @@ from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
-from engine.written.oneline.relative import written_out
+from engine.written.oneline.relative import score_moved, written_out
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.rivals import settled
 from engine.written.oneline.slips import mended, parted, without_doubled
@@ -56,11 +56,14 @@ def read_report(text: str, known: Known) -> Report:
     line, drink_asked, drunk = against_another(line, known)
     measured, drink_asked = measured or summed.said, summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
+    line, score_asked = score_moved(line, known)
     report, span = _read_best(line, known)
     report = _with_words_of(
         report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
     )
     report = _with_drink(report, drink_asked, drunk)
+    if score_asked is not None and "fullness" not in report.answers:
+        report = replace(report, doubts=(*report.doubts, score_asked), labelled=True)
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
     return _with_note(report, _reaching(span, (*weighed.apart, *apart)), text, places)

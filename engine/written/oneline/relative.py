@@ -12,7 +12,7 @@ import re
 from engine.written.late import Late
 from engine.written.oneline.digits import rough
 from engine.written.oneline.numbers import SMALL_NUMBERS, spelt_at
-from engine.written.oneline.report import Known
+from engine.written.oneline.report import Doubt, DoubtCode, Known
 from engine.written.units import WeightUnit
 from engine.written.units.reading import NUMBER
 
@@ -65,6 +65,13 @@ _WITH_UNIT = (
 )
 _ANY_FIGURE = Late(rf"\d|\b(?:{_SMALL}|half|an?|ein\w*|halb\w*)(?![^\W_])")
 _WAYS_DOWN = frozenset(f"{_DOWN}|lost|dropped|minus|abgenommen|-".split("|"))
+_MOST_FULL = 10
+_SCORE_DOWN = frozenset({"-", "down", "less", "lower", "weniger", "runter", "niedriger"})
+_SCORE_MOVED = Late(
+    r"\b(?:fullness|full|fülle|voll)(?: is| ist|[:=])? ?(?:(?P<sign>[-+]) ?(?P<sign_by>[1-3])"
+    rf"|(?P<by>{_SMALL}|[1-3]|an?|ein(?:en)?) (?:points? |punkte? |notch )?(?P<way>up|down|more|less|higher|lower|mehr|weniger|rauf|runter|höher|niedriger))"
+    r"(?: (?:from|than|on|als|wie) (?:yesterday|gestern|last time))?(?! ?(?:to|auf|at|bei|so|=|,? now|,? jetzt) ?(?:an? |ne )?\d)(?![^\W_]|[.,]?\d| ?/| (?:from|von) \d)"
+)
 #: Of a drink, of food or of a denial, the words right before say so.
 _OF_ELSE = Late(
     r"(?:\b(?:water|drank|drunk|drink|ate|eaten|carbs?|rice|food|steps|wasser|getrunken|trank|gegessen|kh|reis|schritte|not|nicht|kein|sleep|schlaf|slept)\b[^,;.\n]{0,12})$"
@@ -109,6 +116,23 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
         figure = figure.ljust(len(match[0]))
         return f"{line[: match.start()]}{figure}{line[match.end() :]}", match[0].strip()
     return line, ""
+
+
+def score_moved(line: str, known: Known) -> tuple[str, Doubt | None]:
+    """ "Fullness +1", "fülle eins mehr als gestern": the line without it, and what is to be asked."""
+    match = _SCORE_MOVED.search(line)
+    if match is None:
+        return line, None
+    said = match["sign_by"] or match["by"] or "1"
+    by = float(SMALL_NUMBERS.get(said) or (said if said.isdecimal() else 1))
+    down = (match["sign"] or match["way"]) in _SCORE_DOWN
+    value = (known.fullness or 0) + (-by if down else by)
+    known_one = known.fullness is not None and 1 <= value <= _MOST_FULL
+    doubt = Doubt(
+        code=DoubtCode.UNCLEAR, answer="fullness", given=match[0].strip(),
+        options=({"fullness": int(value)},) if known_one else (),
+    )  # fmt: skip
+    return f"{line[: match.start()]}|{' ' * (len(match[0]) - 1)}{line[match.end() :]}", doubt
 
 
 def _told_whole(line: str, last: float, known: Known) -> bool:

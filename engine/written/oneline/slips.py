@@ -32,6 +32,9 @@ _GLUED = Late(
     r"|(?<=\d)(?=(?:fullness|full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?:[:=]?\d|(?![^\W_])))"
 )
 #: "7f 4w": each letter behind its number.
+_DASHED = Late(
+    r"(?<![^\W_])(?:f|w|g|v|h|h2o|💧 {0,2}|full|fullness|voll|fülle|weight|gewicht|water|wasser)(?P<dash>-)(?=\d)"
+)  # "f-7 w-71.6"
 _LETTER_BEHIND = Late(r"(?<![\w.,])(?P<number>\d{1,3}(?:[.,]\d)?)(?P<letter>[fwv])(?![\w'])")
 _FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of German
 _H_OF_WATER = Late(
@@ -55,6 +58,7 @@ _SIGN_IN_ROW = Late(r"(?<= )(?:[x?]{1,2}(?!\S)|--?(?=\s*$|\s+--?\s*$))")
 _FIGURE = Late(NUMBER)
 _CROSS = Late(r"(?:(?<=\s)|^)x(?=\s|$)")
 _PRODUCT = Late(rf"(?<![\d.,])(?P<many>\d{{1,2}}) x (?P<each>{NUMBER}) ?(?P<unit>{VOLUME_WORDS})?")
+_COUNTED = Late(r" ?(?:\d|(?:half|halbe?[rsn]?|an?|one|ein\w*)(?![^\W_]))")
 _MOST_DRUNK_L = 12.0
 _LARGEST_BOTTLE_L = 3.0
 
@@ -104,6 +108,9 @@ def _with_marks_set_right(line: str) -> str:
         line = _BEFORE_ITS_PLACE.sub(lambda slip: f"{slip['mark']} ", line)
     if len(_IN_BRACKETS.compiled.findall(line)) > 1:
         line = _IN_BRACKETS.sub(lambda slip: f" {slip['inside']} ", line)
+    dashes = [slip.start("dash") for slip in _DASHED.finditer(line)]
+    for at in dashes if len(dashes) > 1 else ():
+        line = f"{line[:at]}:{line[at + 1 :]}"
     letters = {slip["letter"] for slip in _LETTER_BEHIND.finditer(line)}
     if len(letters) > 1:
         line = _LETTER_BEHIND.sub(lambda slip: f"{slip['letter']}{slip['number']}", line)
@@ -152,7 +159,7 @@ def _with_crosses_read(line: str) -> str:
         if drunk and (product["unit"] or "").startswith(("o", "f")):
             counting.add(product.end("many") + 1)
     between = [at for at in crosses if at not in counting]
-    parts = len(between) > 1 or any(not re.match(r" ?\d", line[at + 1 :]) for at in between)
+    parts = len(between) > 1 or any(not _COUNTED.match(line, at + 1) for at in between)
     for at in between if parts else []:
         line = line[:at] + "|" + line[at + 1 :]
     return line
