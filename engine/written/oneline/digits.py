@@ -82,16 +82,6 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> Choice |
     if times := multiplied(line, number, end):
         amount, to = times
         return with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
-    if both := at_number.TWO_AMOUNTS.match(line, end):
-        total = rough(number) + rough(both["more"])
-        return with_unit(line, at, f"{total:g}", both.end())
-    if (
-        (plus := at_number.PLUS.match(line, end))
-        and number.isdecimal()
-        and int(number) < at_number.MOST_CHANGED
-    ):
-        total = int(number) + rough(plus["more"])
-        return with_unit(line, at, f"{total:g}", plus.end())
     if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
         share = int(part["top"]) / int(part["of"])
         return only(figure_of(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))

@@ -72,6 +72,35 @@ class Parts:
             self._ounce = OUNCE_L[VolumeUnit.FLOZ_IMP]
         self._imperial = self._ounce == OUNCE_L[VolumeUnit.FLOZ_IMP]
 
+        self._set_counted_apart()
+        self._pluses_part = any(
+            piece.text == "+" and self._parts_answers(at) for at, piece in enumerate(self._all)
+        )
+
+    def _parts_answers(self, at: int) -> bool:
+        """Whether a plus sign stands beside what is no drink: "60.4 + 5 + 3.5 l"."""
+        beside = [self._all[place] for place in (at - 1, at + 1) if 0 <= place < len(self._all)]
+        return any(
+            piece.kind in ".!" or (piece.kind == "n" and MOST_L < piece.value < _LEAST_BOTTLE_ML)
+            for piece in beside
+        )
+
+    def _set_counted_apart(self) -> None:
+        """Of "2 sessions, 1 am 1 pm" the ones count sessions."""
+        for at in range(1, len(self._all) - 1):
+            thing, count = self._all[at], self._all[at - 1]
+            if thing.kind != "." or not thing.text[0].isalpha() or count.kind != "n":
+                continue
+            left, place = count.value, at + 1
+            places = []
+            while left > 0 and place < len(self._all) and self._all[place].kind in "pfn,+":
+                if self._all[place].kind == "n":
+                    left -= self._all[place].value
+                    places.append(place)
+                place += 1
+            for place in places if left == 0 and len(places) > 1 else ():
+                self._all[place] = self._all[place]._replace(kind=".")
+
     def part_at(self, at: int) -> Part | None:
         """The part that begins at this piece."""
         if at >= len(self._all) or self._all[at].kind not in _BEGINS:

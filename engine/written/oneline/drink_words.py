@@ -48,7 +48,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
     ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
     ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
-    (",", r",(?!\d)|\n"),
+    (",", r",(?!\d)"),
     # "a third" of two bottles is one more bottle
     ("f", rf"of (?:another(?: one)?|it|that(?: one)?|(?:a|the|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?){_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
     ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),

@@ -166,17 +166,27 @@ class _Reader(Parts):
         if part.shape == "share":
             return "+" in joint and any(one.unit for one in parts)
         if part.shape == "other":
-            return "+" in joint or "," in joint
+            return parts[0].shape != "bare" and ("+" in joint or "," in joint)
         if part.shape == "bare":
             between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
-            drunk = self._is_of_drink(parts) and not self._is_labelled_behind(part)
-            told = "t" in joint or "i" in joint or (day and not self._is_labelled_behind(part))
-            return told or bool(between & _ADDS) or (drunk and bool(between & _AFTERWARDS))
+            if self._is_labelled_behind(part) or ("+" in between and not self._adds(parts[-1], part)):
+                return False
+            drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
+            return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
         if parts[-1].shape == "bare" and len(parts) == 1:
-            apart = joint.replace("f", "").replace("w", "")
-            if not apart or apart[0] == ",":  # "5, at work 2 litres"
+            apart = joint.replace("f", "")
+            between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
+            # "5, at work 2 litres", "5 and water 3 litres": the first is no part of it
+            if apart[:1] != "p" and not (between & _ADDS and "w" not in joint):
+                return False
+            if "+" in between and not self._adds(parts[-1], part):
                 return False
         return "+" in joint or day or "t" in joint or "i" in joint or not joint
+
+    def _adds(self, one: Part, other: Part) -> bool:
+        """Whether the plus sign between two parts adds: it may part one answer from the next as well."""
+        tight = self._all[other.first].start - self._all[one.last].end == 1
+        return tight or not self._pluses_part
 
     def _is_labelled_behind(self, part: Part) -> bool:
         following = self._all[part.last + 1] if part.last + 1 < len(self._all) else None

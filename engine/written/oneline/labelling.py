@@ -22,6 +22,7 @@ from engine.written.oneline.report import Known
 from engine.written.units import ParseError
 
 _MOST_LABELS = 6
+_CLOSE = 2  # characters: "full: 6.5"
 _HALF, _MOST_FULL = 0.5, 10  # a fullness of 6.5 is said, too
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
 _SCORES_AGREE = 2  # so far the figure may be from what the word is usually said of
@@ -208,8 +209,8 @@ def _valid(one: Named, known: Known) -> bool:
         value = value_of(one.key, one.figure, known)
     except ParseError:
         half = rough(one.figure.number) % 1 == _HALF and not one.figure.high
-        named = one.label.says(Means.LABEL) is not None
-        return named and one.key == "fullness" and half and 1 < rough(one.figure.number) < _MOST_FULL
+        named = one.label.says(Means.LABEL) and 0 <= one.figure.start - one.label.end <= _CLOSE
+        return bool(named) and one.key == "fullness" and half and 1 < rough(one.figure.number) < _MOST_FULL
     few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
     return not few or one.figure.unit is Unit.GRAMS
 

@@ -81,6 +81,7 @@ _PART_DRUNK = Late(
 _OF_TARGET = Late(
     rf"(?:\b(?:water|wasser|drank|getrunken)[:=]? )?(?<![\d.,/])(?<!/ )(?P<done>\d(?:[.,]\d+)?) ?/ ?(?P<all>\d(?:[.,]\d+)?)(?![.,]?\d| ?/)(?P<unit> ?{_LITRES}{_OVER})?"
 )  # "4/4 litres", "water 3/3.5"
+_FULLNESS = Late(r"/ ?10(?!\d)|\b(?:full\w*|voll|fülle)")
 _HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
 _AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
@@ -172,11 +173,13 @@ def _part_drunk(match: re.Match[str]) -> str:
 def _of_target(match: re.Match[str], known: Known) -> str:
     """ "4/4 litres", "water 3/3.5" of 3.5 L that were to be drunk."""
     done, whole = rough(match["done"]), rough(match["all"])
-    drink = match["unit"] or not match[0][0].isdecimal()
+    word = match[0][: match.start("done") - match.start()]
     target = known.water_l and abs(whole - known.water_l) < _SAME_L
+    # of "4/4 l" the first may be the fullness, where none is named
+    scored = _FULLNESS.search(match.string.replace(match[0], " "))
+    drink = (word and done <= whole) or (match["unit"] and scored and done == whole)
     if known.volume_unit is not VolumeUnit.L or not drink or not (target or done == whole):
         return ""
-    word = match[0][: match.start("done") - match.start()]
     return f"{word}{match['done']}l"
 
 

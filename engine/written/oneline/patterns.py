@@ -80,8 +80,7 @@ GALLON = Late(
     r"|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
     rf"(?=gallon|gal|litre|liter)|(?=gallone?{OVER}))(?P<unit>gallone?|gal|litre|liter){OVER}"
 )
-# "3 + 0.5"; "3/4 of a gallon"
-PLUS = Late(r" \+ (?P<more>[01]?[.,]\d+)(?!\d)")
+# "3/4 of a gallon"
 PART_OF = Late(
     rf"(?P<top>[13])/(?P<of>[24]) ?(?:of an? |an? )?(?P<unit>gallons?|gal|litres?|liters?|l){OVER}"
 )
@@ -92,7 +91,6 @@ SLEPT = Late(
 )
 NOT_KNOWN = Late(r"n/a(?![^\W_]|')")
 POINTLESS = Late(r" (?:point|comma|komma|dot|punkt)(?![^\W_]|')")
-TWO_AMOUNTS = Late(rf" ?\+ ?(?P<more>\d+(?:[.,]\d+)?)(?= ?{VOLUME_WORDS}{OVER})")  # "64+54 oz"
 # "3 l 250 ml"; "3 liter 250"
 AND_MILLILITRES = Late(
     rf" (?:und |and )?(?P<more>[1-9][05]0)(?: ?ml{OVER}|(?<=liter \d\d\d){OVER})(?![.,]\d)"
