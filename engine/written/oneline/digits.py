@@ -336,11 +336,10 @@ def _cut(line: str, start: int, number: str) -> Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
     cuts: list[tuple[str, ...]]
     parts = number.split(".")
-    if len(parts) > 2 and all(re.fullmatch(r"\d+(?:,\d)?", part) for part in parts):
-        if "," in number:
-            cuts = [tuple(parts)]  # "73,8.7.3,5"
-        else:  # "63.1.6.3"
-            cuts = list(_joined(tuple(parts))) if max(map(len, parts[1:])) < 3 else []
+    if len(parts) > 2 and "," not in number:  # "63.1.6.3"
+        cuts = list(_joined(tuple(parts))) if max(map(len, parts[1:])) < 3 else []
+    elif len(parts) > 2 and re.fullmatch(r"\d+,\d(?:\.\d+(?:,\d)?)+", number):
+        cuts = [tuple(parts)]  # "73,8.7.3,5"
     elif "." in number:
         groups = number.split(",")
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):

@@ -65,8 +65,12 @@ def added_up(line: str, known: Known) -> Told:
     at = 0
     while at < len(pieces):
         parts = reader.run_at(at)
-        if parts and (told := reader.come_to(line, parts)):
-            return told
+        while parts:
+            if told := reader.come_to(line, parts):
+                return told
+            if parts[-1].shape != "bare" or (parts[-1].amount or 0) <= MOST_L:
+                break
+            parts = parts[:-1]  # "1.5 l in the morning, 1.5 l at night and 60.3"
         at += 1
     return Told(line=line)
 
@@ -167,21 +171,33 @@ class _Reader(Parts):
             return "+" in joint and any(one.unit for one in parts)
         if part.shape == "other":
             return parts[0].shape != "bare" and ("+" in joint or "," in joint)
+        between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
+        if parts[-1].shape == "bare" and len(parts) == 1:
+            apart = joint.replace("f", "")
+            # "5, at work 2 litres", "5 and water 3 litres": the first is no part of it
+            adds = between & _ADDS or (between & _AFTERWARDS and self._is_of_drink(parts))
+            told = apart[:1] == "p" or ("p" in joint and self._begins_the_day(parts[0]))
+            if not told and not (adds and "w" not in joint):
+                return False
+            if "+" in between and not self._adds(parts[-1], part):
+                return False
         if part.shape == "bare":
-            between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
+            if self._begins_the_day(parts[0]):
+                day = "p" in joint
+            else:
+                day = "p" in later  # "1 l at work 2": what stands before it is not told of it
             if self._is_labelled_behind(part) or ("+" in between and not self._adds(parts[-1], part)):
                 return False
             drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
             return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
-        if parts[-1].shape == "bare" and len(parts) == 1:
-            apart = joint.replace("f", "")
-            between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
-            # "5, at work 2 litres", "5 and water 3 litres": the first is no part of it
-            if apart[:1] != "p" and not (between & _ADDS and "w" not in joint):
-                return False
-            if "+" in between and not self._adds(parts[-1], part):
-                return False
         return "+" in joint or day or "t" in joint or "i" in joint or not joint
+
+    def _begins_the_day(self, part: Part) -> bool:
+        """Whether the part of the day stands before its amount: "früh 1, mittags 1"."""
+        at = part.first - 1
+        while at >= 0 and self._all[at].kind in "fw":
+            at -= 1
+        return at >= 0 and self._all[at].kind == "p"
 
     def _adds(self, one: Part, other: Part) -> bool:
         """Whether the plus sign between two parts adds: it may part one answer from the next as well."""
@@ -216,8 +232,12 @@ class _Reader(Parts):
         unit, values = amounts
         total = self._total(own, values)
         others = sum(value for part, value in zip(own, values, strict=True) if part.other)
-        if total is None or not self._is_believable(own, parts, total, unit):
+        if total is None:
             return None
+        if not self._is_believable(own, parts, total, unit):
+            drunk = own[0].unit or self._is_of_drink(parts) or len(own) > 1
+            of_day = all("p" in part.joint for part in own[1:])  # 1 by noon, 2 by four, 3.5 by bed
+            return self._ask(line, span, said, []) if drunk and of_day and len(own) > 1 else None
         if others:
             litres = self._litres(total, unit), self._litres(total - others, unit)
             return self._ask(line, span, said, [one for one in litres if one])

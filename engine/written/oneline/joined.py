@@ -255,6 +255,15 @@ def _makes_range(
         return _next_scores(tokens, at, first, second)
     if not (isinstance(between, Mark) and between.text == "-"):
         return False
+    spaced = second.start - first.end > 2
+    if spaced and sum(_is_dash(token) for token in tokens) > 1:
+        return False  # dashes part the answers: "60.7 - fullness 2 - 3"
+    if first.unit is Unit.NONE and second.unit is Unit.VOLUME and at and spaced:
+        label = tokens[at - 1].says(Means.LABEL) if isinstance(tokens[at - 1], Word) else None
+        if label and label.about != "water_l":
+            return False  # "fullness 2 - 2.5 l"
+    if first.unit is Unit.VOLUME and second.unit is Unit.NONE and spaced:
+        return False  # "1.5 l - 2 full"
     chained = at + 3 < len(tokens) and _is_dash(tokens[at + 3])
     chained |= at > 0 and _is_dash(tokens[at - 1])
     low, high = rough(first.number), rough(second.number)

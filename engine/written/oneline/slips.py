@@ -41,7 +41,9 @@ _H_OF_WATER = Late(
     r"(?<![^\W_])h(?!20)(?=[:=]?\d{1,3}(?:[.,]\d{1,2})?(?:l|gal|oz)?(?![^\W_]|[.,]?\d))"
 )  # "F8 W77.5 H6"
 _FORMULA = Late(r"(?<![^\W_])h2[o0](?=[:= ]*\d|(?![^\W_]))")  # "h2o 3.5"
-_LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
+_LABELLED = Late(
+    r"(?P<word>(?:^|[,;\n|/.])\s*[^\W\d_]+) - (?=\d)"
+)  # "Water - 4, Fullness - 6"; not "9 full - 3 l"
 _ARROW = r"(?:-+>|=>|→|➡|>)"
 _FROM_TO = Late(rf"(?<![\d.,])(?P<old>{NUMBER}) ?{_ARROW} ?(?=(?P<new>{NUMBER})(?! ?{_ARROW}))")
 _MOST_MOVED = 0.35  # of the larger: what is farther apart are two answers
@@ -91,7 +93,7 @@ def mended(line: str, language: str, most: int) -> str:
     line = _with_marks_set_right(line)
     line = _FROM_TO.sub(_moved, line)
     if len(_LABELLED.compiled.findall(line)) > 1:
-        line = _LABELLED.sub(" : ", line)
+        line = _LABELLED.sub(lambda label: f"{label['word']} : ", line)
     if language != "de":
         line = _FILLERS.sub(lambda filler: " " * len(filler[0]), line)
     return _with_crosses_read(_with_places_held(line, most))
