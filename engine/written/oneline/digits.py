@@ -97,7 +97,7 @@ def _said_otherwise(line: str, at: int, number: str, end: int) -> Choice | None:
     if (tenth := at_number.KILO_TENTH.match(line, end)) and number.isdecimal():
         kg = f"{number}.{tenth['tenth']}".rstrip("0").rstrip(".")
         return only(figure_of(line, at, kg, tenth.end(), Unit.WEIGHT, "kg"))
-    return vessels(line, at, number, end)
+    return None
 
 
 def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> Choice | None:
@@ -127,27 +127,6 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
     if (match := at_number.GRAMS_CHANGED.match(line, end)) and number.isdecimal():
         return unread(line, at, match.end())
     return None
-
-
-def vessels(line: str, at: int, number: str, end: int) -> Choice | None:
-    """Bottles with their size behind them or before: "3 bottles of 1.5", "vier 1,5er Flaschen"."""
-    for pattern in (at_number.SIZED_VESSELS, at_number.VESSELS_OF):
-        if (sized := pattern.match(line, end)) and (found := _sized(line, at, number, sized)):
-            return found
-    return None
-
-
-def _sized(line: str, at: int, number: str, sized: re.Match[str]) -> Choice | None:
-    """ "3 bottles of 1.5": what was drunk in all, in litres or in the unit that stands there."""
-    unit, size = (sized.groupdict().get("unit") or "").strip(), rough(sized["size"])
-    if not number.isdecimal() or int(number) > at_number.MOST_BOTTLES:
-        return None
-    if not unit:
-        unit = "l" if size <= at_number.LARGEST_BOTTLE_L else "ml"
-        if at_number.LARGEST_BOTTLE_L < size < at_number.LEAST_BOTTLE_ML:
-            return None
-    total = int(number) * size
-    return only(figure_of(line, at, f"{total:g}", sized.end(), Unit.VOLUME, unit))
 
 
 def _points_elsewhere(line: str, start: int, end: int) -> bool:
@@ -222,10 +201,6 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
             kg = f"{rough(number) / 1000:g}"  # a scale that shows grams
             return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
         to, said = match.end(), match[0].strip()
-        times = at_number.TIMES_BEHIND.match(line, to) if unit is Unit.VOLUME else None
-        if times:  # "64 oz x2"
-            total = f"{rough(number) * int(times['many']):g}"
-            return figure_of(line, start, total, times.end(), unit, said)
         grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
         millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
         more = (grams if said[:1] == "k" else None) or (

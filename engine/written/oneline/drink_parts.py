@@ -147,15 +147,12 @@ class Parts:
 
     def _is_labelled(self, at: int) -> bool:
         """Whether a word that is none of drinking stands right before, so that it is no count."""
-        before = self._all[at - 1] if at else None
-        return before is not None and (
-            (
-                before.kind == "n"
-                and self._all[at].text[0].isdecimal()
-                and [piece.kind for piece in self._all[at + 1 : at + 2]] == ["h"]
-            )
-            or (before.kind == "." and before.text[:1].isalpha())
-        )
+        if not at:
+            return False
+        before, following = self._all[at - 1], self._all[at + 1 : at + 2]
+        if before.kind == "n" and self._all[at].text[0].isdecimal():  # "60.1 6 half a litre"
+            return any(one.kind == "h" and one.text not in _OF_A_LITRE[:3] for one in following)
+        return before.kind == "." and before.text[:1].isalpha()
 
     # shapes
 

@@ -63,7 +63,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
           r"|(?P<three>three[ -]quarters?|drei ?viertel)(?: of an?| of)?(?![^\W_]|')"
           r"|(?:an? |one |ein(?:en)? |nen? )(?P<quarter>quarter|viertel)(?: of an?)?(?![^\W_]|')"
           r"|(?P<fourth>viertel)(?! (?:vor|nach|über))(?![^\W_])"
-          r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_]|[.,]?\d)"),
+          r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_l]|[.,]?\d)"),
     ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|ganze[nrs]?|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more|got|down|(?:big|large|small|gro(?:ß|ss)en?|kleinen?)(?= ?\d)|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
 )  # fmt: skip
 _PIECE = Late("|".join(f"(?P<k{at}>{written})" for at, (_, written) in enumerate(_PIECES)))
@@ -82,7 +82,7 @@ _ONCE = {"once": 1, "twice": 2, "thrice": 3, "ein": 1}
 
 #: A line without any of these tells no sum and no product.
 _MAY_BE_COUNTED = Late(
-    r"[x×*+=]|mal(?![^\W_])|times|twice|thrice|\b(?:and|und|plus|then|dann|an?other|noch|total|insgesamt)(?![^\W_])"
+    r"[x×*+=&]|mal(?![^\W_])|times|twice|thrice|\b(?:and|und|plus|then|dann|an?other|noch|total|insgesamt)(?![^\W_])"
     rf"|hal[bf]|quarter|viertel|bottle|(?:{_VESSEL_NOUNS}){_OVER}|\d(?:er|s)(?![^\W_])"
     r"|morn|morg|noon|mittag|even|abend|night|nacht|früh|lunch|gym|training|work|arbeit|breakfast|\b[ap]m\b|davon"
     rf"|\b(?:litres?|liters?|l) (?:\d|{_NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"

@@ -182,11 +182,11 @@ class _Reader(Parts):
             if "+" in between and not self._adds(parts[-1], part):
                 return False
         if part.shape == "bare":
-            if self._begins_the_day(parts[0]):
-                day = "p" in joint
-            else:
-                day = "p" in later  # "1 l at work 2": what stands before it is not told of it
-            if self._is_labelled_behind(part) or ("+" in between and not self._adds(parts[-1], part)):
+            # "1 l at work 2": what stands before it is not told of it
+            day = "p" in (joint if self._begins_the_day(parts[0]) else later)
+            if self._is_labelled_behind(part) or (
+                "+" in between and not self._adds(parts[-1], part)
+            ):
                 return False
             drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
             return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
@@ -200,7 +200,7 @@ class _Reader(Parts):
         return at >= 0 and self._all[at].kind == "p"
 
     def _adds(self, one: Part, other: Part) -> bool:
-        """Whether the plus sign between two parts adds: it may part one answer from the next as well."""
+        """Whether the plus sign between two parts adds; it may part one answer from the next."""
         tight = self._all[other.first].start - self._all[one.last].end == 1
         return tight or not self._pluses_part
 
@@ -235,7 +235,8 @@ class _Reader(Parts):
         if total is None:
             return None
         if not self._is_believable(own, parts, total, unit):
-            drunk = own[0].unit or self._is_of_drink(parts) or len(own) > 1
+            lone = any(part.shape == "lone" for part in own)
+            drunk = (own[0].unit and not lone) or not any(part.unit for part in own)
             of_day = all("p" in part.joint for part in own[1:])  # 1 by noon, 2 by four, 3.5 by bed
             return self._ask(line, span, said, []) if drunk and of_day and len(own) > 1 else None
         if others:

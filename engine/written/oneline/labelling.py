@@ -209,8 +209,14 @@ def _valid(one: Named, known: Known) -> bool:
         value = value_of(one.key, one.figure, known)
     except ParseError:
         half = rough(one.figure.number) % 1 == _HALF and not one.figure.high
-        named = one.label.says(Means.LABEL) and 0 <= one.figure.start - one.label.end <= _CLOSE
-        return bool(named) and one.key == "fullness" and half and 1 < rough(one.figure.number) < _MOST_FULL
+        close = 0 <= one.figure.start - one.label.end <= _CLOSE
+        named = close and one.label.says(Means.LABEL)
+        return (
+            bool(named)
+            and one.key == "fullness"
+            and half
+            and 1 < rough(one.figure.number) < _MOST_FULL
+        )
     few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
     return not few or one.figure.unit is Unit.GRAMS
 

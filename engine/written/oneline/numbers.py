@@ -195,10 +195,8 @@ def is_surely_number(number: str) -> bool:
 
 def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
     match = _HALF.match(line, end)
-    parts = match and (
-        match["fraction"] or (match["three"] and " and" not in match[0] and " und" not in match[0])
-    )
-    if match and parts and float(number) > _MOST_GALLONS:
+    apart = match and match["three"] and " and" not in match[0] and " und" not in match[0]
+    if match and (match["fraction"] or apart) and float(number) > _MOST_GALLONS:
         match = None if _VOLUME.match(line, match.end()) else match
     if match:
         share = (
@@ -259,7 +257,11 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
         return None
     # "ein" is an article, "einhalb" and "und" are no numbers by themselves
     said = match["many"] or match["tens"] or match["teen"] or match["only"]
-    if not said or (match["only"] == "ein" and not (match["half"] or match["three"])) or match[0].startswith("und"):
+    if (
+        not said
+        or (match["only"] == "ein" and not (match["half"] or match["three"]))
+        or match[0].startswith("und")
+    ):
         return None
     hundreds = 0
     if match["many"]:

@@ -105,23 +105,7 @@ KILO_TENTH = Late(rf"k(?:g|ilo)?(?P<tenth>\d{{3}}|(?<=k)\d){OVER}")
 TAKEN_BEFORE = Late(r"(?:\d{4,}|\d[.,]\d{3}|\d ?k|\d ?(?:in|inch(?:es)?|cm|\"|mm)) $")
 GRAMS_PER_KG = 1000
 AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te|e){OVER}")  # "eine 7er"
-TIMES_BEHIND = Late(
-    r"(?: (?:bottles?|flaschen?))? ?(?:x|×|\*|mal|times) ?(?P<many>[1-9])(?![\d.,])"
-)
 LEAST_WEIGHT_G = 30_000
-MOST_BOTTLES = 20
-LARGEST_BOTTLE_L, LEAST_BOTTLE_ML = 3.0, 200.0
-VESSELS_OF = Late(
-    r" ?(?:x )?(?P<size>\d[.,]\d+|\d(?=er|[- ]?l))(?:er|[- ]?lit(?:er|re)s?|[- ]?l)? ?-?"
-    rf"(?:bottles?|flaschen?|pullen?){OVER}"
-)
-SIZED_VESSELS = Late(
-    r" ?(?:x )?(?:(?:big|large|small|full|whole|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?) )?"
-    r"(?:bottles?|flaschen?|gläser|glas|glasses|glass|cups?|becher|shakers?|pullen?|kannen?|krüge?|"
-    r"flasks?|jugs?|dosen|cans?)(?: (?:water|wasser|of water))?"
-    r" ?,? ?\(?(?:of |à |a |á |zu |zu je |je |mit |mit je |with |at |@ ?|x )?"
-    rf"(?P<size>{NUMBER})(?P<unit> ?{VOLUME_WORDS}{OVER})?(?: each| jeweils| je)?\)?(?![\d/])"
-)
 POUNDS_PER_STONE = 14
 MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
 ISH = Late(r" ?-?ish\b")

@@ -28,7 +28,9 @@ _AMOUNT = (
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen"
+_DOWN = (
+    r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen"
+)
 _UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"

@@ -33,7 +33,8 @@ _GLUED = Late(
 )
 #: "7f 4w": each letter behind its number.
 _DASHED = Late(
-    r"(?<![^\W_])(?:f|w|g|v|h|h2o|💧 {0,2}|full|fullness|voll|fülle|weight|gewicht|water|wasser)(?P<dash>-)(?=\d)"
+    r"(?<![^\W_])(?:f|w|g|v|h|h2o|💧 {0,2}|full|fullness|voll|fülle|weight|gewicht|water|wasser)"
+    r"(?P<dash>-)(?=\d)"
 )  # "f-7 w-71.6"
 _LETTER_BEHIND = Late(r"(?<![\w.,])(?P<number>\d{1,3}(?:[.,]\d)?)(?P<letter>[fwv])(?![\w'])")
 _FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of German
