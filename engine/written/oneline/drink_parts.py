@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
 from engine.written.oneline.drink_words import Piece
 from engine.written.oneline.report import Known
-from engine.written.units import VolumeUnit
+from engine.written.units import VolumeUnit, WeightUnit
 
 OUNCE_L = {
     VolumeUnit.FLOZ_US: float(L_PER_US_FLUID_OUNCE),
@@ -26,7 +26,15 @@ HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": comm
 _OF_A_LITRE = ("halbe", "halben", "halber", "halves", "viertel", "dreiviertel")
 _MOST_BOTTLES = 24
 _LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
-MOST_L = 15.0
+MOST_L, MOST_BARE_L = 15.0, 6.0
+_JOINTS = "pfwtieo+,"
+_OF_AN_HOUR = ("at", "um", "gegen", "@")
+_OF_OTHERS = frozenset(
+    {"full", "fullness", "weight", "weighed", "scale", "scales", "f", "v", "carbs", "slept",
+     "sleep", "hr", "look", "voll", "fülle", "fuelle", "füllegrad", "gewicht", "waage", "g",
+     "gew", "kh", "schlaf", "puls", "geschlafen", "gewogen", "mood", "pump", "energy", "steps",
+     "schritte", "day", "tag", "hunger"}
+)  # fmt: skip
 _BEGINS = "nahmsuv"
 _ENDS_PART = "!-tiep+,."
 _LONGEST_PART = 6
@@ -274,6 +282,27 @@ class Parts:
 
     def _bare(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value, "", None
+
+    # what stands beside it
+
+    def joint_at(self, at: int) -> tuple[str, int]:
+        letters = ""
+        while at < len(self._all) and self._all[at].kind in _JOINTS:
+            letters += self._all[at].kind
+            at += 1
+        return letters, at
+
+    def may_begin(self, part: Part) -> bool:
+        """Whether a bare number may be the first part: no label names it, and no hour is told."""
+        before = self._all[part.first - 1] if part.first else None
+        if before is None:
+            return True
+        return before.text not in _OF_OTHERS and before.text not in _OF_AN_HOUR
+
+
+def is_british(line: str, known: Known) -> bool:
+    stones = re.search(r"\d ?(?:st|stone)(?![^\W_])|\bstones?\b", line)
+    return known.weight_unit is WeightUnit.ST or stones is not None
 
 
 #: Of what a part consists, the longest first.

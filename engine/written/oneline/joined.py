@@ -169,8 +169,14 @@ def _makes_range(
     spaced = second.start - first.end > 2
     if spaced and sum(_is_dash(token) for token in tokens) > 1:
         return False  # dashes part the answers: "60.7 - fullness 2 - 3"
-    if first.unit is Unit.NONE and second.unit is Unit.VOLUME and at and spaced:
-        label = tokens[at - 1].says(Means.LABEL) if isinstance(tokens[at - 1], Word) else None
+    before = tokens[at - 1] if at else None
+    if (
+        first.unit is Unit.NONE
+        and second.unit is Unit.VOLUME
+        and spaced
+        and isinstance(before, Word)
+    ):
+        label = before.says(Means.LABEL)
         if label and label.about != "water_l":
             return False  # "fullness 2 - 2.5 l"
     if first.unit is Unit.VOLUME and second.unit is Unit.NONE and spaced:

@@ -13,7 +13,8 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.asides import set_aside
-from engine.written.oneline.drinks import added_up, passed_over
+from engine.written.oneline.drinks import added_up
+from engine.written.oneline.drinks_passed_over import passed_over
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
