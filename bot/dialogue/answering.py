@@ -112,12 +112,7 @@ def is_bare(text: str) -> bool:
 
 
 def attempted(
-    question: OpenQuestion,
-    flows: asking.Flows,
-    text: str,
-    context: Context,
-    *,
-    coach: bool = False,
+    question: OpenQuestion, flows: asking.Flows, text: str, context: Context, *, coach: bool = False
 ) -> bool:
     """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
     a bare yes or no, a city misspelt; from a `coach`, any word or two. Anything else was said of one's
@@ -140,7 +135,8 @@ def attempted(
     most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
     if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
         return False
-    if any(character.isdigit() for character in text):
+    reads_figures = isinstance(cause, ParseError) or not step.choices(question.answers)
+    if reads_figures and any(character.isdigit() for character in text):
         return True
     if isinstance(cause, ParseError):
         return bool(cause.facts.get("hint")) or (

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import coach_figures, figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -38,7 +38,7 @@ no_such_food = Sentence(
     "I don't know that food; I have about fifty common ones. Try another word, or cancel "
     "and add the food from its label."
 )
-which_food = Sentence("Which of these?")
+which_food = Sentence("Which of these?").for_any
 tap_one = Sentence("Please tap one of the buttons.")
 varies_button = Sentence("It varies")
 remove_button = Sentence("Remove from the list")
@@ -76,16 +76,12 @@ def list_view(foods: Iterable[tuple[str, str, float | None]], times: Sequence[st
     )
 
 
-def ask_liking(name: str) -> str:
-    return tr("How well do you digest it? ({name})", name=food_name(name))
-
-
-def ask_usual(name: str) -> str:
-    return tr(
-        "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
-        "stay as close to that as I can.",
-        name=food_name(name),
-    )
+ask_liking = SentenceOn("How well do you digest it? ({name})", food_name)
+ask_usual = SentenceOn(
+    "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
+    "stay as close to that as I can.",
+    food_name,
+)
 
 
 def food_added(name: str, liking: str) -> str:
@@ -127,8 +123,7 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
     return "\n".join(lines) + " " + source
 
 
-def food_removed(name: str) -> str:
-    return tr("{name} is removed from your list.", name=food_name(name))
+food_removed = SentenceOn("{name} is removed from your list.", food_name)
 
 
 # A label
@@ -138,21 +133,20 @@ ask_name = Sentence("What is it called?")
 ask_convention = Sentence(
     "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
     "given. On a US label, total carbs include fibre and sodium is given."
-)
+).for_any
 eu_button = Sentence("EU or UK label")
 us_button = Sentence("US label")
-ask_basis = Sentence("Are the numbers per 100 g or per portion?")
+ask_basis = Sentence("Are the numbers per 100 g or per portion?").for_any
 per_100_button = Sentence("Per 100 g")
 per_portion_button = Sentence("Per portion")
-ask_portion = Sentence("How heavy is a portion, in g?")
+ask_portion = Sentence("How heavy is a portion, in g?").for_any
 
 ask_step = Sentence(
     "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
-)
+).for_any
 
 
-def name_length(most: int) -> str:
-    return tr("Please send a name of 1 to {most} characters.", most=most)
+name_length = SentenceOn("Please send a name of 1 to {most} characters.")
 
 
 FIGURES = {
@@ -176,11 +170,9 @@ def ask_salt(basis_g: float, convention: str) -> str:
     return tr("Salt, in g per {basis} g?", basis=figures.plain(basis_g))
 
 
-def ask_kcal(basis_g: float) -> str:
-    return tr(
-        "Energy, in kcal per {basis} g? I use it to check the other numbers.",
-        basis=figures.plain(basis_g),
-    )
+ask_kcal = SentenceOn(
+    "Energy, in kcal per {basis} g? I use it to check the other numbers.", figures.plain
+)
 
 
 def label_problem(code: str, facts: Mapping[str, float]) -> str:
@@ -209,32 +201,24 @@ def label_problem(code: str, facts: Mapping[str, float]) -> str:
 # When meals are
 
 
-def ask_times(times: Sequence[str]) -> str:
-    return tr(
-        "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
-        "16:30 19:30.",
-        times=", ".join(times),
-    )
+ask_times = SentenceOn(
+    "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
+    "16:30 19:30.",
+    ", ".join,
+)
+how_many_meals = SentenceOn(
+    "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00."
+)
 
 
-def how_many_meals(most: int) -> str:
-    return tr(
-        "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00.",
-        most=most,
-    )
+times_set = SentenceOn("Meals at {times}.", ", ".join)
 
 
-def times_set(times: Sequence[str]) -> str:
-    return tr("Meals at {times}.", times=", ".join(times))
-
-
-def not_on_the_list(name: str) -> str:
-    """Something eaten that the list does not have, typed as an answer."""
-    return tr(
-        '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
-        "closest. Or cancel, add it under My foods, and then tell me again.",
-        name=name,
-    )
+# Something eaten that the list does not have, typed as an answer.
+not_on_the_list = SentenceOn(
+    '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
+    "closest. Or cancel, add it under My foods, and then tell me again."
+)
 
 
 def shopping_falls_short(days: Sequence[int]) -> str:

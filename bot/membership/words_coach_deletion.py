@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 
 MOST_NAMES = 12
 
@@ -32,23 +32,15 @@ done = Sentence(
 )
 
 
-def open_alerts(names: list[str]) -> str:
-    return tr("An alert is still open about {names}. Please see to it first.", names=named(names))
-
-
-def waiting(names: list[str]) -> str:
-    return tr(
-        "A change still waits for your approval for {names}. Without it they stay on plan.",
-        names=named(names),
-    )
-
-
-def alone(names: list[str]) -> str:
-    return tr(
-        "After this nobody coaches {names}. I tell them at once. They keep their own data and can "
-        "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
-        names=named(names),
-    )
+open_alerts = SentenceOn("An alert is still open about {names}. Please see to it first.", named)
+waiting = SentenceOn(
+    "A change still waits for your approval for {names}. Without it they stay on plan.", named
+)
+alone = SentenceOn(
+    "After this nobody coaches {names}. I tell them at once. They keep their own data and can "
+    "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
+    named,
+)
 
 
 def taken(other: str, names: list[str]) -> str:
@@ -59,12 +51,10 @@ def taken(other: str, names: list[str]) -> str:
     )  # fmt: skip
 
 
-def no_contact_for(names: list[str]) -> str:
-    return tr("You are then no longer second contact for {names}. I tell them.", names=named(names))
-
-
-def no_stand_in_for(names: list[str]) -> str:
-    return tr("You then no longer stand in for {names}. I tell them.", names=named(names))
+no_contact_for = SentenceOn(
+    "You are then no longer second contact for {names}. I tell them.", named
+)
+no_stand_in_for = SentenceOn("You then no longer stand in for {names}. I tell them.", named)
 
 
 # What the others read
@@ -77,23 +67,20 @@ athlete_alert_untold = Sentence(
 )
 
 
-def athlete_alone(coach: str) -> str:
-    return tr(
-        "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
-        "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
-        "an emergency call the local emergency number. If you are in a low-carb week now, don't "
-        "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
-        "yours: /past and /why show them. To go on, take another coach's invitation.",
-        coach=coach,
-    )
+athlete_alone = SentenceOn(
+    "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
+    "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
+    "an emergency call the local emergency number. If you are in a low-carb week now, don't "
+    "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
+    "yours: /past and /why show them. To go on, take another coach's invitation."
+)
 
 
-def athlete_alert_told(names: list[str]) -> str:
-    return tr(
-        "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
-        "still feel unwell, call your local emergency number now.",
-        names=named(names),
-    )
+athlete_alert_told = SentenceOn(
+    "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
+    "still feel unwell, call your local emergency number now.",
+    named,
+)
 
 
 def athlete_taken(coach: str, other: str) -> str:
@@ -127,24 +114,12 @@ def please_call(coach: str, name: str, alert: str) -> str:
     )  # fmt: skip
 
 
-def contact_over(coach: str) -> str:
-    return tr(
-        "{coach} has deleted all data here. You are no longer second contact and get no more alerts.",
-        coach=coach,
-    )
-
-
-def stand_in_over(coach: str) -> str:
-    return tr("{coach} has deleted all data here, so you no longer stand in.", coach=coach)
-
-
-def contact_gone(name: str) -> str:
-    return tr(
-        "{name} has deleted all data here and is no longer your second contact. To name somebody "
-        "else: /contact",
-        name=name,
-    )
-
-
-def stand_in_gone(name: str) -> str:
-    return tr("{name} has deleted all data here and no longer stands in for you.", name=name)
+contact_over = SentenceOn(
+    "{coach} has deleted all data here. You are no longer second contact and get no more alerts."
+)
+stand_in_over = SentenceOn("{coach} has deleted all data here, so you no longer stand in.")
+contact_gone = SentenceOn(
+    "{name} has deleted all data here and is no longer your second contact. To name somebody "
+    "else: /contact"
+)
+stand_in_gone = SentenceOn("{name} has deleted all data here and no longer stands in for you.")

@@ -16,7 +16,7 @@ from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, word
 from bot.words.phases import training_words
@@ -34,7 +34,7 @@ nothing_happened = Sentence("Nothing was changed for that day, and nothing happe
 brimline = Sentence("Brimline")
 another_day_button = Sentence("Another day")
 undo_button = Sentence("Take back the last change")
-ask_day = Sentence("Which day? Send a date, for example 6 May.")
+ask_day = Sentence("Which day? Send a date, for example 6 May.").for_any
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
@@ -58,12 +58,8 @@ def in_force(carb_g: float, planned_g: float | None, by: str) -> str:
     return tr(SET_BY[by], figure=figure)
 
 
-def as_planned(planned_g: float) -> str:
-    return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
-
-
-def cut(left_out: int) -> str:
-    return tr("… and {left_out} more that day.", left_out=left_out)
+as_planned = SentenceOn("Set for the day: {planned}, as planned.", figures.grams)
+cut = SentenceOn("… and {left_out} more that day.")
 
 
 def line(when: str, who: str, what: str) -> str:
@@ -258,17 +254,6 @@ LOOK_RULES = {
 }
 
 
-def _looked(detail: Detail) -> str:
-    return tr(
-        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
-        "Rule: {rule}",
-        fullness=detail["fullness"],
-        sharpness=detail["sharpness"],
-        gut=word(detail["gut"]),
-        rule=tr(LOOK_RULES[detail["rule"]]),
-    )
-
-
 def _plain(message: str) -> Callable[[Detail], str]:
     return lambda detail: tr(message)
 
@@ -366,7 +351,14 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.DAY_LAID_OUT: _plain(mark("set up the timetable of the day")),
     Change.DAY_MOVED: lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
     Change.STAGE_CALLED_OFF: _plain(mark("cancelled the event day")),
-    Change.LOOK_CHECK: _looked,
+    Change.LOOK_CHECK: lambda detail: tr(
+        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
+        "Rule: {rule}",
+        fullness=detail["fullness"],
+        sharpness=detail["sharpness"],
+        gut=word(detail["gut"]),
+        rule=tr(LOOK_RULES[detail["rule"]]),
+    ),
     Change.TOP_UP: lambda d: tr(
         "approved {figure} of extra carbs", figure=figures.grams(d["grams"])
     ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import LIMIT_WORDS, cited
 
 
@@ -58,13 +58,11 @@ moved_on = Sentence(
 )
 
 
-def fits_now(table: str) -> str:
-    return tr("It fits now:\n\n{table}\n\nUse this plan?", table=table)
+fits_now = SentenceOn("It fits now:\n\n{table}\n\nUse this plan?")
 
 
 def raise_button(raises: str) -> str:
     return tr("Change the limit: {moves}", moves=raises)
 
 
-def no_such_day(days_out: int) -> str:
-    return tr("The draft has no {when}.", when=figures.days_out(days_out))
+no_such_day = SentenceOn("The draft has no {when}.", figures.days_out)

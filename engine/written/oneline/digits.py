@@ -8,12 +8,7 @@ from dataclasses import replace
 
 import engine.written.oneline.patterns as at_number
 from engine.written.oneline.meanings import Means
-from engine.written.oneline.numbers import (
-    goes_on,
-    multiplied,
-    spelt_at,
-    with_half,
-)
+from engine.written.oneline.numbers import goes_on, multiplied, spelt_at, with_half
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.words import label_meant, phrases
 from engine.written.units.reading import NUMBER

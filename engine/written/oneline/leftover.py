@@ -8,12 +8,7 @@ from dataclasses import replace
 from engine.written.oneline.digits import rough
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.pieces import Clause, Figure, Token, Unit
-from engine.written.oneline.plausible import (
-    fits,
-    is_plain,
-    likely,
-    values_of,
-)
+from engine.written.oneline.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.report import DoubtCode, Value
 from engine.written.oneline.told import Told, all_same
 
