@@ -34,7 +34,7 @@ def talk(telegram: Telegram) -> Talk:
 def the_event(talk: Talk) -> None:
     talk.says(COACH, "/roster", "Mira")
     talk.taps(COACH, "Mira", "No event yet")
-    talk.taps(COACH, "Event", "leading to")
+    talk.taps(COACH, "Event", "peak week for")
     talk.taps(COACH, "A show", "day")
     talk.says(COACH, "9 May", "Where is it?")
     talk.says(COACH, "New York", "Is it this one?")
@@ -52,10 +52,13 @@ def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
     talk.taps(COACH, "Not known", "week")
     for answer in ("0.8", "6"):
         talk.telegram.says(COACH, answer)
-    talk.says(COACH, "16", "eriods")
-    talk.taps(COACH, "Regular", "leep")
-    talk.says(COACH, "7", "njur")
-    assert "Run it: there is something to peak." in talk.taps(COACH, "None", "Condition 5 of 5.")
+    talk.says(COACH, "16", "Still open")
+    talk.taps(ATHLETE, "Answer now", "Your periods")
+    talk.taps(ATHLETE, "Regular", "Your energy")
+    talk.taps(ATHLETE, "Good", "Sleep on most nights")
+    talk.says(ATHLETE, "7", "Any injury?")
+    talk.taps(ATHLETE, "None", "a peak week is worth it")
+    assert "Run it: there is something to peak." in talk.hears(COACH, "Condition 5 of 5.")
 
 
 def the_plan(talk: Talk) -> None:
@@ -95,7 +98,7 @@ def the_journey(bot: ShiftedBot, talk: Talk) -> None:
     assert "From your arrival on (Thu 6 May 14:00 there)" in said
     talk.hears(COACH, "journey:")
     bot.clock.put_forward_to(at(6, 18))
-    talk.hears(ATHLETE, "clocks of America/New_York")
+    talk.hears(ATHLETE, "check-ins go by America/New_York")
 
 
 def the_food(bot: ShiftedBot, talk: Talk) -> None:
@@ -137,7 +140,7 @@ def the_food(bot: ShiftedBot, talk: Talk) -> None:
     talk.taps(ATHLETE, "Ate something else", "What did you eat?")
     talk.says(ATHLETE, "pizza", "is not on your list")
     talk.says(ATHLETE, "honey", "How much")
-    talk.says(ATHLETE, "40", "Noted: Honey 40 g")
+    talk.says(ATHLETE, "40", "Saved: Honey 40 g")
     said = talk.taps(ATHLETE, "Shopping for the load", "To pack for event day")
     assert "For the load (2 days) and event day" in said
 

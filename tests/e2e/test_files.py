@@ -58,7 +58,7 @@ def test_an_album_goes_to_the_coach_clean_and_captioned_and_two_mornings_side_by
     with ShiftedBot(telegram, sqlite_url, MORNING, tmp_path / "photos") as bot:
         telegram.wait_for_text(ATHLETE, "Good morning")
         telegram.says(ATHLETE, "61.1 6 3.5 on target fine")
-        telegram.wait_for_text(ATHLETE, "Pictures for Ravi, if you like")
+        telegram.wait_for_text(ATHLETE, "Photos for Ravi, if you like")
         for number, colour in enumerate((RED, GREEN, BLUE)):
             telegram.sends_file(
                 ATHLETE, picture(colour, with_metadata=True), album="a",
@@ -112,7 +112,7 @@ def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, sqlite_ur
         telegram.wait_for_text(COACH, "5 days out, carbs: 185 g → 200 g")
         assert len(plans(sqlite_url)) == 1
         telegram.taps_label(COACH, "Use these changes")
-        telegram.wait_for_text(COACH, "in force")
+        telegram.wait_for_text(COACH, "1 change is now set")
     assert [day["carb_g"] for day in plans(sqlite_url)[1].days if day["days_out"] == 5] == [200]
     assert telegram.refused() == []
 
