@@ -141,7 +141,7 @@ def _is_added(between: list[Token], *, times: bool) -> bool:
 
 
 def _is_drink(word: Word) -> bool:
-    label = word.says(Means.LABEL)
+    label = word.means.get(Means.LABEL)
     return label is not None and label.about == "water_l"
 
 
