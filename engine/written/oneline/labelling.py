@@ -133,7 +133,7 @@ def _is_judged(tokens: Sequence[Token], index: int) -> bool:
 
 def _scores(word: Word, following: Token | None) -> bool:
     """Whether a score in words is said once more as a figure: "flat, 3"."""
-    score = word.means.get(Means.SCORE)
+    score = word.says(Means.SCORE)
     if score is None or not score.value or Means.LABEL in word.means:
         return False
     if not isinstance(following, Figure) or following.unit is not Unit.NONE or following.high:
@@ -179,7 +179,7 @@ def _is_surely_weight(figure: Figure, key: str, known: Known) -> bool:
 def _about(label: Word, figure: Figure, known: Known) -> str:
     """What a label names: the "w" of "w4" is water, that of "w 61" the weight."""
     names = [meaning.about for meaning in label.meanings if meaning.means is Means.LABEL]
-    if not names and (score := label.means.get(Means.SCORE)):
+    if not names and (score := label.says(Means.SCORE)):
         return score.about
     if len(names) > 1 and "water_l" in names:
         drunk = _usual("water_l", figure, known) and not _usual("weight_kg", figure, known)

@@ -159,7 +159,7 @@ def _bounded(tokens: Sequence[Token], index: int) -> bool:
     if not isinstance(before, Word) or Means.BOUND not in before.means:
         return False
     label = tokens[index - 2] if index > 1 else None
-    of_score = label.means.get(Means.LABEL) if isinstance(label, Word) else None
+    of_score = label.says(Means.LABEL) if isinstance(label, Word) else None
     # "fullness up to 8" has risen to it
     return not (before.text in _RISEN_TO and of_score and of_score.about == "fullness")
 
@@ -172,7 +172,7 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
         return False
     if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
         return False
-    labels = [t.means.get(Means.LABEL) for t in tokens if isinstance(t, Word)]
+    labels = [t.says(Means.LABEL) for t in tokens if isinstance(t, Word)]
     figure = tokens[index]
     assert isinstance(figure, Figure)
     keys = {label.about for label in labels if label is not None}
@@ -184,7 +184,7 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
 def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
     """Whether a score follows the name of another day: "gestern hatt ich fülle 5 heut 6"."""
     label = next(
-        (t.means.get(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
+        (t.says(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
          and Means.LABEL in t.means), None,
     )  # fmt: skip
     if label is None or label.about not in ("fullness", "sharpness"):
@@ -199,7 +199,7 @@ def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
 
 def _labels_past(token: Token) -> bool:
     """Whether it labels what is always told of the day before: "water yesterday 3.5"."""
-    label = token.means.get(Means.LABEL) if isinstance(token, Word) else None
+    label = token.says(Means.LABEL) if isinstance(token, Word) else None
     return label is not None and label.about in ("water_l", "carb_eaten_g", "sleep_h")
 
 

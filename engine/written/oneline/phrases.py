@@ -90,18 +90,18 @@ class Phrases:
         for word in clause.words:
             if Means.LABEL in word.means:
                 label = word
-            skip = word.means.get(Means.SKIP)
+            skip = word.says(Means.SKIP)
             if skip is None:
                 continue
             if skip.about:
                 self._skip(skip.about, word)
             elif label is not None and (not figures or _next_to(clause, label, word)):
-                meaning = label.means.get(Means.LABEL)
+                meaning = label.says(Means.LABEL)
                 assert meaning is not None
                 self._read.add(label.start)
                 self._skip(meaning.about, word)
             elif (after := _label_after(clause, word)) is not None:
-                meaning = after.means.get(Means.LABEL)
+                meaning = after.says(Means.LABEL)
                 assert meaning is not None
                 self._read.add(after.start)
                 self._skip(meaning.about, word)
@@ -123,14 +123,14 @@ class Phrases:
     def _take_later(self, clause: Clause) -> None:
         """ "Weight to follow, 7, 4": no number of this line is the weight."""
         for one, other in pairwise(clause.tokens):
-            label = one.means.get(Means.LABEL) if isinstance(one, Word) else None
+            label = one.says(Means.LABEL) if isinstance(one, Word) else None
             if label and isinstance(other, Word) and Means.LATER in other.means:
                 self.later.add(label.about)
 
     def _take_same(self, clause: Clause) -> None:
         """ "Same weight as yesterday", where the last one is known and no figure is told."""
         for word in clause.words:
-            same = word.means.get(Means.SAME)
+            same = word.says(Means.SAME)
             if same is None or clause.asks or self.before(same.about) is None:
                 continue
             key = same.about.replace("_before", "")
@@ -212,7 +212,7 @@ class Phrases:
         if any(word.text in IN_PLACE_OF for word in clause.words):
             return  # "legs instead of shoulders" is another session than the plan's
         for index, word in enumerate(clause.tokens):
-            said = word.means.get(Means.TRAINING) if isinstance(word, Word) else None
+            said = word.says(Means.TRAINING) if isinstance(word, Word) else None
             if said is None or _denied(clause.tokens, index):
                 continue
             beside = [
@@ -241,7 +241,7 @@ class Phrases:
                 continue
             if _denied(clause.tokens, index) or _of_something_else(clause.tokens, index):
                 continue
-            score = word.means.get(Means.SCORE)
+            score = word.says(Means.SCORE)
             if word.text in _OF_ANYTHING and not _beside_fullness(clause, index):
                 continue
             key = score.about if score else self._lone_label(clause, word)
@@ -251,7 +251,7 @@ class Phrases:
 
     def _lone_label(self, clause: Clause, word: Word) -> str:
         """ "full" with nothing beside it says a score."""
-        label = word.means.get(Means.LABEL)
+        label = word.says(Means.LABEL)
         alone = not clause.figures and not clause.unknown
         scored = label is not None and label.about in ("fullness", "sharpness")
         adjective = word.text in ("full", "sharp", "voll", "scharf", "prall", "hart")
@@ -263,7 +263,7 @@ class Phrases:
             if key in figures.spoken_for or key in self.skipped:
                 continue
             most = 10 if key == "fullness" else 5
-            score = word.means.get(Means.SCORE)
+            score = word.says(Means.SCORE)
             likely = int(score.value) if score and score.value else (8 if key == "fullness" else 4)
             around: list[Value] = [n for n in (likely - 1, likely, likely + 1) if 1 <= n <= most]
             around.sort(key=lambda n: (n != likely, n))
@@ -349,7 +349,7 @@ _OF_ANYTHING = frozenset(
 def _beside_fullness(clause: Clause, index: int) -> bool:
     near = clause.tokens[max(0, index - 2) : index + 2]
     beside = [t for t in near if isinstance(t, Word) and not t.text.startswith("look")]
-    labels = (token.means.get(Means.LABEL) for token in beside)
+    labels = (token.says(Means.LABEL) for token in beside)
     return any(label is not None and label.about == "fullness" for label in labels)
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -45,13 +44,13 @@ class Figure(Token):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Word(Token):
-    """`meanings` is empty for a word that is not known here; `means` has the first of each kind."""
+    """`meanings` is empty for a word that is not known here."""
 
     meanings: tuple[Meaning, ...] = ()
-    means: Mapping[Means, Meaning] = field(init=False, repr=False, compare=False)
+    means: frozenset[Means] = field(init=False)
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "means", {one.means: one for one in reversed(self.meanings)})
+        object.__setattr__(self, "means", frozenset(one.means for one in self.meanings))
 
     def says(self, *means: Means) -> Meaning | None:
         return next((meaning for meaning in self.meanings if meaning.means in means), None)
