@@ -46,7 +46,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:vorm|nachm|vor|nach|bei|beim|im|in|zum|zur|während|auf|aufs|bis|bis zum|ab|am|übern?|über den|unterm?|vorn|rund ums)(?: (?:dem|der|den|die|das|de|m|n|nem))?(?: ganzen)? (?:{_PART_NOUNS_DE}){_OVER}"
           rf"|(?:am|pm|a\.m\.|p\.m\.|mornings?|noon|midday|afternoons?|evenings?|nights?|bedtime|breakfast|lunch(?:time)?|dinner|supper|gym|work|training|workout|cardio|overnight|early|late|during|after(?:wards)?|before|pre|post|beforehand)(?: the| my)?{_OVER}"
           rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
-    ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
+    ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|(?:an )?extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
     ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
     (",", r",(?!\d)"),
     # "a third" of two bottles is one more bottle
@@ -71,7 +71,7 @@ _DIGITS = Late(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)")
 _SIZE_NOUN = Late(rf"(?:er|s)[ -]?(?:{_VESSEL_NOUNS})?{_OVER}")
 _TIGHT = Late(r"-(?=[^\W\d_])")
 _ARTICLE = Late(
-    rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nm]?|ein|n|nen|ne|a){_OVER}"
+    rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nmrs]?|ein|n|nen|ne|a){_OVER}"
 )
 _WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*|.")
 _NO_AMOUNT = Late(r"[/:'-]\d|[.,]\d|%|°| ?/")

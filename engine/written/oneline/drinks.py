@@ -26,9 +26,10 @@ from engine.written.oneline.report import Doubt, DoubtCode, Known
 _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
+_PRODUCTS = ("many_sized", "many_bare", "many_sizes", "sized_many")
 _PLAIN = ("amount", "lone", "bare", "share", "other")
 _ADDS = frozenset(
-    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
+    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra", "an extra",
     "on top"}
 )  # fmt: skip
 _AFTERWARDS = frozenset({"then", "and then", "dann", "und dann", "later", "später"})
@@ -89,7 +90,7 @@ class _Reader(Parts):
         later, _ = self.joint_at(part.last + 1)
         day = "p" in joint or "p" in later
         if part.shape == "share":
-            return "+" in joint and any(one.unit for one in parts)
+            return ("+" in joint or day) and any(one.unit for one in parts)
         if part.shape == "other":
             return parts[0].shape != "bare" and ("+" in joint or "," in joint)
         between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
@@ -103,6 +104,8 @@ class _Reader(Parts):
             if "+" in between and not self._adds(parts[-1], part):
                 return False
         if part.shape == "bare":
+            if self._all[part.last].kind == "a" and "+" in self._kinds_behind(part)[:1]:
+                return False  # "a", and more
             # "1 l at work 2": what stands before it is not told of it
             day = "p" in (joint if self._begins_the_day(parts[0]) else later)
             if self._is_labelled_behind(part) or (
@@ -111,7 +114,11 @@ class _Reader(Parts):
                 return False
             drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
             return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
-        return "+" in joint or day or "t" in joint or "i" in joint or not joint
+        counted = joint == "," and parts[-1].shape in _PRODUCTS and part.shape in _PRODUCTS
+        return "+" in joint or day or "t" in joint or "i" in joint or not joint or counted
+
+    def _kinds_behind(self, part: Part) -> str:
+        return "".join(piece.kind for piece in self._all[part.last + 1 : part.last + 3])
 
     def _begins_the_day(self, part: Part) -> bool:
         """Whether the part of the day stands before its amount: "früh 1, mittags 1"."""
@@ -318,5 +325,8 @@ class _Reader(Parts):
         code = DoubtCode.TWO_VALUES if len(litres) > 1 else DoubtCode.UNCLEAR
         options = tuple({"water_l": one} for one in litres)
         asked = Doubt(code=code, answer="water_l", given=said, options=options)
+        # "water was three bottles": the word for it names no other figure
+        label = re.search(r"(?:\b(?:water|wasser|drank|getrunken)(?: (?:was|were|war|waren))?[:=]? )$", line[: span[0]])
+        span = (label.start() if label else span[0], span[1])
         room = span[1] - span[0]
         return Told(line=f"{line[: span[0]]}|{' ' * (room - 1)}{line[span[1] :]}", asked=asked)
