@@ -104,6 +104,8 @@ class _Reader(Parts):
             if "+" in between and not self._adds(parts[-1], part):
                 return False
         if part.shape == "bare":
+            if later[:1] == "e" and parts[-1].unit:
+                return True  # "a litre on waking, one with each meal": asked about
             if self._all[part.last].kind == "a" and "+" in self._kinds_behind(part)[:1]:
                 return False  # "a", and more
             # "1 l at work 2": what stands before it is not told of it
@@ -116,6 +118,9 @@ class _Reader(Parts):
             return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
         counted = joint == "," and parts[-1].shape in _PRODUCTS and part.shape in _PRODUCTS
         return "+" in joint or day or "t" in joint or "i" in joint or not joint or counted
+
+    def _behind(self, part: Part) -> str:
+        return self.joint_at(part.last + 1)[0]
 
     def _kinds_behind(self, part: Part) -> str:
         return "".join(piece.kind for piece in self._all[part.last + 1 : part.last + 3])
@@ -149,7 +154,9 @@ class _Reader(Parts):
         start = self._all[self._start(parts[0])].start
         span = (start, self._all[end - 1].end)
         said = line[slice(*span)].strip(" ,:")
-        if any(part.amount is None for part in own) or any("e" in part.joint for part in own):
+        if any(part.amount is None for part in own) or any(
+            "e" in letters for letters in (*(part.joint for part in own), self._behind(own[-1]))
+        ):
             bare = all(part.amount is not None and not part.unit for part in own)
             return (
                 None if bare and not self._is_of_drink(parts) else self._ask(line, span, said, [])

@@ -49,6 +49,7 @@ _SINCE_YESTERDAY = (
     ),
 )
 _WEIGHT = r"(?:weight|wt|bodyweight|scales?|gewicht|gew\.?|waage|kilos?)(?: (?:is|was|has gone|went|gone|ist|war|sagt|geht))?[:=]? "
+_NAMES_WEIGHT = Late(_WEIGHT)
 _LIKE = r"(?:(?:like|same as|as|wie) (?:yesterday|gestern),? (?:but |just |only |aber |nur )?)?"
 _ENDS = r"(?=\s*(?:[,;!\n/|]|\.(?!\d)|$)| (?:full|fullness|fülle|voll|f|water|wasser)(?![^\W_]))"
 _MOVED = (
@@ -96,7 +97,10 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
     of_several = "weight_kg" in known.asked and len(_ANY_FIGURE.compiled.findall(line)) > 1
     for pattern in (*_SINCE_YESTERDAY, *((*_AT_FIRST, *_WITH_UNIT) if of_several else ())):
         match = pattern.search(line)
-        if match is None or _OF_ELSE.search(line[: match.start()]):
+        if match is None:
+            continue
+        named = _NAMES_WEIGHT.match(match[0]) is not None
+        if not named and _OF_ELSE.search(line[: match.start()]):
             continue
         if line[match.end() :].lstrip().startswith("?"):
             continue
