@@ -12,6 +12,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from engine.written.late import Late
 from engine.written.oneline.drink_parts import (
     HALF_BOTTLE_L,
     MOST_L,
@@ -26,11 +27,12 @@ from engine.written.oneline.report import Doubt, DoubtCode, Known
 _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
+_LABEL_BEFORE = Late(r"\b(?:water|wasser|drank|getrunken)(?: (?:was|were|war|waren))?[:=]? $")
 _PRODUCTS = ("many_sized", "many_bare", "many_sizes", "sized_many")
 _PLAIN = ("amount", "lone", "bare", "share", "other")
 _ADDS = frozenset(
-    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra", "an extra",
-    "on top"}
+    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
+     "an extra", "on top"}
 )  # fmt: skip
 _AFTERWARDS = frozenset({"then", "and then", "dann", "und dann", "later", "später"})
 _MOST_SMALL = 15  # ounces: what is more is a larger measure
@@ -90,7 +92,8 @@ class _Reader(Parts):
         later, _ = self.joint_at(part.last + 1)
         day = "p" in joint or "p" in later
         if part.shape == "share":
-            return ("+" in joint or day) and any(one.unit for one in parts)
+            of_it = parts[-1].shape == "unknown" or any(one.unit for one in parts)
+            return ("+" in joint or day) and of_it
         if part.shape == "other":
             return parts[0].shape != "bare" and ("+" in joint or "," in joint)
         between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
@@ -185,7 +188,9 @@ class _Reader(Parts):
     def _is_plain(self, part: Part) -> bool:
         """Whether it is read as any other figure: a number with its unit."""
         odd = self._all[part.first].kind == "h" and self._all[part.first].value != HALF_BOTTLE_L
-        return part.amount is None or (part.shape in _PLAIN and not (odd and part.unit))
+        if part.amount is None:  # "two big bottles": of a word alone, it is asked about elsewhere
+            return " " not in self._all[part.last].text
+        return part.shape in _PLAIN and not (odd and part.unit)
 
     def _start(self, part: Part) -> int:
         """With the part of the day before it: "früh 1, mittags 1"."""
@@ -333,7 +338,7 @@ class _Reader(Parts):
         options = tuple({"water_l": one} for one in litres)
         asked = Doubt(code=code, answer="water_l", given=said, options=options)
         # "water was three bottles": the word for it names no other figure
-        label = re.search(r"(?:\b(?:water|wasser|drank|getrunken)(?: (?:was|were|war|waren))?[:=]? )$", line[: span[0]])
+        label = _LABEL_BEFORE.search(line[: span[0]])
         span = (label.start() if label else span[0], span[1])
         room = span[1] - span[0]
         return Told(line=f"{line[: span[0]]}|{' ' * (room - 1)}{line[span[1] :]}", asked=asked)

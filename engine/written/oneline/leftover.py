@@ -12,7 +12,6 @@ from engine.written.oneline.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.report import DoubtCode, Value
 from engine.written.oneline.told import Told, all_same
 
-
 _BESIDE = 7  # characters: " and ", " then "
 
 
@@ -46,7 +45,7 @@ class Leftover(Told):
         return False
 
     def _may_be_more_drink(self, figure: Figure) -> bool:
-        """ "60.2 5 1.5 and 1.5": a number of the same kind right behind the drink is asked about with it."""
+        """ "60.2 5 1.5 and 1.5": a number of the same kind behind the drink is asked about with it."""
         told, first = self._told_by.get("water_l"), self.answers.get("water_l")
         more = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
         if told is None or first is None or not more or told.unit is not Unit.NONE:

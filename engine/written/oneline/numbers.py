@@ -269,4 +269,5 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
     value = hundreds * 100 + _GERMAN_TENS.get(match["tens"] or "", 0)
     value += _GERMAN_UNITS.get(match["unit"] or match["only"] or "", 0)
     value += _GERMAN_TEENS.get(match["teen"] or "", 0)
-    return value + (0.5 if match["half"] else 0.75 if match["three"] else 0.25 if match["fourth"] else 0), match.end()
+    shares = {"half": 0.5, "three": 0.75, "fourth": 0.25}
+    return value + next((share for name, share in shares.items() if match[name]), 0), match.end()

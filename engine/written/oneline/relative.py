@@ -28,9 +28,7 @@ _AMOUNT = (
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = (
-    r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen|verloren"
-)
+_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen|verloren"
 _UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
@@ -58,7 +56,9 @@ _MOVED = (
 #: First in a line of several figures or behind the word for it, the scale is meant: "300 g weniger, voll 6".
 _AT_FIRST = (
     Late(rf"(?:^\s*|\b{_WEIGHT})(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
-    Late(rf"(?:^\s*{_LIKE}(?:(?:i|ich|hab|habe|have|i've) )*|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
+    Late(
+        rf"(?:^\s*{_LIKE}(?:(?:i|ich|hab|habe|have|i've) )*|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"
+    ),
     Late(rf"(?:^\s*|\b{_WEIGHT}){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
 )
 #: Elsewhere a unit of weight has to say so.
