@@ -86,7 +86,8 @@ _MAY_BE_COUNTED = Late(
     rf"|hal[bf]|quarter|viertel|bottle|(?:{_VESSEL_NOUNS}){_OVER}|\d(?:er|s)(?![^\W_])"
     r"|morn|morg|noon|mittag|even|abend|night|nacht|früh|lunch|gym|training|work|arbeit|breakfast|\b[ap]m\b|davon"
     rf"|\b(?:litres?|liters?|l) (?:\d|{_NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"
-    r"|before|after|danach|dabei|during"
+    r"|before|after|danach|dabei|during|dinner|supper|\bbed|home|office|essen|schlafen|büro"
+    r"|\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_]).*\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_])"
 )
 
 
