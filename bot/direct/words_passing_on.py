@@ -76,6 +76,12 @@ def ask_sure(name: str, text: str) -> str:
 _GRAMS = Late(r"^(?:\D{1,40}\s)?\d{2,3}(?![\d.,:%])(?:\s\D{0,20}|\s?g\D{0,20})?$")
 
 
+if_it_is_now = Sentence(
+    "If this is happening now: the local emergency number first. I don't act on what a coach writes; "
+    "to stop all adjusting, open the athlete's card and tap Freeze."
+)
+
+
 ask_to = SentenceOn("Who is this for?\n“{text}”", shown)
 send_button = SentenceOn("Send to {name}")
 
