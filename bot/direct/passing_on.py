@@ -63,6 +63,8 @@ def from_athlete(
         return words.nobody_reads()
     if is_own_coach(profile) and not said:
         return ""
+    if is_own_coach(profile) and is_chatter(said):
+        return words.nothing_to_do()
     if is_own_coach(profile):
         record(turn, profile.person_id, Change.OWN_NOTE, by=athlete.id, text=said)
         return words.own_note()

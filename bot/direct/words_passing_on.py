@@ -39,6 +39,7 @@ water_hint = SentenceOn(
 
 
 if_it_troubles_you = Sentence("If something hurts or feels wrong, write me that.")
+nothing_to_do = Sentence("OK.")
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
     "local emergency number."
