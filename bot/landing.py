@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from bot.checkin import typed
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
+from bot.core import outbox
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
@@ -23,7 +24,7 @@ from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON, SURE
+from bot.direct.flow_passing_on import PASS_ON, SURE, sends
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
 from bot.people.people import get_profile, local_date, profile_of
@@ -202,8 +203,20 @@ def _typed_for_a_tap(it: Landing) -> bool:
 
 
 def _answered(it: Landing) -> bool:
+    if it.latest is not None and _sends_unseen(it, it.latest):
+        asking.ask_again(it.turn, it.person, it.latest, it.house.flows)
+        return True
     taken = answering.answered(it.turn, it.person, it.house.flows, asked=it.asked)
     return taken is not None
+
+
+def _sends_unseen(it: Landing, asked: OpenQuestion) -> bool:
+    """Whether an "ok" would send words to an athlete although something else was shown since: then it
+    may be meant for that.
+    """
+    if asked.flow != PASS_ON.id or asked.step != SURE:
+        return False
+    return sends(it.text) and outbox.said_since(it.turn.session, it.person.chat_id, asked.outbox_id)
 
 
 def _answered_in_part(it: Landing) -> bool:

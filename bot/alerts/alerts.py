@@ -334,8 +334,8 @@ def _raise(
         )
         if earlier.acknowledged_at is None:
             if not worse:
-                if told_anew and not same and isinstance(flag.id, Symptom):
-                    _add_words(turn, earlier, facts)
+                if told_anew and not same and (isinstance(flag.id, Symptom) or flag.id in _MADE_OF):
+                    _add_words(turn, earlier, facts, anew=earlier.date != day)
                 return None
             _supersede(turn, earlier, flag.level)
         elif flag.id in ONCE_A_WEEK and abs((day - earlier.date).days) < 7:
@@ -381,15 +381,21 @@ def _is_complaint(row: AlertRow) -> bool:
     return row.level == Level.ADVISORY and row.flag in set(Symptom)
 
 
-def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any]) -> None:
-    """Said once more in other words while the alert is open: they stand in it, without a sound."""
+def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: bool) -> None:
+    """Said once more in other words while the alert is open: they stand in it, without a sound; on
+    another day (`anew`) it is told once more.
+    """
     told, before = str(facts.get("words", "")), str(row.facts.get("words", ""))
     if not told or told in before:
         return
-    row.facts = row.facts | {"words": f"{before}; {told}" if before else told}
+    parts = dict.fromkeys(part for part in (*before.split("; "), *told.split("; ")) if part)
+    row.facts = row.facts | {"words": "; ".join(parts)}
     turn.session.add(row)
     for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
+            if anew:
+                delivery.tell_again(turn, row, person)
+                continue
             text = delivery.alert_text(turn.session, row, person)
             delivery.settle_message(turn, row, person, text, [[delivery.acknowledge_button(row)]])
 

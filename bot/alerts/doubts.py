@@ -100,6 +100,15 @@ def settled(
         alerts.put_right_in_place(turn, row, facts)
 
 
+def asked_lately(turn: Turn, profile: AthleteProfile) -> bool:
+    """Whether the coach was told of a doubt today, or of one that is still open, and of no answer."""
+    today = local_date(profile, turn.context)
+    return any(
+        row.flag == FlagId.DOUBT and alerts.CORRECTED not in row.facts
+        for row in alerts.of_day_or_open(turn.session, profile.person_id, today)
+    )
+
+
 def of_question(
     session: Session, profile: AthleteProfile, question: OpenQuestion
 ) -> AlertRow | None:

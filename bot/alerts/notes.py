@@ -42,6 +42,16 @@ _NOTED = select(CoachNote.id).where(
     CoachNote.text == bindparam("text"),
     col(CoachNote.at) > bindparam("since"),
 )
+_WRITTEN_LATELY = (
+    select(CoachNote)
+    .where(
+        CoachNote.coach_id == bindparam("coach"),
+        CoachNote.athlete_id == bindparam("athlete"),
+        CoachNote.said != "",
+        col(CoachNote.at) >= bindparam("since"),
+    )
+    .order_by(col(CoachNote.id))
+)
 _GATHERED = (
     select(CoachNote).where(CoachNote.outbox_id == bindparam("message")).order_by(col(CoachNote.id))
 )
@@ -76,7 +86,7 @@ def gather(
         return
     hold_coaches(turn.session)
     turn.session.add(note)
-    if _fresh_stretch(turn, coach, athlete) is not None:
+    if _fresh_stretch(turn, coach, athlete, _lately(turn, coach, athlete)) is not None:
         _send_all(turn, coach, [note])
 
 
@@ -118,28 +128,13 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
     turn.session.add(note)
     until = quiet_until(turn.session, coach, turn.now)
     if until is None or at_once:
-        _send_all(turn, coach, [*_idle_before(turn, coach, note), note])
+        _send_all(turn, coach, [note])
         return
     assert coach.id is not None
     agenda.put(
         turn.session, subject=subject_of(coach.id), local_date=until.date(), kind=RELEASE, due_at=until,
         again=True,
     )  # fmt: skip
-
-
-def _idle_before(turn: Turn, coach: Person, note: CoachNote) -> list[CoachNote]:
-    """The chatter of the last hours that now comes with more of the same athlete's words."""
-    if not note.said:
-        return []
-    return [
-        one
-        for one in held_notes(turn.session, coach)
-        if one is not note
-        and one.athlete_id == note.athlete_id
-        and one.said
-        and is_chatter(one.said)
-        and turn.now - one.at <= IDLE_FOR
-    ]
 
 
 def release(turn: Turn, duty: AgendaRow) -> None:
@@ -234,7 +229,10 @@ def _send_all(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
 
 
 def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachNote]) -> None:
-    fresh = _fresh_stretch(turn, coach, athlete)
+    lately = _lately(turn, coach, athlete)
+    idle = [one for one in lately if one.outbox_id is None and is_chatter(one.said)]
+    notes = [*(one for one in idle if one not in notes), *notes]
+    fresh = _fresh_stretch(turn, coach, athlete, lately)
     if fresh is not None:
         text = _stretch(athlete, [*gathered_in(turn.session, id_of(fresh)), *notes])
         if _fits(text):
@@ -259,19 +257,17 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
         notes = notes[count:]
 
 
-def _fresh_stretch(turn: Turn, coach: Person, athlete: Person) -> OutboxRow | None:
+def _lately(turn: Turn, coach: Person, athlete: Person) -> list[CoachNote]:
+    """What this athlete wrote in the last hours, told to this coach or not."""
+    asked = {"coach": coach.id, "athlete": athlete.id, "since": turn.now - IDLE_FOR}
+    return list(turn.session.exec(_WRITTEN_LATELY, params=asked))
+
+
+def _fresh_stretch(
+    turn: Turn, coach: Person, athlete: Person, lately: list[CoachNote]
+) -> OutboxRow | None:
     """The message that gathers what this athlete writes just now."""
-    query = (
-        select(CoachNote)
-        .where(
-            CoachNote.coach_id == coach.id,
-            CoachNote.athlete_id == athlete.id,
-            CoachNote.said != "",
-            col(CoachNote.outbox_id).is_not(None),
-        )
-        .order_by(col(CoachNote.id).desc())
-    )
-    last = turn.session.exec(query).first()
+    last = next((one for one in reversed(lately) if one.outbox_id is not None), None)
     row = turn.session.get(OutboxRow, last.outbox_id) if last is not None else None
     gathers = row is not None and row.chat_id == coach.chat_id and _grows(row, turn.context)
     if gathers and row is not None and _answered_since(turn.session, coach, athlete, row):

@@ -293,6 +293,15 @@ def _caution(name: str, flag: Finding) -> list[str]:
                 name=name,
             ),
         ]
+    if flag is FlagId.AFTER_SHOW_RISE:
+        return [
+            tr("{name} was told to eat smaller meals, not everything at once.", name=name),
+            tr(
+                "What to do now: call {name}, and ask about swelling, weak limbs and palpitations. Any "
+                "of them: a doctor at once.",
+                name=name,
+            ),
+        ]
     if isinstance(flag, Symptom):
         return [
             tr(

@@ -204,10 +204,10 @@ def take(
     beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
     lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
-    if not again and not told_anew and answers.get("fine") == ALL_FINE:
-        safety_watch.all_is_fine(turn, profile)
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
+    if not again and not told_anew and answers.get("fine") == ALL_FINE:
+        safety_watch.all_is_fine(turn, profile)
     event_asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)

@@ -289,6 +289,20 @@ def _put(
     return row
 
 
+_SAID_SINCE = select(OutboxRow.id).where(
+    OutboxRow.chat_id == bindparam("chat"),
+    OutboxRow.method == "sendMessage",
+    col(OutboxRow.status) != "dropped",
+    col(OutboxRow.id) > bindparam("since"),
+)
+
+
+def said_since(session: Session, chat_id: int, outbox_id: int | None) -> bool:
+    """Whether anything was said in this chat after that message."""
+    asked = {"chat": chat_id, "since": outbox_id or 0}
+    return session.exec(_SAID_SINCE, params=asked).first() is not None
+
+
 def written_in(session: Session) -> list[int]:
     """The rows that were written in this transaction, in order: what the log tells of a use case."""
     return [id_of(row) for row in said_in(session)]

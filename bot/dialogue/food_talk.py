@@ -5,7 +5,10 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
+from bot.words.languages import language, tr
+from engine.food.foods import known_foods
 from engine.written.late import Late
 
 _ASKS = Late(
@@ -20,22 +23,35 @@ _DRINK = Late(
     r"|trinken|trinkmenge|trink|\w*wasser|sprudel|stilles|tee|kräutertee|grüntee|pfefferminztee|eistee|früchtetee|kaffee|milch|\w*saft|limo\w*|\w*schorle|radler|bier|wein|sekt|alkohol\w*|energydrink\w*|elektrolyt\w*|zitrone)\b",
     re.IGNORECASE,
 )
+#: What is eaten and has no row in the table of foods, or is called otherwise than there.
 _FOOD = Late(
-    r"\b(?:eat|eating|food|meals?|snacks?|rice(?: cakes?)?|oats?|oatmeal|porridge|chicken|turkey|cod|fish|salmon|tuna|steak|beef|eggs?|whites|bread|toast|bagels?|potato\w*|pasta|noodles|broccoli|asparagus|beans|spinach|cucumber|salad|veg\w*|fruit|banana\w*|apples?|berries|blueberries|honey|jam|syrup|butter|nuts?|almonds?|cheese|yog\w*|quark|cottage|chocolate|sweets|gum|cinnamon|mustard|ketchup|sauces?|spices?|salt|sweetener|sugar|dressing|vinegar|oil|shake|whey|bars?|sushi|pizza|burger|ice ?cream|cake|cookies?|pickles?|gherkins?|olives?|hummus|mushrooms?|onions?|peppers?|tomato\w*|carrots?|lentils?|tofu|tempeh|ham|bacon|jerky|prawns?|shrimps?|cereals?|granola|muesli|tortillas?|wraps?|popcorn|crackers?|avocado\w*|garlic|chil\w+|soup|couscous|quinoa|pre ?workout|creatine|protein powder|vitamins?|magnesium|supplements?"
-    r"|esse?n?|ess|mahlzeit\w*|reis|reiswaffeln?|milchreis|hafer\w*|porridge|huhn|hähnchen|pute\w*|fisch|lachs|thunfisch|fleisch|rind\w*|ei|eier|eiweiß|brot|toast|kartoffel\w*|nudeln|brokkoli|spargel|bohnen|spinat|gurken?|salat|gemüse|obst|banane\w*|apfel|äpfel|beeren|honig|marmelade|sirup|butter|\w*nuss\w*|\w*nüsse|mandel\w*|käse|joghurt|skyr|schokolade|süßigkeiten|kaugummi\w*|zimt|senf|\w*soße\w*|gewürze?\w*|salz|süßstoff|zucker|essig|öl|riegel|pizza|eis|kuchen|kekse?|zucchini|waffeln?|\w*gurken?|oliven?|pilze?|champignons?|zwiebeln?|paprika\w*|tomaten?|karotten?|möhren?|linsen|schinken|speck|\w*wurst|garnelen|krabben|müsli|cornflakes|knäckebrot|zwieback|knoblauch|suppe|avocados?|booster|kreatin|proteinpulver|vitamine?|supplements?)\b",
+    r"\b(?:eat|eating|food|meals?|snacks?|rice(?: cakes?)?|oats?|oatmeal|porridge|chicken|turkey|fish|tuna|steak|beef|eggs?|whites|bread|toast|bagels?|potato\w*|pasta|noodles|beans|salad|veg\w*|fruit|banana\w*|apples?|berries|syrup|butter|nuts?|almonds?|cheese|yog\w*|quark|cottage|chocolate|sweets|gum|cinnamon|mustard|ketchup|sauces?|spices?|salt|sweetener|dressing|vinegar|oil|shake|whey|bars?|sushi|pizza|burger|ice ?cream|cake|cookies?|pickles?|gherkins?|olives?|hummus|mushrooms?|onions?|peppers?|tomato\w*|carrots?|lentils?|tofu|tempeh|ham|bacon|jerky|prawns?|shrimps?|cereals?|granola|muesli|tortillas?|wraps?|popcorn|crackers?|avocado\w*|garlic|chil\w+|soup|couscous|quinoa|pre ?workout|creatine|protein powder|vitamins?|magnesium|supplements?"
+    r"|esse?n?|ess|mahlzeit\w*|reis|reiswaffeln?|milchreis|hafer\w*|porridge|huhn|hähnchen|pute\w*|fisch|lachs|thunfisch|fleisch|rind\w*|ei|eier|eiweiß|brot|toast|kartoffel\w*|nudeln|bohnen|gurken?|salat|gemüse|obst|banane\w*|äpfel|beeren|sirup|butter|\w*nuss\w*|\w*nüsse|mandel\w*|käse|joghurt|skyr|schokolade|süßigkeiten|kaugummi\w*|zimt|senf|\w*soße\w*|gewürze?\w*|salz|süßstoff|essig|öl|riegel|pizza|eis|kuchen|kekse?|zucchini|waffeln?|\w*gurken?|oliven?|pilze?|champignons?|zwiebeln?|paprika\w*|tomaten?|karotten?|möhren?|linsen|schinken|speck|\w*wurst|garnelen|krabben|müsli|cornflakes|knäckebrot|zwieback|knoblauch|suppe|avocados?|booster|kreatin|proteinpulver|vitamine?|supplements?)\b",
     re.IGNORECASE,
 )
+#: A food of the table whose name is asked after as a day more often.
+_DAYS_TOO = {"dates"}
 _MOST_WORDS = 18
 
 
 def asks_about_food(text: str) -> bool:
     """Whether something to eat is asked about."""
-    return _is_question(text) and _FOOD.search(text) is not None
+    if not _is_question(text):
+        return False
+    return (_FOOD.search(text) or _of_the_table(language()).search(text)) is not None
 
 
 def asks_about_drink(text: str) -> bool:
     """Whether something to drink is asked about."""
     return _is_question(text) and _DRINK.search(text) is not None
+
+
+@cache
+def _of_the_table(_language: str) -> re.Pattern[str]:
+    """What the foods of the table are called, in the language in force and in English."""
+    named = {name for food in known_foods() for name in (food.name, tr(food.name))}
+    heads = {name.partition(",")[0].casefold() for name in named} - _DAYS_TOO
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, sorted(heads)))})\b", re.IGNORECASE)
 
 
 def _is_question(text: str) -> bool:

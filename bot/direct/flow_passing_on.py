@@ -13,6 +13,17 @@ OWN = "own"  # for nobody else: a note of one's own, or a word to one's own coac
 IN_A_ROW = 3
 
 
+def sends(text: str) -> bool:
+    """Whether a text says that the words which were shown are to go out."""
+    plain = text.strip().rstrip(".! ")
+    return said(plain, YES) or said(plain, words.SENDS)
+
+
+def _asked(answers: Answers, question: str) -> str:
+    """The question, and what comes first where the words tell of an emergency."""
+    return f"{words.if_it_is_now()}\n\n{question}" if answers.get("_alarm") else question
+
+
 def _named(answers: Answers) -> bool:
     return answers.get("_to") is not None
 
@@ -49,20 +60,21 @@ def _to(answers: Answers) -> Choices:
     return [everybody[i : i + IN_A_ROW] for i in range(0, len(everybody), IN_A_ROW)]
 
 
-#: Context: "_text"; "_athletes" as [id, name]; "_to" and "_name" where it seems clear for whom.
+#: Context: "_text"; "_alarm", whether it tells of a warning sign; "_athletes" as [id, name]; "_to" and
+#: "_name" where it seems clear for whom.
 PASS_ON = Flow(
     id="coach-pass-on",
     steps=(
         Step(
             key=SURE,
-            ask=lambda answers: words.ask_sure(answers["_name"], answers["_text"]),
+            ask=lambda answers: _asked(answers, words.ask_sure(answers["_name"], answers["_text"])),
             read=_read_sure,
             choices=_sure,
             when=_named,
         ),
         Step(
             key="to",
-            ask=lambda answers: words.ask_to(answers["_text"]),
+            ask=lambda answers: _asked(answers, words.ask_to(answers["_text"])),
             read=_read_to,
             choices=_to,
             when=lambda answers: not _named(answers) or answers.get("sure") == OTHER,

@@ -36,7 +36,9 @@ from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.words import common, quoting
+from engine.symptoms import screen
 from engine.written.chatter import is_chatter
+from engine.written.late import Late
 
 LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
@@ -61,6 +63,8 @@ def from_athlete(
         return words.nobody_reads()
     if is_own_coach(profile) and not said:
         return ""
+    if is_own_coach(profile) and is_chatter(said):
+        return words.nothing_to_do()
     if is_own_coach(profile):
         record(turn, profile.person_id, Change.OWN_NOTE, by=athlete.id, text=said)
         return words.own_note()
@@ -182,11 +186,25 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
 
 
 def named_alone(session: Session, coach: Person, text: str) -> AthleteProfile | None:
-    """The athlete whose name is all that was typed."""
+    """The athlete whose name is all that was typed, or of whom it was asked how they are."""
     coached = [one for one in athletes_seen_by(session, coach) if one.person_id != coach.id]
-    plain = _plain(text).strip(" .!?")
-    called = [one for one in coached if _plain(_name(session, one)) == plain]
+    plain = _plain(text).replace("\u2019", "'").strip(" .!?")
+    asked = _HOW_IS.fullmatch(plain)
+    meant = {plain, asked["name"]} if asked is not None else {plain}
+    called = [one for one in coached if _plain(_name(session, one)) in meant]
     return called[0] if len(called) == 1 else None
+
+
+_HOW_IS = Late(
+    r"(?:how(?:'s| is| was| are things with)|hows|where(?:'s| is)|what(?:'s up with| about)|"
+    r"show(?: me)?|open|check(?: on)?|wie geht(?:'?s| es)(?: der| dem)?|wie läuft(?:'s| es) bei|"
+    r"was ist mit|wo ist|zeig(?: mir)?|öffne) "
+    r"(?P<name>.+?)(?: (?:doing|looking|feeling|going|today|now|getting on|heute|gerade|so|denn))*"
+)
+
+
+#: A coach writes of an athlete what the athlete would write as "I".
+_HE_OR_SHE = Late(r"\b(?:she|he|they|sie|er)\b(?:'s|\u2019s)?", re.IGNORECASE)
 
 
 def names_another(session: Session, coach: Person, question: OpenQuestion, text: str) -> bool:
@@ -256,6 +274,7 @@ def _ask(
         subject_id=meant.person_id if meant is not None else None,
         answers={
             "_text": said.strip(),
+            "_alarm": bool(screen(_HE_OR_SHE.sub("I", said)).warnings),
             "_athletes": athletes + ([[OWN, own]] if own else []),
             "_to": meant.person_id if meant is not None else None,
             "_name": _name(turn.session, meant) if meant is not None else "",

@@ -39,6 +39,7 @@ water_hint = SentenceOn(
 
 
 if_it_troubles_you = Sentence("If something hurts or feels wrong, write me that.")
+nothing_to_do = Sentence("OK.")
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
     "local emergency number."
@@ -74,6 +75,12 @@ def ask_sure(name: str, text: str) -> str:
 
 #: A number that may be a day's carbs, in a text too short to be about anything else.
 _GRAMS = Late(r"^(?:\D{1,40}\s)?\d{2,3}(?![\d.,:%])(?:\s\D{0,20}|\s?g\D{0,20})?$")
+
+
+if_it_is_now = Sentence(
+    "If this is happening now: the local emergency number first. I don't act on what a coach writes; "
+    "to stop all adjusting, open the athlete's card and tap Freeze."
+)
 
 
 ask_to = SentenceOn("Who is this for?\n“{text}”", shown)

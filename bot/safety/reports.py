@@ -162,7 +162,7 @@ def _fresh(turn: Turn, profile: AthleteProfile, told: Told, before: dict[str, in
         flag
         for flag in (*flags, *after)
         if flag.id is not FlagId.DOUBT
-        and (flag.id in said or flag.level.rank > before.get(flag.id, -1))
+        and (flag.id in said or flag in after or flag.level.rank > before.get(flag.id, -1))
     ]
 
 

@@ -19,7 +19,14 @@ from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
-from bot.people.people import get_person, get_profile, local_date, profile_of, speaking_to
+from bot.people.people import (
+    get_person,
+    get_profile,
+    is_own_coach,
+    local_date,
+    profile_of,
+    speaking_to,
+)
 from bot.people.telling import say_to
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
@@ -266,6 +273,8 @@ def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
 
     A doubt about a warning or about the mood wants an answer of its own.
     """
+    if not is_own_coach(profile) and not doubts.asked_lately(turn, profile):
+        return
     person = get_person(turn.session, profile.person_id)
     for question in asking.open_questions(turn.session, person, subject_id=profile.person_id):
         if question.asked_at >= turn.now or question.flow not in (

@@ -13,7 +13,7 @@ from bot.debrief.words_after_show import SYMPTOMS
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow
 from engine.symptoms import Symptom
-from tests.support.weeks import Team, gone_on
+from tests.support.weeks import Team, arrive_and_read, gone_on
 from tests.support.world import Said, text_of
 
 ASKED = "How is it?"
@@ -189,3 +189,20 @@ def test_one_sentence_of_the_night_after_is_one_alert_that_names_all_it_may_mean
     assert "No alert is open" in text_of(team.coach.writes("/alerts"))
     team.world.later(hours=3)
     assert not any("Mira" in one.text and not one.silent for one in team.coach.hears())
+
+
+def test_a_further_complaint_after_the_show_stands_in_the_same_alert_and_is_told_anew_next_day(
+    team: Team,
+) -> None:
+    team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
+    team.athlete.writes("hands a bit puffy")
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("my calves are cramping like mad"))
+    assert "See a doctor today" in said and "as usual" not in said
+    (changed,) = team.coach.hears()
+    assert changed.method == "editMessageText" and "my calves are cramping" in changed.text
+    team.world.until(datetime(2027, 5, 10, 7, 0, tzinfo=UTC))
+    arrive_and_read(team)
+    team.athlete.writes("ankles like balloons")
+    (told,) = [one for one in team.coach.hears() if one.method == "sendMessage"]
+    assert told.text.count("ankles like balloons") == 1 and not told.silent

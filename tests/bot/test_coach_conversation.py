@@ -117,3 +117,32 @@ def test_two_athletes_of_one_name_are_told_apart_and_a_yes_is_meant_for_the_newe
     assert "whom you mean" in text_of(team.coach.writes("yes"))
     assert text_of(team.coach.writes("forget it")).endswith("Not sent.")
     assert not other.hears() and not team.athlete.hears()
+
+
+@pytest.fixture
+def afternoon(team_at: Callable[[datetime], Team]) -> Team:
+    return team_at(datetime(2027, 5, 4, 13, 0, tzinfo=UTC))
+
+
+@pytest.mark.parametrize("asked", ["how's mira", "How is Mira doing today?", "show me mira"])
+def test_how_an_athlete_is_shows_the_card_and_sends_nothing(afternoon: Team, asked: str) -> None:
+    (card,) = afternoon.coach.writes(asked)
+    assert card.text.startswith("Mira\n") and "Shall I send it?" not in card.text
+
+
+def test_an_ok_after_something_else_was_shown_sends_nothing_before_it_is_seen_again(
+    afternoon: Team,
+) -> None:
+    afternoon.coach.writes("mira: rest today")
+    afternoon.coach.writes("/roster")
+    again = text_of(afternoon.coach.writes("ok"))
+    assert "“rest today”" in again and "Shall I send it?" in again
+    assert afternoon.athlete.hears() == []
+    afternoon.coach.writes("ok")
+    assert "rest today" in text_of(afternoon.athlete.hears())
+
+
+def test_a_coach_who_writes_of_an_emergency_reads_first_what_comes_first(afternoon: Team) -> None:
+    said = text_of(afternoon.coach.writes("mira she fainted at the gym just now"))
+    assert said.startswith("If this is happening now: the local emergency number first.")
+    assert "Freeze" in said and afternoon.athlete.hears() == []

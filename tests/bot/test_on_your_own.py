@@ -47,6 +47,13 @@ def test_cautions_symptoms_drugs_and_a_pause_name_no_coach(mira: Someone) -> Non
     assert "Mira can see" not in said
 
 
+def test_a_sigh_is_no_note_and_words_are(mira: Someone) -> None:
+    heard(mira, "61.0 4 3.5 5 on target fine")
+    assert heard(mira, "hm") == "OK."
+    said = heard(mira, "the hotel has no fridge")
+    assert "Saved as a note to yourself" in said
+
+
 def test_a_figure_of_ones_own_and_a_freeze_of_ones_own_are_said_to_be(mira: Someone) -> None:
     mira.presses("c:hand:2:2")
     mira.writes("480")

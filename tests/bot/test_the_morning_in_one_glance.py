@@ -310,3 +310,12 @@ def test_thirty_in_order_are_one_short_message(team: Team) -> None:
     assert len(glance.text) < 1600
     assert glance.text.startswith("Roster: 30 athletes, nobody needs you\n\n")
     assert "1 on plan: Mira\n29 adjusted: A 0 525 g (+25 g), A 1 " in glance.text
+
+
+def test_whom_a_rule_wants_looked_at_is_not_among_those_on_plan(team: Team) -> None:
+    looked_at, fine, *_ = beside_mira(team, 6, answered=False)
+    looked_at.writes("61.0 4 3.5 2 on target fine")
+    fine.writes(FINE)
+    (said,) = team.coach.writes("/roster")
+    assert f"1 to look at: {looked_at.name} (" in said.text
+    assert f"on plan: {fine.name}" in said.text or f"adjusted: {fine.name}" in said.text

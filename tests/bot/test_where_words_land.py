@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from bot.dialogue.food_talk import asks_about_drink, asks_about_food
 from bot.dialogue.requests import requested
+from bot.food.words_names import food_name
+from bot.words.languages import speaking
+from engine.food.foods import known_foods
 from engine.symptoms import screen
 from engine.written.putting_off import puts_off
 
@@ -55,6 +58,18 @@ def test_questions_of_food_and_drink_are_known_for_what_they_are() -> None:
     assert [text for text in DRINK if not asks_about_drink(text)] == []
     assert [text for text in FOOD if not asks_about_food(text)] == []
     assert [text for text in (*DRINK, *FOOD) if screen(text).hits] == []
+
+
+def test_every_food_of_the_table_is_known_for_one_in_each_language() -> None:
+    for code, asks in (("en", "can I have {}?"), ("de", "darf ich {}?")):
+        with speaking(code):
+            named = {food_name(food.name).partition(",")[0].lower() for food in known_foods()}
+            unheard = {name for name in named if not asks_about_food(asks.format(name))}
+        assert unheard <= {"dates", "orange juice", "orangensaft"}, code  # a day, and a drink
+
+
+def test_a_question_of_days_is_none_of_food() -> None:
+    assert not asks_about_food("which dates are set?")
 
 
 def test_what_puts_the_answers_off_is_no_complaint_and_a_complaint_is_no_putting_off() -> None:

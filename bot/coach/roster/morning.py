@@ -271,6 +271,8 @@ def _named(found: Priority, seen: RosterRow) -> tuple[str, str]:
         return "missing", name
     if seen.morning is None:
         return "later", name
+    if decided is not None and decided.to_look_at:
+        return "look", words_morning.with_word(name, decided.to_look_at)
     moved = _moved(seen, decided)
     if moved is not None:
         return "moved", words_morning.moved(name, *moved)

@@ -15,6 +15,7 @@ from bot.coach.roster import words
 from bot.core.context import Context
 from bot.core.instants import local_instant
 from bot.core.turn import Turn
+from bot.decision.words_reasons import rule_name
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
@@ -34,6 +35,7 @@ from bot.store.tables.week import (
 from bot.week.load import plan_of
 from bot.week.prompts import asked_that_day, counts_as_missed
 from bot.words import coach_figures as figures
+from engine.decision.decide import Outcome
 from engine.safety import FlagId, Level
 from engine.values.plan import PLAN_DAYS
 from engine.written.chatter import is_chatter
@@ -67,6 +69,14 @@ class Decided:
     carb_g: float | None
     planned_carb_g: float | None
     sign_off_due_at: datetime | None
+    tell_coach: bool | None  # a rule wants the coach to look
+    rule: str | None
+
+    @property
+    def to_look_at(self) -> str:
+        """What the coach is to look at, by the rule that says so; "" for nothing."""
+        told = self.tell_coach and self.outcome != Outcome.ESCALATED
+        return rule_name(self.rule) if told and self.rule else ""
 
 
 @dataclass(slots=True)
@@ -203,6 +213,8 @@ def _standing_of_week(
         return 11, words.state_complaints(seen.complaints)
     if seen.seen_to is not None:
         return 11, words.state_seen_to(seen.seen_to.level, seen.seen_to.flag)
+    if seen.decided is not None and seen.decided.to_look_at:
+        return 11, words.state_to_look_at(seen.decided.to_look_at)
     return None
 
 
@@ -341,6 +353,8 @@ _DECIDED: Any = select(  # type: ignore[call-overload]
     DecisionRow.carb_g,
     DecisionRow.planned_carb_g,
     DecisionRow.sign_off_due_at,
+    col(DecisionRow.decision)["tell_coach"].as_boolean(),
+    col(DecisionRow.decision)["rule"].as_string(),
 )
 _ON_CHECKINS = _DECIDED.where(
     col(DecisionRow.checkin_id).in_(bindparam("checkins", expanding=True))

@@ -196,6 +196,9 @@ def state_complaints(told: Sequence[str]) -> str:
     return tr("Reported: {named}.", named=short_quote(named))
 
 
+state_to_look_at = SentenceOn("For you to look at: {what}.")
+
+
 def short_quote(words: str) -> str:
     """As much of it as a line has room for."""
     return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"

@@ -84,6 +84,7 @@ def proposed(what: str, why: str) -> str:
 
 #: What a line says of those named in it.
 GROUPS = {
+    "look": mark("{number} to look at: {names}"),
     "plan": mark("{number} on plan: {names}"),
     "moved": mark("{number} adjusted: {names}"),
     "hold": mark("{number} on hold: {names}"),
