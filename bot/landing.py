@@ -305,7 +305,8 @@ def _go_on(it: Landing) -> None:
     if _of_a_mild_doubt(it):
         return
     sentence = _tell_coach(it, it.text)
-    if is_chatter(it.text) and (latest is None or latest.flow not in ASKED_ABOUT_SIGNS):
+    waits = latest is not None and latest.flow in (*ASKED_ABOUT_SIGNS, CHECK_IN.id)
+    if is_chatter(it.text) and not waits:
         say_to(it.turn, it.person, sentence, silent=True)  # and no question once more for it
         return
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
