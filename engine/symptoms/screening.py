@@ -198,16 +198,20 @@ def _screened(text: str) -> Screening:
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspected or _taken_lightly(hits, opinion),
+        suspicions=suspected or _taken_lightly(hits, opinion, denied),
         unplaced=tuple(unplaced),
     )
 
 
-def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspicion, ...]:
+def _taken_lightly(
+    hits: Sequence[Hit], opinion: SecondOpinion, denied: Set[Symptom]
+) -> tuple[Suspicion, ...]:
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
-    opinions = (*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts())
+    opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts()]
+    if not hits and not denied:
+        opinions.append(opinion.after_all())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
     return tuple(one for one in opinions if one is not None and not by_name_alone(one.words, mild))[
         :1
