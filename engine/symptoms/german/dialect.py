@@ -19,7 +19,7 @@ _PILLS = r"(?:schlaf|schmerz|beruhigungs|herz|kopfschmerz|entwässerungs|blutdru
 GERMAN_DIALECT: tuple[Phrase, ...] = (
     *_table(
         Symptom.FAINTING,
-        "zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
+        "umgheit zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
         sure=rf"""
         (?:zsamm|zsam|zusamma|zam|zamm|zäme|zäma|zämä) ?{_FELL}
         kol+[ab]+iert<2>(?:beim|auf|im|nach|am|in|vorhin|heute|gestern)
@@ -31,8 +31,10 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:zweimal|dreimal|viermal)<2>(?:weggetreten|ohnmächtig|weggesackt|bewusstlos)
         mir<1>(?:gingen|gehen|ging|geht|sind)<5>(?:lichter|licht) aus
         (?:umkippt|umgfalln|umgfalle)
+        (?:bi|bin|i|ich|hüt|geschter|eifach|grad)<5>umgheit|umgheit<1>(?:im|uf|ufem|vor|bim|am|i de|und)
         """,
         doubtful=r"""
+        umgheit
         hätt(?:e)?s? (?:mi|mich)<2>(?:fascht|fast)<2>(?:verleit|umghaut|hinghaut|umgehauen|hingehauen|gelegt)
         """,
     ),
