@@ -221,10 +221,7 @@ class App:
         )
         now = datetime.now(UTC)  # its own clock is the machine's, whatever ours is
         scheduler.add_job(
-            self.duties.tick,
-            "interval",
-            seconds=self._settings.tick_seconds,
-            next_run_time=now,
+            self.duties.tick, "interval", seconds=self._settings.tick_seconds, next_run_time=now
         )
         scheduler.add_job(
             self._prune, "interval", seconds=PRUNE_EVERY.total_seconds(), next_run_time=now

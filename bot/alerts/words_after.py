@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from engine.safety import Level
 
 acknowledge_button = Sentence("Acknowledge")
@@ -30,13 +30,11 @@ def again(times: int, text: str) -> str:
     return f"{said}\n\n{text}"
 
 
-def stopped(text: str) -> str:
-    return tr(
-        "This has been open for 24 hours and I stop repeating it. It stays on /alerts "
-        "until it is acknowledged.\n\n"
-        "{text}",
-        text=text,
-    )
+stopped = SentenceOn(
+    "This has been open for 24 hours and I stop repeating it. It stays on /alerts "
+    "until it is acknowledged.\n\n"
+    "{text}"
+)
 
 
 SUPERSEDED = {
@@ -50,16 +48,9 @@ def superseded(level: Level) -> str:
     return tr(SUPERSEDED[level])
 
 
-def no_answer(coach: str) -> str:
-    return tr("{coach} has not answered this alert yet.", coach=coach)
-
-
-def unreachable(coach: str) -> str:
-    return tr("{coach} cannot be reached here at the moment.", coach=coach)
-
-
-def on_their_own(coach: str) -> str:
-    return tr("{coach} is their own coach.", coach=coach)
+no_answer = SentenceOn("{coach} has not answered this alert yet.")
+unreachable = SentenceOn("{coach} cannot be reached here at the moment.")
+on_their_own = SentenceOn("{coach} is their own coach.")
 
 
 def to_contact(why: str, text: str) -> str:
@@ -109,8 +100,7 @@ def acknowledged_elsewhere(by: str, name: str) -> str:
     return tr("{by} has acknowledged the alert about {name} and is on it.", by=by, name=name)
 
 
-def athlete_told_acknowledged(by: str) -> str:
-    return tr("{by} has seen this and will contact you.", by=by)
+athlete_told_acknowledged = SentenceOn("{by} has seen this and will contact you.")
 
 
 def how_many_open(count: int) -> str:
@@ -131,12 +121,10 @@ def lift_sure(name: str, *, self_coached: bool) -> str:
     )
 
 
-def lift_waits(which: str) -> str:
-    """`which`: what is still open, an alert a line."""
-    return tr(
-        "The freeze can't be lifted yet. This is still open:\n{which}\nAcknowledge it first: /alerts",
-        which=which,
-    )
+# `which`: what is still open, an alert a line.
+lift_waits = SentenceOn(
+    "The freeze can't be lifted yet. This is still open:\n{which}\nAcknowledge it first: /alerts"
+)
 
 
 def lift_waits_for_answer(name: str, words: str) -> str:
@@ -160,16 +148,15 @@ def lifted(name: str, *, self_coached: bool) -> str:
     )
 
 
-def athlete_told_lifted(coach: str) -> str:
-    return tr(
-        "{coach} has lifted the freeze: adjusting goes on with your next check-in.", coach=coach
-    )
+athlete_told_lifted = SentenceOn(
+    "{coach} has lifted the freeze: adjusting goes on with your next check-in."
+)
 
 
 def frozen_by_hand(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
-            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
+            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual."
         )
     return tr(
         "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
@@ -177,9 +164,7 @@ def frozen_by_hand(name: str, *, self_coached: bool) -> str:
     )
 
 
-def athlete_told_frozen(coach: str) -> str:
-    return tr(
-        "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
-        "check in each morning as usual.",
-        coach=coach,
-    )
+athlete_told_frozen = SentenceOn(
+    "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
+    "check in each morning as usual."
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.symptoms import symptom_name, symptom_names
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.
@@ -157,13 +157,11 @@ warning_seen_to = Sentence(
 tap_urine = Sentence("Please tap the colour that comes closest.")
 
 
-def drug_refusal(coach: str) -> str:
-    return tr(
-        "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
-        "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
-        "doctor, and tell them about your diet. I have let {coach} know that it came up.",
-        coach=coach,
-    )
+drug_refusal = SentenceOn(
+    "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
+    "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
+    "doctor, and tell them about your diet. I have let {coach} know that it came up."
+)
 
 
 def doubtful(symptom: str, words: str) -> str:

@@ -15,10 +15,7 @@ from bot.words import figures
 
 def _as_at_first(*keys: str) -> Flow:
     steps = [step for step in ONBOARDING.steps if step.key in keys]
-    return Flow(
-        id=f"set-{keys[0]}",
-        steps=tuple(replace(step, when=always) for step in steps),
-    )
+    return Flow(id=f"set-{keys[0]}", steps=tuple(replace(step, when=always) for step in steps))
 
 
 def _unit(

@@ -9,7 +9,7 @@ from bot.decision.words_target import day_name, short_day, signed
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.values.plan import DayTarget
 
 menu_checkin = Sentence("This morning's check-in")
@@ -32,11 +32,9 @@ not_checked_in_yet = Sentence(
 not_paused = Sentence("You are not paused: I ask in the mornings of your peak week.")
 
 
-def no_week(coach_name: str) -> str:
-    return tr(
-        "{coach_name} has not set the event, the plan and the limits yet, so there is no target.",
-        coach_name=coach_name,
-    )
+no_week = SentenceOn(
+    "{coach_name} has not set the event, the plan and the limits yet, so there is no target."
+)
 
 
 def no_target(day: date) -> str:
@@ -139,9 +137,7 @@ def settings_changed(lines: str) -> str:
     return tr("Changed.") + "\n" + lines
 
 
-def coach_told_paused(name: str) -> str:
-    return tr("{name} has paused the check-ins. Nothing is adjusted until they resume.", name=name)
-
-
-def coach_told_resumed(name: str) -> str:
-    return tr("{name} has resumed the check-ins.", name=name)
+coach_told_paused = SentenceOn(
+    "{name} has paused the check-ins. Nothing is adjusted until they resume."
+)
+coach_told_resumed = SentenceOn("{name} has resumed the check-ins.")

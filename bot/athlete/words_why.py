@@ -87,9 +87,7 @@ def _allowed(decision: Decision, window: Window) -> str:
     wanted_g, low, high = decision.trace.wanted_g, window.low, window.high
     if not decision.bound or wanted_g is None:
         return tr(
-            "Allowed for that day: {low:.0f} to {high:.0f} g; no limit applied",
-            low=low,
-            high=high,
+            "Allowed for that day: {low:.0f} to {high:.0f} g; no limit applied", low=low, high=high
         )
     return tr(
         "Allowed for that day: {low:.0f} to {high:.0f} g; the rule wanted {wanted_g:.0f} g, "

@@ -8,7 +8,7 @@ from bot.decision.words_target import out, target_lines
 from bot.stage import words_entries as stage_entries
 from bot.words import figures, phases
 from bot.words.common import event_name
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 from bot.words.phases import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget, PeakPlan
@@ -17,8 +17,7 @@ menu = Sentence("The week and the event day as a calendar file")
 journey_meal_summary = Sentence("Meal on the way")
 
 
-def calendar_name(name: str) -> str:
-    return tr("{name}'s peak week", name=name)
+calendar_name = SentenceOn("{name}'s peak week")
 
 
 def for_coach(name: str, summary: str) -> str:
@@ -159,9 +158,6 @@ nothing_yet = Sentence(
     "There is nothing to put into a calendar yet: event and plan have to be set first."
 )
 not_here = Sentence("That calendar is not here.")
-
-
-def no_event_yet(name: str) -> str:
-    return tr(
-        "There is nothing to put into a calendar for {name} yet: set the event first.", name=name
-    )
+no_event_yet = SentenceOn(
+    "There is nothing to put into a calendar for {name} yet: set the event first."
+)

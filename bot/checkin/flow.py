@@ -41,10 +41,7 @@ from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import invalid_answers, names
-from bot.words.common import (
-    skip_button,
-    something_off_button,
-)
+from bot.words.common import skip_button, something_off_button
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import IN_ORDER, DoubtCode, Report
 

@@ -107,13 +107,7 @@ def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers
     """Ask for what is still missing or in doubt; take the morning where nothing is."""
     answers = answers | {"_greeting": ""}
     if CHECK_IN.next_step(answers) is not None:
-        asking.open_question(
-            turn,
-            person,
-            CHECK_IN,
-            subject_id=profile.person_id,
-            answers=answers,
-        )
+        asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
         return
     question = OpenQuestion(
         person_id=id_of(person), flow=CHECK_IN.id, subject_id=profile.person_id,
@@ -313,8 +307,7 @@ def _question_typed_in(session: Session, person: Person, message_id: int) -> Ope
         .limit(20)
     )
     return next(
-        (q for q in session.exec(query) if str(message_id) in q.answers.get(TYPED_IN, {})),
-        None,
+        (q for q in session.exec(query) if str(message_id) in q.answers.get(TYPED_IN, {})), None
     )
 
 

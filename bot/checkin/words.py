@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import kind_word
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.quoting import shown
 from bot.words.symptoms import symptom_name
 from engine.values.checkin import TrainingDone
@@ -99,12 +99,10 @@ missed = Sentence(
 )
 
 
-def taken_unfinished(told: str) -> str:
-    return tr(
-        "The time for this morning's check-in is over, so I kept what you told me: {told}. Today stays "
-        "as planned. Anything that was still open you can send any time, such as “fullness 5”.",
-        told=told,
-    )
+taken_unfinished = SentenceOn(
+    "The time for this morning's check-in is over, so I kept what you told me: {told}. Today stays "
+    "as planned. Anything that was still open you can send any time, such as “fullness 5”."
+)
 
 
 def left_unfinished(name: str, told: str) -> str:
@@ -119,8 +117,7 @@ def ask_carbs(answers: Answers) -> str:
     return tr("Yesterday's carbs? Tap if they were on target, or type the grams you ate.")
 
 
-def on_target_button(grams: float) -> str:
-    return tr("On target ({grams:.0f} g)", grams=grams)
+on_target_button = SentenceOn("On target ({grams:.0f} g)")
 
 
 TRAINED = {
@@ -265,8 +262,9 @@ def changed(old: Answers, new: Answers) -> str:
     return tr("Changed: {moves}.", moves="; ".join(moves)) if moves else tr("The note was changed.")
 
 
-def too_late_to_change(day: str) -> str:
-    return tr("{day} has been decided and is past, so its answers stay as they are.", day=day)
+too_late_to_change = SentenceOn(
+    "{day} has been decided and is past, so its answers stay as they are."
+)
 
 
 def beside_the_numbers(

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.alerts.words_alert_causes import flag_name
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 from bot.words.names import LIMIT_WORDS, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
@@ -53,8 +53,7 @@ def card_today(day: date, carb_g: float, water: str, phase: str) -> str:
     return f"{line} ({phase})" if phase else line
 
 
-def card_morning(numbers: str) -> str:
-    return tr("This morning: {numbers}", numbers=numbers)
+card_morning = SentenceOn("This morning: {numbers}")
 
 
 def card_also_told(
@@ -99,8 +98,7 @@ def card_limit(key: str, value: float, volume_unit: str) -> str:
     return f"{tr(LIMIT_WORDS[key])} {figures.limit(key, value, volume_unit)}"
 
 
-def card_limits(limits: str) -> str:
-    return tr("Limits: {limits}", limits=limits)
+card_limits = SentenceOn("Limits: {limits}")
 
 
 def card_note(day: date, note: str) -> str:
@@ -132,8 +130,7 @@ def card_acknowledge_button(level: str, flag: str) -> str:
     return tr("Acknowledge: {level} ({what})", level=word(level), what=flag_name(flag))
 
 
-def message_button(name: str) -> str:
-    return tr("Write to {name}", name=name)
+message_button = SentenceOn("Write to {name}")
 
 
 def tomorrow_button(*, always_tomorrow: bool) -> str:
@@ -189,12 +186,10 @@ def doctor_noted(name: str, *, self_coached: bool) -> str:
     )
 
 
-def athlete_told_doctor(coach: str) -> str:
-    return tr(
-        "{coach} told me that a doctor has cleared you for this peak week, so check-ins can "
-        "begin. If that is not true, don't start, and tell your coach.",
-        coach=coach,
-    )
+athlete_told_doctor = SentenceOn(
+    "{coach} told me that a doctor has cleared you for this peak week, so check-ins can "
+    "begin. If that is not true, don't start, and tell your coach."
+)
 
 
 # Messages from one to the other
@@ -203,26 +198,16 @@ def athlete_told_doctor(coach: str) -> str:
 # Somebody who cannot be reached
 
 
-def athlete_unreachable(name: str) -> str:
-    return tr(
-        "I can't reach {name} any more: they have stopped the bot or left, so they get no "
-        "questions or targets. Please call them. To come back, they open this chat and tap "
-        "Start.",
-        name=name,
-    )
-
-
-def contact_unreachable(name: str) -> str:
-    return tr(
-        "I can't reach {name}, your second contact, any more. If you miss an alert, nobody "
-        "else is told. Use /contact to invite somebody else.",
-        name=name,
-    )
-
-
-def coach_unreachable(coach: str) -> str:
-    return tr(
-        "I can't reach {coach} here any more. Until {coach} is back, alerts about their "
-        "athletes come to you at once. Please tell them.",
-        coach=coach,
-    )
+athlete_unreachable = SentenceOn(
+    "I can't reach {name} any more: they have stopped the bot or left, so they get no "
+    "questions or targets. Please call them. To come back, they open this chat and tap "
+    "Start."
+)
+contact_unreachable = SentenceOn(
+    "I can't reach {name}, your second contact, any more. If you miss an alert, nobody "
+    "else is told. Use /contact to invite somebody else."
+)
+coach_unreachable = SentenceOn(
+    "I can't reach {coach} here any more. Until {coach} is back, alerts about their "
+    "athletes come to you at once. Please tell them."
+)

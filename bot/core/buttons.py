@@ -24,16 +24,7 @@ from enum import Enum
 from functools import cached_property
 from math import isfinite
 from types import NoneType
-from typing import (
-    Generic,
-    NamedTuple,
-    NewType,
-    ParamSpec,
-    TypeVar,
-    cast,
-    get_args,
-    get_type_hints,
-)
+from typing import Generic, NamedTuple, NewType, ParamSpec, TypeVar, cast, get_args, get_type_hints
 
 #: Only made here: a button takes nothing else.
 CallbackData = NewType("CallbackData", str)

@@ -45,14 +45,7 @@ OWN_WORD = Flow(
     id="debrief-word",
     can_cancel=False,
     patient=True,
-    steps=(
-        Step(
-            key="text",
-            ask=_ask_word,
-            read=_read,
-            choices=buttons(((skip_button, SKIP),)),
-        ),
-    ),
+    steps=(Step(key="text", ask=_ask_word, read=_read, choices=buttons(((skip_button, SKIP),))),),
 )
 #: Context: "_event", "_name", the athlete's, and "_own".
 COACH_NOTE = Flow(

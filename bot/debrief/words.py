@@ -8,7 +8,7 @@ from datetime import date
 from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.looks import seen as look_seen
 from bot.words.names import word
 from engine.planning.debrief import DayBehind, Debrief, Lesson
@@ -222,8 +222,7 @@ def lesson(one: Lesson) -> str:
     return tr(LESSONS[one.id], **{name: figures.number(value) for name, value in one.facts.items()})
 
 
-def own_note(note: str) -> str:
-    return tr("Your note: {note}", note=note)
+own_note = SentenceOn("Your note: {note}")
 
 
 def none_yet(name: str, *, self_coached: bool) -> str:

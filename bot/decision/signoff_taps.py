@@ -20,14 +20,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
-from bot.people.people import (
-    local_date,
-    name_of,
-    own_athlete,
-    profile_of,
-    record,
-    speaking_to,
-)
+from bot.people.people import local_date, name_of, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

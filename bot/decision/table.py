@@ -13,10 +13,7 @@ from bot.dialogue.feature import Feature
 FEATURE = Feature(
     id="decision",
     taps=(tap(cards.SIGN, COACHING, signoff_taps.sign_tapped, words_signoff.not_your_decision),),
-    on_card=(
-        view(buttons.HOLD, holding.ask_hold),
-        view(buttons.HOLD_END, holding.end_hold),
-    ),
+    on_card=(view(buttons.HOLD, holding.ask_hold), view(buttons.HOLD_END, holding.end_hold)),
     flows=(
         FlowBinding(OTHER_FIGURE, signoff_taps.other_figure_given),
         FlowBinding(DAY_BY_HAND, signoff_taps.day_by_hand_given),

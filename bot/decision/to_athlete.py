@@ -29,11 +29,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.decided import decision_of
-from bot.week.load import (
-    Week,
-    current_week,
-    target_in_force,
-)
+from bot.week.load import Week, current_week, target_in_force
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
 from engine.safety import FlagId, Level

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 
 hold_button = Sentence("Hold")
 end_button = Sentence("End the hold")
@@ -31,12 +31,8 @@ def days_button(days: int) -> str:
     return tr("Today") if days == 1 else trn("{number} day", "{number} days", days)
 
 
-def to_the_end_button(days: int) -> str:
-    return tr("To event day ({days})", days=days)
-
-
-def days_range(most: int) -> str:
-    return tr("Please send a number of days between 1 and {most}.", most=most)
+to_the_end_button = SentenceOn("To event day ({days})")
+days_range = SentenceOn("Please send a number of days between 1 and {most}.")
 
 
 def ask_carbs(days: int, last: date, default_carb_g: float) -> str:
@@ -81,13 +77,8 @@ def running(name: str, carb_g: float, last: date, because: str, *, self_coached:
 
 def ended(name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr(
-            "Hold ended. Your plan counts again, and check-ins adjust it.",
-        )
-    return tr(
-        "Hold ended. {name}'s plan counts again, and check-ins adjust it.",
-        name=name,
-    )
+        return tr("Hold ended. Your plan counts again, and check-ins adjust it.")
+    return tr("Hold ended. {name}'s plan counts again, and check-ins adjust it.", name=name)
 
 
 def not_begun(begins: date) -> str:
@@ -104,8 +95,6 @@ def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
     )
 
 
-def athlete_told_ended(coach: str) -> str:
-    return tr(
-        "{coach} has ended the hold. From now on your plan counts again, and check-ins adjust it.",
-        coach=coach,
-    )
+athlete_told_ended = SentenceOn(
+    "{coach} has ended the hold. From now on your plan counts again, and check-ins adjust it."
+)

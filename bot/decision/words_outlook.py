@@ -8,7 +8,7 @@ from bot.decision.words_told import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import kind_word
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.kept import InShort
@@ -236,10 +236,9 @@ LOOK_SAID = {
 own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
 
 
-def look_still_asked(name: str) -> str:
-    return tr(
-        "Is that your verdict on how {name} looked on the day? Tap it, and it counts.", name=name
-    )
+look_still_asked = SentenceOn(
+    "Is that your verdict on how {name} looked on the day? Tap it, and it counts."
+)
 
 
 def look_button(look: str) -> str:

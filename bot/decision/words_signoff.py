@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import cited
 
 
@@ -40,10 +40,7 @@ def proposal(
     stands = figures.grams(default_carb_g)
     if self_coached:
         parts = (
-            tr(
-                "Your carbs for {when}: a change for you to approve as your own coach.",
-                when=when,
-            ),
+            tr("Your carbs for {when}: a change for you to approve as your own coach.", when=when),
             tr(
                 "Planned {planned}, proposed {proposed} ({change}; you auto-approve up to "
                 "{alone}).\nThis morning: {morning}.",
@@ -150,11 +147,7 @@ def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
             when=when,
             carb=figures.grams(carb_g),
         )
-    return tr(
-        "Nobody answered by {when}. On plan: {carb}.",
-        when=when,
-        carb=figures.grams(carb_g),
-    )
+    return tr("Nobody answered by {when}. On plan: {carb}.", when=when, carb=figures.grams(carb_g))
 
 
 def lapsed_told(name: str, carb_g: float, *, self_coached: bool, small: bool = False) -> str:
@@ -182,8 +175,7 @@ def replaced(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr("You changed an answer, so I worked this out again. Use the newer message.")
     return tr(
-        "Something changed, so I worked out {name}'s day again. Use the newer message.",
-        name=name,
+        "Something changed, so I worked out {name}'s day again. Use the newer message.", name=name
     )
 
 
@@ -191,7 +183,7 @@ def frozen(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
             "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
-            "else, lift the freeze first (/roster, then your card).",
+            "else, lift the freeze first (/roster, then your card)."
         )
     return tr(
         "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
@@ -276,8 +268,7 @@ def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
     )
 
 
-def day_is_over(name: str) -> str:
-    return tr("That day is over where {name} is, so I changed nothing.", name=name)
+day_is_over = SentenceOn("That day is over where {name} is, so I changed nothing.")
 
 
 def morning_line(

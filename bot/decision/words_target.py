@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import figures, phases
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.phases import training_words
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -112,9 +112,7 @@ def _water_and_salt(target: DayTarget, water: str) -> str:
     if target.sodium_mg is None:
         return tr("Water {water}", water=water)
     return tr(
-        "Water {water} · sodium {sodium}",
-        water=water,
-        sodium=figures.milligrams(target.sodium_mg),
+        "Water {water} · sodium {sodium}", water=water, sodium=figures.milligrams(target.sodium_mg)
     )
 
 
@@ -180,9 +178,8 @@ def _small_step_for_now(
     )
 
 
-def suggested(why: str) -> str:
-    """A reason whose change waits for approval: not yet to be followed."""
-    return tr("My suggestion, not approved yet: {why}", why=why)
+# A reason whose change waits for approval: not yet to be followed.
+suggested = SentenceOn("My suggestion, not approved yet: {why}")
 
 
 BECAUSE = {
@@ -243,9 +240,7 @@ def coach_note(name: str, why: str) -> str:
     return tr("Info: {name}, for you to look at. I told {name}:\n{why}", name=name, why=why)
 
 
-def no_plan_yet(coach_name: str) -> str:
-    return tr(
-        "Saved, thank you. {coach_name} has not set the event, the plan and the limits yet, so there "
-        "is nothing to adjust. You'll hear from me when there is.",
-        coach_name=coach_name,
-    )
+no_plan_yet = SentenceOn(
+    "Saved, thank you. {coach_name} has not set the event, the plan and the limits yet, so there "
+    "is nothing to adjust. You'll hear from me when there is."
+)

@@ -112,12 +112,7 @@ def is_bare(text: str) -> bool:
 
 
 def attempted(
-    question: OpenQuestion,
-    flows: asking.Flows,
-    text: str,
-    context: Context,
-    *,
-    coach: bool = False,
+    question: OpenQuestion, flows: asking.Flows, text: str, context: Context, *, coach: bool = False
 ) -> bool:
     """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
     a bare yes or no, a city misspelt; from a `coach`, any word or two. Anything else was said of one's

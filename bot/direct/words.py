@@ -2,15 +2,10 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
-
-def ask_message(name: str) -> str:
-    return tr("What shall I tell {name}? Send it as one message.", name=name)
-
-
-def ask_reply(coach: str) -> str:
-    return tr("What shall I tell {coach}? Send it as one message.", coach=coach)
+ask_message = SentenceOn("What shall I tell {name}? Send it as one message.")
+ask_reply = SentenceOn("What shall I tell {coach}? Send it as one message.")
 
 
 def from_coach(coach: str, text: str) -> str:
@@ -31,11 +26,7 @@ def read_along(sender: str, to: str, text: str) -> str:
 
 write_menu = Sentence("Write to your coach")
 nobody_else = Sentence("You coach yourself, so there is no coach here to write to.")
-
-
-def message_sent(name: str) -> str:
-    return tr("Sent to {name}.", name=name)
-
-
-def message_may_not_arrive(name: str) -> str:
-    return tr("{name} has stopped the bot, so this may not arrive. Please call them.", name=name)
+message_sent = SentenceOn("Sent to {name}.")
+message_may_not_arrive = SentenceOn(
+    "{name} has stopped the bot, so this may not arrive. Please call them."
+)

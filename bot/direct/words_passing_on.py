@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.core.incoming import Media
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.quoting import shown
 from engine.written.late import Late
 
@@ -41,12 +41,10 @@ drink_hint = Sentence("Plain water when you're thirsty is always fine meanwhile.
 when_you_can = Sentence("Send the answers when you can.")
 
 
-def water_hint(water: str) -> str:
-    return tr(
-        "Your plan has {water} of water for today, over the whole day; when you're thirsty you may "
-        "always drink more, in small sips.",
-        water=water,
-    )
+water_hint = SentenceOn(
+    "Your plan has {water} of water for today, over the whole day; when you're thirsty you may "
+    "always drink more, in small sips."
+)
 
 
 if_it_troubles_you = Sentence("If something hurts or feels wrong, write me that.")
@@ -96,8 +94,7 @@ def ask_to(text: str) -> str:
     return tr("Who is this for?\n“{text}”", text=shown(text))
 
 
-def send_button(name: str) -> str:
-    return tr("Send to {name}", name=name)
+send_button = SentenceOn("Send to {name}")
 
 
 somebody_else_button = Sentence("Somebody else")
@@ -106,10 +103,7 @@ note_to_self_button = Sentence("Note to myself")
 not_a_name = Sentence("I don't know whom you mean. Tap a name, or type it.")
 not_sent = Sentence("Not sent.")
 not_sent_yet = Sentence("These words have not gone out yet.")
-
-
-def to_my_coach_button(name: str) -> str:
-    return tr("{name} (my coach)", name=name)
+to_my_coach_button = SentenceOn("{name} (my coach)")
 
 
 def from_contact(name: str, said: str) -> str:
@@ -147,9 +141,8 @@ def sent_in_place(media: Media) -> str:
     return tr(_SENT[media])
 
 
-def may_mean(complaint: str) -> str:
-    """Behind words that may tell of a mild complaint."""
-    return tr("(This may mean {complaint}; I haven't asked.)", complaint=complaint)
+# Behind words that may tell of a mild complaint.
+may_mean = SentenceOn("(This may mean {complaint}; I haven't asked.)")
 
 
 may_drink_told = Sentence("(I answered that drinking when thirsty is always fine.)")

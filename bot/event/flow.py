@@ -107,7 +107,7 @@ EVENT = Flow(
                 tuple((partial(tr, label), kind) for kind, label in words.KINDS.items())
             ),
         ),
-        Step(key="day", ask=lambda answers: words.ask_day(), read=_read_day),
+        Step(key="day", ask=words.ask_day, read=_read_day),
         Step(
             key="place",
             ask=lambda answers: words.ask_place(answers["_zone"], self_coached=answers["_own"]),

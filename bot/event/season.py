@@ -141,10 +141,7 @@ def remove(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) 
 
 def before(turn: Turn, profile: AthleteProfile, event: EventRow) -> EventRow | None:
     """The event ahead, or just over, that this one follows as closely as to need a bridge."""
-    rows = [
-        *events_ahead(turn.session, profile.person_id),
-        *_over(turn, profile, event.day),
-    ]
+    rows = [*events_ahead(turn.session, profile.person_id), *_over(turn, profile, event.day)]
     near = [row for row in rows if row.kind != "trial" and is_bridge(row.day, event.day)]
     return max(near, key=lambda row: row.day, default=None)
 

@@ -87,10 +87,7 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
             line.append(Button(words.remove_button(said), SEASON_OFF(number, id_of(row))))
         buttons.append(line)
     buttons.append(
-        [
-            Button(words.add_button(), EVENT(number)),
-            Button(step_back_button(), CARD(number)),
-        ]
+        [Button(words.add_button(), EVENT(number)), Button(step_back_button(), CARD(number))]
     )
     return text, buttons
 

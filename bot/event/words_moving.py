@@ -54,8 +54,7 @@ def athlete_told_event_back(coach: str, line: str) -> str:
     """`line` describes the event that counts again; "" where there is none."""
     if not line:
         return tr(
-            "Correction: {name} has removed the event. You have no event set right now.",
-            name=coach,
+            "Correction: {name} has removed the event. You have no event set right now.", name=coach
         )
     return tr(
         "Correction: {name} has undone the last change. Your event is again: {event}",

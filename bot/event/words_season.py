@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words.common import event_name, kind_word
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 season_button = Sentence("Season")
 add_button = Sentence("Add an event")
@@ -41,8 +41,7 @@ def ask_stands(new: str, others: Sequence[str], *, self_coached: bool, name: str
     )  # fmt: skip
 
 
-def replaces_button(event: str) -> str:
-    return tr("It replaces the {event}", event=event)
+replaces_button = SentenceOn("It replaces the {event}")
 
 
 def follows_button(*, first: bool) -> str:
@@ -81,28 +80,12 @@ def entry(event: str, *, planned: bool, has_plan: bool) -> str:
     return tr("{event}: no plan yet", event=event)
 
 
-def plan_button(event: str) -> str:
-    return tr("Plan: {event}", event=event)
-
-
-def bridge_button(event: str) -> str:
-    return tr("Bridge: {event}", event=event)
-
-
-def asks_button(event: str) -> str:
-    return tr("Look, weigh-in: {event}", event=event)
-
-
-def remove_button(event: str) -> str:
-    return tr("Remove: {event}", event=event)
-
-
-def removed(event: str) -> str:
-    return tr("Removed: {event}.", event=event)
-
-
-def ask_remove(event: str) -> str:
-    return tr("Take the {event} out of the season? Its plan no longer counts then.", event=event)
+plan_button = SentenceOn("Plan: {event}")
+bridge_button = SentenceOn("Bridge: {event}")
+asks_button = SentenceOn("Look, weigh-in: {event}")
+remove_button = SentenceOn("Remove: {event}")
+removed = SentenceOn("Removed: {event}.")
+ask_remove = SentenceOn("Take the {event} out of the season? Its plan no longer counts then.")
 
 
 def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, self_coached: bool) -> str:

@@ -62,10 +62,7 @@ def morning(
 def looks(athlete_id: int, day: date, chosen: str = "") -> Buttons:
     """A button for each look of that morning."""
     keys = [
-        Button(
-            words.look_button(look, chosen=look == chosen),
-            EYE_LOOK(athlete_id, day, look),
-        )
+        Button(words.look_button(look, chosen=look == chosen), EYE_LOOK(athlete_id, day, look))
         for look in CoachLook
     ]
     return [keys[:3], keys[3:]]

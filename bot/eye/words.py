@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.looks import seen, seen_look
 from engine.planning.ratings import Apart
 from engine.values.observed import CoachLook
@@ -61,8 +61,7 @@ def their_answers(name: str, line: str, expected: int | None) -> str:
     )  # fmt: skip
 
 
-def no_answers(name: str) -> str:
-    return tr("{name} hasn't answered that morning.", name=name)
+no_answers = SentenceOn("{name} hasn't answered that morning.")
 
 
 def you_said(look: str, sharpness: int | None, at: str) -> str:
@@ -153,6 +152,5 @@ def _rests_on(mornings: int) -> str:
     return trn("{number} morning with both", "{number} mornings with both", mornings)
 
 
-def athlete_lead(coach: str) -> str:
-    """Before the new target, for the athlete."""
-    return tr("{coach} has looked at this morning. Today's target is now:", coach=coach)
+# Before the new target, for the athlete.
+athlete_lead = SentenceOn("{coach} has looked at this morning. Today's target is now:")

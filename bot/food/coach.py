@@ -77,12 +77,7 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
     fixed = fixed_meals(session, profile.person_id, times)
     number = profile.person_id
     keys = [
-        [
-            Button(
-                words.meal_button(at, fixed=at in fixed),
-                FOOD_MEAL(number, at.replace(":", "")),
-            )
-        ]
+        [Button(words.meal_button(at, fixed=at in fixed), FOOD_MEAL(number, at.replace(":", "")))]
         for at in times
         if at in fixed or at in day.times
     ]

@@ -238,10 +238,7 @@ def _eaten_g(session: Session, athlete_id: int, day: date) -> dict[int, float]:
 
 
 def _choices(
-    session: Session,
-    profile: AthleteProfile,
-    before: dict[str, int],
-    eaten_g: Mapping[int, float],
+    session: Session, profile: AthleteProfile, before: dict[str, int], eaten_g: Mapping[int, float]
 ) -> list[Choice]:
     """The list without what never digests well. A menu before it is the usual from then on.
 
@@ -256,11 +253,7 @@ def _choices(
         return max(row.usual_g - eaten_g.get(id_of(row), 0), 0)
 
     return [
-        Choice(
-            food=food_of(row),
-            liking=Liking(row.liking),
-            usual_g=usual_g(row),
-        )
+        Choice(food=food_of(row), liking=Liking(row.liking), usual_g=usual_g(row))
         for row in rows_of(session, profile.person_id)
         if row.liking != "never"
     ]

@@ -86,13 +86,7 @@ ADD_FOOD = Flow(
     so_far=_food_name,
     steps=(
         Step(key="query", ask=lambda answers: words.ask_food(), read=_read_query, names=True),
-        Step(
-            key="food",
-            ask=lambda answers: words.which_food(),
-            read=_read_food,
-            choices=_found,
-            back_to="query",
-        ),
+        Step(key="food", ask=words.which_food, read=_read_food, choices=_found, back_to="query"),
         LIKING,
         USUAL,
     ),
@@ -205,19 +199,19 @@ FOOD_LABEL = Flow(
         Step(key="name", ask=lambda answers: words.ask_name(), read=_read_name),
         Step(
             key="convention",
-            ask=lambda answers: words.ask_convention(),
+            ask=words.ask_convention,
             read=one_of("eu", "us"),
             choices=buttons(((words.eu_button, "eu"),), ((words.us_button, "us"),)),
         ),
         Step(
             key="basis",
-            ask=lambda answers: words.ask_basis(),
+            ask=words.ask_basis,
             read=one_of("100", "portion"),
             choices=buttons(((words.per_100_button, "100"), (words.per_portion_button, "portion"))),
         ),
         Step(
             key="portion_g",
-            ask=lambda answers: words.ask_portion(),
+            ask=words.ask_portion,
             read=lambda text, answers: parse_grams(text, low=1, high=2000),
             when=lambda answers: answers.get("basis") == "portion",
         ),
@@ -238,7 +232,7 @@ FOOD_LABEL = Flow(
         ),
         Step(
             key="step_g",
-            ask=lambda answers: words.ask_step(),
+            ask=words.ask_step,
             read=lambda text, answers: parse_grams(text, low=1, high=500),
             choices=_steps,
         ),

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import coach_figures, figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -38,7 +38,7 @@ no_such_food = Sentence(
     "I don't know that food; I have about fifty common ones. Try another word, or cancel "
     "and add the food from its label."
 )
-which_food = Sentence("Which of these?")
+which_food = Sentence("Which of these?").for_any
 tap_one = Sentence("Please tap one of the buttons.")
 varies_button = Sentence("It varies")
 remove_button = Sentence("Remove from the list")
@@ -138,21 +138,20 @@ ask_name = Sentence("What is it called?")
 ask_convention = Sentence(
     "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
     "given. On a US label, total carbs include fibre and sodium is given."
-)
+).for_any
 eu_button = Sentence("EU or UK label")
 us_button = Sentence("US label")
-ask_basis = Sentence("Are the numbers per 100 g or per portion?")
+ask_basis = Sentence("Are the numbers per 100 g or per portion?").for_any
 per_100_button = Sentence("Per 100 g")
 per_portion_button = Sentence("Per portion")
-ask_portion = Sentence("How heavy is a portion, in g?")
+ask_portion = Sentence("How heavy is a portion, in g?").for_any
 
 ask_step = Sentence(
     "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
-)
+).for_any
 
 
-def name_length(most: int) -> str:
-    return tr("Please send a name of 1 to {most} characters.", most=most)
+name_length = SentenceOn("Please send a name of 1 to {most} characters.")
 
 
 FIGURES = {
@@ -217,24 +216,20 @@ def ask_times(times: Sequence[str]) -> str:
     )
 
 
-def how_many_meals(most: int) -> str:
-    return tr(
-        "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00.",
-        most=most,
-    )
+how_many_meals = SentenceOn(
+    "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00."
+)
 
 
 def times_set(times: Sequence[str]) -> str:
     return tr("Meals at {times}.", times=", ".join(times))
 
 
-def not_on_the_list(name: str) -> str:
-    """Something eaten that the list does not have, typed as an answer."""
-    return tr(
-        '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
-        "closest. Or cancel, add it under My foods, and then tell me again.",
-        name=name,
-    )
+# Something eaten that the list does not have, typed as an answer.
+not_on_the_list = SentenceOn(
+    '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
+    "closest. Or cancel, add it under My foods, and then tell me again."
+)
 
 
 def shopping_falls_short(days: Sequence[int]) -> str:

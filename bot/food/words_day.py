@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -51,11 +51,7 @@ def day_view(
 ) -> str:
     on = figures.short_day(day)
     parts = [
-        tr(
-            "{day}. No plan for today, so your usual day: {macros}.",
-            day=on,
-            macros=macros(target),
-        )
+        tr("{day}. No plan for today, so your usual day: {macros}.", day=on, macros=macros(target))
         if usual_day
         else tr("{day}. Today's target: {macros}.", day=on, macros=macros(target))
     ]
@@ -130,12 +126,8 @@ def _miss(miss: Miss, menu: DayMenu) -> str:
     return tr("{name}: at least {by} too little", name=name, by=amount)
 
 
-def eaten_button(at: str) -> str:
-    return tr("Ate {at}", at=at)
-
-
-def missed_button(at: str) -> str:
-    return tr("Missed {at}", at=at)
+eaten_button = SentenceOn("Ate {at}")
+missed_button = SentenceOn("Missed {at}")
 
 
 swap_button = Sentence("Swap")
@@ -214,10 +206,7 @@ def shopping(
     ]
     if day_itself:
         parts.append(
-            tr(
-                "To pack for event day:\n{lines}\nand what you drink.",
-                lines=_lines(day_itself),
-            )
+            tr("To pack for event day:\n{lines}\nand what you drink.", lines=_lines(day_itself))
         )
     parts.append(tr("Based on today's plan; a new target changes it a little."))
     return "\n\n".join(parts)

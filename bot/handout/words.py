@@ -6,16 +6,13 @@ from collections.abc import Sequence
 
 from bot.debrief.words import WHY
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from engine.planning.debrief import DayBehind
 from engine.written.units import WeightUnit
 
-
-def caption(name: str) -> str:
-    return tr(
-        "{name}'s week on one page, without your own note. It holds health data: keep it safe.",
-        name=name,
-    )
+caption = SentenceOn(
+    "{name}'s week on one page, without your own note. It holds health data: keep it safe."
+)
 
 
 own_caption = Sentence("Your week on one page. It holds health data: keep it safe.")

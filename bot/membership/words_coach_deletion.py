@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 
 MOST_NAMES = 12
 
@@ -77,15 +77,13 @@ athlete_alert_untold = Sentence(
 )
 
 
-def athlete_alone(coach: str) -> str:
-    return tr(
-        "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
-        "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
-        "an emergency call the local emergency number. If you are in a low-carb week now, don't "
-        "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
-        "yours: /past and /why show them. To go on, take another coach's invitation.",
-        coach=coach,
-    )
+athlete_alone = SentenceOn(
+    "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
+    "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
+    "an emergency call the local emergency number. If you are in a low-carb week now, don't "
+    "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
+    "yours: /past and /why show them. To go on, take another coach's invitation."
+)
 
 
 def athlete_alert_told(names: list[str]) -> str:
@@ -127,24 +125,12 @@ def please_call(coach: str, name: str, alert: str) -> str:
     )  # fmt: skip
 
 
-def contact_over(coach: str) -> str:
-    return tr(
-        "{coach} has deleted all data here. You are no longer second contact and get no more alerts.",
-        coach=coach,
-    )
-
-
-def stand_in_over(coach: str) -> str:
-    return tr("{coach} has deleted all data here, so you no longer stand in.", coach=coach)
-
-
-def contact_gone(name: str) -> str:
-    return tr(
-        "{name} has deleted all data here and is no longer your second contact. To name somebody "
-        "else: /contact",
-        name=name,
-    )
-
-
-def stand_in_gone(name: str) -> str:
-    return tr("{name} has deleted all data here and no longer stands in for you.", name=name)
+contact_over = SentenceOn(
+    "{coach} has deleted all data here. You are no longer second contact and get no more alerts."
+)
+stand_in_over = SentenceOn("{coach} has deleted all data here, so you no longer stand in.")
+contact_gone = SentenceOn(
+    "{name} has deleted all data here and is no longer your second contact. To name somebody "
+    "else: /contact"
+)
+stand_in_gone = SentenceOn("{name} has deleted all data here and no longer stands in for you.")

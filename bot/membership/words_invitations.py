@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 invite_menu = Sentence("Invite an athlete")
 contact_menu = Sentence("Second contact: told when you don't answer an alert")
@@ -117,68 +117,42 @@ def your_contact(name: str | None) -> str:
     return tr(
         "You have no second contact yet: if you don't answer an alert, nobody else is told.\n\n"
         "A second contact sees alerts, with your athlete's name and values. Choose somebody "
-        "your athletes agree to, and give them your athletes' phone numbers.",
+        "your athletes agree to, and give them your athletes' phone numbers."
     )
 
 
-def remove_contact_button(name: str) -> str:
-    return tr("Remove {name}", name=name)
-
-
-def contact_removed(name: str) -> str:
-    return tr("{name} is no longer your second contact.", name=name)
-
-
-def no_longer_contact(coach: str) -> str:
-    return tr(
-        "You are no longer second contact for {coach}. You get no more alerts.",
-        coach=coach,
-    )
-
-
-def coach_welcome(name: str) -> str:
-    return tr(
-        "Welcome, {name}. You are set up here as a coach.\n\nWhat to know first:\n- Brimline "
-        "is not a medical device. It calculates from what your athletes report, inside limits "
-        "you set. You decide; where health is concerned, a doctor or dietitian does.\n- It "
-        "flags answers that look unsafe, but it can't see what nobody tells it. Keep talking "
-        "with your athletes.\n- It never changes water or salt from your plan, and it never "
-        "speaks about doses of any drug.\n- Alerts come here at any hour. Leave this chat's "
-        "notifications on.\n\nWhat to do first:\n1. /contact: name somebody who is told when "
-        "you don't answer an alert.\n2. /invite: make a link for an athlete. They answer some "
-        "questions; you see the answers.\n3. /roster: set each athlete's event, plan and "
-        "limits.\n4. /digest: the time of your daily digest, and quiet hours for what can "
-        "wait.\n\nIf you are preparing yourself, /selfcoach makes you your own athlete.",
-        name=name,
-    )
-
-
-def contact_welcome(coach: str) -> str:
-    return tr(
-        "Thank you. You are now second contact for {coach}.\n\nIf one of {coach}'s athletes "
-        "may need help and {coach} does not answer in time, the alert comes to you here and "
-        "says what to do. Call the athlete, then tap Acknowledge so everybody knows somebody "
-        "is on it. You need not know anything about diets.\n\nAsk {coach} for the athletes' "
-        "phone numbers now, and leave this chat's notifications on. What you read in an alert "
-        "is private.",
-        coach=coach,
-    )
-
-
-def contact_joined(name: str) -> str:
-    return tr("{name} is now your second contact.", name=name)
-
-
-def already_contact(coach: str) -> str:
-    return tr("You are second contact for {coach} already.", coach=coach)
-
-
-def athlete_is_no_contact(coach: str) -> str:
-    return tr(
-        "You are one of {coach}'s athletes, and alerts are about other athletes' health, so "
-        "you can't be {coach}'s second contact. Somebody else can still use the invitation.",
-        coach=coach,
-    )
+remove_contact_button = SentenceOn("Remove {name}")
+contact_removed = SentenceOn("{name} is no longer your second contact.")
+no_longer_contact = SentenceOn(
+    "You are no longer second contact for {coach}. You get no more alerts."
+)
+coach_welcome = SentenceOn(
+    "Welcome, {name}. You are set up here as a coach.\n\nWhat to know first:\n- Brimline "
+    "is not a medical device. It calculates from what your athletes report, inside limits "
+    "you set. You decide; where health is concerned, a doctor or dietitian does.\n- It "
+    "flags answers that look unsafe, but it can't see what nobody tells it. Keep talking "
+    "with your athletes.\n- It never changes water or salt from your plan, and it never "
+    "speaks about doses of any drug.\n- Alerts come here at any hour. Leave this chat's "
+    "notifications on.\n\nWhat to do first:\n1. /contact: name somebody who is told when "
+    "you don't answer an alert.\n2. /invite: make a link for an athlete. They answer some "
+    "questions; you see the answers.\n3. /roster: set each athlete's event, plan and "
+    "limits.\n4. /digest: the time of your daily digest, and quiet hours for what can "
+    "wait.\n\nIf you are preparing yourself, /selfcoach makes you your own athlete."
+)
+contact_welcome = SentenceOn(
+    "Thank you. You are now second contact for {coach}.\n\nIf one of {coach}'s athletes "
+    "may need help and {coach} does not answer in time, the alert comes to you here and "
+    "says what to do. Call the athlete, then tap Acknowledge so everybody knows somebody "
+    "is on it. You need not know anything about diets.\n\nAsk {coach} for the athletes' "
+    "phone numbers now, and leave this chat's notifications on. What you read in an alert "
+    "is private."
+)
+contact_joined = SentenceOn("{name} is now your second contact.")
+already_contact = SentenceOn("You are second contact for {coach} already.")
+athlete_is_no_contact = SentenceOn(
+    "You are one of {coach}'s athletes, and alerts are about other athletes' health, so "
+    "you can't be {coach}'s second contact. Somebody else can still use the invitation."
+)
 
 
 def athlete_joined(name: str, shared: str = "") -> str:
@@ -198,11 +172,7 @@ def told_apart(name: str, shared: str) -> str:
     )
 
 
-def already_your_coach(coach: str) -> str:
-    return tr(
-        "{coach} is already your coach. /help shows what you can do.",
-        coach=coach,
-    )
+already_your_coach = SentenceOn("{coach} is already your coach. /help shows what you can do.")
 
 
 def change_coach(old: str, new: str) -> str:
@@ -254,11 +224,9 @@ def coach_changed(new: str) -> str:
 
 def took_over(name: str, shared: str = "") -> str:
     said = tr(
-        "{name} is now your athlete, with event, plan and limits. See them in /roster.",
-        name=name,
+        "{name} is now your athlete, with event, plan and limits. See them in /roster.", name=name
     )
     return f"{said} {told_apart(name, shared)}" if shared else said
 
 
-def left_you(name: str) -> str:
-    return tr("{name} has chosen another coach and is no longer on your roster.", name=name)
+left_you = SentenceOn("{name} has chosen another coach and is no longer on your roster.")

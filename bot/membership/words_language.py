@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.words.figures import capital, locale_of
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 language_menu = Sentence("In which language I write")
 as_telegram_button = Sentence("As Telegram is set")
@@ -19,5 +19,4 @@ def which(now: str) -> str:
     return tr("In which language shall I write to you? Now it is {language}.", language=now)
 
 
-def chosen(language: str) -> str:
-    return tr("I write {language} to you from now on. /language changes it.", language=language)
+chosen = SentenceOn("I write {language} to you from now on. /language changes it.")

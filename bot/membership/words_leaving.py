@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 leave_menu = Sentence("End the coaching; your data stays yours")
 sure_while_warned = Sentence(
@@ -36,20 +36,14 @@ def left(coach: str) -> str:
     )
 
 
-def coach_told(name: str) -> str:
-    return tr(
-        "{name} has ended the coaching. You no longer see {name}'s answers. To coach {name} "
-        "again, send a new invitation: /invite",
-        name=name,
-    )
-
-
-def coach_told_while_open(name: str) -> str:
-    return tr(
-        "Everything open about {name} is closed, and I no longer repeat those alerts. If one "
-        "of them worries you, please call {name}.",
-        name=name,
-    )
+coach_told = SentenceOn(
+    "{name} has ended the coaching. You no longer see {name}'s answers. To coach {name} "
+    "again, send a new invitation: /invite"
+)
+coach_told_while_open = SentenceOn(
+    "Everything open about {name} is closed, and I no longer repeat those alerts. If one "
+    "of them worries you, please call {name}."
+)
 
 
 def second_told(name: str, coach: str) -> str:
@@ -59,5 +53,4 @@ def second_told(name: str, coach: str) -> str:
     )  # fmt: skip
 
 
-def closed(name: str) -> str:
-    return tr("Closed: {name} has ended the coaching.", name=name)
+closed = SentenceOn("Closed: {name} has ended the coaching.")

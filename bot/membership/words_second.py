@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
 
@@ -24,15 +24,8 @@ not_your_own = Sentence("A second coach has to be somebody else. Forward the inv
 not_given = Sentence("That has already ended.")
 
 
-def ask_whom(name: str) -> str:
-    return tr(
-        "A second coach for whom: only {name}, or all your athletes?",
-        name=name,
-    )
-
-
-def only_button(name: str) -> str:
-    return tr("Only {name}", name=name)
+ask_whom = SentenceOn("A second coach for whom: only {name}, or all your athletes?")
+only_button = SentenceOn("Only {name}")
 
 
 RIGHTS_BUTTONS = {"full": mark("Everything"), "alerts": mark("Alerts only")}
@@ -50,12 +43,9 @@ def until_day_after_button(day: date) -> str:
     return tr("The day after, {day}", day=figures.day(day))
 
 
-def until_is_far(most: int) -> str:
-    return tr(
-        "That is too far ahead. Please send a day within the next {most} days; you can extend "
-        "it later.",
-        most=most,
-    )
+until_is_far = SentenceOn(
+    "That is too far ahead. Please send a day within the next {most} days; you can extend it later."
+)
 
 
 def what_is_invited(who: str, rights: str, until: date) -> str:
@@ -108,8 +98,7 @@ def beside(name: str, rights: str) -> str:
     return tr("{name} ({rights})", name=name, rights=tr(RIGHTS[rights]))
 
 
-def remove_button(name: str) -> str:
-    return tr("End it for {name}", name=name)
+remove_button = SentenceOn("End it for {name}")
 
 
 def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
@@ -163,33 +152,18 @@ def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
     )
 
 
-def over(coach: str) -> str:
-    return tr("Your time as second coach with {coach} is over. Thank you.", coach=coach)
-
-
-def over_told(name: str) -> str:
-    return tr("{name} is no longer your second coach.", name=name)
-
-
-def athlete_told_over(name: str) -> str:
-    return tr(
-        "{name} is no longer your second coach and can't see anything of yours any more.", name=name
-    )
-
-
-def unreachable(name: str) -> str:
-    return tr(
-        "I can't reach {name}, your second coach, any more. Everything still comes to you.",
-        name=name,
-    )
-
-
-def athlete_is_no_second(coach: str) -> str:
-    return tr(
-        "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
-        "health, so that can't be you. Somebody else can still use the invitation.",
-        coach=coach,
-    )
+over = SentenceOn("Your time as second coach with {coach} is over. Thank you.")
+over_told = SentenceOn("{name} is no longer your second coach.")
+athlete_told_over = SentenceOn(
+    "{name} is no longer your second coach and can't see anything of yours any more."
+)
+unreachable = SentenceOn(
+    "I can't reach {name}, your second coach, any more. Everything still comes to you."
+)
+athlete_is_no_second = SentenceOn(
+    "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
+    "health, so that can't be you. Somebody else can still use the invitation."
+)
 
 
 # The end of a coaching
@@ -203,49 +177,26 @@ end_no_button = Sentence("Keep coaching")
 taken_up_own = Sentence(
     "You coach yourself now, with all earlier answers and decisions. See /roster."
 )
-
-
-def end_waits(name: str) -> str:
-    return tr(
-        "Something about {name} is still open: an alert, or a change that waits for your "
-        "approval. Settle it first: /alerts, /roster.",
-        name=name,
-    )
-
-
-def end_sure(name: str) -> str:
-    return tr(
-        "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, and "
-        "{name} keeps all past answers and decisions. I tell you both. {name} can take a new "
-        "invitation at any time.",
-        name=name,
-    )
-
-
-def ended(name: str) -> str:
-    return tr("The coaching of {name} has ended, and I have told {name}.", name=name)
-
-
-def athlete_told_ended(coach: str) -> str:
-    return tr(
-        "{coach} has ended the coaching and no longer sees anything of yours. Check-ins stop. "
-        "If you are in a low-carb week now, don't go on with it alone: eat and drink as you "
-        "usually do. Your past answers and decisions stay yours: /past and /why show them. To "
-        "go on, take another coach's invitation.",
-        coach=coach,
-    )
-
-
-def taken_up(name: str) -> str:
-    return tr(
-        "{name} is now your athlete, with all earlier answers and decisions. See /roster.",
-        name=name,
-    )
-
-
-def athlete_told_taken_up(coach: str) -> str:
-    return tr(
-        "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
-        "start again once event, plan and limits are set.",
-        coach=coach,
-    )
+end_waits = SentenceOn(
+    "Something about {name} is still open: an alert, or a change that waits for your "
+    "approval. Settle it first: /alerts, /roster."
+)
+end_sure = SentenceOn(
+    "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, and "
+    "{name} keeps all past answers and decisions. I tell you both. {name} can take a new "
+    "invitation at any time."
+)
+ended = SentenceOn("The coaching of {name} has ended, and I have told {name}.")
+athlete_told_ended = SentenceOn(
+    "{coach} has ended the coaching and no longer sees anything of yours. Check-ins stop. "
+    "If you are in a low-carb week now, don't go on with it alone: eat and drink as you "
+    "usually do. Your past answers and decisions stay yours: /past and /why show them. To "
+    "go on, take another coach's invitation."
+)
+taken_up = SentenceOn(
+    "{name} is now your athlete, with all earlier answers and decisions. See /roster."
+)
+athlete_told_taken_up = SentenceOn(
+    "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
+    "start again once event, plan and limits are set."
+)

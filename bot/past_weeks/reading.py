@@ -20,9 +20,7 @@ from bot.sheets.format.opening import MOST_COLUMNS
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.languages import tr, ways_written
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, Phase
-from engine.written.units import (
-    ParseError,
-)
+from engine.written.units import ParseError
 
 
 @dataclass(frozen=True, slots=True)

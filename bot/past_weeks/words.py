@@ -9,7 +9,7 @@ from typing import Any
 from bot.sheets import words as sheet_words
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name, past_weeks_button
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
@@ -114,11 +114,9 @@ def imported(count: int) -> str:
     return f"{said} {learns}"
 
 
-def not_onboarded(name: str) -> str:
-    return tr(
-        "{name} has not answered the first questions yet; past weeks can come in after that.",
-        name=name,
-    )
+not_onboarded = SentenceOn(
+    "{name} has not answered the first questions yet; past weeks can come in after that."
+)
 
 
 # What was imported, and taking it back
@@ -140,12 +138,10 @@ def back_button(day: date, count: int) -> str:
     return tr("Take back: {weeks} of {day}", weeks=weeks, day=figures.day(day))
 
 
-def back_sure(said: str) -> str:
-    return tr(
-        "{said}.\n\nTake these weeks back? They go with all that came with them. Decisions made "
-        "since stay as they are.",
-        said=said,
-    )
+back_sure = SentenceOn(
+    "{said}.\n\nTake these weeks back? They go with all that came with them. Decisions made "
+    "since stay as they are."
+)
 
 
 back_yes_button = Sentence("Take them back")

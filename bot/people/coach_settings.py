@@ -28,9 +28,7 @@ CARD_OPEN_FOR = timedelta(minutes=30)
 
 # Built once: building a statement costs more than asking it.
 _TO_BE_REFRESHED = select(AgendaRow.id).where(
-    AgendaRow.subject == bindparam("coach"),
-    AgendaRow.kind == ROSTER,
-    AgendaRow.status == "waiting",
+    AgendaRow.subject == bindparam("coach"), AgendaRow.kind == ROSTER, AgendaRow.status == "waiting"
 )
 
 

@@ -23,13 +23,7 @@ from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.coach import CoachSettings, Rights, SecondCoach
-from bot.store.tables.people import (
-    AthleteProfile,
-    AthleteStatus,
-    HistoryRow,
-    OpenQuestion,
-    Person,
-)
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind
 from bot.words import common
 from bot.words.figures import one_line

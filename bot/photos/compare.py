@@ -83,8 +83,7 @@ def show_photos(turn: OnAthlete, pressed: OfMorning) -> None:
     buttons = _in_rows(
         [
             Button(
-                when(turn.session, turn.profile.person_id, day),
-                PHOTOS(turn.profile.person_id, day),
+                when(turn.session, turn.profile.person_id, day), PHOTOS(turn.profile.person_id, day)
             )
             for day in days[-MORNINGS_SHOWN:]
         ]

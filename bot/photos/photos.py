@@ -180,10 +180,7 @@ def show_own(turn: Act) -> None:
         return
     buttons = [[Button(when(turn.session, profile.person_id, day), SEE(day))] for day in days[-8:]]
     buttons.append(
-        [
-            Button(words.compare_button(), OWN_COMPARED()),
-            Button(words.wipe_button(), WIPE()),
-        ]
+        [Button(words.compare_button(), OWN_COMPARED()), Button(words.wipe_button(), WIPE())]
     )
     text = words.mornings("", own=True)
     say_to(turn, turn.person, text, buttons=buttons)

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import coach_figures, figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 POSES: Mapping[str, str] = {
     "front": mark("front"),
@@ -33,10 +33,7 @@ def poses(names: Sequence[str]) -> str:
 def offer(coach: str, *, own: bool) -> str:
     if own:
         return tr("Photos, if you like: front, side, back. You can skip them.")
-    return tr(
-        "Photos for {coach}, if you like: front, side, back. You can skip them.",
-        coach=coach,
-    )
+    return tr("Photos for {coach}, if you like: front, side, back. You can skip them.", coach=coach)
 
 
 def kept(names: Sequence[str], when: str, coach: str, *, own: bool) -> str:
@@ -85,12 +82,9 @@ not_kept_here = Sentence("I don't save photos here. Please type your check-in in
 athletes_only = Sentence("I take photos from athletes only.")
 
 
-def too_many(most: int) -> str:
-    return tr(
-        "That is more than {most} photos for one day; I saved the first {most}. /photos shows "
-        "them.",
-        most=most,
-    )
+too_many = SentenceOn(
+    "That is more than {most} photos for one day; I saved the first {most}. /photos shows them."
+)
 
 
 # Put right
@@ -110,10 +104,7 @@ def pose_button(pose: str) -> str:
 
 drop_button = Sentence("Delete it")
 picture_gone = Sentence("That photo is no longer there.")
-
-
-def none_left(when: str) -> str:
-    return tr("No photos are saved for {when}.", when=when)
+none_left = SentenceOn("No photos are saved for {when}.")
 
 
 # To the coach
@@ -156,10 +147,7 @@ ask_left = Sentence("Which morning on the left?")
 no_pose_in_both = Sentence(
     "Those two mornings have no pose in common. Use /photos to set what each photo shows."
 )
-
-
-def ask_right(left: str) -> str:
-    return tr("Left: {left}. And on the right?", left=left)
+ask_right = SentenceOn("Left: {left}. And on the right?")
 
 
 def chosen(left: str, right: str) -> str:
@@ -172,12 +160,9 @@ def two_needed(name: str, *, own: bool) -> str:
     return tr("That needs two mornings with photos, and {name} does not have two yet.", name=name)
 
 
-def no_pose_in_both_for_coach(name: str) -> str:
-    return tr(
-        "Those two mornings have no pose in common. {name} can set with /photos what each "
-        "photo shows.",
-        name=name,
-    )
+no_pose_in_both_for_coach = SentenceOn(
+    "Those two mornings have no pose in common. {name} can set with /photos what each photo shows."
+)
 
 
 def compared(name: str, names: Sequence[str], left: str, right: str) -> str:

@@ -218,10 +218,7 @@ def _read_load_days(text: str, answers: Answers) -> dict[str, list[int]]:
 
 def _use(answers: Answers) -> Choices:
     return (
-        (
-            Choice(words.use_plan_button(), "yes"),
-            Choice(words.another_draft_button(), "no"),
-        ),
+        (Choice(words.use_plan_button(), "yes"), Choice(words.another_draft_button(), "no")),
         (Choice(reasons.why_button(), WHY), Choice(phases.other_days_button(), DAYS)),
     )
 

@@ -206,8 +206,7 @@ def number_is_live(
         parts.append(phases.counts_as(target))
     if not noted:
         found = new_findings(
-            look_over(turn, profile, event, changed),
-            look_over(turn, profile, event, before),
+            look_over(turn, profile, event, changed), look_over(turn, profile, event, before)
         )
         parts.append(review_words.findings_text(found, profile.volume_unit))
     say_to(

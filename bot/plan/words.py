@@ -8,7 +8,7 @@ from datetime import date
 from bot.words import coach_figures as figures
 from bot.words import phases
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.phases import training_words
 from engine.values.limits import Problem
@@ -38,13 +38,10 @@ FIELDS = {
 def ask_kind(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr("What is this peak week for? A trial is a peak week run for practice.")
-    return tr(
-        "What is {name}'s peak week for? A trial is a peak week run for practice.",
-        name=name,
-    )
+    return tr("What is {name}'s peak week for? A trial is a peak week run for practice.", name=name)
 
 
-ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
+ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.").for_any
 same_place_button = Sentence("Same time zone")
 
 
@@ -71,10 +68,7 @@ def day_is_far(day: date) -> str:
 
 
 def event_so_far(kind: str | None, day: date | None) -> str:
-    parts = [
-        figures.capital(event_name(kind)) if kind else "",
-        day_and_year(day) if day else "",
-    ]
+    parts = [figures.capital(event_name(kind)) if kind else "", day_and_year(day) if day else ""]
     return ", ".join(part for part in parts if part)
 
 
@@ -131,11 +125,9 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, self_coached: boo
     return tr("How should {name}'s load be spread?\n{lines}", name=name, lines=lines)
 
 
-def ask_use_plan(table: str) -> str:
-    return tr(
-        "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards.",
-        table=table,
-    )
+ask_use_plan = SentenceOn(
+    "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards."
+)
 
 
 use_plan_button = Sentence("Use this plan")
@@ -188,11 +180,9 @@ def plan_set(*, self_coached: bool) -> str:
     )
 
 
-def no_measures_yet(name: str) -> str:
-    return tr(
-        "{name} has not answered the first questions yet. I'll tell you when they have.",
-        name=name,
-    )
+no_measures_yet = SentenceOn(
+    "{name} has not answered the first questions yet. I'll tell you when they have."
+)
 
 
 def day_button(days_out: int) -> str:
@@ -227,8 +217,7 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
     return f"{figures.number(value)}{f' {unit}' if unit else ''}"
 
 
-def nobody_called(name: str) -> str:
-    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+nobody_called = SentenceOn("Nobody on your roster is called {name}. Nothing was changed.")
 
 
 def ask_whose_number(days_out: int, key: str, value: str) -> str:
@@ -294,10 +283,7 @@ def _problem(problem: Problem, volume_unit: str) -> str:
 def all_set(name: str, when: str, *, self_coached: bool) -> str:
     """`when` is the first check-in, on the reader's clocks and the athlete's."""
     if self_coached:
-        return tr(
-            "Event, plan and limits are set. Your first check-in is on {when}.",
-            when=when,
-        )
+        return tr("Event, plan and limits are set. Your first check-in is on {when}.", when=when)
     return tr(
         "Event, plan and limits are set. {name}'s first check-in is on {when}.",
         name=name,

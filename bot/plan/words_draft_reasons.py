@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.evidence.source import Provenance, Source
 from engine.evidence.tracking import LEARNT_LOAD
 from engine.planning.draft_reasons import Line
@@ -221,8 +221,7 @@ def depletion_so_far(depletion: str) -> str:
     return tr(DEPLETIONS_SO_FAR[depletion])
 
 
-def reason_so_far(reason: str) -> str:
-    return tr("Reason for a deep depletion: {reason}", reason=reason)
+reason_so_far = SentenceOn("Reason for a deep depletion: {reason}")
 
 
 def ask_load(sex: Sex, usual: float, much: float, body_mass: str) -> str:

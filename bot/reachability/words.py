@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr, trn
+from bot.words.languages import SentenceOn, trn
 
 
 def missed_alerts(count: int) -> str:
@@ -14,19 +14,7 @@ def missed_alerts(count: int) -> str:
     )
 
 
-def athlete_back(name: str) -> str:
-    return tr("{name} can be reached again and gets questions and targets as before.", name=name)
-
-
-def contact_back(name: str) -> str:
-    return tr("{name}, your second contact, can be reached again.", name=name)
-
-
-def second_back(name: str) -> str:
-    return tr("{name}, your second coach, can be reached again.", name=name)
-
-
-def coach_back(coach: str) -> str:
-    return tr(
-        "{coach} can be reached here again. Alerts go to {coach} first, as before.", coach=coach
-    )
+athlete_back = SentenceOn("{name} can be reached again and gets questions and targets as before.")
+contact_back = SentenceOn("{name}, your second contact, can be reached again.")
+second_back = SentenceOn("{name}, your second coach, can be reached again.")
+coach_back = SentenceOn("{coach} can be reached here again. Alerts go to {coach} first, as before.")

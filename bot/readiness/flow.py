@@ -103,12 +103,7 @@ _JUDGEMENT = (
         read=_read_loss,
         choices=_SKIP,
     ),
-    Step(
-        key="weeks",
-        ask=lambda answers: words.ask_weeks(),
-        read=_read_weeks,
-        choices=_SKIP,
-    ),
+    Step(key="weeks", ask=words.ask_weeks, read=_read_weeks, choices=_SKIP),
 )
 
 
@@ -116,25 +111,25 @@ def _health(asked: Callable[[Answers], bool] = always) -> tuple[Step, ...]:
     return (
         Step(
             key="periods",
-            ask=lambda answers: words.ask_periods(),
+            ask=words.ask_periods,
             read=one_of(*Periods),
             choices=lambda answers: [[Choice(tr(words.PERIODS[p]), p.value)] for p in Periods],
             when=lambda answers: asked(answers) and answers["_sex"] == Sex.FEMALE,
         ),
         Step(
             key="energy",
-            ask=lambda answers: words.ask_energy(),
+            ask=words.ask_energy,
             read=one_of(*Energy),
             choices=lambda answers: [[Choice(tr(words.ENERGY[one]), one.value)] for one in Energy],
             when=asked,
         ),
         Step(
-            key="sleep_h", ask=lambda answers: words.ask_sleep(), read=_read_sleep, choices=_SKIP,
+            key="sleep_h", ask=words.ask_sleep, read=_read_sleep, choices=_SKIP,
             when=asked,
         ),
         Step(
             key="injury",
-            ask=lambda answers: words.ask_injury(),
+            ask=words.ask_injury,
             read=one_of(*Injury),
             choices=lambda answers: [[Choice(tr(words.INJURIES[i]), i.value)] for i in Injury],
             when=asked,

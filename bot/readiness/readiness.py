@@ -80,11 +80,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> None:
         due = instants.local_instant(day, AT, profile.zone or event.zone)
         if due > turn.now:
             agenda.put(
-                turn.session,
-                subject=subject(profile),
-                local_date=day,
-                kind=ASK(days),
-                due_at=due,
+                turn.session, subject=subject(profile), local_date=day, kind=ASK(days), due_at=due
             )
 
 

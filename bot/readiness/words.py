@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import CONDITIONS, FOLDS, cited
 from engine.planning.readiness import Energy, Injury, Outcome, Periods, Readiness, Reason
 
@@ -18,16 +18,8 @@ PERIODS = {
     Periods.COVERED: mark("Contraception covers them"),
     Periods.UNKNOWN: mark("Not known"),
 }
-ENERGY = {
-    Energy.GOOD: mark("Good"),
-    Energy.LOW: mark("Low"),
-    Energy.DRAINED: mark("Hardly any"),
-}
-INJURIES = {
-    Injury.NONE: mark("None"),
-    Injury.MINOR: mark("Minor"),
-    Injury.SERIOUS: mark("Serious"),
-}
+ENERGY = {Energy.GOOD: mark("Good"), Energy.LOW: mark("Low"), Energy.DRAINED: mark("Hardly any")}
+INJURIES = {Injury.NONE: mark("None"), Injury.MINOR: mark("Minor"), Injury.SERIOUS: mark("Serious")}
 
 
 menu = Sentence("Is a peak week worth it?")
@@ -42,11 +34,11 @@ not_known_button = Sentence("Not known")
 ask_body_fat = Sentence("Body fat, in %, if it was measured?")
 skinfolds_button = Sentence("From skinfolds")
 how_many_folds = Sentence("Please send three or seven numbers with spaces between, in mm.")
-ask_weeks = Sentence("How many weeks has the diet run?")
-ask_periods = Sentence("Your periods in the last months: how are they?")
-ask_energy = Sentence("Your energy on most days lately?")
-ask_sleep = Sentence("Sleep on most nights lately, in hours?")
-ask_injury = Sentence("Any injury?")
+ask_weeks = Sentence("How many weeks has the diet run?").for_any
+ask_periods = Sentence("Your periods in the last months: how are they?").for_any
+ask_energy = Sentence("Your energy on most days lately?").for_any
+ask_sleep = Sentence("Sleep on most nights lately, in hours?").for_any
+ask_injury = Sentence("Any injury?").for_any
 go_on_button = Sentence("Run it anyway")
 ask_reason = Sentence("For what reason? It is kept with these answers.")
 
@@ -72,38 +64,24 @@ def due_for_athlete(kind: str, days_out: int, coach: str) -> str:
     )  # fmt: skip
 
 
-def asked_by_coach(coach: str) -> str:
-    return tr(
-        "{coach} is looking at whether a peak week is worth it. A few short questions on your health, "
-        "and you both get the result.",
-        coach=coach,
-    )
-
-
-def athlete_open(name: str) -> str:
-    """The coach has answered, the athlete has not."""
-    return tr(
-        "Saved. Still open: {name}'s answers on health (periods, energy, sleep, injuries). I have "
-        "asked {name}, and you both get the result when they are here.",
-        name=name,
-    )
-
-
-def coach_open(coach: str) -> str:
-    """The athlete has answered, the coach has not."""
-    return tr(
-        "Saved. Still open: {coach}'s view of your condition. I have asked, and you both get the "
-        "result.",
-        coach=coach,
-    )
-
-
-def athlete_answered(name: str) -> str:
-    return tr(
-        "{name} has answered the questions on health. Yours are still open: condition and the diet so "
-        "far, a minute.",
-        name=name,
-    )
+asked_by_coach = SentenceOn(
+    "{coach} is looking at whether a peak week is worth it. A few short questions on your health, "
+    "and you both get the result."
+)
+# The coach has answered, the athlete has not.
+athlete_open = SentenceOn(
+    "Saved. Still open: {name}'s answers on health (periods, energy, sleep, injuries). I have "
+    "asked {name}, and you both get the result when they are here."
+)
+# The athlete has answered, the coach has not.
+coach_open = SentenceOn(
+    "Saved. Still open: {coach}'s view of your condition. I have asked, and you both get the "
+    "result."
+)
+athlete_answered = SentenceOn(
+    "{name} has answered the questions on health. Yours are still open: condition and the diet so "
+    "far, a minute."
+)
 
 
 def in_place(name: str, condition: int) -> str:
@@ -114,19 +92,13 @@ def in_place(name: str, condition: int) -> str:
     )  # fmt: skip
 
 
-def ask_again_button(name: str) -> str:
-    return tr("Ask {name} again", name=name)
-
-
-def asked_again(name: str) -> str:
-    return tr("I have asked {name} again.", name=name)
+ask_again_button = SentenceOn("Ask {name} again")
+asked_again = SentenceOn("I have asked {name} again.")
 
 
 def ask_condition(name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr(
-            "How lean are you, unpumped and by daylight?",
-        )
+        return tr("How lean are you, unpumped and by daylight?")
     return tr("How lean is {name}, unpumped and by daylight?", name=name)
 
 
@@ -212,7 +184,7 @@ ATHLETES_OUTCOMES = {
 #: Asides to the coach about their own rating.
 FOR_THE_COACH = {"body-fat-doubts"}
 ATHLETES_REASONS = {
-    "not-lean": mark("Condition {condition} of 5: it is too early for a peak week."),
+    "not-lean": mark("Condition {condition} of 5: it is too early for a peak week.")
 }
 
 
@@ -259,12 +231,8 @@ def agreed(outcome: str) -> str:
     return tr("OK. The event stands; without a plan no peak week runs.")
 
 
-def reason_kept(reason: str) -> str:
-    return tr("Saved: {reason}", reason=reason)
-
-
-def no_measures(name: str) -> str:
-    return tr("{name} has not answered the first questions yet.", name=name)
+reason_kept = SentenceOn("Saved: {reason}")
+no_measures = SentenceOn("{name} has not answered the first questions yet.")
 
 
 #: Facts of reasons that are shown to a tenth; hours are shown as given, all others whole.

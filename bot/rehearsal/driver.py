@@ -268,12 +268,7 @@ def _without_waiting_for_the_disk(connection: sqlite3.Connection, _record: objec
 
 
 def _user(player: Player) -> dict[str, Any]:
-    return {
-        "id": player.user_id,
-        "is_bot": False,
-        "first_name": player.name,
-        "language_code": "en",
-    }
+    return {"id": player.user_id, "is_bot": False, "first_name": player.name, "language_code": "en"}
 
 
 def _chat(player: Player) -> dict[str, Any]:

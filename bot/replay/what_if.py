@@ -105,12 +105,7 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def _tell(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    change: Change,
-    what: str,
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, change: Change, what: str
 ) -> bool:
     """Then and now side by side, a line a morning, and what is not known of it.
 

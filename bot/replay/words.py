@@ -8,7 +8,7 @@ from bot.decision.words_reasons import rule_name
 from bot.words import chances
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import LIMIT_WORDS
 from engine.decision.decide import Decision
 from engine.values.case import ForecastUse
@@ -36,8 +36,7 @@ cannot_be = Sentence(
 columns = Sentence("Days out: set then → would have been (rule)")
 
 
-def no_week_yet(name: str) -> str:
-    return tr("{name} has no finished week yet that anything was decided in.", name=name)
+no_week_yet = SentenceOn("{name} has no finished week yet that anything was decided in.")
 
 
 def ask(name: str, kind: str, day: date) -> str:
@@ -52,8 +51,7 @@ def use_button(use: ForecastUse) -> str:
     return tr(USE_BUTTONS[use])
 
 
-def less_button(rule: str) -> str:
-    return tr("Without: {rule}", rule=rule)
+less_button = SentenceOn("Without: {rule}")
 
 
 def limit_button(key: str) -> str:
@@ -74,8 +72,7 @@ def with_use(use: ForecastUse) -> str:
     return tr(USES[use])
 
 
-def without(rule: str) -> str:
-    return tr("without the rule: {rule}", rule=rule)
+without = SentenceOn("without the rule: {rule}")
 
 
 def with_limit(key: str, value_g: float) -> str:
@@ -121,9 +118,7 @@ def in_sum(moved: int, mornings: int) -> str:
 
 
 def estimate(
-    days_out: int,
-    then: tuple[float, chances.Chances],
-    now: tuple[float, chances.Chances],
+    days_out: int, then: tuple[float, chances.Chances], now: tuple[float, chances.Chances]
 ) -> str:
     """The forecast's chances with each figure, seen from the first morning that differs."""
     when = tr("event day") if days_out == 0 else tr("{days} out", days=days_out)
@@ -141,9 +136,7 @@ def estimate(
     )  # fmt: skip
 
 
-def not_known(name: str) -> str:
-    return tr(
-        "Nobody knows what {name}'s body would have answered to other figures: each morning is "
-        "decided with the answers that were given.",
-        name=name,
-    )
+not_known = SentenceOn(
+    "Nobody knows what {name}'s body would have answered to other figures: each morning is "
+    "decided with the answers that were given."
+)

@@ -160,11 +160,7 @@ def _earlier(
 
 
 def _days_over_stay(
-    turn: Turn,
-    seen: Foreseen,
-    profile: AthleteProfile,
-    plan: PeakPlan,
-    standing: PeakPlan | None,
+    turn: Turn, seen: Foreseen, profile: AthleteProfile, plan: PeakPlan, standing: PeakPlan | None
 ) -> PeakPlan:
     day, today = date.fromisoformat(seen.wanted.day), local_date(profile, turn.context)
     if seen.event is None or seen.event.day != day:

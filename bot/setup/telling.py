@@ -35,8 +35,7 @@ def parts(seen: Foreseen) -> list[str]:
     ]
     if seen.plan is not None:
         moves = limit_moves(
-            [(one.key, one.was, one.becomes) for one in seen.moved_limits],
-            seen.profile.volume_unit,
+            [(one.key, one.was, one.becomes) for one in seen.moved_limits], seen.profile.volume_unit
         )
         found.append(words.limits_line(seen.limits_are, moves if seen.moved_limits else ""))
     if seen.stage_day is not None:

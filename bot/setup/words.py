@@ -12,7 +12,7 @@ from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS, day_and_year
-from bot.words.languages import Sentence, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn
 from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
@@ -81,16 +81,11 @@ def ask_template(name: str, *, self_coached: bool, none: bool) -> str:
     return " ".join(parts)
 
 
-def draft_button(shape: str) -> str:
-    return tr("Draft: {shape}", shape=shape)
-
-
-def ask_when(zone: str) -> str:
-    return tr(
-        "When is it? For example: show 9 May 14:30. The stage time can be left out, and a city "
-        "can follow after a comma: trial 18 April, Madrid. Without one it is {zone}.",
-        zone=zone,
-    )
+draft_button = SentenceOn("Draft: {shape}")
+ask_when = SentenceOn(
+    "When is it? For example: show 9 May 14:30. The stage time can be left out, and a city "
+    "can follow after a comma: trial 18 April, Madrid. Without one it is {zone}."
+)
 
 
 when_unread = Sentence("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
@@ -98,10 +93,7 @@ use_button = Sentence("Set it up")
 leave_button = Sentence("Change nothing")
 
 ask_use = Sentence("Set it up like this?")
-
-
-def place_unknown(place: str) -> str:
-    return tr("I know no place called {place}. Send a larger city nearby.", place=place)
+place_unknown = SentenceOn("I know no place called {place}. Send a larger city nearby.")
 
 
 def preview(name: str, lines: Sequence[str], table: str, review: str, *, self_coached: bool) -> str:
@@ -116,8 +108,7 @@ def preview(name: str, lines: Sequence[str], table: str, review: str, *, self_co
     return "\n\n".join(part for part in parts if part)
 
 
-def room_button(moves: str) -> str:
-    return tr("Set it up, with {moves}", moves=moves)
+room_button = SentenceOn("Set it up, with {moves}")
 
 
 def room_for(tight: int, count: int) -> str:

@@ -9,7 +9,7 @@ from bot.dialogue.readers import NONE, said
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import coach_figures as figures
 from bot.words.common import EVENT_NAMES, KINDS
-from bot.words.languages import Sentence, in_each, language, mark, tr
+from bot.words.languages import Sentence, SentenceOn, in_each, language, mark, tr
 from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import DEEP, MILD, SHAPES
@@ -145,8 +145,7 @@ def nobody_called(name: str) -> str:
     return tr("nobody on your roster is called {name}", name=name[:_LONGEST_WORDS])
 
 
-def several_called(name: str) -> str:
-    return tr("more than one athlete is called {name}; put the code there", name=name)
+several_called = SentenceOn("more than one athlete is called {name}; put the code there")
 
 
 def odd_cell(content: str) -> str:

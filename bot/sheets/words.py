@@ -44,8 +44,7 @@ def caption(name: str, *, with_limits: bool, self_coached: bool) -> str:
         if self_coached:
             return tr("Your plan and limits. Change what you like and send the file back here.")
         return tr(
-            "{name}'s plan and limits. Change what you like and send the file back here.",
-            name=name,
+            "{name}'s plan and limits. Change what you like and send the file back here.", name=name
         )
     if self_coached:
         return tr("Your plan. Change what you like and send the file back here.")
@@ -98,7 +97,7 @@ def moved_on(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
             "Your plan or limits have changed since this sheet was made, so I changed nothing. "
-            "Please get a new sheet and put your changes into it.",
+            "Please get a new sheet and put your changes into it."
         )
     return tr(
         "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
@@ -248,9 +247,7 @@ def problem(found: Problem) -> str:
 
 def nothing_differs(name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr(
-            "That is your current plan; nothing in it is different.",
-        )
+        return tr("That is your current plan; nothing in it is different.")
     return tr("That is {name}'s current plan; nothing in it is different.", name=name)
 
 

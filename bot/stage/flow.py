@@ -128,34 +128,29 @@ STAGE = Flow(
             read=_read_stage,
             choices=_one((words.order_button, ORDER)),
         ),
-        Step(
-            key="show_start",
-            ask=lambda answers: words.ask_show_start(),
-            read=_read_clock,
-            when=_by_order,
-        ),
+        Step(key="show_start", ask=words.ask_show_start, read=_read_clock, when=_by_order),
         Step(
             key="number",
-            ask=lambda answers: words.ask_class_number(),
+            ask=words.ask_class_number,
             read=lambda text, answers: parse_score(text, 1, MOST_CLASSES),
             when=_by_order,
         ),
         Step(
             key="each",
-            ask=lambda answers: words.ask_each(),
+            ask=words.ask_each,
             read=lambda text, answers: parse_number(without(text, MINUTES), low=1, high=120),
             choices=_one(*((partial(common.minutes, n), str(n)) for n in (10, 15, 20))),
             when=_by_order,
         ),
         Step(
             key="second",
-            ask=lambda answers: words.ask_second(),
+            ask=words.ask_second,
             read=_read_later,
             choices=_one((words.no_second_button, NONE)),
         ),
         Step(
             key="travel_min",
-            ask=lambda answers: words.ask_travel(),
+            ask=words.ask_travel,
             read=_read_minutes,
             choices=_one(
                 (common.none, "0"), *((partial(common.minutes, n), str(n)) for n in (15, 30, 60))
@@ -163,16 +158,11 @@ STAGE = Flow(
         ),
         Step(
             key="registration",
-            ask=lambda answers: words.ask_registration(),
+            ask=words.ask_registration,
             read=_read_duty,
             choices=_one((common.none, NONE)),
         ),
-        Step(
-            key="tan",
-            ask=lambda answers: words.ask_tan(),
-            read=_read_duty,
-            choices=_one((common.none, NONE)),
-        ),
+        Step(key="tan", ask=words.ask_tan, read=_read_duty, choices=_one((common.none, NONE))),
     ),
 )
 
@@ -207,20 +197,20 @@ LOOK = Flow(
     steps=(
         Step(
             key="fullness",
-            ask=lambda answers: words.ask_fullness(),
+            ask=words.ask_fullness,
             read=_read_look,
             spreads=True,
             choices=_scores(10),
         ),
         Step(
             key="sharpness",
-            ask=lambda answers: words.ask_sharpness(),
+            ask=words.ask_sharpness,
             read=lambda text, answers: parse_score(text, 1, 5),
             choices=_scores(5),
         ),
         Step(
             key="gut",
-            ask=lambda answers: words.ask_gut(),
+            ask=words.ask_gut,
             read=one_of("fine", "heavy", "bad"),
             choices=_one(*((partial(gut_button, gut), gut) for gut in GUT_BUTTONS)),
         ),

@@ -26,9 +26,6 @@ FEATURE = Feature(
         tap(buttons.LATE, BOTH, stage_views.late_tapped, words.day_not_here),
         tap(buttons.TOP_UP, BOTH, stage_views.top_up_tapped, words.day_not_here),
     ),
-    flows=(
-        FlowBinding(STAGE, stage_views.times_given),
-        FlowBinding(LOOK, stage_look.look_given),
-    ),
+    flows=(FlowBinding(STAGE, stage_views.times_given), FlowBinding(LOOK, stage_look.look_given)),
     duties=(Duty(REMIND, stage_reminders.remind, "a reminder of the day itself"),),
 )

@@ -59,12 +59,7 @@ def show(turn: Act) -> None:
         say_to(turn, turn.person, text)
         return
     keys = [
-        [
-            Button(
-                name_of(turn.session, p.person_id),
-                ON_STAGE(StageView.DAY, p.person_id),
-            )
-        ]
+        [Button(name_of(turn.session, p.person_id), ON_STAGE(StageView.DAY, p.person_id))]
         for p in found
     ]
     say_to(turn, turn.person, words.which_athlete(), buttons=keys)
@@ -197,12 +192,7 @@ def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
         _move(turn, person, *days[0], minutes)
         return
     keys = [
-        [
-            Button(
-                name_of(turn.session, profile.person_id),
-                LATE(profile.person_id, minutes),
-            )
-        ]
+        [Button(name_of(turn.session, profile.person_id), LATE(profile.person_id, minutes))]
         for profile, _ in days
     ]
     say_to(turn, person, words.which_athlete(), buttons=keys)

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot.stage.words_entries import clock, line
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import word
 from engine.stage_day.stage_day import Entry
 
@@ -30,19 +30,21 @@ def ask_stage(day: date, zone: str) -> str:
 
 
 order_button = Sentence("Only the class order")
-ask_show_start = Sentence("When does the first class go on?")
-ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
-ask_each = Sentence("About how many minutes does a class take?")
-ask_second = Sentence("More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00.")
+ask_show_start = Sentence("When does the first class go on?").for_any
+ask_class_number = Sentence("Which number in the order is the class? (1 goes first)").for_any
+ask_each = Sentence("About how many minutes does a class take?").for_any
+ask_second = Sentence(
+    "More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00."
+).for_any
 no_second_button = Sentence("One class only")
 second_not_later = Sentence("Each class has to come after the one before. Please check the times.")
 duty_not_before = Sentence(
     "That is not before the stage time. If it is on the day before, tap None; it "
     "does not shape this day."
 )
-ask_travel = Sentence("How long is the way there on the day, in minutes?")
-ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?")
-ask_tan = Sentence("Tan on the day: at what time?")
+ask_travel = Sentence("How long is the way there on the day, in minutes?").for_any
+ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?").for_any
+ask_tan = Sentence("Tan on the day: at what time?").for_any
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -146,12 +148,8 @@ def times_taken_back(by: str, *, own: bool) -> str:
     )
 
 
-def set_by_coach(coach: str) -> str:
-    return tr("{coach} has set the times of your day.", coach=coach)
-
-
-def set_by_athlete(name: str) -> str:
-    return tr("{name} has set the times of the day.", name=name)
+set_by_coach = SentenceOn("{coach} has set the times of your day.")
+set_by_athlete = SentenceOn("{name} has set the times of the day.")
 
 
 def no_event(own: bool) -> str:
@@ -162,24 +160,19 @@ def no_event(own: bool) -> str:
     )
 
 
-def late_button(minutes: int) -> str:
-    return tr("{minutes} min late", minutes=minutes)
-
-
-def early_button(minutes: int) -> str:
-    return tr("{minutes} min early", minutes=minutes)
-
-
-def coach_told_cancelled(name: str) -> str:
-    return tr("{name}'s stage is off, as just told. No more reminders go out.", name=name)
+late_button = SentenceOn("{minutes} min late")
+early_button = SentenceOn("{minutes} min early")
+coach_told_cancelled = SentenceOn("{name}'s stage is off, as just told. No more reminders go out.")
 
 
 # The look
 
 
-ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
-ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
-ask_gut = Sentence("How is your stomach?")
+ask_fullness = Sentence(
+    "Look check. How full? 1 = completely flat, 10 = as full as you can get"
+).for_any
+ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp").for_any
+ask_gut = Sentence("How is your stomach?").for_any
 no_top_up_button = Sentence("No top-up")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
 
@@ -203,10 +196,7 @@ def look_result(rule: str, grams: float) -> str:
     )
 
 
-def look_waits(coach: str) -> str:
-    return tr(
-        "I've asked {coach} about a small top-up. Until {coach} answers, leave it.", coach=coach
-    )
+look_waits = SentenceOn("I've asked {coach} about a small top-up. Until {coach} answers, leave it.")
 
 
 def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) -> str:
@@ -248,9 +238,5 @@ def approved(coach: str, grams: float) -> str:
     )
 
 
-def declined(coach: str) -> str:
-    return tr("{coach} says: no top-up.", coach=coach)
-
-
-def settled_by(name: str) -> str:
-    return tr("{name} has answered this.", name=name)
+declined = SentenceOn("{coach} says: no top-up.")
+settled_by = SentenceOn("{name} has answered this.")

@@ -196,10 +196,7 @@ class Webhook(WebServer):
     ) -> None:
         intake = Intake(engine, clock, may_be_urgent)
         parts = {"intake": intake, "arrived": arrived, "secret": secret.encode()}
-        super().__init__(
-            [(path or "/", _UpdateHandler, parts)],
-            max_body_size=LARGEST_BODY_BYTES,
-        )
+        super().__init__([(path or "/", _UpdateHandler, parts)], max_body_size=LARGEST_BODY_BYTES)
 
 
 class _UpdateHandler(RequestHandler):
@@ -240,6 +237,5 @@ async def announce_polling(transport: Transport) -> None:
 async def announce_webhook(transport: Transport, url: str, secret: str) -> None:
     """Tell Telegram where to bring updates, and the word by which it is known."""
     await transport.call(
-        "setWebhook",
-        {"url": url, "secret_token": secret, "allowed_updates": ALLOWED_UPDATES},
+        "setWebhook", {"url": url, "secret_token": secret, "allowed_updates": ALLOWED_UPDATES}
     )

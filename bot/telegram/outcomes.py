@@ -160,10 +160,7 @@ class Outcomes:
         row.status = "waiting"
         row.not_before = now + span  # outlives a restart
         _log.warning(
-            "told to slow down",
-            outbox_id=row.id,
-            chat_id=row.chat_id,
-            seconds=span.total_seconds(),
+            "told to slow down", outbox_id=row.id, chat_id=row.chat_id, seconds=span.total_seconds()
         )
 
     def _undeliverable(self, session: Session, row: OutboxRow) -> None:

@@ -79,12 +79,7 @@ def _message(update: Update, message: Message) -> Incoming | None:
     if message.migrate_to_chat_id is not None:
         new_id = str(message.migrate_to_chat_id)
         return _incoming(
-            update,
-            message,
-            Kind.MOVED,
-            new_id,
-            sent_at=message.date,
-            message_id=message.message_id,
+            update, message, Kind.MOVED, new_id, sent_at=message.date, message_id=message.message_id
         )
     if filters.StatusUpdate.ALL.check_update(update):
         return None

@@ -66,9 +66,7 @@ _HEADS = (
 _NEWER = (
     select(OutboxRow.id)
     .where(
-        *ON_TOPIC,
-        col(OutboxRow.id) > bindparam("row"),
-        col(OutboxRow.status).in_((*OPEN, "sent")),
+        *ON_TOPIC, col(OutboxRow.id) > bindparam("row"), col(OutboxRow.status).in_((*OPEN, "sent"))
     )
     .limit(1)
 )

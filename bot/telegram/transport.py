@@ -66,9 +66,7 @@ class TelegramTransport:
             pool_timeout=READ_SECONDS,
         )
         self._polls = HTTPXRequest(
-            connection_pool_size=1,
-            connect_timeout=CONNECT_SECONDS,
-            read_timeout=POLL_READ_SECONDS,
+            connection_pool_size=1, connect_timeout=CONNECT_SECONDS, read_timeout=POLL_READ_SECONDS
         )
         self._downloads = httpx.AsyncClient(timeout=READ_SECONDS, follow_redirects=False)
         self._files = f"{base_url}/file/bot{token}"

@@ -63,20 +63,14 @@ TRAVEL = Flow(
             ask=lambda answers: words.ask_leave_day(answers["_away"]),
             read=_read_day,
         ),
-        Step(
-            key="leave",
-            ask=lambda answers: words.ask_leave(answers["_home"]),
-            read=_read_clock,
-        ),
+        Step(key="leave", ask=lambda answers: words.ask_leave(answers["_home"]), read=_read_clock),
         Step(
             key="arrive_day",
             ask=lambda answers: words.ask_arrive_day(answers["_away"]),
             read=_read_day,
         ),
         Step(
-            key="arrive",
-            ask=lambda answers: words.ask_arrive(answers["_away"]),
-            read=_read_arrival,
+            key="arrive", ask=lambda answers: words.ask_arrive(answers["_away"]), read=_read_arrival
         ),
     ),
 )

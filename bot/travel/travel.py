@@ -76,11 +76,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     )  # fmt: skip
     about = (found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at)
     say_to(turn, person, words.plan(*about))
-    alerts.note(
-        turn,
-        profile,
-        lambda: words.plan(*about, lead=words.coach_lead(person.first_name)),
-    )
+    alerts.note(turn, profile, lambda: words.plan(*about, lead=words.coach_lead(person.first_name)))
 
 
 def arrived(turn: Turn, duty: AgendaRow) -> None:
@@ -100,11 +96,7 @@ def arrived(turn: Turn, duty: AgendaRow) -> None:
     prompts.schedule(turn, profile)
     person = get_person(turn.session, profile.person_id)
     say_to(turn, person, words.arrived(trip.away_zone))
-    alerts.note(
-        turn,
-        profile,
-        lambda: words.coach_told_arrived(person.first_name, trip.away_zone),
-    )
+    alerts.note(turn, profile, lambda: words.coach_told_arrived(person.first_name, trip.away_zone))
 
 
 def _newest(session: Session, event_id: int) -> int | None:

@@ -6,7 +6,7 @@ from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from bot.words import figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from engine.planning.travel import JourneyPlan
 
 menu = Sentence("The journey to an event in another time zone")
@@ -20,28 +20,14 @@ arrival_impossible = Sentence(
 )
 
 
-def same_zone(zone: str) -> str:
-    return tr(
-        "Your event is in your own time zone ({zone}), so there is nothing to plan. If you are "
-        "somewhere else, change your place in /settings.",
-        zone=zone,
-    )
-
-
-def ask_leave_day(away: str) -> str:
-    return tr("On which day do you leave for {away}?", away=away)
-
-
-def ask_leave(home: str) -> str:
-    return tr("At what time ({home} time)?", home=home)
-
-
-def ask_arrive_day(away: str) -> str:
-    return tr("On which day do you arrive ({away} time)?", away=away)
-
-
-def ask_arrive(away: str) -> str:
-    return tr("At what time do you arrive ({away} time)?", away=away)
+same_zone = SentenceOn(
+    "Your event is in your own time zone ({zone}), so there is nothing to plan. If you are "
+    "somewhere else, change your place in /settings."
+)
+ask_leave_day = SentenceOn("On which day do you leave for {away}?")
+ask_leave = SentenceOn("At what time ({home} time)?")
+ask_arrive_day = SentenceOn("On which day do you arrive ({away} time)?")
+ask_arrive = SentenceOn("At what time do you arrive ({away} time)?")
 
 
 def plan(
@@ -115,16 +101,11 @@ def moment(at: datetime, zone: str) -> str:
     return f"{figures.short_day(local.date())} {figures.clock(local)}"
 
 
-def coach_lead(name: str) -> str:
-    return tr("{name}'s journey:", name=name)
-
-
-def arrived(zone: str) -> str:
-    return tr(
-        "You should have arrived. From now on check-ins go by {zone} time; you can change that "
-        "in /settings.",
-        zone=zone,
-    )
+coach_lead = SentenceOn("{name}'s journey:")
+arrived = SentenceOn(
+    "You should have arrived. From now on check-ins go by {zone} time; you can change that "
+    "in /settings."
+)
 
 
 def coach_told_arrived(name: str, zone: str) -> str:

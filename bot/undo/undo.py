@@ -116,10 +116,7 @@ def _ask(
         coach,
         text,
         buttons=[
-            [
-                Button(yes, UNDO_YES(number, id_of(row))),
-                Button(cancel_button(), UNDO_NO(number)),
-            ]
+            [Button(yes, UNDO_YES(number, id_of(row))), Button(cancel_button(), UNDO_NO(number))]
         ],
     )
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.coach.history.words import line
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 nothing_to_undo = Sentence("You have no change left to undo.")
 undo_times_button = Sentence("Take the times back")
@@ -11,12 +11,10 @@ undo_times_button = Sentence("Take the times back")
 undo_moved_on = Sentence("Something else has been set since then, so it is too late to undo that.")
 
 
-def cannot_undo(what: str) -> str:
-    return tr(
-        "The last change can't be undone: {what}. Set a day by hand, or change the plan or "
-        "limits again.",
-        what=what,
-    )
+cannot_undo = SentenceOn(
+    "The last change can't be undone: {what}. Set a day by hand, or change the plan or "
+    "limits again."
+)
 
 
 def undo_sure(when: str, who: str, what: str, *, told: bool, self_coached: bool) -> str:

@@ -258,9 +258,7 @@ def look_rows(session: Session, athlete_id: int, first: date, last: date) -> lis
 def look_row(session: Session, athlete_id: int, day: date, by_id: int) -> CoachLookRow | None:
     """What this coach said of that morning."""
     query = select(CoachLookRow).where(
-        CoachLookRow.athlete_id == athlete_id,
-        CoachLookRow.date == day,
-        CoachLookRow.by_id == by_id,
+        CoachLookRow.athlete_id == athlete_id, CoachLookRow.date == day, CoachLookRow.by_id == by_id
     )
     return session.exec(query).first()
 

@@ -79,9 +79,7 @@ def running_hold(session: Session, athlete_id: int, today: date) -> HoldRow | No
     query = (
         select(HoldRow)
         .where(
-            HoldRow.athlete_id == athlete_id,
-            HoldRow.last >= today,
-            col(HoldRow.ended_at).is_(None),
+            HoldRow.athlete_id == athlete_id, HoldRow.last >= today, col(HoldRow.ended_at).is_(None)
         )
         .order_by(col(HoldRow.id).desc())
     )

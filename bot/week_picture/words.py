@@ -22,10 +22,7 @@ TEN = 10
 def no_week_to_show(name: str, *, own: bool) -> str:
     if own:
         return tr("There is no chart yet: your event and plan have to be set first.")
-    return tr(
-        "There is no chart yet: {name}'s event and plan have to be set first.",
-        name=name,
-    )
+    return tr("There is no chart yet: {name}'s event and plan have to be set first.", name=name)
 
 
 # Labels on the picture

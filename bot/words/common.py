@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: What an event is called inside a sentence.
 KINDS = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -91,8 +91,7 @@ def too_long_here(length: int, most: int) -> str:
     )
 
 
-def minutes(number: int) -> str:
-    return tr("{number} min", number=number)
+minutes = SentenceOn("{number} min")
 
 
 def refused(sentence: str, question: str) -> str:

@@ -1,10 +1,10 @@
 """The language that messages are written in: English as it stands in the code, others by catalogue.
 
 Sentences stand in the `words` of each feature: as an entry `saved = Sentence("...")` where nothing is
-filled in, else in a function as `tr("...")`. Which language they come out in is set
-around a use case (`speaking`), for the person who will read them, and not passed from function to
-function. Catalogues are read from their source (`locale/de/LC_MESSAGES/brimline.po`) at first use, so
-there is no compiled file that could be older than it.
+filled in, `joined = SentenceOn("{name} has joined.")` where one thing is, else in a function as
+`tr("...")`. Which language they come out in is set around a use case (`speaking`), for the person who
+will read them, and not passed from function to function. Catalogues are read from their source
+(`locale/de/LC_MESSAGES/brimline.po`) at first use, so there is no compiled file that could be older.
 """
 
 from __future__ import annotations
@@ -16,6 +16,7 @@ from contextvars import ContextVar
 from functools import cache
 from io import BytesIO
 from pathlib import Path
+from string import Formatter
 
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po
@@ -100,6 +101,19 @@ class Sentence:
         return tr(self.message)
 
 
+class SentenceOn:
+    """An entry of a table of sentences with one gap: a call fills it in, in the language in force."""
+
+    __slots__ = ("_gap", "message")
+
+    def __init__(self, message: str, /) -> None:
+        (self._gap,) = {name for _, name, _, _ in Formatter().parse(message) if name}
+        self.message = message
+
+    def __call__(self, what: str | float, /) -> str:
+        return tr(self.message, **{self._gap: what})
+
+
 def mark(message: str, /) -> str:
     """Names a sentence of a table for translation; `tr(table[key])` says it."""
     return message
@@ -119,7 +133,4 @@ def _catalogue(folder: Path, code: str) -> gettext.NullTranslations:
 
 @cache
 def _found_in(folder: Path) -> tuple[str, ...]:
-    return (
-        ENGLISH,
-        *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")),
-    )
+    return (ENGLISH, *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")))

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, in_each, mark, tr
+from bot.words.languages import Sentence, SentenceOn, in_each, mark, tr
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: On a button, as a heading and in a sheet.
@@ -124,11 +124,9 @@ def ask_load_days(days: Sequence[int], most: int) -> str:
     )  # fmt: skip
 
 
-def unread_load_days(most: int) -> str:
-    return tr(
-        'I need up to {most} days from 7 to 1 days out, for example "3-1", "5 4 3" or "1".',
-        most=most,
-    )
+unread_load_days = SentenceOn(
+    'I need up to {most} days from 7 to 1 days out, for example "3-1", "5 4 3" or "1".'
+)
 
 
 def counts_as(target: DayTarget) -> str:
@@ -141,8 +139,9 @@ def counts_as(target: DayTarget) -> str:
     )
 
 
-def too_many_load_days(most: int) -> str:
-    return tr("A load has at most {most} days. Make another day something else first.", most=most)
+too_many_load_days = SentenceOn(
+    "A load has at most {most} days. Make another day something else first."
+)
 
 
 def ask_phase(days_out: int, phase: Phase | None) -> str:

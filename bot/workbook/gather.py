@@ -48,8 +48,7 @@ def frames_of(
     who = Who(session, known, names_of(session, ids))
     weeks = [week for found in weeks_of(session, ids).values() for week in found]
     days = pd.DataFrame.from_records(
-        days_of(weeks),
-        columns=["athlete_id", "event_day", "kind", *_DAY_KEYS],
+        days_of(weeks), columns=["athlete_id", "event_day", "kind", *_DAY_KEYS]
     )
     records: dict[str, Iterator[Record]] = {
         "weeks": weeks_in(session, weeks, who, reader_id),

@@ -221,11 +221,7 @@ COMPARED = Table(
     id="weeks-compared",
     title=mark("Weeks compared"),
     about=mark("One row a measure and day out, with one column a week, the oldest first."),
-    columns=(
-        *WHO,
-        _text("measure", mark("Measure")),
-        WEEK[2],
-    ),
+    columns=(*WHO, _text("measure", mark("Measure")), WEEK[2]),
 )
 TABLES = (WEEKS, COMPARED, CHECKINS, TARGETS, DECISIONS, FLAGS, FOODS, EATEN)
 

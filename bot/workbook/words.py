@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import files_button
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.looks import seen_look
 from bot.words.names import word
 
@@ -64,8 +64,7 @@ def week_label(kind: str, day: date) -> str:
     return f"{word(kind)} {day.isoformat()}"
 
 
-def week_number(number: int) -> str:
-    return tr("Week {number}", number=number)
+week_number = SentenceOn("Week {number}")
 
 
 # The readme
@@ -76,13 +75,7 @@ whose_own = Sentence("Your weeks, check-ins and targets")
 
 
 def readme_headings() -> tuple[str, ...]:
-    return (
-        mark("Sheet"),
-        mark("Column"),
-        mark("Unit"),
-        mark("Key"),
-        mark("What it is"),
-    )
+    return (mark("Sheet"), mark("Column"), mark("Unit"), mark("Key"), mark("What it is"))
 
 
 def readme_lines(whose: str, made_on: str) -> tuple[str, ...]:
@@ -96,12 +89,8 @@ def readme_lines(whose: str, made_on: str) -> tuple[str, ...]:
     )
 
 
-def whose_athlete(name: str) -> str:
-    return tr("Weeks, check-ins and targets of {name}", name=name)
-
-
-def whose_all(coach: str) -> str:
-    return tr("All athletes of {coach}", coach=coach)
+whose_athlete = SentenceOn("Weeks, check-ins and targets of {name}")
+whose_all = SentenceOn("All athletes of {coach}")
 
 
 def made_on(day: date) -> str:
@@ -131,12 +120,10 @@ def all_button(form: str) -> str:
     return tr("All athletes: {format}", format=tr(FORMATS[form]))
 
 
-def ask_athlete(name: str) -> str:
-    return tr(
-        "{name}'s check-ins, targets, decisions with their reasons, flags, foods and weeks "
-        "compared, as a file. The workbook explains every column on its first sheet.",
-        name=name,
-    )
+ask_athlete = SentenceOn(
+    "{name}'s check-ins, targets, decisions with their reasons, flags, foods and weeks "
+    "compared, as a file. The workbook explains every column on its first sheet."
+)
 
 
 def ask_all() -> str:
@@ -146,9 +133,5 @@ def ask_all() -> str:
     )
 
 
-def caption_athlete(name: str) -> str:
-    return tr("{name}'s data. It holds health data: keep it safe.", name=name)
-
-
-def caption_all(count: int) -> str:
-    return tr("Your athletes: {count}. It holds health data: keep it safe.", count=count)
+caption_athlete = SentenceOn("{name}'s data. It holds health data: keep it safe.")
+caption_all = SentenceOn("Your athletes: {count}. It holds health data: keep it safe.")

@@ -86,11 +86,7 @@ class Practice:
     """A coach's athletes of one world under one policy, through trials and the week that counts."""
 
     def __init__(
-        self,
-        policy: Policy,
-        week: Week,
-        clients: Sequence[Client],
-        prior: Prior | None = None,
+        self, policy: Policy, week: Week, clients: Sequence[Client], prior: Prior | None = None
     ) -> None:
         self.policy, self.prior = policy, prior
         self.files = [self._file(client) for client in clients]

@@ -151,11 +151,7 @@ def _say(text: str, *, error: bool = False) -> None:
     (sys.stderr if error else sys.stdout).write(text + "\n")
 
 
-COMMANDS = {
-    "simulate": simulate_command,
-    "validate": validate_command,
-    "cohort": cohort_command,
-}
+COMMANDS = {"simulate": simulate_command, "validate": validate_command, "cohort": cohort_command}
 
 
 if __name__ == "__main__":

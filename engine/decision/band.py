@@ -48,12 +48,7 @@ def weight_band(
     """
     today = checkin.date
     stores = _stores(
-        athlete=athlete,
-        baseline=baseline,
-        event=event,
-        plan=plan,
-        history=history,
-        checkin=checkin,
+        athlete=athlete, baseline=baseline, event=event, plan=plan, history=history, checkin=checkin
     )
     mornings = _anchor_mornings(history, today)
     weights = [weight for _, weight in mornings] or [athlete.body_mass_kg]

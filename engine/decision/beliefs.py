@@ -112,9 +112,7 @@ def _before(history: History, day: date) -> History:
 def _of_yesterday(checkin: CheckIn) -> CheckIn:
     """What a check-in says of the day before."""
     return CheckIn(
-        date=checkin.date,
-        carb_eaten_g=checkin.carb_eaten_g,
-        training_done=checkin.training_done,
+        date=checkin.date, carb_eaten_g=checkin.carb_eaten_g, training_done=checkin.training_done
     )
 
 

@@ -34,12 +34,7 @@ from engine.model.forecast import (
     forecast,
 )
 from engine.model.particles import MODEL, Band, Belief
-from engine.model.tracker import (
-    foreseen,
-    generator,
-    update_belief,
-    weight_band,
-)
+from engine.model.tracker import foreseen, generator, update_belief, weight_band
 from engine.values.athlete import EventKind
 from engine.values.case import Case
 from engine.values.checkin import CheckIn

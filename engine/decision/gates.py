@@ -108,7 +108,7 @@ def _eating_or_mood(case: Case, _: tuple[Flag, ...]) -> Stop | None:
         reason=(
             "Something was told of eating or mood that comes before the look. Carbs are not "
             "adjusted until the coach lifts it."
-        ),
+        )
     )
 
 

@@ -134,9 +134,7 @@ def week_again(
         days = {day.date: day.carb_g for day in case.history.set_days} | moved
         set_days = tuple(DaySet(day, grams) for day, grams in sorted(days.items()))
         again = replace(
-            case,
-            history=replace(case.history, set_days=set_days),
-            trials=case.trials or trials,
+            case, history=replace(case.history, set_days=set_days), trials=case.trials or trials
         )
         decision = change.decide(again)
         if decision.carb_g is not None and not same_for_people(decision, was):

@@ -14,11 +14,11 @@ AFTER_SHOW_HARM = Source(
     Provenance.SEEN,
 )
 AFTER_RISE = Number(
-    name="weight over the last morning before the stage that is told to the coach", value=5,
-    unit="% of body mass", source=OWN_CHOICE,
-    note="strictly over, within three days; the published case gained over a tenth in four",
+    "weight over the last morning before the stage that is told to the coach", 5,
+    "% of body mass", OWN_CHOICE,
+    "strictly over, within three days; the published case gained over a tenth in four",
 )  # fmt: skip
 AFTER_DAYS = Number(
-    name="mornings that are asked after a show", value=3, unit="days", source=AFTER_SHOW_HARM,
-    note="as the cases came within days; five is the published span of refeeding problems",
+    "mornings that are asked after a show", 3, "days", AFTER_SHOW_HARM,
+    "as the cases came within days; five is the published span of refeeding problems",
 )  # fmt: skip

@@ -19,14 +19,12 @@ GOFORTH_1997 = Source(
 )
 
 BRIDGE_WITHIN_DAYS = Number(
-    name="two events so close that the time between is a bridge", value=14, unit="days",
-    source=COMMON_PRACTICE, note="shows a week or two apart; no second depletion between them",
+    "two events so close that the time between is a bridge", 14, "days",
+    COMMON_PRACTICE, "shows a week or two apart; no second depletion between them",
 )  # fmt: skip
 BRIDGE_LOAD_SHARE = Number(
-    name="mean load day after a bridge, share of the published load", value=0.85, unit="1",
-    source=OWN_CHOICE,
-    note="stores begin higher than after a diet (Arnall 2007, Goforth 1997); the mornings correct it",
+    "mean load day after a bridge, share of the published load", 0.85, "1",
+    OWN_CHOICE,
+    "stores begin higher than after a diet (Arnall 2007, Goforth 1997); the mornings correct it",
 )  # fmt: skip
-BRIDGE_CARDIO_MIN = Number(
-    name="cardio of a day between two shows", value=20, unit="min", source=COMMON_PRACTICE
-)
+BRIDGE_CARDIO_MIN = Number("cardio of a day between two shows", 20, "min", COMMON_PRACTICE)

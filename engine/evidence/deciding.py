@@ -86,9 +86,7 @@ SEDLOCK_2008 = Source(
     SEEN,
 )
 SHIOSE_2016 = Source(
-    "shiose-2016",
-    "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h",
-    SEEN,
+    "shiose-2016", "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h", SEEN
 )
 COMMON_PRACTICE = Source(
     "common-practice",
@@ -99,39 +97,27 @@ OWN_CHOICE = Source("own-choice", "This project's own, cautious choice", Provena
 
 
 # Guard rails: what nobody can set past.
-CARB_LEAST_G_PER_KG = Number(
-    name="least carbohydrate a day", value=0.5, unit="g/kg/day", source=COMMON_PRACTICE
-)
-CARB_MOST_G_PER_KG = Number(
-    name="most carbohydrate a day", value=12, unit="g/kg/day", source=BURKE_2011
-)
+CARB_LEAST_G_PER_KG = Number("least carbohydrate a day", 0.5, "g/kg/day", COMMON_PRACTICE)
+CARB_MOST_G_PER_KG = Number("most carbohydrate a day", 12, "g/kg/day", BURKE_2011)
 LOAD_MOST_G_PER_KG = Number(
-    name="most carbohydrate over the three load days", value=36, unit="g/kg", source=SHIOSE_2016,
-    note="three days of 12 g/kg",
+    "most carbohydrate over the three load days", 36, "g/kg", SHIOSE_2016,
+    "three days of 12 g/kg",
 )  # fmt: skip
-STEP_LEAST_G = Number(name="smallest step", value=5, unit="g", source=OWN_CHOICE)
-STEP_MOST_G_PER_KG = Number(name="largest step", value=1.5, unit="g/kg", source=OWN_CHOICE)
+STEP_LEAST_G = Number("smallest step", 5, "g", OWN_CHOICE)
+STEP_MOST_G_PER_KG = Number("largest step", 1.5, "g/kg", OWN_CHOICE)
 CHANGE_MOST_G_PER_KG = Number(
-    name="furthest a day may depart from its plan", value=3, unit="g/kg", source=OWN_CHOICE,
-    note="the whole of a small load, Escalante 2021's 3 g/kg",
+    "furthest a day may depart from its plan", 3, "g/kg", OWN_CHOICE,
+    "the whole of a small load, Escalante 2021's 3 g/kg",
 )  # fmt: skip
-APPLY_MOST_G_PER_KG = Number(
-    name="most that goes out without the coach's word", value=3, unit="g/kg", source=OWN_CHOICE
-)
-WATER_LEAST_WOMEN_L = Number(
-    name="least water from drinks, women", value=1.4, unit="L/day", source=EFSA_2010
-)
-WATER_LEAST_MEN_L = Number(
-    name="least water from drinks, men", value=1.75, unit="L/day", source=EFSA_2010
-)
-WATER_MOST_L_PER_KG = Number(
-    name="most water a day", value=0.100, unit="L/kg/day", source=REALE_2018
-)
+APPLY_MOST_G_PER_KG = Number("most that goes out without the coach's word", 3, "g/kg", OWN_CHOICE)
+WATER_LEAST_WOMEN_L = Number("least water from drinks, women", 1.4, "L/day", EFSA_2010)
+WATER_LEAST_MEN_L = Number("least water from drinks, men", 1.75, "L/day", EFSA_2010)
+WATER_MOST_L_PER_KG = Number("most water a day", 0.100, "L/kg/day", REALE_2018)
 
 # How a figure is made.
 ROUND_TO_G = Number(
-    name="rounding of a changed figure", value=5, unit="g", source=COMMON_PRACTICE,
-    note="about a tablespoon of honey or a third of a rice cake: finer than anyone weighs out",
+    "rounding of a changed figure", 5, "g", COMMON_PRACTICE,
+    "about a tablespoon of honey or a third of a rice cake: finer than anyone weighs out",
 )  # fmt: skip
 
 # Limits suggested to a coach who has set none. Their size is bounded by the guard rails and by the
@@ -142,67 +128,55 @@ VIRTUAL_NEED = Source(
     "load would help, three in four need up to about 3 g/kg a day more or less than a usual plan",
     Provenance.COMPUTED,
 )
-SUGGESTED_STEP_G_PER_KG = Number(
-    name="suggested step", value=0.4, unit="g/kg", source=COMMON_PRACTICE
-)
+SUGGESTED_STEP_G_PER_KG = Number("suggested step", 0.4, "g/kg", COMMON_PRACTICE)
 SUGGESTED_CHANGE_G_PER_KG = Number(
-    name="suggested largest change a day", value=3, unit="g/kg", source=VIRTUAL_NEED,
-    note="the guard rail; a load of a few days is no place for small corrections",
+    "suggested largest change a day", 3, "g/kg", VIRTUAL_NEED,
+    "the guard rail; a load of a few days is no place for small corrections",
 )  # fmt: skip
 SUGGESTED_LOAD_ROOM_G_PER_KG = Number(
-    name="room over the planned load, for its three days together", value=7.5, unit="g/kg",
-    source=VIRTUAL_NEED,
-    note="2.5 g/kg a day; over six virtual worlds a choice that knows the body reaches 91 to 97 % of "
+    "room over the planned load, for its three days together", 7.5, "g/kg",
+    VIRTUAL_NEED,
+    "2.5 g/kg a day; over six virtual worlds a choice that knows the body reaches 91 to 97 % of "
     "what it gains unbound, with 4.5 g/kg over the load 84 to 95 %, with 2.5 g/kg 76 to 91 %, with "
     "1.2 g/kg and half the change 55 to 71 %",
 )  # fmt: skip
 PLAUSIBLE_NEED_G_PER_KG = Number(
-    name="correction that an athlete may need, a load day", value=3, unit="g/kg/day",
-    source=VIRTUAL_NEED,
+    "correction that an athlete may need, a load day", 3, "g/kg/day",
+    VIRTUAL_NEED,
 )  # fmt: skip
-SUGGESTED_FLOOR_STEPS = Number(
-    name="steps of room under the lowest planned day", value=2, unit="steps", source=OWN_CHOICE
-)
+SUGGESTED_FLOOR_STEPS = Number("steps of room under the lowest planned day", 2, "steps", OWN_CHOICE)
 SUGGESTED_WATER_BELOW = Number(
-    name="suggested water floor, share of the lowest planned day", value=0.75, unit="1",
-    source=OWN_CHOICE,
+    "suggested water floor, share of the lowest planned day", 0.75, "1",
+    OWN_CHOICE,
 )  # fmt: skip
 SUGGESTED_WATER_ABOVE = Number(
-    name="suggested water ceiling, share of the highest planned day", value=1.5, unit="1",
-    source=OWN_CHOICE,
+    "suggested water ceiling, share of the highest planned day", 1.5, "1",
+    OWN_CHOICE,
 )  # fmt: skip
 
 # The weight band.
-MORNING_WEIGHT_CV = Number(
-    name="day-to-day SD of morning body mass", value=0.0066, unit="1", source=CHEUVRONT_2004
-)
-MORNINGS_FOR_AN_ANCHOR = Number(
-    name="mornings that make an anchor", value=3, unit="mornings", source=CHEUVRONT_2004
-)
+MORNING_WEIGHT_CV = Number("day-to-day SD of morning body mass", 0.0066, "1", CHEUVRONT_2004)
+MORNINGS_FOR_AN_ANCHOR = Number("mornings that make an anchor", 3, "mornings", CHEUVRONT_2004)
 ANCHOR_LOOKS_BACK_DAYS = Number(
-    name="how old a morning may be and still anchor the band", value=7, unit="days",
-    source=OWN_CHOICE,
+    "how old a morning may be and still anchor the band", 7, "days",
+    OWN_CHOICE,
 )  # fmt: skip
-GLYCOGEN_WATER_LOW = Number(
-    name="water held per gram of glycogen, low", value=3, unit="g/g", source=FERNANDEZ_ELIAS_2015
-)
-GLYCOGEN_WATER_HIGH = Number(
-    name="water held per gram of glycogen, high", value=4, unit="g/g", source=KREITZMAN_1992
-)
+GLYCOGEN_WATER_LOW = Number("water held per gram of glycogen, low", 3, "g/g", FERNANDEZ_ELIAS_2015)
+GLYCOGEN_WATER_HIGH = Number("water held per gram of glycogen, high", 4, "g/g", KREITZMAN_1992)
 STORE_SWING_G_PER_KG = Number(
-    name="most that the stores move from habit, either way", value=4, unit="g/kg",
-    source=Source(
+    "most that the stores move from habit, either way", 4, "g/kg",
+    Source(
         "fairchild-2002-computed",
         "Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
         "wet muscle, with muscle at 28 % of body mass",
         Provenance.COMPUTED,
     ),
-    note="muscle is 30-40 % of body mass (from memory), of which not all fills like the thigh "
+    "muscle is 30-40 % of body mass (from memory), of which not all fills like the thigh "
     "that was just ridden to exhaustion; hence the low share",
 )  # fmt: skip
 SWING_SEEN_SHARE = Number(
-    name="share of the arithmetic swing that very lean dieting men showed", value=0.36, unit="1",
-    source=Source(
+    "share of the arithmetic swing that very lean dieting men showed", 0.36, "1",
+    Source(
         "homer-2024-computed",
         "Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
         "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)",
@@ -210,29 +184,29 @@ SWING_SEEN_SHARE = Number(
     ),
 )  # fmt: skip
 ON_FILE_SD = Number(
-    name="doubt of the body mass on file, where no morning stands beside it", value=0.011, unit="1",
-    source=OWN_CHOICE,
-    note="weeks old and of another scale: a first morning that differs says little of the look",
+    "doubt of the body mass on file, where no morning stands beside it", 0.011, "1",
+    OWN_CHOICE,
+    "weeks old and of another scale: a first morning that differs says little of the look",
 )  # fmt: skip
 MISSED_MORNING_SD = Number(
-    name="doubt of each missed morning since the last weight", value=0.0033, unit="1",
-    source=OWN_CHOICE, note="half the day-to-day SD a day, added as squares",
+    "doubt of each missed morning since the last weight", 0.0033, "1",
+    OWN_CHOICE, "half the day-to-day SD a day, added as squares",
 )  # fmt: skip
 UNKNOWN_SODIUM_SD = Number(
-    name="doubt where the habitual sodium is not known", value=0.003, unit="1", source=OWN_CHOICE,
-    note="a change of salt nobody counts moves water by some hundreds of grams",
+    "doubt where the habitual sodium is not known", 0.003, "1", OWN_CHOICE,
+    "a change of salt nobody counts moves water by some hundreds of grams",
 )  # fmt: skip
 SESSION_G_PER_KG = Number(
-    name="glycogen that a planned session takes", value=1.0, unit="g/kg", source=OWN_CHOICE,
-    note="a lifting session takes a quarter to two fifths of the worked muscles' (from memory)",
+    "glycogen that a planned session takes", 1.0, "g/kg", OWN_CHOICE,
+    "a lifting session takes a quarter to two fifths of the worked muscles' (from memory)",
 )  # fmt: skip
 SESSION_UNKNOWN_SHARE = Number(
-    name="doubt of a planned session that nobody told of, of its glycogen", value=0.35, unit="1",
-    source=OWN_CHOICE,
+    "doubt of a planned session that nobody told of, of its glycogen", 0.35, "1",
+    OWN_CHOICE,
 )  # fmt: skip
 BAND_Z = Number(
-    name="half-width of an 80 % band", value=1.2816, unit="SD",
-    source=Source(
+    "half-width of an 80 % band", 1.2816, "SD",
+    Source(
         "normal-distribution",
         "90th percentile of the standard normal distribution (any table)",
         Provenance.COMPUTED,
@@ -241,83 +215,61 @@ BAND_Z = Number(
 
 # What can be believed of an answer (weight and water have theirs in engine.safety).
 JUMP_SHARE = Number(
-    name="change of weight since the last morning taken for a slip of the finger",
-    value=0.06, unit="1", source=OWN_CHOICE,
-    note="over the -3 % and -5 % of the safety flags, which must still be heard; -6 kg in two "
+    "change of weight since the last morning taken for a slip of the finger",
+    0.06, "1", OWN_CHOICE,
+    "over the -3 % and -5 % of the safety flags, which must still be heard; -6 kg in two "
     "days on diuretics (Mayr 2012) is the largest case found",
 )  # fmt: skip
 FIRST_JUMP_SHARE = Number(
-    name="the same for a first morning, against the body mass on file", value=0.15, unit="1",
-    source=OWN_CHOICE, note="the figure on file may be weeks old",
+    "the same for a first morning, against the body mass on file", 0.15, "1",
+    OWN_CHOICE, "the figure on file may be weeks old",
 )  # fmt: skip
 FIRST_JUMP_ASKED_SHARE = Number(
-    name="the same, from where a first morning's weight is asked about", value=0.08, unit="1",
-    source=OWN_CHOICE,
-    note="more than eight weeks of the 0.5 to 1 % a week that physique athletes lose are possible; "
+    "the same, from where a first morning's weight is asked about", 0.08, "1",
+    OWN_CHOICE,
+    "more than eight weeks of the 0.5 to 1 % a week that physique athletes lose are possible; "
     "one tap takes it",
 )  # fmt: skip
-JUMP_LOOKS_BACK_DAYS = Number(
-    name="how far back the last morning may lie", value=3, unit="days", source=OWN_CHOICE
-)
+JUMP_LOOKS_BACK_DAYS = Number("how far back the last morning may lie", 3, "days", OWN_CHOICE)
 CARB_EATEN_MOST_G = Number(
-    name="most carbohydrate eaten in a day that is believed", value=2500, unit="g",
-    source=OWN_CHOICE,
-    note="Acheson 1988 fed about 1,100 g a day; binges after a contest reach higher",
+    "most carbohydrate eaten in a day that is believed", 2500, "g",
+    OWN_CHOICE,
+    "Acheson 1988 fed about 1,100 g a day; binges after a contest reach higher",
 )  # fmt: skip
 MORNINGS_TO_TRUST = Number(
-    name="mornings of a week before its forecast is used", value=3, unit="mornings",
-    source=CHEUVRONT_2004, note="three mornings make a baseline; an earlier week stands in for them",
+    "mornings of a week before its forecast is used", 3, "mornings",
+    CHEUVRONT_2004, "three mornings make a baseline; an earlier week stands in for them",
 )  # fmt: skip
 SAME_LOAD_WITHIN = Number(
-    name="how far the load of a week behind may lie from the plan's and still be the same", value=0.05,
-    unit="1", source=OWN_CHOICE, note="about what is weighed out and eaten beside what is written",
+    "how far the load of a week behind may lie from the plan's and still be the same", 0.05,
+    "1", OWN_CHOICE, "about what is weighed out and eaten beside what is written",
 )  # fmt: skip
-PULSE_LEAST = Number(
-    name="least resting pulse that is believed", value=25, unit="1/min", source=OWN_CHOICE
-)
-PULSE_MOST = Number(
-    name="most resting pulse that is believed", value=230, unit="1/min", source=OWN_CHOICE
-)
+PULSE_LEAST = Number("least resting pulse that is believed", 25, "1/min", OWN_CHOICE)
+PULSE_MOST = Number("most resting pulse that is believed", 230, "1/min", OWN_CHOICE)
 
 # The rules.
-FULLNESS_BEFORE_LOAD = Number(
-    name="fullness expected before the load", value=5, unit="of 10", source=COMMON_PRACTICE
-)
-FULLNESS_DEPLETED = Number(
-    name="fullness expected after depletion", value=4, unit="of 10", source=COMMON_PRACTICE
-)
-FULLNESS_LOADED = Number(
-    name="fullness expected after the whole load", value=9, unit="of 10", source=COMMON_PRACTICE
-)
+FULLNESS_BEFORE_LOAD = Number("fullness expected before the load", 5, "of 10", COMMON_PRACTICE)
+FULLNESS_DEPLETED = Number("fullness expected after depletion", 4, "of 10", COMMON_PRACTICE)
+FULLNESS_LOADED = Number("fullness expected after the whole load", 9, "of 10", COMMON_PRACTICE)
 DEPLETED_SHARE = Number(
-    name="share of habitual carbohydrate under which a plan has depleted", value=0.75, unit="1",
-    source=COMMON_PRACTICE,
+    "share of habitual carbohydrate under which a plan has depleted", 0.75, "1",
+    COMMON_PRACTICE,
 )  # fmt: skip
-FLAT_BY = Number(
-    name="fullness under expectation that is flat", value=2, unit="of 10", source=COMMON_PRACTICE
-)
+FLAT_BY = Number("fullness under expectation that is flat", 2, "of 10", COMMON_PRACTICE)
 VERY_FLAT_BY = Number(
-    name="fullness under expectation that earns two steps", value=4, unit="of 10",
-    source=COMMON_PRACTICE,
+    "fullness under expectation that earns two steps", 4, "of 10",
+    COMMON_PRACTICE,
 )  # fmt: skip
-FULL_FROM = Number(
-    name="fullness from which more can only soften", value=8, unit="of 10", source=COMMON_PRACTICE
-)
-BLURRED_TO = Number(
-    name="sharpness up to which lines are blurred", value=2, unit="of 5", source=COMMON_PRACTICE
-)
-CRISP_FROM = Number(
-    name="sharpness from which lines are crisp", value=4, unit="of 5", source=COMMON_PRACTICE
-)
-SHARPNESS_FALL = Number(
-    name="fall in sharpness that is a spill", value=2, unit="of 5", source=COMMON_PRACTICE
-)
+FULL_FROM = Number("fullness from which more can only soften", 8, "of 10", COMMON_PRACTICE)
+BLURRED_TO = Number("sharpness up to which lines are blurred", 2, "of 5", COMMON_PRACTICE)
+CRISP_FROM = Number("sharpness from which lines are crisp", 4, "of 5", COMMON_PRACTICE)
+SHARPNESS_FALL = Number("fall in sharpness that is a spill", 2, "of 5", COMMON_PRACTICE)
 SHARPNESS_LOOKS_BACK_DAYS = Number(
-    name="how far back sharpness is compared", value=2, unit="days", source=OWN_CHOICE,
-    note="one missed morning does not hide a fall",
+    "how far back sharpness is compared", 2, "days", OWN_CHOICE,
+    "one missed morning does not hide a fall",
 )  # fmt: skip
 UNDERDRUNK_SHARE = Number(
-    name="share of the water target under which flatness may be thirst", value=0.8, unit="1",
-    source=COMMON_PRACTICE,
+    "share of the water target under which flatness may be thirst", 0.8, "1",
+    COMMON_PRACTICE,
 )  # fmt: skip
-SLEEPLESS_H = Number(name="sleep that is too little", value=5, unit="h", source=COMMON_PRACTICE)
+SLEEPLESS_H = Number("sleep that is too little", 5, "h", COMMON_PRACTICE)

@@ -35,102 +35,80 @@ BUSSAU_2002 = Source(
 
 # Before the load.
 MILD_SHARE = Number(
-    name="carbohydrate of a mild depletion day, share of habit", value=0.6, unit="1",
-    source=COMMON_PRACTICE,
+    "carbohydrate of a mild depletion day, share of habit", 0.6, "1",
+    COMMON_PRACTICE,
 )  # fmt: skip
 DEEP_G_PER_KG = Number(
-    name="carbohydrate of a deep depletion day", value=1.0, unit="g/kg/day", source=HOMER_2024,
-    note="that the men ate about so much is assumed; Balon 1992 comes to 1.1",
+    "carbohydrate of a deep depletion day", 1.0, "g/kg/day", HOMER_2024,
+    "that the men ate about so much is assumed; Balon 1992 comes to 1.1",
 )  # fmt: skip
 DEEP_SHARE_MOST = Number(
-    name="carbohydrate of a deep depletion day at most, share of habit", value=0.4, unit="1",
-    source=OWN_CHOICE, note="so that deep is deeper than mild where habit is low",
+    "carbohydrate of a deep depletion day at most, share of habit", 0.4, "1",
+    OWN_CHOICE, "so that deep is deeper than mild where habit is low",
 )  # fmt: skip
 
 # The load.
-LOAD_MEN_G_PER_KG = Number(name="mean load day, men", value=7, unit="g/kg/day", source=ARETA_2018)
-LOAD_WOMEN_G_PER_KG = Number(
-    name="mean load day, women", value=8.2, unit="g/kg/day", source=SEDLOCK_2008
-)
+LOAD_MEN_G_PER_KG = Number("mean load day, men", 7, "g/kg/day", ARETA_2018)
+LOAD_WOMEN_G_PER_KG = Number("mean load day, women", 8.2, "g/kg/day", SEDLOCK_2008)
 LOAD_MEN_TRAINING_MUCH_G_PER_KG = Number(
-    name="mean load day, men who train well over an hour a day", value=8, unit="g/kg/day",
-    source=BURKE_2011_DAILY,
+    "mean load day, men who train well over an hour a day", 8, "g/kg/day",
+    BURKE_2011_DAILY,
 )  # fmt: skip
 LOAD_WOMEN_TRAINING_MUCH_G_PER_KG = Number(
-    name="mean load day, women who train well over an hour a day", value=9, unit="g/kg/day",
-    source=BURKE_2011_DAILY,
+    "mean load day, women who train well over an hour a day", 9, "g/kg/day",
+    BURKE_2011_DAILY,
 )  # fmt: skip
-LOAD_LEAST_G_PER_KG = Number(
-    name="least mean load day that is drafted", value=3, unit="g/kg/day", source=ESCALANTE_2021
-)
+LOAD_LEAST_G_PER_KG = Number("least mean load day that is drafted", 3, "g/kg/day", ESCALANTE_2021)
 LOAD_HEAVY = Number(
-    name="heavy load day of a sloped load, share of the mean", value=1.2, unit="1",
-    source=COMMON_PRACTICE,
+    "heavy load day of a sloped load, share of the mean", 1.2, "1",
+    COMMON_PRACTICE,
 )  # fmt: skip
 LOAD_LIGHT = Number(
-    name="light load day of a sloped load, share of the mean", value=0.8, unit="1",
-    source=COMMON_PRACTICE,
+    "light load day of a sloped load, share of the mean", 0.8, "1",
+    COMMON_PRACTICE,
 )  # fmt: skip
 LONG_LOAD_ROOM = Number(
-    name="what a load of four or five days stays under its guard rail by, a day", value=0.1,
-    unit="g/kg/day", source=OWN_CHOICE, note="the rounding of each day",
+    "what a load of four or five days stays under its guard rail by, a day", 0.1,
+    "g/kg/day", OWN_CHOICE, "the rounding of each day",
 )  # fmt: skip
 CARB_MOST_G = Number(
-    name="most carbohydrate drafted for a day", value=1500, unit="g/day", source=OWN_CHOICE,
-    note="the most that a day of a plan holds at all",
+    "most carbohydrate drafted for a day", 1500, "g/day", OWN_CHOICE,
+    "the most that a day of a plan holds at all",
 )  # fmt: skip
-STAGE_G_PER_KG = Number(
-    name="carbohydrate of the day itself", value=3, unit="g/kg", source=COMMON_PRACTICE
-)
+STAGE_G_PER_KG = Number("carbohydrate of the day itself", 3, "g/kg", COMMON_PRACTICE)
 
 # What goes with them.
 PROTEIN_SHARE = Number(
-    name="protein of the day itself, share of habit", value=0.8, unit="1", source=COMMON_PRACTICE,
-    note="reached in equal steps from the first load day on",
+    "protein of the day itself, share of habit", 0.8, "1", COMMON_PRACTICE,
+    "reached in equal steps from the first load day on",
 )  # fmt: skip
-PROTEIN_LEAST_G_PER_KG = Number(
-    name="protein that easing down stops at", value=1.8, unit="g/kg/day", source=ROBERTS_2020
-)
+PROTEIN_LEAST_G_PER_KG = Number("protein that easing down stops at", 1.8, "g/kg/day", ROBERTS_2020)
 FAT_LOW_G_PER_KG = Number(
-    name="fat while depleting, at most", value=0.7, unit="g/kg/day", source=COMMON_PRACTICE,
-    note="more, up to habit, where energy availability would fall under 30 kcal/kg lean mass",
+    "fat while depleting, at most", 0.7, "g/kg/day", COMMON_PRACTICE,
+    "more, up to habit, where energy availability would fall under 30 kcal/kg lean mass",
 )  # fmt: skip
-FAT_UP_G_PER_KG = Number(
-    name="fat that comes back with the load", value=0.1, unit="g/kg/day", source=COMMON_PRACTICE
-)
-FAT_LOADING_MOST_G_PER_KG = Number(
-    name="fat while loading, at most", value=1.0, unit="g/kg/day", source=COMMON_PRACTICE
-)
-FAT_MOST_G = Number(
-    name="fat that a lead-in fat load stops at", value=250, unit="g/day", source=COMMON_PRACTICE
-)
+FAT_UP_G_PER_KG = Number("fat that comes back with the load", 0.1, "g/kg/day", COMMON_PRACTICE)
+FAT_LOADING_MOST_G_PER_KG = Number("fat while loading, at most", 1.0, "g/kg/day", COMMON_PRACTICE)
+FAT_MOST_G = Number("fat that a lead-in fat load stops at", 250, "g/day", COMMON_PRACTICE)
 FIBRE_G = Number(
-    name="fibre from two days out on, at most", value=15, unit="g/day", source=FOO_2022,
-    note="Foo went under 10 g; constipation is common in these weeks (de Moraes 2019)",
+    "fibre from two days out on, at most", 15, "g/day", FOO_2022,
+    "Foo went under 10 g; constipation is common in these weeks (de Moraes 2019)",
 )  # fmt: skip
 FIBRE_FIRST_G = Number(
-    name="fibre on the first load day, at most", value=18, unit="g/day", source=FOO_2022,
-    note="under the 20 g that count as low here",
+    "fibre on the first load day, at most", 18, "g/day", FOO_2022,
+    "under the 20 g that count as low here",
 )  # fmt: skip
-CARDIO_MIN = Number(
-    name="cardio a day until four days out", value=20, unit="min", source=COMMON_PRACTICE
-)
-STEPS = Number(
-    name="steps a day until four days out", value=10000, unit="steps", source=COMMON_PRACTICE
-)
-STEPS_LOADING = Number(
-    name="steps a day while loading", value=7000, unit="steps", source=COMMON_PRACTICE
-)
-STEPS_LAST = Number(
-    name="steps the day before and on the day", value=5000, unit="steps", source=COMMON_PRACTICE
-)
+CARDIO_MIN = Number("cardio a day until four days out", 20, "min", COMMON_PRACTICE)
+STEPS = Number("steps a day until four days out", 10000, "steps", COMMON_PRACTICE)
+STEPS_LOADING = Number("steps a day while loading", 7000, "steps", COMMON_PRACTICE)
+STEPS_LAST = Number("steps the day before and on the day", 5000, "steps", COMMON_PRACTICE)
 
 # Rehearsing it.
 TRIAL_FIRST_DAYS = Number(
-    name="days before the event from which a trial is of use", value=56, unit="days",
-    source=COMMON_PRACTICE,
+    "days before the event from which a trial is of use", 56, "days",
+    COMMON_PRACTICE,
 )  # fmt: skip
 TRIAL_LAST_DAYS = Number(
-    name="days before the event by which a trial is over", value=14, unit="days",
-    source=COMMON_PRACTICE,
+    "days before the event by which a trial is over", 14, "days",
+    COMMON_PRACTICE,
 )  # fmt: skip

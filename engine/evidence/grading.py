@@ -21,96 +21,85 @@ USUAL = Source(
 )
 
 LATELY_TODAY = Number(
-    name="weight of today's fullness beside that of the morning before", value=0.6, unit="1",
-    source=GRADED, note="one answer scatters by about a grade; two mornings less",
+    "weight of today's fullness beside that of the morning before", 0.6, "1",
+    GRADED, "one answer scatters by about a grade; two mornings less",
 )  # fmt: skip
 OWN_SCALE = Number(
-    name="share of an athlete's usual distance from expectation that is her own scale", value=0.28,
-    unit="1", source=GRADED, note="mornings of this week before the load",
+    "share of an athlete's usual distance from expectation that is her own scale", 0.28,
+    "1", GRADED, "mornings of this week before the load",
 )  # fmt: skip
 LOAD_COUNTS = Number(
-    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=1.0,
-    unit="grades/(g/kg/day)", source=GRADED,
-    note="either way; only where no trial has shown what such a load does",
+    "grades that a planned load of 1 g/kg a day over the usual one counts", 1.0,
+    "grades/(g/kg/day)", GRADED,
+    "either way; only where no trial has shown what such a load does",
 )  # fmt: skip
-LOAD_COUNTS_MOST = Number(
-    name="furthest from the usual load that is counted", value=1.5, unit="g/kg/day", source=GRADED
-)
-AHEAD_FROM = Number(
-    name="grades ahead of the plan from which a load is cut",
-    value=0.35,
-    unit="grades",
-    source=GRADED,
-)
+LOAD_COUNTS_MOST = Number("furthest from the usual load that is counted", 1.5, "g/kg/day", GRADED)
+AHEAD_FROM = Number("grades ahead of the plan from which a load is cut", 0.35, "grades", GRADED)
 AHEAD_FROM_LAST = Number(
-    name="the same on the last day of the load", value=1.25, unit="grades", source=GRADED,
-    note="one answer scatters by about a grade, and no day after it makes good a cut for nothing",
+    "the same on the last day of the load", 1.25, "grades", GRADED,
+    "one answer scatters by about a grade, and no day after it makes good a cut for nothing",
 )  # fmt: skip
 AHEAD_LATELY = Number(
-    name="grades over expectation, both mornings together, that are ahead of it", value=0.2,
-    unit="grades", source=GRADED,
+    "grades over expectation, both mornings together, that are ahead of it", 0.2,
+    "grades", GRADED,
 )  # fmt: skip
 OWN_SCALE_MORNINGS = Number(
-    name="mornings before the load that tell an athlete's own scale", value=2, unit="mornings",
-    source=GRADED,
+    "mornings before the load that tell an athlete's own scale", 2, "mornings",
+    GRADED,
 )  # fmt: skip
-CUT_PER_GRADE = Number(
-    name="cut for each grade past that", value=1.4, unit="g/kg/day", source=GRADED
-)
+CUT_PER_GRADE = Number("cut for each grade past that", 1.4, "g/kg/day", GRADED)
 RAISE_FROM = Number(
-    name="grades behind the plan from which a load is raised", value=1.2, unit="grades",
-    source=GRADED,
+    "grades behind the plan from which a load is raised", 1.2, "grades",
+    GRADED,
 )  # fmt: skip
 RAISE_FROM_FIRST = Number(
-    name="the same before any of the load is eaten", value=2.5, unit="grades", source=GRADED,
-    note="flat is what depletion leaves; how the load will fill has not been seen",
+    "the same before any of the load is eaten", 2.5, "grades", GRADED,
+    "flat is what depletion leaves; how the load will fill has not been seen",
 )  # fmt: skip
 RAISE_FROM_LAST = Number(
-    name="the same on the last day of the load", value=2.0, unit="grades", source=GRADED,
-    note="what spills then can't be taken back on a day after it",
+    "the same on the last day of the load", 2.0, "grades", GRADED,
+    "what spills then can't be taken back on a day after it",
 )  # fmt: skip
 RAISE_PER_GRADE = Number(
-    name="raise for each grade past that", value=0.4, unit="g/kg/day", source=GRADED,
-    note="less than a cut: what has spilled does not come back in time, what is flat may still fill",
+    "raise for each grade past that", 0.4, "g/kg/day", GRADED,
+    "less than a cut: what has spilled does not come back in time, what is flat may still fill",
 )  # fmt: skip
-SPILL_CUT = Number(
-    name="cut where blurred lines tell of spill", value=1.8, unit="g/kg/day", source=GRADED
-)
+SPILL_CUT = Number("cut where blurred lines tell of spill", 1.8, "g/kg/day", GRADED)
 FALLEN_CUT = Number(
-    name="the same where lines fell to the middle of the scale and no further", value=1.0,
-    unit="g/kg/day", source=GRADED, note="two answers that scatter may come to such a fall",
+    "the same where lines fell to the middle of the scale and no further", 1.0,
+    "g/kg/day", GRADED, "two answers that scatter may come to such a fall",
 )  # fmt: skip
 SPILL_CUT_PER_LOAD = Number(
-    name="more of it for each g/kg a day that the load is over the usual one", value=0.7, unit="1",
-    source=GRADED,
+    "more of it for each g/kg a day that the load is over the usual one", 0.7, "1",
+    GRADED,
 )  # fmt: skip
 SOFT_ON_MUCH_FROM = Number(
-    name="how far over the usual load a plan is a large one, where lines soften on it", value=0.4,
-    unit="g/kg/day", source=GRADED,
+    "how far over the usual load a plan is a large one, where lines soften on it", 0.4,
+    "g/kg/day", GRADED,
 )  # fmt: skip
 SOFT_ON_MUCH_CUT = Number(
-    name="cut where lines soften on such a load", value=1.8, unit="g/kg/day", source=GRADED,
-    note="a first sign of spill weighs more where the load makes spill likely; on a usual load it "
+    "cut where lines soften on such a load", 1.8, "g/kg/day", GRADED,
+    "a first sign of spill weighs more where the load makes spill likely; on a usual load it "
     "may as well be a strict eye",
 )  # fmt: skip
 OVER_FROM = Number(
-    name="how far over the usual load a plan is before less is worth it for that alone", value=0.5,
-    unit="g/kg/day", source=USUAL,
+    "how far over the usual load a plan is before less is worth it for that alone", 0.5,
+    "g/kg/day", USUAL,
 )  # fmt: skip
 OVER_CUT = Number(
-    name="cut for each g/kg a day past that", value=1.3, unit="1", source=USUAL,
-    note="over 1: the days that are left make good what those gone by had too much",
+    "cut for each g/kg a day past that", 1.3, "1", USUAL,
+    "over 1: the days that are left make good what those gone by had too much",
 )  # fmt: skip
 UNDER_FROM = Number(
-    name="how far under the usual load a plan is before more is worth it for that alone", value=0.9,
-    unit="g/kg/day", source=USUAL, note="more than for less: what has spilled does not come back",
+    "how far under the usual load a plan is before more is worth it for that alone", 0.9,
+    "g/kg/day", USUAL, "more than for less: what has spilled does not come back",
 )  # fmt: skip
-UNDER_RAISE = Number(name="raise for each g/kg a day past that", value=0.7, unit="1", source=USUAL)
+UNDER_RAISE = Number("raise for each g/kg a day past that", 0.7, "1", USUAL)
 LATELY_COUNTS = Number(
-    name="what a grade behind or ahead counts beside the load", value=0.4, unit="g/kg/day",
-    source=USUAL,
+    "what a grade behind or ahead counts beside the load", 0.4, "g/kg/day",
+    USUAL,
 )  # fmt: skip
 GRADED_MOST = Number(
-    name="most that a rule moves a day by itself", value=3.0, unit="g/kg/day", source=GRADED,
-    note="the guard rail of a change",
+    "most that a rule moves a day by itself", 3.0, "g/kg/day", GRADED,
+    "the guard rail of a change",
 )  # fmt: skip

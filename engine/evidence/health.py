@@ -39,41 +39,39 @@ ICD_10_WEIGHT = Source(
     Provenance.MEMORY,
 )
 
-SCOFF_POSITIVE = Number(
-    name="answers of the five that make it positive", value=2, unit="answers", source=SCOFF_1999
-)
+SCOFF_POSITIVE = Number("answers of the five that make it positive", 2, "answers", SCOFF_1999)
 ENERGY_SIGNS = Number(
-    name="signs of low energy that together are a doctor's matter", value=3, unit="signs",
-    source=OWN_CHOICE,
+    "signs of low energy that together are a doctor's matter", 3, "signs",
+    OWN_CHOICE,
 )  # fmt: skip
 BMI_UNDERWEIGHT = Number(
-    name="body mass index under which a doctor's clearance comes first", value=18.5, unit="kg/m2",
-    source=WHO_BMI, note="strictly under",
+    "body mass index under which a doctor's clearance comes first", 18.5, "kg/m2",
+    WHO_BMI, "strictly under",
 )  # fmt: skip
 BMI_FLOOR = Number(
-    name="body mass index under which no peak week runs", value=17.5, unit="kg/m2",
-    source=ICD_10_WEIGHT, note="strictly under; there is nothing left to lose safely",
+    "body mass index under which no peak week runs", 17.5, "kg/m2",
+    ICD_10_WEIGHT, "strictly under; there is nothing left to lose safely",
 )  # fmt: skip
 BMI_DOUBTED_UNDER = Number(
-    name="body mass index under which height or weight is asked about again", value=16,
-    unit="kg/m2", source=OWN_CHOICE, note="a slip of the unit is likelier",
+    "body mass index under which height or weight is asked about again", 16,
+    "kg/m2", OWN_CHOICE, "a slip of the unit is likelier",
 )  # fmt: skip
 BMI_DOUBTED_OVER = Number(
-    name="body mass index over which height or weight is asked about again", value=42,
-    unit="kg/m2", source=OWN_CHOICE, note="large muscular men reach the high thirties",
+    "body mass index over which height or weight is asked about again", 42,
+    "kg/m2", OWN_CHOICE, "large muscular men reach the high thirties",
 )  # fmt: skip
 # Essential fat is about 3 % in men and 12 % in women (Behnke & Grande's reference bodies; from memory).
 BODY_FAT_DOUBTED_UNDER_MEN = Number(
-    name="body fat under which it is asked about again, men", value=4, unit="%", source=OWN_CHOICE
+    "body fat under which it is asked about again, men", 4, "%", OWN_CHOICE
 )
 BODY_FAT_DOUBTED_UNDER_WOMEN = Number(
-    name="body fat under which it is asked about again, women", value=10, unit="%",
-    source=OWN_CHOICE,
+    "body fat under which it is asked about again, women", 10, "%",
+    OWN_CHOICE,
 )  # fmt: skip
 BODY_FAT_DOUBTED_OVER_MEN = Number(
-    name="body fat over which it is asked about again, men", value=35, unit="%", source=OWN_CHOICE
+    "body fat over which it is asked about again, men", 35, "%", OWN_CHOICE
 )
 BODY_FAT_DOUBTED_OVER_WOMEN = Number(
-    name="body fat over which it is asked about again, women", value=45, unit="%",
-    source=OWN_CHOICE,
+    "body fat over which it is asked about again, women", 45, "%",
+    OWN_CHOICE,
 )  # fmt: skip

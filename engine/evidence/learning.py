@@ -12,7 +12,7 @@ OWN_LEARNING = Source(
 
 
 def _number(name: str, value: float, unit: str, note: str = "") -> Number:
-    return Number(name=name, value=value, unit=unit, source=OWN_LEARNING, note=note)
+    return Number(name, value, unit, OWN_LEARNING, note)
 
 
 STATED = _number("share of what is thought possible that a stated span holds", 0.9, "1")

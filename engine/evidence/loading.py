@@ -89,10 +89,7 @@ STUDIES: tuple[Study, ...] = (
         MEMORY,
         subject("male", 64.2, 15, "recreational", 72.7),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 12}],
-        [
-            muscle(169.4, 2, 55.9),
-            Measured(measure=Measure.WATER, value=0.9, after=2),
-        ],
+        [muscle(169.4, 2, 55.9), Measured(measure=Measure.WATER, value=0.9, after=2)],
         "n=8; body water by deuterium 39.3 to 40.2 kg; body fat assumed",
     ),
     published(
@@ -127,12 +124,7 @@ STUDIES: tuple[Study, ...] = (
         "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: carbohydrate",
         MEMORY,
         subject("male", 72, 15, "recreational", 108),
-        [
-            RIDE,
-            {"days": 3, "carb_g_per_kg_day": 0.2},
-            RIDE,
-            {"days": 3, "carb_g_per_day": 575},
-        ],
+        [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}, RIDE, {"days": 3, "carb_g_per_day": 575}],
         [muscle(204, 4)],
         "n=9 students; 2300 kcal a day from carbohydrate, from memory; size assumed",
     ),

@@ -13,7 +13,7 @@ EYE = Source(
 
 
 def _number(name: str, value: float, unit: str, note: str = "") -> Number:
-    return Number(name=name, value=value, unit=unit, source=EYE, note=note)
+    return Number(name, value, unit, EYE, note)
 
 
 SEEN_BIAS = _number(

@@ -6,38 +6,38 @@ from engine.evidence.source import Number
 from engine.evidence.units import BELIEVABLE
 
 FULLNESS_FAR = Number(
-    name="change of fullness since the last morning that is asked about", value=7, unit="of 10",
-    source=BELIEVABLE, note="what is less may be a load that works, or one that fails",
+    "change of fullness since the last morning that is asked about", 7, "of 10",
+    BELIEVABLE, "what is less may be a load that works, or one that fails",
 )  # fmt: skip
 WATER_FAR_OVER = Number(
-    name="drinking over the day's target that is asked about", value=1.9, unit="1", source=BELIEVABLE,
-    note="over what the safety flags hear: those are for what was truly drunk",
+    "drinking over the day's target that is asked about", 1.9, "1", BELIEVABLE,
+    "over what the safety flags hear: those are for what was truly drunk",
 )  # fmt: skip
 WATER_FAR_UNDER = Number(
-    name="drinking under the day's target that is asked about", value=0.28, unit="1",
-    source=BELIEVABLE,
+    "drinking under the day's target that is asked about", 0.28, "1",
+    BELIEVABLE,
 )  # fmt: skip
 WATER_AT_TARGET = Number(
-    name="distance from the day's water target within which a figure before words is still water",
-    value=0.1, unit="1", source=BELIEVABLE, note="further off, it may count what the words name",
+    "distance from the day's water target within which a figure before words is still water",
+    0.1, "1", BELIEVABLE, "further off, it may count what the words name",
 )  # fmt: skip
 CARBS_FAR_OVER = Number(
-    name="carbohydrate eaten over the figure set that is asked about", value=2.5, unit="1",
-    source=BELIEVABLE,
+    "carbohydrate eaten over the figure set that is asked about", 2.5, "1",
+    BELIEVABLE,
 )  # fmt: skip
 CARBS_FAR_UNDER = Number(
-    name="carbohydrate eaten under the figure set that is asked about", value=0.25, unit="1",
-    source=BELIEVABLE,
+    "carbohydrate eaten under the figure set that is asked about", 0.25, "1",
+    BELIEVABLE,
 )  # fmt: skip
 NEAR_A_SLIP = Number(
-    name="distance to the usual weight at which a corrected slip of the finger is offered",
-    value=0.035, unit="1", source=BELIEVABLE,
+    "distance to the usual weight at which a corrected slip of the finger is offered",
+    0.035, "1", BELIEVABLE,
 )  # fmt: skip
 LEAST_BMI = Number(
-    name="least body mass index that is believed of an athlete", value=14, unit="kg/m2",
-    source=BELIEVABLE,
+    "least body mass index that is believed of an athlete", 14, "kg/m2",
+    BELIEVABLE,
 )  # fmt: skip
 MOST_BMI = Number(
-    name="greatest body mass index that is believed of an athlete", value=50, unit="kg/m2",
-    source=BELIEVABLE,
+    "greatest body mass index that is believed of an athlete", 50, "kg/m2",
+    BELIEVABLE,
 )  # fmt: skip

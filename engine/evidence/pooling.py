@@ -21,7 +21,7 @@ POOLING = Source(
 
 
 def _number(name: str, value: float, unit: str, note: str = "") -> Number:
-    return Number(name=name, value=value, unit=unit, source=POOLING, note=note)
+    return Number(name, value, unit, POOLING, note)
 
 
 BETWEEN = _number(

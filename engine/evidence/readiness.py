@@ -66,48 +66,46 @@ SCREENING = Source(
 INJURY = Source("injury-first", "an injury needs a doctor first", Provenance.PRACTICE)
 
 CONDITION_READY = Number(
-    name="condition rating from which a peak week has something to show", value=4, unit="of 5",
-    source=PEAK_WEEK_WORTH,
+    "condition rating from which a peak week has something to show", 4, "of 5",
+    PEAK_WEEK_WORTH,
 )  # fmt: skip
 BODY_FAT_HIGH_MEN = Number(
-    name="body fat over which a rating of lean is doubted, men", value=10, unit="%",
-    source=COMMON_PRACTICE,
+    "body fat over which a rating of lean is doubted, men", 10, "%",
+    COMMON_PRACTICE,
 )  # fmt: skip
 BODY_FAT_HIGH_WOMEN = Number(
-    name="body fat over which a rating of lean is doubted, women", value=18, unit="%",
-    source=COMMON_PRACTICE,
+    "body fat over which a rating of lean is doubted, women", 18, "%",
+    COMMON_PRACTICE,
 )  # fmt: skip
 LOSS_FAST = Number(
-    name="weekly loss that is fast", value=1.0, unit="% of body mass per week",
-    source=HELMS_2014_LOSS, note="strictly over",
+    "weekly loss that is fast", 1.0, "% of body mass per week",
+    HELMS_2014_LOSS, "strictly over",
 )  # fmt: skip
 LOSS_TOO_FAST = Number(
-    name="weekly loss that is too fast", value=1.5, unit="% of body mass per week",
-    source=NCAA_WEIGHT_LOSS, note="strictly over",
+    "weekly loss that is too fast", 1.5, "% of body mass per week",
+    NCAA_WEIGHT_LOSS, "strictly over",
 )  # fmt: skip
 LONG_DIET_WEEKS = Number(
-    name="diet that has been long", value=24, unit="weeks", source=COMMON_PRACTICE,
-    note="strictly over",
+    "diet that has been long", 24, "weeks", COMMON_PRACTICE,
+    "strictly over",
 )  # fmt: skip
 BMI_TOO_LOW = Number(
-    name="body mass index that is a doctor's matter", value=16, unit="kg/m2",
-    source=NICE_REFEEDING, note="strictly under",
+    "body mass index that is a doctor's matter", 16, "kg/m2",
+    NICE_REFEEDING, "strictly under",
 )  # fmt: skip
 LOSS_IN_ALL = Number(
-    name="loss over the diet that is a doctor's matter", value=15, unit="% of body mass",
-    source=NICE_REFEEDING, note="strictly over",
+    "loss over the diet that is a doctor's matter", 15, "% of body mass",
+    NICE_REFEEDING, "strictly over",
 )  # fmt: skip
 LOW_AVAILABILITY = Number(
-    name="low energy availability", value=30, unit="kcal per kg fat-free mass per day",
-    source=ENERGY_AVAILABILITY, note="strictly under; a note, for one day's sum is an estimate",
+    "low energy availability", 30, "kcal per kg fat-free mass per day",
+    ENERGY_AVAILABILITY, "strictly under; a note, for one day's sum is an estimate",
 )  # fmt: skip
 VERY_LOW_AVAILABILITY = Number(
-    name="very low energy availability", value=20, unit="kcal per kg fat-free mass per day",
-    source=ENERGY_AVAILABILITY,
-    note="strictly under; the lower end of what men were thought to bear (Fagerberg 2017)",
+    "very low energy availability", 20, "kcal per kg fat-free mass per day",
+    ENERGY_AVAILABILITY,
+    "strictly under; the lower end of what men were thought to bear (Fagerberg 2017)",
 )  # fmt: skip
-SLEEP_SHORT_H = Number(
-    name="sleep a night that is short", value=6, unit="h", source=OWN_CHOICE, note="strictly under"
-)
-SKINFOLD_LEAST_MM = Number(name="least skinfold", value=2, unit="mm", source=OWN_CHOICE)
-SKINFOLD_MOST_MM = Number(name="most skinfold", value=80, unit="mm", source=OWN_CHOICE)
+SLEEP_SHORT_H = Number("sleep a night that is short", 6, "h", OWN_CHOICE, "strictly under")
+SKINFOLD_LEAST_MM = Number("least skinfold", 2, "mm", OWN_CHOICE)
+SKINFOLD_MOST_MM = Number("most skinfold", 80, "mm", OWN_CHOICE)

@@ -43,64 +43,62 @@ REHEARSAL = Source(
 )
 
 WATER_CUT_SHARE = Number(
-    name="share of habit under which water is cut", value=0.9, unit="1",
-    source=ESCALANTE_2021_WATER, note="strictly under; a tenth is how exactly people drink (ours)",
+    "share of habit under which water is cut", 0.9, "1",
+    ESCALANTE_2021_WATER, "strictly under; a tenth is how exactly people drink (ours)",
 )  # fmt: skip
 WATER_LOAD_L = Number(
-    name="water over habit that is a water load", value=1.0, unit="L/day", source=COMMON_PRACTICE,
-    note="strictly over",
+    "water over habit that is a water load", 1.0, "L/day", COMMON_PRACTICE,
+    "strictly over",
 )  # fmt: skip
 SODIUM_SWING_SHARE = Number(
-    name="departure of sodium from habit that is a swing", value=0.25, unit="1",
-    source=SODIUM_MODELS, note="strictly over; the share is our own choice",
+    "departure of sodium from habit that is a swing", 0.25, "1",
+    SODIUM_MODELS, "strictly over; the share is our own choice",
 )  # fmt: skip
 FIBRE_LATE_G = Number(
-    name="fibre a day from three days out on that is high", value=20, unit="g/day",
-    source=FOO_2022, note="strictly over",
+    "fibre a day from three days out on that is high", 20, "g/day",
+    FOO_2022, "strictly over",
 )  # fmt: skip
-FIBRE_LATE_DAYS = Number(
-    name="days out from which fibre counts as late", value=3, unit="days out", source=FOO_2022
-)
+FIBRE_LATE_DAYS = Number("days out from which fibre counts as late", 3, "days out", FOO_2022)
 LEGS_LAST_DAY = Number(
-    name="last day on which legs are trained", value=6, unit="days out", source=COMMON_PRACTICE,
-    note="one day later is told, later still has to be answered",
+    "last day on which legs are trained", 6, "days out", COMMON_PRACTICE,
+    "one day later is told, later still has to be answered",
 )  # fmt: skip
 NEW_STIMULUS_DAYS = Number(
-    name="days out from which nothing new or hard is trained", value=4, unit="days out",
-    source=COMMON_PRACTICE,
-    note="sore, swollen muscle; eccentric work also slows refilling (Doyle 1993, from memory)",
+    "days out from which nothing new or hard is trained", 4, "days out",
+    COMMON_PRACTICE,
+    "sore, swollen muscle; eccentric work also slows refilling (Doyle 1993, from memory)",
 )  # fmt: skip
 CARDIO_JUMP_MIN = Number(
-    name="cardio over the most of the days before that is a jump", value=20, unit="min",
-    source=COMMON_PRACTICE, note="strictly over, from four days out on",
+    "cardio over the most of the days before that is a jump", 20, "min",
+    COMMON_PRACTICE, "strictly over, from four days out on",
 )  # fmt: skip
 LAST_DAY_RATIO = Number(
-    name="carbs of one of the last two days against the day before that are a jump",
-    value=1.5, unit="1", source=DE_MORAES_2019,
-    note="strictly over; the study shows what a sudden day does to the gut, the ratio is ours",
+    "carbs of one of the last two days against the day before that are a jump",
+    1.5, "1", DE_MORAES_2019,
+    "strictly over; the study shows what a sudden day does to the gut, the ratio is ours",
 )  # fmt: skip
 LAST_DAY_LEAST_G_PER_KG = Number(
-    name="rise under which it is no jump", value=1.0, unit="g/kg", source=OWN_CHOICE,
-    note="at or under",
+    "rise under which it is no jump", 1.0, "g/kg", OWN_CHOICE,
+    "at or under",
 )  # fmt: skip
 LOAD_THAT_DOES_LITTLE = Number(
-    name="mean load day under which little is to be expected", value=6, unit="g/kg/day",
-    source=ARETA_2018, note="strictly under",
+    "mean load day under which little is to be expected", 6, "g/kg/day",
+    ARETA_2018, "strictly under",
 )  # fmt: skip
 LOAD_WOMEN_NEED = Number(
-    name="load day that women have to pass", value=8, unit="g/kg/day", source=SEDLOCK_2008,
-    note="the heaviest day at or under it",
+    "load day that women have to pass", 8, "g/kg/day", SEDLOCK_2008,
+    "the heaviest day at or under it",
 )  # fmt: skip
 DEEP_DEPLETION_G_PER_KG = Number(
-    name="carbs before the load under which depletion is deep", value=1.25, unit="g/kg/day",
-    source=HOMER_2024,
-    note="strictly under; three days of about 1 g/kg (assumed) and one of 9 gained 0.3 % on habit",
+    "carbs before the load under which depletion is deep", 1.25, "g/kg/day",
+    HOMER_2024,
+    "strictly under; three days of about 1 g/kg (assumed) and one of 9 gained 0.3 % on habit",
 )  # fmt: skip
 DEEP_DEPLETION_SHARE = Number(
-    name="share of habit under which it is depletion at all that is deep", value=0.5, unit="1",
-    source=OWN_CHOICE, note="strictly under, as well: who habitually eats little is not depleted",
+    "share of habit under which it is depletion at all that is deep", 0.5, "1",
+    OWN_CHOICE, "strictly under, as well: who habitually eats little is not depleted",
 )  # fmt: skip
 TOTAL_OFF_SHARE = Number(
-    name="how far a stated kcal total may lie from its own macros", value=0.03, unit="1",
-    source=CALORIE_TOTALS, note="strictly over, by either convention; the share is ours",
+    "how far a stated kcal total may lie from its own macros", 0.03, "1",
+    CALORIE_TOTALS, "strictly over, by either convention; the share is ours",
 )  # fmt: skip

@@ -140,104 +140,94 @@ A_HUMAN_LOOKS = Source(
 
 # Weight
 WEIGHT_DROP_DAY = Number(
-    name="weight drop in 24 h", value=3, unit="% of body mass", source=NATA_2000,
-    note="at or past it",
+    "weight drop in 24 h", 3, "% of body mass", NATA_2000,
+    "at or past it",
 )  # fmt: skip
 WEIGHT_DROP_BASELINE = Number(
-    name="weight drop against the mass before the week", value=5, unit="% of body mass",
-    source=NATA_2000, note="at or past it",
+    "weight drop against the mass before the week", 5, "% of body mass",
+    NATA_2000, "at or past it",
 )  # fmt: skip
 WEIGHT_RISE_DAY = Number(
-    name="weight rise in a day with water at its ceiling", value=2, unit="% of body mass",
-    source=HEW_BUTLER_2015, note="the pattern is published, the 2 % is our own reading of it",
+    "weight rise in a day with water at its ceiling", 2, "% of body mass",
+    HEW_BUTLER_2015, "the pattern is published, the 2 % is our own reading of it",
 )  # fmt: skip
 LAST_MORNING_WITHIN = Number(
-    name="how far back the last morning's weight may lie", value=2, unit="days",
-    source=Source("one-missed-morning", "one missed morning is bridged", Provenance.OURS),
+    "how far back the last morning's weight may lie", 2, "days",
+    Source("one-missed-morning", "one missed morning is bridged", Provenance.OURS),
 )  # fmt: skip
 WEEKLY_LOSS = Number(
-    name="weekly loss", value=1.5, unit="% of body mass per week", source=NCAA_WEIGHT_LOSS,
-    note="past it",
+    "weekly loss", 1.5, "% of body mass per week", NCAA_WEIGHT_LOSS,
+    "past it",
 )  # fmt: skip
 
 # Water
 WATER_ADEQUATE_WOMEN = Number(
-    name="adequate intake of water, women", value=2.0, unit="L/day", source=EFSA_2010,
-    note="strictly under; the published figure counts the water in food, the answer may not, "
+    "adequate intake of water, women", 2.0, "L/day", EFSA_2010,
+    "strictly under; the published figure counts the water in food, the answer may not, "
     "so the flag errs to the safe side",
 )  # fmt: skip
 WATER_ADEQUATE_MEN = Number(
-    name="adequate intake of water, men", value=2.5, unit="L/day", source=EFSA_2010,
-    note="strictly under; as for women",
+    "adequate intake of water, men", 2.5, "L/day", EFSA_2010,
+    "strictly under; as for women",
 )  # fmt: skip
 WATER_UNDER_TARGET = Number(
-    name="drinking under target", value=60, unit="% of the day's target",
-    source=OUR_WATER_MARGINS, note="strictly under",
+    "drinking under target", 60, "% of the day's target",
+    OUR_WATER_MARGINS, "strictly under",
 )  # fmt: skip
 WATER_HARDLY_ANY = Number(
-    name="hardly any drinking", value=50, unit="% of the adequate intake",
-    source=OUR_WATER_MARGINS, note="strictly under; a caution on the first day",
+    "hardly any drinking", 50, "% of the adequate intake",
+    OUR_WATER_MARGINS, "strictly under; a caution on the first day",
 )  # fmt: skip
 WATER_OVER_TARGET = Number(
-    name="drinking over target", value=150, unit="% of the day's target",
-    source=OUR_WATER_MARGINS, note="strictly over",
+    "drinking over target", 150, "% of the day's target",
+    OUR_WATER_MARGINS, "strictly over",
 )  # fmt: skip
 WATER_GUARD_RAIL = Number(
-    name="most water in a day", value=100, unit="mL per kg body mass", source=REALE_2018,
-    note="strictly over",
+    "most water in a day", 100, "mL per kg body mass", REALE_2018,
+    "strictly over",
 )  # fmt: skip
-WATER_IN_AN_HOUR = Number(
-    name="most water in an hour", value=1.0, unit="L/h", source=IOM_2005, note="strictly over"
-)
+WATER_IN_AN_HOUR = Number("most water in an hour", 1.0, "L/h", IOM_2005, "strictly over")
 
 # Other readings
 URINE_DARK = Number(
-    name="urine colour of extreme dehydration", value=7, unit="colour of 1 to 8",
-    source=ARMSTRONG_1994, note="at or past it; vitamins, beetroot and medicines change it too",
+    "urine colour of extreme dehydration", 7, "colour of 1 to 8",
+    ARMSTRONG_1994, "at or past it; vitamins, beetroot and medicines change it too",
 )  # fmt: skip
-URINE_DARKEST = Number(
-    name="last colour of the chart", value=8, unit="colour of 1 to 8", source=ARMSTRONG_1994
-)
-PULSE_HIGH = Number(
-    name="resting pulse", value=100, unit="beats/min", source=RESTING_PULSE, note="strictly over"
-)
+URINE_DARKEST = Number("last colour of the chart", 8, "colour of 1 to 8", ARMSTRONG_1994)
+PULSE_HIGH = Number("resting pulse", 100, "beats/min", RESTING_PULSE, "strictly over")
 PULSE_BELIEVABLE = Number(
-    name="most believable resting pulse", value=250, unit="beats/min",
-    source=Source("believable-pulse", "past it, a slip of the finger", Provenance.OURS),
+    "most believable resting pulse", 250, "beats/min",
+    Source("believable-pulse", "past it, a slip of the finger", Provenance.OURS),
 )  # fmt: skip
 SHORT_SLEEP = Number(
-    name="short sleep, two nights running", value=5, unit="h", source=ADULT_SLEEP,
-    note="strictly under, both nights",
+    "short sleep, two nights running", 5, "h", ADULT_SLEEP,
+    "strictly under, both nights",
 )  # fmt: skip
 MISSED_CHECK_IN = Number(
-    name="missed mornings before the coach is told", value=1, unit="mornings",
-    source=MISSED_MORNING,
+    "missed mornings before the coach is told", 1, "mornings",
+    MISSED_MORNING,
 )  # fmt: skip
 
 # Energy
 KCAL_PER_G_CARB = Number(
-    name="energy of carbohydrate", value=4, unit="kcal/g", source=ANNEX_XIV,
-    note="available carbohydrate: without fibre",
+    "energy of carbohydrate", 4, "kcal/g", ANNEX_XIV,
+    "available carbohydrate: without fibre",
 )  # fmt: skip
-KCAL_PER_G_PROTEIN = Number(name="energy of protein", value=4, unit="kcal/g", source=ANNEX_XIV)
-KCAL_PER_G_FAT = Number(name="energy of fat", value=9, unit="kcal/g", source=ANNEX_XIV)
-KCAL_PER_G_FIBRE = Number(name="energy of fibre", value=2, unit="kcal/g", source=ANNEX_XIV)
+KCAL_PER_G_PROTEIN = Number("energy of protein", 4, "kcal/g", ANNEX_XIV)
+KCAL_PER_G_FAT = Number("energy of fat", 9, "kcal/g", ANNEX_XIV)
+KCAL_PER_G_FIBRE = Number("energy of fibre", 2, "kcal/g", ANNEX_XIV)
 LOW_ENERGY_AVAILABILITY = Number(
-    name="low energy availability", value=30, unit="kcal per kg fat-free mass per day",
-    source=ENERGY_AVAILABILITY,
-    note="strictly under; men may tolerate 20-25 (Fagerberg 2017), the higher figure is kept",
+    "low energy availability", 30, "kcal per kg fat-free mass per day",
+    ENERGY_AVAILABILITY,
+    "strictly under; men may tolerate 20-25 (Fagerberg 2017), the higher figure is kept",
 )  # fmt: skip
 MET_CARDIO = Number(
-    name="cardio of peak week, as brisk walking", value=4.3, unit="MET", source=COMPENDIUM_2011,
-    note="resting metabolism (1 MET) is taken off, as energy availability counts exercise only",
+    "cardio of peak week, as brisk walking", 4.3, "MET", COMPENDIUM_2011,
+    "resting metabolism (1 MET) is taken off, as energy availability counts exercise only",
 )  # fmt: skip
-MET_LIFTING = Number(
-    name="resistance training, 8-15 repetitions", value=3.5, unit="MET", source=COMPENDIUM_2011
-)
+MET_LIFTING = Number("resistance training, 8-15 repetitions", 3.5, "MET", COMPENDIUM_2011)
 LIFTING_SESSION = Number(
-    name="length of a training session", value=1.0, unit="h",
-    source=Source("session-length", "an hour in the gym", Provenance.PRACTICE),
+    "length of a training session", 1.0, "h",
+    Source("session-length", "an hour in the gym", Provenance.PRACTICE),
 )  # fmt: skip
-KCAL_PER_MET_KG_H = Number(
-    name="energy of one MET", value=1.0, unit="kcal per kg per h", source=COMPENDIUM_2011
-)
+KCAL_PER_MET_KG_H = Number("energy of one MET", 1.0, "kcal per kg per h", COMPENDIUM_2011)

@@ -30,7 +30,7 @@ class Source:
             raise ValueError("a source needs an id and a citation")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class Number:
     """A named figure with its unit and where it comes from; `float(number)` is the bare value."""
 

@@ -30,7 +30,7 @@ FITTED = Source(
 
 
 def _number(name: str, value: float, unit: str, source: Source = OURS, note: str = "") -> Number:
-    return Number(name=name, value=value, unit=unit, source=source, note=note)
+    return Number(name, value, unit, source, note)
 
 
 STRUCTURES = Source(

@@ -26,26 +26,14 @@ BELIEVABLE = Source(
     Provenance.OURS,
 )
 
-KG_PER_LB = Number(name="pound", value=0.45359237, unit="kg", source=YARD_AND_POUND_1959)
-LB_PER_STONE = Number(name="stone", value=14, unit="lb", source=YARD_AND_POUND_1959)
-CM_PER_INCH = Number(name="inch", value=2.54, unit="cm", source=YARD_AND_POUND_1959)
-L_PER_US_FLUID_OUNCE = Number(
-    name="US fluid ounce", value=0.0295735295625, unit="L", source=NIST_HANDBOOK_44
-)
-L_PER_IMPERIAL_FLUID_OUNCE = Number(
-    name="imperial fluid ounce", value=0.0284130625, unit="L", source=UK_UNITS_1995
-)
+KG_PER_LB = Number("pound", 0.45359237, "kg", YARD_AND_POUND_1959)
+LB_PER_STONE = Number("stone", 14, "lb", YARD_AND_POUND_1959)
+CM_PER_INCH = Number("inch", 2.54, "cm", YARD_AND_POUND_1959)
+L_PER_US_FLUID_OUNCE = Number("US fluid ounce", 0.0295735295625, "L", NIST_HANDBOOK_44)
+L_PER_IMPERIAL_FLUID_OUNCE = Number("imperial fluid ounce", 0.0284130625, "L", UK_UNITS_1995)
 
-LEAST_BODY_MASS = Number(
-    name="least believable body mass of an adult", value=30, unit="kg", source=BELIEVABLE
-)
-MOST_BODY_MASS = Number(
-    name="most believable body mass of an adult", value=250, unit="kg", source=BELIEVABLE
-)
-MOST_WATER = Number(name="most believable drinking in a day", value=15, unit="L", source=BELIEVABLE)
-LEAST_HEIGHT = Number(
-    name="least believable height of an adult", value=120, unit="cm", source=BELIEVABLE
-)
-MOST_HEIGHT = Number(
-    name="most believable height of an adult", value=230, unit="cm", source=BELIEVABLE
-)
+LEAST_BODY_MASS = Number("least believable body mass of an adult", 30, "kg", BELIEVABLE)
+MOST_BODY_MASS = Number("most believable body mass of an adult", 250, "kg", BELIEVABLE)
+MOST_WATER = Number("most believable drinking in a day", 15, "L", BELIEVABLE)
+LEAST_HEIGHT = Number("least believable height of an adult", 120, "cm", BELIEVABLE)
+MOST_HEIGHT = Number("most believable height of an adult", 230, "cm", BELIEVABLE)

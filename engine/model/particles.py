@@ -11,14 +11,7 @@ from numpy.typing import NDArray
 from engine.evidence import physiology as sizes
 from engine.evidence import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
-from engine.model.structures import (
-    NOT_COUNTED,
-    Bodies,
-    Floats,
-    Kinds,
-    Usual,
-    bodies,
-)
+from engine.model.structures import NOT_COUNTED, Bodies, Floats, Kinds, Usual, bodies
 from engine.values.athlete import Sex
 
 PARTICLES = 2000

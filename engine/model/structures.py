@@ -129,9 +129,7 @@ _OFF, _MEALS = _f([one.levels_off for one in FELTS]), _f([one.by_meals for one i
 
 
 def draw_kinds(
-    particles: int,
-    rng: np.random.Generator,
-    shares: Sequence[Sequence[float]] | None = None,
+    particles: int, rng: np.random.Generator, shares: Sequence[Sequence[float]] | None = None
 ) -> Kinds:
     """A kind of each for so many particles, as likely as they are held to be, or as `shares` say."""
     places = rng.random((len(KINDS), particles), dtype=np.float32)

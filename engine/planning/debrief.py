@@ -74,10 +74,7 @@ def debrief(days: Sequence[DayBehind], look: Look | None) -> Debrief:
         eaten_share=share,
         mornings=sum(_has_numbers(day) for day in days),
         weight_change_kg=_weight_change(days),
-        lessons=(
-            *_of_the_load(look, share, planned, set_g),
-            *_of_the_mornings(days),
-        ),
+        lessons=(*_of_the_load(look, share, planned, set_g), *_of_the_mornings(days)),
     )
 
 

@@ -181,8 +181,7 @@ def _carbs(case: _Reviewed) -> Iterator[Finding]:
         yield from _small_load(case.athlete, load)
     before = [day for day in case.plan if day.days_out > case.plan.first_load_day]
     deep = min(
-        float(e.DEEP_DEPLETION_G_PER_KG) * kg,
-        float(e.DEEP_DEPLETION_SHARE) * case.baseline.carb_g,
+        float(e.DEEP_DEPLETION_G_PER_KG) * kg, float(e.DEEP_DEPLETION_SHARE) * case.baseline.carb_g
     )
     found = _days(before, lambda day: day.carb_g, lambda grams: grams < deep - _HAIR)
     yield from _if(found, "deep-depletion", Level.ADVISORY, HOMER_2024, least_g=deep)

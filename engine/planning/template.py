@@ -12,13 +12,7 @@ from typing import Any
 
 from engine.evidence.deciding import ROUND_TO_G
 from engine.values.athlete import Athlete, Baseline
-from engine.values.limits import (
-    LIMIT_KEYS,
-    GuardRails,
-    Limits,
-    nearest_inside,
-    round_carbs,
-)
+from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, nearest_inside, round_carbs
 from engine.values.plan import DayTarget, PeakPlan
 
 PER_KG, OF_HABIT = "per_kg", "of_habit"

@@ -32,11 +32,7 @@ def after_show_flags(
         return
     up = 100 * (weight_kg - stage_weight_kg) / stage_weight_kg
     if up > float(AFTER_RISE) + 1e-9:
-        facts = {
-            "weight_kg": weight_kg,
-            "before_kg": stage_weight_kg,
-            "up_percent": round(up, 6),
-        }
+        facts = {"weight_kg": weight_kg, "before_kg": stage_weight_kg, "up_percent": round(up, 6)}
         yield Flag(
             FlagId.AFTER_SHOW_RISE, Level.CAUTION, facts, (AFTER_SHOW_HARM, AFTER_RISE.source)
         )

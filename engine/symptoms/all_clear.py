@@ -98,10 +98,7 @@ _AS_ONE = tuple(
         (r"short(?:ness)? of breath|out of breath", "breathlessness"),
         (r"breathing (?:problems?|difficult\w+|trouble|issues?)", "breathlessness"),
         (r"chest pains?", "chestpain"),
-        (
-            r"(?:went|gone|going) (?:away|down)|(?:is|are|was|all|now) over",
-            "gone",
-        ),
+        (r"(?:went|gone|going) (?:away|down)|(?:is|are|was|all|now) over", "gone"),
         (r"(?:'s|is|are) (?:back )?down", " gone"),
         (r"^that", "the"),
         (r"settled(?: down)?", "calm"),

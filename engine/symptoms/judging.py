@@ -177,12 +177,7 @@ def _judged(
 ) -> Iterator[tuple[Phrase, Span, Polarity]]:
     """Every find of the clause with its verdict; what is sure already is not looked for again."""
     settled = set(found)
-    finds = [
-        (phrase, match.span())
-        for phrase in tongue.phrases.worth_looking_for(clause)
-        if phrase.symptom not in settled
-        for match in phrase.pattern.finditer(clause)
-    ]
+    finds = tongue.phrases.found_in(clause, but=settled)
     if not finds:
         return
     spans = sorted({span for _, span in finds})

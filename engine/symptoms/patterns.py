@@ -9,7 +9,7 @@ ones name the complaint; the doubtful ones lead to one question.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Set
 from dataclasses import dataclass
 from functools import cache
 from itertools import groupby
@@ -132,6 +132,10 @@ def _phrase(symptom: Symptom, cues: str, line: str, written: str, sure: bool) ->
     )
 
 
+#: A phrase, and from where to where it stands in the clause.
+Found = tuple[Phrase, tuple[int, int]]
+
+
 class PhraseBook:
     """The phrases of a language in their order, those of one table together under their cues."""
 
@@ -149,3 +153,12 @@ class PhraseBook:
         """The phrases of which a cue stands in the clause."""
         for index in sorted(self._index.of(clause)):
             yield from self._tables[index]
+
+    def found_in(self, clause: str, *, but: Set[Symptom] = frozenset()) -> list[Found]:
+        """Where its phrases stand in the clause, those of some symptoms left out."""
+        return [
+            (phrase, match.span())
+            for phrase in self.worth_looking_for(clause)
+            if phrase.symptom not in but
+            for match in phrase.pattern.finditer(clause)
+        ]

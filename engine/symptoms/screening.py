@@ -117,12 +117,18 @@ ENGLISH = ComplaintLanguage(
 )
 
 
+#: A check-in in figures alone, which can name nothing; two with a stroke may be a blood pressure.
+_FIGURES_ALONE = Late(r"[\d\s.,:;+-]*")
+
+
 def screen(text: str) -> Screening:
     """Read free text for complaints and drugs; never raises, in time linear in the text.
 
     Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
+    if _FIGURES_ALONE.fullmatch(text):
+        return Screening()
     if is_of_thirst(text) or about_targets(text) or puts_off(text):
         return Screening()
     rest, clear = parted(text, (ENGLISH.taken_back, GERMAN.taken_back))
@@ -139,8 +145,8 @@ def _named_in(text: str) -> set[Symptom]:
         phrase.symptom
         for tongue in (ENGLISH, GERMAN)
         for clause in spelt(clauses(text), tongue.corrector)
-        for phrase in tongue.phrases.worth_looking_for(clause.text)
-        if phrase.sure and phrase.pattern.search(clause.text)
+        for phrase, _ in tongue.phrases.found_in(clause.text)
+        if phrase.sure
     }
 
 

@@ -242,9 +242,7 @@ def test_acknowledging_stops_the_repeats_says_who_and_when_and_offers_to_lift(te
     assert lea.hears() == []
 
 
-def test_the_second_contact_can_acknowledge_and_the_coach_is_told_and_may_lift(
-    team: Team,
-) -> None:
+def test_the_second_contact_can_acknowledge_and_the_coach_is_told_and_may_lift(team: Team) -> None:
     lea = second_contact(team)
     team.athlete.writes("I fainted")
     team.world.later(minutes=15)
@@ -413,9 +411,7 @@ def test_without_a_second_contact_the_athlete_is_told_not_to_wait(team: Team) ->
     assert "Don't wait" in told
 
 
-def test_an_athlete_on_their_own_has_warnings_go_to_the_second_contact_at_once(
-    team: Team,
-) -> None:
+def test_an_athlete_on_their_own_has_warnings_go_to_the_second_contact_at_once(team: Team) -> None:
     lea = second_contact(team)
     with transaction(team.world.engine) as session:
         profile = profile_of(session, team.athlete_id)

@@ -110,9 +110,7 @@ def test_the_draft_is_scaled_by_body_mass_and_shown_before_it_is_used(fresh: Tea
     assert "load be spread" in text_of(fresh.coach.taps("Draft another"))
 
 
-def test_a_plan_before_an_event_and_limits_before_a_plan_say_what_comes_first(
-    fresh: Team,
-) -> None:
+def test_a_plan_before_an_event_and_limits_before_a_plan_say_what_comes_first(fresh: Team) -> None:
     for view in ("plan", "draft", "limits", "limits-use", "lim"):
         said = fresh.coach.presses(f"c:{view}:{fresh.athlete_id}:carb_floor_g")
         assert "Set the event first" in text_of(said), view
@@ -122,9 +120,7 @@ def test_a_plan_before_an_event_and_limits_before_a_plan_say_what_comes_first(
     assert "Draft a plan" in said[-1].buttons
 
 
-def test_nothing_can_be_set_before_the_first_questions_are_answered(
-    sqlite_engine: Engine,
-) -> None:
+def test_nothing_can_be_set_before_the_first_questions_are_answered(sqlite_engine: Engine) -> None:
     team = onboarded(sqlite_engine, answers=("yes", "1996"))
     for view in ("event", "draft", "answers"):
         said = team.coach.presses(f"c:{view}:{team.athlete_id}")

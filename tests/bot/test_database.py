@@ -20,13 +20,7 @@ from sqlmodel import Session, col, select
 from bot.core.logs import error_name
 from bot.core.topics import Topic
 from bot.store.db import database_url, in_transaction, make_engine, transaction
-from bot.store.migrate import (
-    _config,
-    check_agreement,
-    is_at_head,
-    revision_of,
-    upgrade_to_head,
-)
+from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.shape import is_newest, newest
 from bot.store.sole import LeaderLease

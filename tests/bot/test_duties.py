@@ -47,9 +47,7 @@ class Day:
         self.engine = engine
         self.clock = DrivenClock(START)
         use_cases = UseCases(
-            incoming=lambda turn: None,
-            due=_due,
-            undeliverable=lambda turn, row: None,
+            incoming=lambda turn: None, due=_due, undeliverable=lambda turn, row: None
         )
         self.duties = Duties(engine, use_cases, self.clock, lambda: Context(self.clock.now()))
 
@@ -96,9 +94,7 @@ async def test_a_duty_that_fails_leaves_nothing_behind_and_holds_up_nobody(day: 
     assert day.said() == ["athlete:2 prompt"]
 
 
-async def test_a_duty_that_fails_is_tried_again_less_and_less_often_and_for_ever(
-    day: Day,
-) -> None:
+async def test_a_duty_that_fails_is_tried_again_less_and_less_often_and_for_ever(day: Day) -> None:
     day.put("athlete:1", "bad")
     tried, before = [], 0
     for minute in range(0, 5 * 60, 1):

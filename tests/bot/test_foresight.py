@@ -260,20 +260,8 @@ def told(rule_g: float, forecast_g: float, asked_g: float, *, disagree: bool = F
     [
         (25, 50, 50, False, "rule alone says 25 g more. The forecast sets the size: 50 g more"),
         (25, 25, 25, False, "rule and the forecast agree: 25 g more"),
-        (
-            -50,
-            -25,
-            -50,
-            False,
-            "rule says 50 g less, the forecast 25 g less. Here the rule",
-        ),
-        (
-            25,
-            -25,
-            0,
-            True,
-            "rule alone says 25 g more, the forecast 25 g less. They disagree, so",
-        ),
+        (-50, -25, -50, False, "rule says 50 g less, the forecast 25 g less. Here the rule"),
+        (25, -25, 0, True, "rule alone says 25 g more, the forecast 25 g less. They disagree, so"),
     ],
 )
 def test_rule_and_forecast_are_both_told_and_which_was_followed(

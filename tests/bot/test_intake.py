@@ -16,13 +16,7 @@ from telegram.error import Conflict, NetworkError
 from bot.core import web
 from bot.core.clock import DrivenClock
 from bot.store.tables.traffic import InboxRow
-from bot.telegram.intake import (
-    LARGEST_BODY_BYTES,
-    SECRET_HEADER,
-    Intake,
-    Poller,
-    Webhook,
-)
+from bot.telegram.intake import LARGEST_BODY_BYTES, SECRET_HEADER, Intake, Poller, Webhook
 from bot.watching.health import HealthPage
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
@@ -166,8 +160,7 @@ async def test_the_webhook_takes_an_update_that_comes_with_the_secret(
 
 @pytest.mark.loopback
 @pytest.mark.parametrize(
-    "headers",
-    [{}, {SECRET_HEADER: ""}, {SECRET_HEADER: "wrong"}, {SECRET_HEADER: SECRET + "x"}],
+    "headers", [{}, {SECRET_HEADER: ""}, {SECRET_HEADER: "wrong"}, {SECRET_HEADER: SECRET + "x"}]
 )
 async def test_the_webhook_believes_nobody_without_the_secret(
     any_engine: Engine, webhook: Any, headers: dict[str, str]

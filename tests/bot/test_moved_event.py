@@ -232,9 +232,7 @@ def test_two_classes_in_an_hour_that_the_clocks_skip_still_come_one_by_one(team:
     ]  # fmt: skip
 
 
-def test_a_reminder_that_was_due_at_that_very_moment_is_not_said_of_the_new_day(
-    team: Team,
-) -> None:
+def test_a_reminder_that_was_due_at_that_very_moment_is_not_said_of_the_new_day(team: Team) -> None:
     team = gone_on(team, lay_out)
     team.world.until(datetime(2027, 5, 9, 8, 0, tzinfo=UTC))
     team.athlete.hears()

@@ -212,9 +212,7 @@ def test_once_the_load_has_begun_the_plan_is_not_scaled_as_a_whole(team: Team) -
     assert "has started" in text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
 
 
-def test_where_nothing_is_learnt_it_says_from_when_on_there_is_something(
-    team: Team,
-) -> None:
+def test_where_nothing_is_learnt_it_says_from_when_on_there_is_something(team: Team) -> None:
     said = text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
     assert "can't suggest a load for Mira yet" in said
     team.coach.taps("Can't say")

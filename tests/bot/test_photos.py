@@ -112,8 +112,7 @@ def test_a_picture_is_deleted_with_its_file_on_a_tap(team: Team) -> None:
 
 
 @pytest.mark.parametrize(
-    ("content", "said"),
-    [(b"hello", "can't open that as a photo"), (picture()[:2000], "damaged")],
+    ("content", "said"), [(b"hello", "can't open that as a photo"), (picture()[:2000], "damaged")]
 )
 def test_what_is_no_picture_is_said_so_and_leaves_nothing(
     team: Team, content: bytes, said: str

@@ -66,9 +66,7 @@ SERIES = {
 
 def day(days_out: int, *, scale: float = 1.0) -> ChartDay:
     whole = ChartDay(
-        date=SHOW - timedelta(days=days_out),
-        days_out=days_out,
-        planned_carb_g=PLANNED[days_out],
+        date=SHOW - timedelta(days=days_out), days_out=days_out, planned_carb_g=PLANNED[days_out]
     )
     if days_out not in TOLD:
         return whole

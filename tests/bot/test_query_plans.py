@@ -8,15 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
-from sqlalchemy import (
-    Column,
-    Engine,
-    Index,
-    PrimaryKeyConstraint,
-    Table,
-    UniqueConstraint,
-    event,
-)
+from sqlalchemy import Column, Engine, Index, PrimaryKeyConstraint, Table, UniqueConstraint, event
 
 from bot.core.clock import DrivenClock
 from bot.core.duties import Duties

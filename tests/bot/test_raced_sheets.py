@@ -43,9 +43,7 @@ def asked_to_take(someone: Someone, content: bytes) -> str:
     return shown.buttons["Use these changes"]
 
 
-def test_two_sheets_of_one_version_taken_at_once_are_one_and_the_other_reads_why(
-    two: Two,
-) -> None:
+def test_two_sheets_of_one_version_taken_at_once_are_one_and_the_other_reads_why(two: Two) -> None:
     ravi, noa = two.team.coach, two.noa
     content = handed_out(two.team)
     first = asked_to_take(ravi, with_cells(content, C12=470))

@@ -295,9 +295,7 @@ def test_who_coaches_themselves_is_asked_everything_in_one_go(team: Team) -> Non
     assert "Result:" not in said
 
 
-def test_a_waiting_doctors_word_is_a_doctor_first(
-    team_at: Callable[[datetime], Team],
-) -> None:
+def test_a_waiting_doctors_word_is_a_doctor_first(team_at: Callable[[datetime], Team]) -> None:
     team = team_at(datetime(2027, 5, 2, 5, 0, tzinfo=UTC))
     with team.world.session() as session:
         profile = team.profile()

@@ -108,9 +108,7 @@ def test_with_the_forecast_on_its_own_estimate_stands_beside_it(team: Team) -> N
     assert "2 out: " in said and "1 out: " in said
 
 
-def test_where_no_week_is_over_the_coach_is_told_so(
-    team_at: Callable[[datetime], Team],
-) -> None:
+def test_where_no_week_is_over_the_coach_is_told_so(team_at: Callable[[datetime], Team]) -> None:
     team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
     team.coach.language = "en"
     team.athlete.writes("60.4 4 3.5 4")

@@ -278,9 +278,7 @@ def test_the_first_coach_hears_that_a_second_one_cannot_be_reached(team: Team) -
 # The end of a coaching
 
 
-def test_after_the_end_the_coach_sees_nothing_and_the_athlete_keeps_everything(
-    team: Team,
-) -> None:
+def test_after_the_end_the_coach_sees_nothing_and_the_athlete_keeps_everything(team: Team) -> None:
     team.athlete.writes("61.0 4 3.5 5 on target fine")
     team.coach.presses("c:end:2")
     team.athlete.hears()

@@ -323,7 +323,7 @@ async def test_a_chat_that_moved_is_followed_with_all_that_waits_for_it(post: Po
     "said",
     [
         "Message is not modified: specified new message content and reply markup are exactly the "
-        "same as a current content and reply markup of the message",
+        "same as a current content and reply markup of the message"
     ],
 )
 async def test_an_edit_that_changes_nothing_is_as_good_as_made(post: Post, said: str) -> None:

@@ -291,12 +291,7 @@ def test_a_second_tap_takes_nothing_over_twice(team: Team) -> None:
 
 @pytest.mark.parametrize(
     ("encoding", "delimiter", "mark"),
-    [
-        ("utf-8-sig", ";", ","),
-        ("utf-8", ",", "."),
-        ("utf-16", "\t", ","),
-        ("cp1252", ";", ","),
-    ],
+    [("utf-8-sig", ";", ","), ("utf-8", ",", "."), ("utf-16", "\t", ","), ("cp1252", ";", ",")],
 )
 def test_csv_is_taken_as_programs_of_many_countries_save_it(
     team: Team, encoding: str, delimiter: str, mark: str
@@ -337,9 +332,7 @@ def test_columns_of_the_coachs_own_are_left_alone_and_order_does_not_matter(team
 def test_figures_computed_by_the_program_are_taken_as_it_last_showed_them(team: Team) -> None:
     """A formula with its stored result, as spreadsheet programs write it."""
     content = rewritten(
-        with_cells(handed_out(team), C8="=C7+50"),
-        "<f>C7+50</f><v />",
-        "<f>C7+50</f><v>205</v>",
+        with_cells(handed_out(team), C8="=C7+50"), "<f>C7+50</f><v />", "<f>C7+50</f><v>205</v>"
     )
     assert "carbs: 185 g → 205 g" in sends_back(team, content)
 

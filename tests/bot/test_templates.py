@@ -188,8 +188,7 @@ def test_templates_are_listed_and_deleted_on_a_second_tap(team: Team) -> None:
 
 
 @pytest.mark.parametrize(
-    ("name", "said"),
-    [("  ", "empty"), ("x" * 41, "41 characters"), ("even WEEK", "already")],
+    ("name", "said"), [("  ", "empty"), ("x" * 41, "41 characters"), ("even WEEK", "already")]
 )
 def test_a_name_that_will_not_do_is_asked_for_again(team: Team, name: str, said: str) -> None:
     saves(team, "Even week")

@@ -94,8 +94,7 @@ def test_a_signed_figure_of_another_day_leaves_this_one_to_the_rules() -> None:
 
 
 @pytest.mark.parametrize(
-    ("day", "says"),
-    [(date(2026, 11, 30), "after the event"), (date(2026, 11, 10), "18 days out")],
+    ("day", "says"), [(date(2026, 11, 30), "after the event"), (date(2026, 11, 10), "18 days out")]
 )
 def test_a_day_outside_the_week_has_no_figure(day: date, says: str) -> None:
     decision = decide(answering(case(), date=day))

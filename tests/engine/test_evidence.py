@@ -63,7 +63,7 @@ def test_a_source_without_a_citation_and_a_number_without_a_unit_cannot_be_made(
     with pytest.raises(ValueError, match="citation"):
         Source("x", "", Provenance.SEEN)
     with pytest.raises(ValueError, match="unit"):
-        Number(name="x", value=1, unit="", source=e.OWN_CHOICE)
+        Number("x", 1, "", e.OWN_CHOICE)
 
 
 def test_a_safety_flag_without_a_source_cannot_be_made() -> None:

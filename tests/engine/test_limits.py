@@ -161,12 +161,7 @@ def test_a_target_outside_its_window_cannot_be_made_or_replaced() -> None:
     ],
 )
 def test_the_window_is_the_tightest_of_the_bounds_and_names_them(
-    planned: float,
-    room: float | None,
-    low: float,
-    high: float,
-    low_bound: str,
-    high_bound: str,
+    planned: float, room: float | None, low: float, high: float, low_bound: str, high_bound: str
 ) -> None:
     window = limits().window(planned, room)
     assert window == Window(low, high, low_bound, high_bound)

@@ -135,10 +135,7 @@ def test_no_day_is_better_than_the_one_chosen(seed: int) -> None:
 def test_a_bound_that_can_be_held_is_held_though_a_tiny_miss_would_taste_better() -> None:
     sweet = replace(HONEY, carb_g=95, protein_g=0, fat_g=0, fibre_g=1.001, sodium_mg=0, step_g=100)
     plain = replace(sweet, id="plain", fibre_g=0)
-    choices = [
-        Choice(food=sweet, liking=Liking.FAVOURITE),
-        Choice(food=plain, liking=Liking.SO_SO),
-    ]
+    choices = [Choice(food=sweet, liking=Liking.FAVOURITE), Choice(food=plain, liking=Liking.SO_SO)]
     wish = NutrientTargets(carb_g=95, protein_g=0, fat_g=0, fibre_most_g=1)
     sweetest, plainest = ({sweet.id: 1}, {"plain": 1})
     assert points(choices, wish, sweetest, 1) < points(choices, wish, plainest, 1)

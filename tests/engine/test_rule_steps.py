@@ -130,10 +130,7 @@ def test_what_the_coach_sees_goes_before_what_was_told(
         ({"fullness": 8}, ("ahead-of-plan", -1, False)),
         ({"loading": False, "depleting": True, "dizzy": True}, ("dropping-too-fast", 1, True)),
         ({"loading": False, "depleting": True, "sleepless": True}, ("dropping-too-fast", 1, True)),
-        (
-            {"loading": False, "depleting": True, "weight_kg": 58.0},
-            ("dropping-too-fast", 1, False),
-        ),
+        ({"loading": False, "depleting": True, "weight_kg": 58.0}, ("dropping-too-fast", 1, False)),
         (
             {"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.5},
             ("unwell-and-heavy", 0, True),

@@ -13,7 +13,7 @@ from hypothesis import given
 
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
 from engine.symptoms.german.language import GERMAN
-from engine.symptoms.screening import ENGLISH
+from engine.symptoms.screening import ENGLISH, Screening
 from tests.support.any_text import any_text
 
 _spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))
@@ -251,6 +251,11 @@ def test_any_text_is_read(text: str) -> None:
     assert len(read.symptoms) == len(read.hits)
     assert not read.symptoms & set(read.denied)
     from_report(text)
+
+
+def test_figures_alone_name_nothing_but_two_with_a_stroke_may_be_a_blood_pressure() -> None:
+    assert screen("60.2 5 3.5") == Screening()
+    assert screen("200/110").unplaced == ("200/110",)
 
 
 def test_every_pattern_of_the_tables_is_a_regular_expression() -> None:

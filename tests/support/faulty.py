@@ -103,10 +103,7 @@ class Server:
         if chat_id is not None:
             self.chats.setdefault(int(chat_id), []).append(str(text))
         self._maybe("lost_answer", TimedOut())
-        return {
-            "message_id": payload.get("message_id") or next(self._ids),
-            "chat": {"id": chat_id},
-        }
+        return {"message_id": payload.get("message_id") or next(self._ids), "chat": {"id": chat_id}}
 
     async def download(self, file_id: str, most_bytes: int) -> bytes:
         raise NetworkError("away")

@@ -21,12 +21,7 @@ from tests.support.databases import (  # noqa: F401 - fixtures
     sqlite_engine,
     sqlite_url,
 )
-from tests.support.foreign import (  # noqa: F401 - one is a fixture
-    OURS,
-    heed_readers,
-    in_code,
-    write_plain_catalogue,
-)
+from tests.support.foreign import OURS, heed_readers, in_code, write_plain_catalogue  # noqa: F401 - one is a fixture
 from tests.support.network import no_network  # noqa: F401 - a fixture
 from tests.support.prepared import later, peak_week_file, team_at  # noqa: F401 - fixtures
 from tests.support.rehearsed import after_a_morning, opened, rehearsed  # noqa: F401 - fixtures

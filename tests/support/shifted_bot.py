@@ -46,11 +46,7 @@ class ShiftedBot:
     """`brimline run`, but for the clock: the same wiring, intake, worker, sender and ticks."""
 
     def __init__(
-        self,
-        telegram: Telegram,
-        database_url: str,
-        start: datetime,
-        photo_dir: Path | None = None,
+        self, telegram: Telegram, database_url: str, start: datetime, photo_dir: Path | None = None
     ) -> None:
         self.clock = ShiftedClock(start)
         self._telegram = telegram

@@ -57,21 +57,12 @@ def lived(team: Team) -> None:
         )
         session.add(
             CheckInRow(
-                athlete_id=2,
-                date=date(2027, 5, 9),
-                weight_kg=62.0,
-                fullness=8,
-                answered_at=now,
+                athlete_id=2, date=date(2027, 5, 9), weight_kg=62.0, fullness=8, answered_at=now
             )
         )
         session.add(
             CoachLookRow(
-                athlete_id=2,
-                date=date(2027, 5, 7),
-                by_id=1,
-                look="on course",
-                sharpness=4,
-                at=now,
+                athlete_id=2, date=date(2027, 5, 7), by_id=1, look="on course", sharpness=4, at=now
             )
         )
         event = session.exec(select(EventRow)).one()
@@ -88,11 +79,7 @@ def lived(team: Team) -> None:
         )
         session.add(
             HistoryRow(
-                athlete_id=2,
-                by_id=1,
-                at=now,
-                what=Change.DEBRIEF_NOTE,
-                detail={"event": event.id},
+                athlete_id=2, by_id=1, at=now, what=Change.DEBRIEF_NOTE, detail={"event": event.id}
             )
         )
         food = FoodRow(
@@ -104,13 +91,7 @@ def lived(team: Team) -> None:
         session.add(food)
         session.flush()
         session.add(
-            EatenRow(
-                athlete_id=2,
-                date=now.date(),
-                food_id=food.id or 0,
-                grams=250,
-                at=now,
-            )
+            EatenRow(athlete_id=2, date=now.date(), food_id=food.id or 0, grams=250, at=now)
         )
         alert = session.exec(select(AlertRow)).all()[-1]
         alert.acknowledged_at, alert.acknowledged_by = now + timedelta(minutes=3), 1

@@ -130,10 +130,7 @@ def _plan(of: Of) -> Buttons:
             button(limits_button(), LIMITS),
             button(common.sheet_button(), PLAN_SHEET),
         ],
-        [
-            button(common.setup_button(), SETUP),
-            button(replay_words.button(), WHAT_IF),
-        ],
+        [button(common.setup_button(), SETUP), button(replay_words.button(), WHAT_IF)],
         [button(tomorrow, TOMORROW), button(forecast_words.button(), FORECAST)],
     ]
 
@@ -161,11 +158,7 @@ def _person(of: Of) -> Buttons:
     ]
 
 
-PAGES: Mapping[str, Callable[[Of], Buttons]] = {
-    "plan": _plan,
-    "event": _event,
-    "person": _person,
-}
+PAGES: Mapping[str, Callable[[Of], Buttons]] = {"plan": _plan, "event": _event, "person": _person}
 
 
 def of_card(turn: Turn, reader: Person, profile: AthleteProfile) -> Of:

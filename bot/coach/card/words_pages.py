@@ -5,11 +5,7 @@ from __future__ import annotations
 from bot.words import figures
 from bot.words.languages import mark, tr
 
-PAGES = {
-    "plan": mark("Plan …"),
-    "event": mark("Event …"),
-    "person": mark("Person …"),
-}
+PAGES = {"plan": mark("Plan …"), "event": mark("Event …"), "person": mark("Person …")}
 _WHAT = {
     "plan": mark("{name}: plan, limits, and how the figures come about."),
     "event": mark("{name}: events, the event day, and what came of it."),

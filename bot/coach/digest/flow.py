@@ -45,7 +45,7 @@ DIGEST = Flow(
         *_place_steps(when_known=False),
         Step(
             key="digest_at",
-            ask=lambda answers: words.ask_digest_at(),
+            ask=words.ask_digest_at,
             read=_clock,
             choices=buttons(
                 (("6:00", "06:00"), ("7:00", "07:00"), ("8:00", "08:00")),
@@ -64,7 +64,7 @@ QUIET = Flow(
         *_place_steps(when_known=False),
         Step(
             key="quiet_from",
-            ask=lambda answers: words.ask_quiet_from(),
+            ask=words.ask_quiet_from,
             read=_clock,
             choices=buttons((("20:00", "20:00"), ("21:00", "21:00"), ("22:00", "22:00"))),
         ),

@@ -7,7 +7,7 @@ from datetime import date, time
 
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
@@ -23,11 +23,11 @@ ask_place = Sentence(
     "Where are you, so that I use your local time? Send a city, or what time it is now, "
     "for example 14:35."
 )
-ask_digest_at = Sentence("When do you want the digest? Pick a time or type one.")
+ask_digest_at = Sentence("When do you want the digest? Pick a time or type one.").for_any
 ask_quiet_from = Sentence(
     "From what time on should Info messages wait? Warnings and cautions come at any hour. "
     "Pick a time or type one."
-)
+).for_any
 quiet_is_empty = Sentence("That is the same time. When do the quiet hours end?")
 off_button = Sentence("No digest")
 zone_button = Sentence("Where I am")
@@ -92,12 +92,8 @@ def _section(heading: str, lines: Sequence[str], most: int) -> str:
     return "\n".join([heading, *shown])
 
 
-def needs_you(count: int) -> str:
-    return tr("Needs you ({count})", count=count)
-
-
-def alerts(count: int) -> str:
-    return tr("Warnings and cautions ({count})", count=count)
+needs_you = SentenceOn("Needs you ({count})")
+alerts = SentenceOn("Warnings and cautions ({count})")
 
 
 def alert_line(name: str, level: str, what: str, end: str) -> str:
@@ -108,22 +104,10 @@ def alert_line(name: str, level: str, what: str, end: str) -> str:
 not_acknowledged = Sentence("Nobody has acknowledged it yet.")
 today = Sentence("Today")
 you = Sentence("You")
-
-
-def changed(count: int) -> str:
-    return tr("Changed ({count})", count=count)
-
-
-def checked_in(count: int) -> str:
-    return tr("Checked in ({count})", count=count)
-
-
-def not_yet(count: int) -> str:
-    return tr("No check-in yet today ({count})", count=count)
-
-
-def notes(count: int) -> str:
-    return tr("Info ({count})", count=count)
+changed = SentenceOn("Changed ({count})")
+checked_in = SentenceOn("Checked in ({count})")
+not_yet = SentenceOn("No check-in yet today ({count})")
+notes = SentenceOn("Info ({count})")
 
 
 def needs_line(name: str, state: str) -> str:

@@ -16,7 +16,7 @@ from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, word
 from bot.words.phases import training_words
@@ -34,7 +34,7 @@ nothing_happened = Sentence("Nothing was changed for that day, and nothing happe
 brimline = Sentence("Brimline")
 another_day_button = Sentence("Another day")
 undo_button = Sentence("Take back the last change")
-ask_day = Sentence("Which day? Send a date, for example 6 May.")
+ask_day = Sentence("Which day? Send a date, for example 6 May.").for_any
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
@@ -62,8 +62,7 @@ def as_planned(planned_g: float) -> str:
     return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
 
 
-def cut(left_out: int) -> str:
-    return tr("… and {left_out} more that day.", left_out=left_out)
+cut = SentenceOn("… and {left_out} more that day.")
 
 
 def line(when: str, who: str, what: str) -> str:

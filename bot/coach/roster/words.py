@@ -9,7 +9,7 @@ from bot.alerts.words import LEVEL_WORDS
 from bot.alerts.words_alert_causes import flag_name
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import word
 from bot.words.symptoms import symptom_names
 from engine.safety import Level
@@ -43,8 +43,7 @@ def which_page(page: int, pages: int) -> str:
     return ", " + tr("page {page} of {pages}", page=page + 1, pages=pages) if pages > 1 else ""
 
 
-def as_of(clock: str) -> str:
-    return tr("As of {clock}. I keep this up to date.", clock=clock)
+as_of = SentenceOn("As of {clock}. I keep this up to date.")
 
 
 FILTERS = {
@@ -152,11 +151,7 @@ def decided(
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
     became = "by hand" if outcome == "held" and against else outcome
     became = "proposed" if waiting else became
-    return tr(
-        DECIDED[became],
-        carbs=figures.grams(carb_g) + against,
-        day=figures.day(day),
-    )
+    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.day(day))
 
 
 def state_alert(level: str) -> str:
@@ -172,8 +167,7 @@ def state_seen_to(level: str, flag: str) -> str:
     )
 
 
-def state_waiting(until: str) -> str:
-    return tr("Needs you: approve by {until}.", until=until)
+state_waiting = SentenceOn("Needs you: approve by {until}.")
 
 
 #: Why adjusting is frozen, where that is more than the coach's own hand.
@@ -224,5 +218,4 @@ def state_to_set(what: str) -> str:
     return tr(TO_SET[what])
 
 
-def state_asked_at(clock: str) -> str:
-    return tr("Check-in at {clock}.", clock=clock)
+state_asked_at = SentenceOn("Check-in at {clock}.")

@@ -7,7 +7,7 @@ from datetime import date, datetime
 
 from bot.coach.roster.words import cut_short, how_many, short, which_page, who, wrote_last
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 LONGEST_CAUSE = 160  # characters
 
@@ -66,8 +66,7 @@ def photo(*, there: bool) -> str:
     return tr("photo sent") if there else tr("no photo")
 
 
-def told_of(symptoms: str) -> str:
-    return tr("reported: {symptoms}", symptoms=symptoms)
+told_of = SentenceOn("reported: {symptoms}")
 
 
 def short_cause(text: str) -> str:
@@ -204,10 +203,7 @@ nothing_alike = Sentence("There are no longer two of that kind open.")
 alert_since = Sentence("An alert has come in since: look at the card first.")
 not_yours_any_more = Sentence("You don't coach them any more.")
 none_approved = Sentence("Nothing was approved; each still waits for your answer.")
-
-
-def has_open_alert(level: str) -> str:
-    return tr("open {level}", level=level)
+has_open_alert = SentenceOn("open {level}")
 
 
 def approved(names: Sequence[str], left_out: Sequence[str]) -> str:

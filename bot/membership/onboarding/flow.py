@@ -276,7 +276,7 @@ ONBOARDING = Flow(
         ),
         Step(
             key="eighteen",
-            ask=lambda answers: words.ask_eighteen(),
+            ask=words.ask_eighteen,
             read=yes_or_no,
             choices=buttons(((common.yes, "yes"), (common.not_yet, "no"))),
             when=_birthday_matters,
@@ -289,15 +289,10 @@ ONBOARDING = Flow(
             when=_goes_on,
         ),
         *health_screen.steps(_goes_on),
-        Step(
-            key="place",
-            ask=lambda answers: words.ask_place(),
-            read=_place,
-            when=_goes_on,
-        ),
+        Step(key="place", ask=lambda answers: words.ask_place(), read=_place, when=_goes_on),
         Step(
             key="which_place",
-            ask=lambda answers: words.ask_which_place(),
+            ask=words.ask_which_place,
             read=_which("place"),
             choices=_candidates("place"),
             when=lambda answers: _goes_on(answers) and not _one_place(answers),
@@ -305,7 +300,7 @@ ONBOARDING = Flow(
         ),
         Step(
             key="which_of_them",
-            ask=lambda answers: words.ask_which_place(),
+            ask=words.ask_which_place,
             read=_number_of_them,
             choices=_candidates("which_place"),
             when=_several_typed,

@@ -162,12 +162,7 @@ def _read_fat_check(text: str, answers: Answers) -> str | None:
 def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
     """Height and weight, put where `when` holds; "sex" is answered before."""
     return (
-        Step(
-            key="height_cm",
-            ask=lambda answers: words.ask_height(),
-            read=_read_height,
-            when=when,
-        ),
+        Step(key="height_cm", ask=lambda answers: words.ask_height(), read=_read_height, when=when),
         Step(
             key="body_mass_kg",
             ask=lambda answers: words.ask_body_mass(answers.get("weight_unit")),

@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -67,7 +67,7 @@ def agree_again(coach_name: str, *, self_coached: bool) -> str:
 
 agree_button = Sentence("I understand and agree")
 ask_birth_year = Sentence("Which year were you born? (four digits)")
-ask_eighteen = Sentence("Have you had your 18th birthday?")
+ask_eighteen = Sentence("Have you had your 18th birthday?").for_any
 ask_sex = Sentence(
     "Are you female or male? The published figures for water and carbs differ, and so do some of "
     "the health questions."
@@ -79,7 +79,7 @@ ask_place = Sentence(
     "Where are you? I ask by your own clock. Send a city, "
     "or tell me what time it is where you are, such as 14:35."
 )
-ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.")
+ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.").for_any
 somewhere_else_button = Sentence("Somewhere else")
 other_place_button = Sentence("I am somewhere else")
 not_sure_button = Sentence("Not sure")
@@ -207,8 +207,7 @@ def coach_told_later(name: str, lines: str) -> str:
     )  # fmt: skip
 
 
-def open_button(name: str) -> str:
-    return tr("Open {name}", name=name)
+open_button = SentenceOn("Open {name}")
 
 
 def coach_told_all_set(name: str, lines: str, *, self_coached: bool) -> str:
@@ -235,18 +234,12 @@ def coach_told_doctor_first(name: str, lines: str, *, self_coached: bool) -> str
     )
 
 
-def coach_told_under_age(name: str) -> str:
-    return tr(
-        "{name} is under 18. There is no peak week for minors here, so I have closed it kindly.",
-        name=name,
-    )
-
-
-def coach_told_no_consent(name: str) -> str:
-    return tr(
-        "{name} did not agree to the cautions, so nothing was started and nothing is kept.",
-        name=name,
-    )
+coach_told_under_age = SentenceOn(
+    "{name} is under 18. There is no peak week for minors here, so I have closed it kindly."
+)
+coach_told_no_consent = SentenceOn(
+    "{name} did not agree to the cautions, so nothing was started and nothing is kept."
+)
 
 
 def answers_lines(answers: Mapping[str, Any]) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 UNSURE = mark(
     "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown, dunno, "
@@ -50,8 +50,7 @@ def ask_body_mass(unit: str | None) -> str:
     )
 
 
-def weight_with_unit(given: str) -> str:
-    return tr("{given} kg or {given} lb? Please send it with the unit.", given=given)
+weight_with_unit = SentenceOn("{given} kg or {given} lb? Please send it with the unit.")
 
 
 def ask_check(kg: float, unit: str, height_cm: float, meant: float | None) -> str:

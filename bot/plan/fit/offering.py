@@ -11,14 +11,7 @@ from bot.plan.fit import words
 from bot.plan.fit.flow import PLAN_FIT
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import (
-    athlete_of,
-    baseline_of,
-    current_limits,
-    limits_row,
-    plan_days,
-    plan_row,
-)
+from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
 from bot.words import coach_figures as figures
 from engine.planning.fitting import room_made
 from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems

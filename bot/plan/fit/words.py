@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import LIMIT_WORDS, cited
 
 
@@ -58,8 +58,7 @@ moved_on = Sentence(
 )
 
 
-def fits_now(table: str) -> str:
-    return tr("It fits now:\n\n{table}\n\nUse this plan?", table=table)
+fits_now = SentenceOn("It fits now:\n\n{table}\n\nUse this plan?")
 
 
 def raise_button(raises: str) -> str:

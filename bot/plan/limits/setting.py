@@ -32,12 +32,7 @@ from bot.plan.planning import (
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import (
-    athlete_of,
-    baseline_of,
-    current_limits,
-    current_plan,
-)
+from bot.week.load import athlete_of, baseline_of, current_limits, current_plan
 from bot.words.common import step_back_button
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
@@ -226,10 +221,7 @@ def _limit_buttons(
         Button(limit_words.limit_button(key), ONE_LIMIT(who, key, number)) for key in LIMIT_KEYS
     ]
     back = CARD(who) if ahead is None else SEASON(who)
-    last = [
-        Button(words.see_plan_button(), PLAN(who, number)),
-        Button(step_back_button(), back),
-    ]
+    last = [Button(words.see_plan_button(), PLAN(who, number)), Button(step_back_button(), back)]
     use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]

@@ -27,8 +27,7 @@ def limits_view(
             tr("Limits I suggest for your plan. They count once you have set them:")
             if self_coached
             else tr(
-                "Limits I suggest for {name}'s plan. They count once you have set them:",
-                name=name,
+                "Limits I suggest for {name}'s plan. They count once you have set them:", name=name
             )
         )
     parts = [head, "\n".join(lines), cost, tr("Tap one to change it.")]

@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import coach_figures as figures
 from bot.words.chances import all_three
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.next_load import NextLoad
 from engine.values.look import Look
 from engine.values.plan import PeakPlan
@@ -148,10 +148,9 @@ def set_event_first(said: str) -> str:
     )  # fmt: skip
 
 
-def as_it_stands(said: str) -> str:
-    return tr(
-        "{said}\n\nThe current plan already has this load, so there is nothing to do.", said=said
-    )
+as_it_stands = SentenceOn(
+    "{said}\n\nThe current plan already has this load, so there is nothing to do."
+)
 
 
 def nothing_learnt(name: str, *, self_coached: bool) -> str:
@@ -182,16 +181,11 @@ def model_misfits(name: str, *, self_coached: bool) -> str:
     )
 
 
-def draft_hint(load: str) -> str:
-    """Under the question for the load of a draft."""
-    return tr(
-        "Your verdicts on earlier weeks suggest {load} g/kg on an average load day.",
-        load=load,
-    )
-
-
-def draft_button(load: str) -> str:
-    return tr("{load} g/kg, suggested", load=load)
+# Under the question for the load of a draft.
+draft_hint = SentenceOn(
+    "Your verdicts on earlier weeks suggest {load} g/kg on an average load day."
+)
+draft_button = SentenceOn("{load} g/kg, suggested")
 
 
 # In the history

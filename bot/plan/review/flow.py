@@ -16,10 +16,7 @@ def _ask_sure(answers: Answers) -> str:
 
 
 def _sure(answers: Answers) -> Choices:
-    return (
-        (Choice(words.go_on_button(), "yes"),),
-        (Choice(words.leave_button(), "no"),),
-    )
+    return ((Choice(words.go_on_button(), "yes"),), (Choice(words.leave_button(), "no"),))
 
 
 def _so_far(answers: Answers) -> str:

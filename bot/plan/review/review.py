@@ -30,13 +30,7 @@ from bot.plan.review import words
 from bot.plan.review.flow import PLAN_TOTAL
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import (
-    athlete_of,
-    baseline_of,
-    current_plan,
-    event_ahead,
-    plan_row,
-)
+from bot.week.load import athlete_of, baseline_of, current_plan, event_ahead, plan_row
 from bot.words.common import step_back_button
 from engine.planning.review import conventions_of, kcal_by_label, review_plan
 from engine.values.plan import DayTarget, PeakPlan

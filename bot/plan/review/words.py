@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import cited
 from bot.words.phases import training_words
 from engine.planning.review import Finding, OnDay
@@ -74,20 +74,12 @@ def reasons_kept(reasons: Iterable[tuple[str, str]]) -> str:
     )
 
 
-def ask_sure(warnings: str) -> str:
-    return tr(
-        "Before I use this plan:\n\n{warnings}\n\nNothing has been changed yet. To use it "
-        "anyway, give me a reason; I save it with the plan.",
-        warnings=warnings,
-    )
-
-
-def going_on(warnings: str) -> str:
-    return tr("Using it anyway:\n\n{warnings}", warnings=warnings)
-
-
-def reason_noted(reason: str) -> str:
-    return tr("Your reason is saved with the plan: {reason}", reason=reason)
+ask_sure = SentenceOn(
+    "Before I use this plan:\n\n{warnings}\n\nNothing has been changed yet. To use it "
+    "anyway, give me a reason; I save it with the plan."
+)
+going_on = SentenceOn("Using it anyway:\n\n{warnings}")
+reason_noted = SentenceOn("Your reason is saved with the plan: {reason}")
 
 
 # One sentence a finding

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 LONGEST_NAME = 40
 
@@ -40,19 +40,12 @@ def name_too_long(length: int) -> str:
     )
 
 
-def name_taken(name: str) -> str:
-    return tr(
-        "You already have a template called {name}. Please send another name. /templates lists "
-        "them.",
-        name=name,
-    )
-
-
-def too_many(most: int) -> str:
-    return tr(
-        "You have {most} templates, which is the most I keep. Delete one first: /templates.",
-        most=most,
-    )
+name_taken = SentenceOn(
+    "You already have a template called {name}. Please send another name. /templates lists them."
+)
+too_many = SentenceOn(
+    "You have {most} templates, which is the most I keep. Delete one first: /templates."
+)
 
 
 def saved(name: str) -> str:
@@ -75,7 +68,7 @@ def which(name: str, *, self_coached: bool) -> str:
     if self_coached:
         return tr(
             "Which template, scaled to your body mass and habits? I show the plan before it "
-            "is used.",
+            "is used."
         )
     return tr(
         "Which template, scaled to {name}'s body mass and habits? I show the plan before "
@@ -109,15 +102,8 @@ def row(name: str, made_at: datetime) -> str:
     )
 
 
-def delete_button(name: str) -> str:
-    return tr("Delete {name}", name=name)
-
-
-def ask_delete(name: str) -> str:
-    return tr(
-        "Delete the template {name}? Plans that were made from it stay as they are.", name=name
-    )
-
-
-def deleted(name: str) -> str:
-    return tr("Deleted: {name}.", name=name)
+delete_button = SentenceOn("Delete {name}")
+ask_delete = SentenceOn(
+    "Delete the template {name}? Plans that were made from it stay as they are."
+)
+deleted = SentenceOn("Deleted: {name}.")

@@ -137,9 +137,7 @@ def _cell(value: Any, data_type: str) -> Cell:
     return Cell(Content.TEXT, str(value)[:LONGEST_TEXT])
 
 
-def _extras(
-    page: bytes,
-) -> tuple[list[tuple[int, int, int, int]], frozenset[int], frozenset[int]]:
+def _extras(page: bytes) -> tuple[list[tuple[int, int, int, int]], frozenset[int], frozenset[int]]:
     """Merged areas and hidden rows and columns, which a streamed reading leaves out."""
     from openpyxl.utils import range_boundaries  # noqa: PLC0415
 

@@ -113,10 +113,7 @@ class FetchRow(Row, table=True):
     """
 
     __tablename__ = "fetch"
-    __table_args__ = (
-        UniqueConstraint("update_id"),
-        Index("ix_fetch_open", "status", "not_before"),
-    )
+    __table_args__ = (UniqueConstraint("update_id"), Index("ix_fetch_open", "status", "not_before"))
 
     id: int | None = Field(default=None, primary_key=True)
     update_id: int = Field(sa_type=BigInteger)

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Canvas
-from bot.week_picture.chart.layout import (
-    Key,
-)
+from bot.week_picture.chart.layout import Key
 from engine.values.observed import CoachLook
 
 #: What a coach may see, from too little to too much: the boxes of the row, left to right.

@@ -20,7 +20,7 @@ from bot.words.languages import CATALOGUES, DOMAIN, ENGLISH, known
 
 CODE = Path(__file__).parents[2]
 #: The functions that name a sentence, and where it stands among their arguments.
-KEYWORDS = {"tr": None, "trn": (1, 2), "mark": None, "Sentence": None}
+KEYWORDS = {"tr": None, "trn": (1, 2), "mark": None, "Sentence": None, "SentenceOn": None}
 COMMENTS = ("Translators:",)
 _NAMES_ONE = re.compile(rf"\b(?:{'|'.join(KEYWORDS)})\(")
 

@@ -62,8 +62,7 @@ class _Table:
     def deal(self) -> None:
         """The weightiest food first, each helping to the plate that is furthest from its share."""
         order = sorted(
-            range(len(self._steps)),
-            key=lambda i: -sum(self._each[i][:3]) * self._steps[i],
+            range(len(self._steps)), key=lambda i: -sum(self._each[i][:3]) * self._steps[i]
         )
         for i in order:
             left = self._steps[i]

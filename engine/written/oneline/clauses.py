@@ -58,14 +58,16 @@ def _is_gap(part: Sequence[Token], mark: Mark) -> bool:
     """Whether "?" stands in the place of an answer, as in "72.4 6 ?"; "is 72.4 fine ?" asks."""
     apart = mark.text == "?" and mark.start > part[-1].end
     return apart and all(
-        isinstance(token, Figure) or (isinstance(token, Word) and token.says(Means.LABEL))
+        isinstance(token, Figure) or (isinstance(token, Word) and Means.LABEL in token.means)
         for token in part
     )
 
 
 def _asked_apart(part: list[Token], end: str) -> Iterator[tuple[list[Token], str]]:
     """What is put as a question ("on target? yes") is a clause of its own after figures."""
-    at = next((i for i, t in enumerate(part) if isinstance(t, Word) and t.says(Means.ON_TARGET)), 0)
+    at = next(
+        (i for i, t in enumerate(part) if isinstance(t, Word) and Means.ON_TARGET in t.means), 0
+    )
     if end == "?" and at:
         yield part[:at], ","
         yield part[at:], end

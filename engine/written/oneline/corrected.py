@@ -37,13 +37,13 @@ def corrected(tokens: list[Token]) -> list[Token]:
         marks = [t for t in between if isinstance(t, Mark)]
         of_ten = before.unit is Unit.OF_TEN
         corrects = _is_put_right(words, of_ten=of_ten) or _is_told_closer(before, token, words)
-        words = [word for word in words if word.says(Means.CORRECTS)]
+        words = [word for word in words if Means.CORRECTS in word.means]
         units = {before.unit, token.unit} - {Unit.NONE}
         following = tokens[at + 1] if at + 1 < len(tokens) else None
         counted = isinstance(following, Word) and not following.meanings
         one, other = rough(before.number), rough(token.number)
         weighed_again = one >= LEAST_OF_A_WEIGHT and abs(other - one) <= _SAME_SCALE * one
-        if weighed_again and any(word.says(Means.CORRECTS) for word in words):
+        if weighed_again and any(Means.CORRECTS in word.means for word in words):
             corrects, counted = True, False
             marks = []
         if not corrects or counted or len(units) > 1 or any(m.text not in _BETWEEN for m in marks):
@@ -81,7 +81,7 @@ def corrected(tokens: list[Token]) -> list[Token]:
 
 def _is_put_right(words: list[Word], *, of_ten: bool) -> bool:
     """Whether the words between two figures put the second in the place of the first."""
-    return any(word.says(Means.CORRECTS) for word in words) and all(
+    return any(Means.CORRECTS in word.means for word in words) and all(
         # "10/10 full, no, 8"
         word.says(Means.CORRECTS, Means.ABOUT) or (of_ten and _is_fullness(word))
         for word in words
@@ -106,4 +106,4 @@ def _is_told_closer(before: Figure, token: Figure, words: list[Word]) -> bool:
         return False
     one, other = rough(before.number), rough(token.number)
     near = 0 < abs(other - one) <= _MOST_CORRECTED * one
-    return near and "." in token.number and all(word.says(Means.ABOUT) for word in words)
+    return near and "." in token.number and all(Means.ABOUT in word.means for word in words)

@@ -8,12 +8,7 @@ from dataclasses import replace
 
 import engine.written.oneline.patterns as at_number
 from engine.written.oneline.meanings import Means
-from engine.written.oneline.numbers import (
-    goes_on,
-    multiplied,
-    spelt_at,
-    with_half,
-)
+from engine.written.oneline.numbers import goes_on, multiplied, spelt_at, with_half
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.words import label_meant, phrases
 from engine.written.units.reading import NUMBER
@@ -199,6 +194,8 @@ def with_unit(line: str, start: int, number: str, end: int) -> Choice:
     if with_its_unit := _unit_at(line, start, number, end):
         return only(with_its_unit)
     if match := at_number.ISH.match(line, end):
+        if longer := with_half(line, number, match.end()):
+            return only(figure_of(line, start, *longer))
         return only(figure(match.end()))
     following = line[end : end + 1]
     if _runs_on(following, line[end + 1 : end + 2]):
@@ -342,11 +339,14 @@ def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
 
 def _cut(line: str, start: int, number: str) -> Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
-    if "." in number:
+    cuts: list[tuple[str, ...]]
+    if "." in number and "," not in number:
+        cuts = list(_joined(tuple(number.split("."))))  # "63.1.6.3"
+    elif "." in number:
         groups = number.split(",")
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):
             return None
-        cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
+        cuts = [tuple(groups)] if len(groups) > 1 else []
         if len(groups) > 2 and groups[0].isdecimal() and re.fullmatch(r"\d", groups[1]):
             cuts.append((f"{groups[0]},{groups[1]}", *groups[2:]))
         if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:

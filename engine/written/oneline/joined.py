@@ -114,9 +114,9 @@ def _bottled(tokens: list[Token]) -> list[Token]:
         sizes = [token for token in rest if isinstance(token, Figure)]
         words = [token for token in rest if isinstance(token, Word)]
         first, last = rest[0], rest[1]
-        behind = isinstance(first, Figure) and isinstance(last, Word) and last.says(Means.VESSEL)
+        behind = isinstance(first, Figure) and isinstance(last, Word) and Means.VESSEL in last.means
         before = (
-            isinstance(first, Word) and first.says(Means.VESSEL) and len(rest) == _MOST_BOTTLED
+            isinstance(first, Word) and Means.VESSEL in first.means and len(rest) == _MOST_BOTTLED
             and bool(words[1:]) and words[1].text in _EACH and isinstance(rest[2], Figure)
         )  # fmt: skip
         size = sizes[0] if sizes else None

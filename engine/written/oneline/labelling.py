@@ -112,7 +112,7 @@ def _is_label(tokens: Sequence[Token], index: int) -> bool:
     following = tokens[index + 1] if index + 1 < len(tokens) else None
     if isinstance(word, Word) and _scores(word, following):
         return True
-    if not isinstance(word, Word) or not word.says(Means.LABEL):
+    if not isinstance(word, Word) or Means.LABEL not in word.means:
         return False
     if not isinstance(following, Word):
         return True
@@ -126,13 +126,13 @@ def _is_judged(tokens: Sequence[Token], index: int) -> bool:
     if not isinstance(before, Figure) or len(said) != len(after) or not said:
         return False
     good = said[-1].says(Means.FINE, Means.SCORE) if len(said) > 1 else None
-    return good is not None and said[0].says(Means.LINK) is not None
+    return good is not None and Means.LINK in said[0].means
 
 
 def _scores(word: Word, following: Token | None) -> bool:
     """Whether a score in words is said once more as a figure: "flat, 3"."""
     score = word.says(Means.SCORE)
-    if score is None or not score.value or word.says(Means.LABEL):
+    if score is None or not score.value or Means.LABEL in word.means:
         return False
     if not isinstance(following, Figure) or following.unit is not Unit.NONE or following.high:
         return False
@@ -192,7 +192,7 @@ def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) 
     if key == "sleep_h":
         # "slept 6" and "6 hours slept" are sleep, "4 slept badly" is not
         return figure.unit is Unit.HOURS or (step == 1 and adjacent(clause, label, figure))
-    if len(label.text) == 1 or not label.says(Means.LABEL):
+    if len(label.text) == 1 or Means.LABEL not in label.means:
         return step == 1 and adjacent(clause, label, figure)
     return not _unknown_between(clause, label, figure)
 

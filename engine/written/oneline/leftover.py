@@ -8,12 +8,7 @@ from dataclasses import replace
 from engine.written.oneline.digits import rough
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.pieces import Clause, Figure, Token, Unit
-from engine.written.oneline.plausible import (
-    fits,
-    is_plain,
-    likely,
-    values_of,
-)
+from engine.written.oneline.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.report import DoubtCode, Value
 from engine.written.oneline.told import Told, all_same
 
@@ -130,6 +125,10 @@ class Leftover(Told):
         self._doubt(
             DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
         )
+
+    def ask_about_more(self, given: str, drunk: float) -> None:
+        """Asks whether the drink that was read is all, where more of it seems to stand there."""
+        self._doubt(DoubtCode.UNCLEAR, "water_l", given.strip(), [{"water_l": drunk}])
 
     def _ask_odd(self, key: str, figure: Figure) -> None:
         if key == "sleep_h":

@@ -36,6 +36,7 @@ _HALVES = Late(
 _POUNDS_AND_OUNCES = Late(
     r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:oz|ounces?)(?![^\W_])"
 )
+_PFUND = Late(r"(?<![\d.,])(?P<many>\d{2,3}(?:[.,]\d)?) ?pfund(?![^\W_])")  # of half a kilogram
 _TIMES = {
     "zweimal": 2,
     "twice": 2,
@@ -133,6 +134,8 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
     put(_LESS_A_GLASS, lambda _: _less_a_glass(known))
     line = _without_parts_of_total(line)
     put(_SIZED, _sized)
+    if known.language == "de" and known.weight_unit is WeightUnit.KG:
+        put(_PFUND, lambda match: f"{rough(match['many']) / 2:g}kg")
     line = _POUNDS_AND_OUNCES.sub(_with_ounces, line)
     line = _AND_A_BIT.sub(lambda match: " " * len(match[0]), line)
     if _NOT_YESTERDAYS.search(line) and _YESTERDAYS.search(_NOT_YESTERDAYS.sub(" ", line)):

@@ -110,7 +110,8 @@ _HALF = Late(
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = Late(
-    r" ?(?:point|komma|kommer|koma|kommar|comma|punkt|poin|pt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
+    r" ?(?:point|dot|komma|kommer|koma|kommar|comma|punkt|poin|pt) ?"
+    r"(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
     r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
 )
 _TIMES = Late(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
@@ -194,7 +195,10 @@ def is_surely_number(number: str) -> bool:
 
 def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
     match = _HALF.match(line, end)
-    if match and match["fraction"] and float(number) > _MOST_GALLONS:
+    parts = match and (
+        match["fraction"] or (match["three"] and " and" not in match[0] and " und" not in match[0])
+    )
+    if match and parts and float(number) > _MOST_GALLONS:
         match = None if _VOLUME.match(line, match.end()) else match
     if match:
         share = (

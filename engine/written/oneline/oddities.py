@@ -45,9 +45,9 @@ def mark_odd(clause: Clause) -> None:
     alone = len(clause.figures) == 1
     for index, token in enumerate(tokens):
         if isinstance(token, Word):
-            if token.says(Means.OTHERWISE) and not token.says(Means.ON_TARGET):
+            if Means.OTHERWISE in token.means and Means.ON_TARGET not in token.means:
                 wished = True
-            if token.says(Means.NOT) and len(token.meanings) <= 3:
+            if Means.NOT in token.means and len(token.meanings) <= 3:
                 denied = _denies_answer(tokens, index)
             if is_unknown(token):
                 denied = False
@@ -76,7 +76,7 @@ def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
         clause.foreign.add(figure.start)
     following = tokens[index + 1] if index + 1 < len(tokens) else None
     multiplied = figure.unit is Unit.VOLUME and any(sign in figure.text for sign in "x×*")
-    if isinstance(following, Word) and following.says(Means.VESSEL) and not multiplied:
+    if isinstance(following, Word) and Means.VESSEL in following.means and not multiplied:
         clause.vessels.add(figure.start)
         clause.odd.add(figure.start)
     counts = _counts(tokens, index, +1)
@@ -101,7 +101,7 @@ def _of_hours(tokens: Sequence[Token], index: int) -> bool:
     figure, before = tokens[index], tokens[index - 1] if index else None
     after = tokens[index + 1] if index + 1 < len(tokens) else None
     begun = isinstance(before, Word) and before.text in _FROM
-    ranged = isinstance(after, Word) and after.says(Means.RANGE) is not None
+    ranged = isinstance(after, Word) and Means.RANGE in after.means
     return begun and (ranged or bool(isinstance(figure, Figure) and figure.high))
 
 
@@ -126,7 +126,7 @@ def _is_asked_about(tokens: Sequence[Token], index: int) -> bool:
 def _drunk_down(clause: Clause) -> bool:
     """ "got 3.5 L down"."""
     (figure,) = clause.figures
-    said = [word for word in clause.words if word.says(Means.OTHERWISE)]
+    said = [word for word in clause.words if Means.OTHERWISE in word.means]
     down = all(word.text == "down" and word.start > figure.end for word in said)
     return down and figure.unit is Unit.VOLUME
 
@@ -135,9 +135,9 @@ def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
     """Whether the figure is the "till 5" of a sentence, with no first end, or what is "still to go"."""
     before = tokens[index - 1] if index else None
     after = tokens[index + 1] if index + 1 < len(tokens) else None
-    ends = isinstance(before, Word) and before.says(Means.RANGE) is not None
+    ends = isinstance(before, Word) and Means.RANGE in before.means
     label = tokens[index - 2] if index > 1 else None
-    if ends and isinstance(label, Word) and label.says(Means.LABEL):
+    if ends and isinstance(label, Word) and Means.LABEL in label.means:
         return False  # "fullness to 7"
     return ends or (isinstance(after, Word) and after.text in _STILL_OPEN)
 
@@ -149,14 +149,14 @@ def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
             return True
         if is_unknown(token):
             return False
-        if isinstance(token, Word) and token.says(Means.LABEL):
+        if isinstance(token, Word) and Means.LABEL in token.means:
             return True
     return False
 
 
 def _bounded(tokens: Sequence[Token], index: int) -> bool:
     before = tokens[index - 1] if index else None
-    if not isinstance(before, Word) or before.says(Means.BOUND) is None:
+    if not isinstance(before, Word) or Means.BOUND not in before.means:
         return False
     label = tokens[index - 2] if index > 1 else None
     of_score = label.says(Means.LABEL) if isinstance(label, Word) else None
@@ -167,7 +167,7 @@ def _bounded(tokens: Sequence[Token], index: int) -> bool:
 def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     """Whether a figure of this morning stands beside the name of another day."""
     beside = [tokens[i] for i in (index - 1, index + 1, index - 2) if 0 <= i < len(tokens)]
-    far = [t for t in beside if isinstance(t, Word) and t.says(Means.OTHER_DAY)]
+    far = [t for t in beside if isinstance(t, Word) and Means.OTHER_DAY in t.means]
     if not far and not _of_the_day_named(tokens, index):
         return False
     if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
@@ -185,14 +185,14 @@ def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
     """Whether a score follows the name of another day: "gestern hatt ich fülle 5 heut 6"."""
     label = next(
         (t.says(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
-         and t.says(Means.LABEL)), None,
+         and Means.LABEL in t.means), None,
     )  # fmt: skip
     if label is None or label.about not in ("fullness", "sharpness"):
         return False
     for token in reversed(tokens[:index]):
-        if isinstance(token, Figure) or (isinstance(token, Word) and token.says(Means.TODAY)):
+        if isinstance(token, Figure) or (isinstance(token, Word) and Means.TODAY in token.means):
             return False
-        if isinstance(token, Word) and token.says(Means.OTHER_DAY):
+        if isinstance(token, Word) and Means.OTHER_DAY in token.means:
             return True
     return False
 
@@ -210,7 +210,7 @@ def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
     assert isinstance(figure, Figure)
     if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
         return False
-    eaten = any(isinstance(token, Word) and token.says(Means.EATEN) for token in tokens)
+    eaten = any(isinstance(token, Word) and Means.EATEN in token.means for token in tokens)
     return eaten and is_unknown(following)
 
 
@@ -220,7 +220,7 @@ def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
     following = tokens[index + 1] if index + 1 < len(tokens) else None
     if step > 0 and isinstance(following, Word) and following.text in _ARTICLES:
         return False  # "4 the hotel bed was hard" counts no hotels
-    if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
+    if word is None or Means.LABEL in word.means or Means.SCORE in word.means:
         return False
     if not word.meanings:
         return is_unknown(word) and not any(

@@ -88,7 +88,7 @@ class Phrases:
         label: Word | None = None
         figures = bool(clause.figures)
         for word in clause.words:
-            if word.says(Means.LABEL):
+            if Means.LABEL in word.means:
                 label = word
             skip = word.says(Means.SKIP)
             if skip is None:
@@ -124,7 +124,7 @@ class Phrases:
         """ "Weight to follow, 7, 4": no number of this line is the weight."""
         for one, other in pairwise(clause.tokens):
             label = one.says(Means.LABEL) if isinstance(one, Word) else None
-            if label and isinstance(other, Word) and other.says(Means.LATER):
+            if label and isinstance(other, Word) and Means.LATER in other.means:
                 self.later.add(label.about)
 
     def _take_same(self, clause: Clause) -> None:
@@ -192,15 +192,15 @@ class Phrases:
     def _take_on_target(self, clause: Clause, following: Clause | None) -> None:
         self.off_target |= clause.says(Means.OFF_TARGET) and not clause.asks
         for index, word in enumerate(clause.tokens):
-            if not isinstance(word, Word) or not word.says(Means.ON_TARGET):
+            if not isinstance(word, Word) or Means.ON_TARGET not in word.means:
                 continue
             if _denied(clause.tokens, index):
                 self.off_target = True
                 continue
             if clause.asks:
                 first = following.words[0] if following and following.words else None
-                self.off_target |= first is not None and first.says(Means.NO) is not None
-                if first is None or not first.says(Means.YES):
+                self.off_target |= first is not None and Means.NO in first.means
+                if first is None or Means.YES not in first.means:
                     continue
                 self._read.add(first.start)
             self.on_target = True
@@ -218,7 +218,7 @@ class Phrases:
             beside = [
                 clause.tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(clause.tokens)
             ]
-            if any(isinstance(t, Word) and t.says(Means.TODAY) for t in beside):
+            if any(isinstance(t, Word) and Means.TODAY in t.means for t in beside):
                 continue  # of the day that begins
             if self.training is not None and self.training != said.about:
                 together = _TRAINING_TOGETHER.get(frozenset({self.training, said.about}))
@@ -293,7 +293,7 @@ class Phrases:
             (word.start, word.end)
             for clause in self.clauses
             for word in clause.words
-            if word.says(Means.FINE) and word.start not in self._read
+            if Means.FINE in word.means and word.start not in self._read
         ]
         end = max(end for _, end in (*spans, *(f for f in fine if f[0] > spans[0][0])))
         # "fine but dizzy": the good word right before belongs to what follows
@@ -318,10 +318,10 @@ class Phrases:
             return False
         if not token.meanings:
             return True
-        if token.says(Means.FINE):
+        if Means.FINE in token.means:
             return False
         return token.says(*_SAYS_LITTLE) is None and not (
-            token.says(Means.OTHER_DAY) and figures.answers
+            Means.OTHER_DAY in token.means and figures.answers
         )
 
     def _is_soft(self, token: Token, figures: Figures) -> bool:
@@ -359,9 +359,9 @@ def _label_after(clause: Clause, skip: Word) -> Word | None:
     for token in clause.tokens[clause.tokens.index(skip) + 1 :]:
         if not isinstance(token, Word):
             return None
-        if token.says(Means.LABEL):
+        if Means.LABEL in token.means:
             return None if token.start in named else token
-        if token.says(Means.LINK) is None:
+        if Means.LINK not in token.means:
             return None
     return None
 
@@ -374,8 +374,8 @@ def _is_good(clause: Clause, word: Word) -> bool:
     """Whether it says that all is well, and is not the "gut" of "gut 3,5"."""
     at = clause.tokens.index(word) + 1
     following = clause.tokens[at] if at < len(clause.tokens) else None
-    rounds = isinstance(following, Figure) and word.says(Means.ABOUT) is not None
-    return word.says(Means.FINE) is not None and not rounds
+    rounds = isinstance(following, Figure) and Means.ABOUT in word.means
+    return Means.FINE in word.means and not rounds
 
 
 def _of_something_else(tokens: Sequence[Token], index: int) -> bool:
@@ -393,6 +393,6 @@ def _denied(tokens: Sequence[Token], index: int) -> bool:
             return False
         if token.says(Means.NOT, Means.BOUND):
             return True
-        if token.says(Means.LINK) is None:
+        if Means.LINK not in token.means:
             return False
     return False

@@ -47,6 +47,10 @@ class Word(Token):
     """`meanings` is empty for a word that is not known here."""
 
     meanings: tuple[Meaning, ...] = ()
+    means: frozenset[Means] = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "means", frozenset(one.means for one in self.meanings))
 
     def says(self, *means: Means) -> Meaning | None:
         return next((meaning for meaning in self.meanings if meaning.means in means), None)
@@ -98,7 +102,7 @@ class Clause:
         start = one.figure.start
         only_trailed = start in self.beside & self.trailed - self.dated
         after = [token for token in self.tokens if token.start > start][:2]
-        if any(isinstance(token, Word) and token.says(Means.CORRECTS) for token in after):
+        if any(isinstance(token, Word) and Means.CORRECTS in token.means for token in after):
             return False
         return only_trailed and one.label.start < start and adjacent(self, one.label, one.figure)
 

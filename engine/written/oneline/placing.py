@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import permutations
 
 from engine.written.late import Late
+from engine.written.oneline.digits import rough
 from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.leftover import Leftover
 from engine.written.oneline.pieces import Figure, Unit, is_unknown
@@ -24,6 +25,7 @@ from engine.written.oneline.report import CORE, DoubtCode
 from engine.written.oneline.told import all_same
 
 _SLIPPED = Late(r"\d{2,3}[.,][a-z]{1,2}")
+_HALF = 0.5
 _CLOSE = 2  # characters: "60 2", "60. 2"
 
 
@@ -161,6 +163,14 @@ class Placed(Leftover):
             for key, figure in placed:
                 self._use(key, figure)
             return
+        if all(
+            is_plain(key, figure, self._known)
+            or (key == "fullness" and self._is_half_score(figure))
+            for key, figure in placed
+        ):
+            for key, figure in placed:
+                self._use(key, figure)
+            return
         figures = [figure for _, figure in placed]
         others = [
             list(zip(chosen, figures, strict=True))
@@ -180,6 +190,11 @@ class Placed(Leftover):
             return
         ways = [*usual, list(placed)] if in_order_readable else usual
         self._ask_which(ways[:3], figures)
+
+    def _is_half_score(self, figure: Figure) -> bool:
+        """Whether "5 and a half" in the place of the fullness is meant as one."""
+        value = rough(figure.number) if not figure.high else 0.0
+        return value % 1 == _HALF and self._is_between_scores("fullness", figure, value)
 
     def _certain(self, way: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> bool:
         """Whether every open answer got its figure, and all but the weight stand in their order."""

@@ -13,15 +13,16 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.asides import set_aside
+from engine.written.oneline.drinks import added_up, passed_over
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.relative import written_out
-from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.rivals import settled
-from engine.written.oneline.slips import mended, without_doubled
+from engine.written.oneline.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
@@ -40,18 +41,20 @@ def read_report(text: str, known: Known) -> Report:
     if len(text) > LONGEST:
         return Report(note=text.strip())
     line, places = plain_with_places(text)
-    line = without_doubled(line, places)
+    line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     line = mended(line, known.language, len(known.order))
     weighed = settled(line, known)
-    line, apart = set_aside(weighed.line)
+    summed = added_up(weighed.line, known)
+    line, apart = set_aside(summed.line)
     line, measured = in_litres(line, known)
     line, drink_asked, drunk = against_another(line, known)
+    measured, drink_asked = measured or summed.said, summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
-    report, span = _best([(_read(tokens, known), tokens) for tokens in ways])
+    report, span = _best([(_read(tokens, known, line), tokens) for tokens in ways], known)
     report = _with_words_of(
         report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
     )
@@ -101,11 +104,12 @@ def _parting(line: str, at: int) -> str:
     return ":" if line[at - 1 : at].isalpha() else ";"
 
 
-def _read(tokens: list[Token], known: Known) -> _Read:
+def _read(tokens: list[Token], known: Known, line: str) -> _Read:
     phrases = Phrases(tokens, known)
     figures = Figures(phrases, known)
     figures.take()
     phrases.take_scores(figures)
+    _ask_about_more(line, tokens, figures, known)
     answers: dict[str, Value] = dict.fromkeys(phrases.skipped - figures.spoken_for)
     answers |= figures.answers
     span = phrases.unread(figures)
@@ -122,7 +126,18 @@ def _read(tokens: list[Token], known: Known) -> _Read:
     return report, span
 
 
-def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
+def _ask_about_more(line: str, tokens: list[Token], figures: Figures, known: Known) -> None:
+    """Beside a drink that was read, another that was not: never passed over in silence."""
+    drunk = figures.answers.get("water_l")
+    if drunk is None or any(doubt.answer in ("water_l", "spare") for doubt in figures.doubts):
+        return
+    read = [(token.start, token.end) for token in tokens if token.start in figures.used]
+    if more := passed_over(line, known, read):
+        del figures.answers["water_l"]
+        figures.ask_about_more(more, drunk)
+
+
+def _best(readings: Sequence[tuple[_Read, list[Token]]], known: Known) -> _Read:
     """The one reading that holds; where several do, a question between them."""
     clear = [(read, tokens) for read, tokens in readings if not read[0].doubts]
     if not clear:
@@ -140,6 +155,16 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
             distinct.append(read)
     if len(distinct) == 1:
         return distinct[0]
+    pointed = [
+        read
+        for read, tokens in clear
+        if any(isinstance(token, Figure) and "." in token.text for token in tokens)
+        and all(key in read[0].answers for key in CORE)
+    ]
+    if len(pointed) == 1 and "," not in "".join(f"{x.number}" for x in _figures(clear, pointed[0])):
+        return pointed[0]  # decimals have points here, so that commas part: "58.6kg,5,3l"
+    if (surely := _nearest(distinct, known)) is not None:
+        return surely
     stones = any(
         isinstance(token, Figure) and token.unit_text.startswith("st ")
         for _, tokens in clear
@@ -147,6 +172,32 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
     )
     code = ParseErrorCode.AMBIGUOUS_STONE if stones else ParseErrorCode.AMBIGUOUS_SEPARATOR
     return _between(distinct, code)
+
+
+def _figures(readings: Sequence[tuple[_Read, list[Token]]], one: _Read) -> list[Figure]:
+    tokens = next(tokens for read, tokens in readings if read is one)
+    return [token for token in tokens if isinstance(token, Figure)]
+
+
+def _nearest(reads: Sequence[_Read], known: Known) -> _Read | None:
+    """The one of several readings whose figures are all nearer to its owner's: of "58,6,5,3" that is
+    58.6 kg and 3 L, not 58 kg and 5.3 L. None where one is nearer in one of them only.
+    """
+    habits = {"weight_kg": known.weight_kg, "water_l": known.water_l}
+    whole = [read for read in reads if all(key in read[0].answers for key in CORE)]
+    if len(whole) < len(reads):
+        return None
+    best = {
+        min(range(len(reads)), key=lambda at: _off(reads[at][0].answers[key], habit))
+        for key, habit in habits.items()
+        if habit
+    }
+    far = [abs((read[0].answers["weight_kg"] or 0) - (known.weight_kg or 0)) for read in reads]
+    return reads[best.pop()] if len(best) == 1 and min(far) < max(far) else None
+
+
+def _off(value: Value, habit: float) -> float:
+    return abs((value or 0) - habit)
 
 
 def _none_clear(reads: Sequence[_Read]) -> _Read:

@@ -11,16 +11,25 @@ import re
 
 from engine.written.late import Late
 from engine.written.oneline.digits import rough
+from engine.written.oneline.numbers import SMALL_NUMBERS, spelt_at
 from engine.written.oneline.report import Known
 from engine.written.units import WeightUnit
 from engine.written.units.reading import NUMBER
 
 _KG_PER = {"g": 0.001, "k": 1.0, "l": 0.45359237, "p": 0.45359237, "#": 0.45359237}
 _MOST_KG = 3.0  # overnight, told as a difference; more is told of something else
-_UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|#)"
-_AMOUNT = rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?|(?P<said>half an?|an?|one|ein halbes|n(?:en?)? halbes|halbes|ein|nen?) (?P<unit_said>kilos?|kg|pounds?|lb))"
-_DOWN = r"less|lighter|down|below|under|weniger|leichter|runter|drunter|unter"
-_UP = r"more|heavier|up|above|over|mehr|schwerer|rauf|drüber|über"
+_UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|pfund|#)"
+_SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
+_SPELT = rf"(?:(?:{_SMALL})?[ -]?(?:hundred|hundert)(?: and)?[ ]?(?:fifty|fünfzig)?|anderthalb|(?:ein|zwei)einhalb|{_SMALL})"
+_SAID = rf"(?:half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
+_UNIT_SAID = r"(?:grammes?|gramm|grams?|kilos?|kilogramm|kg|pounds?|lbs?|pfund|tenths?|zehntel)"
+_AMOUNT = (
+    rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
+    rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
+    rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
+)
+_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off"
+_UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
 _OVER = r"(?![^\W_]|')"
@@ -37,15 +46,25 @@ _SINCE_YESTERDAY = (
         rf"\b(?P<way>down|lost|minus|up|gained|plus|runter|rauf)(?: by| um| another)? {_ABOUT}{_AMOUNT} {_THAN}{_DAY_BEFORE}{_OVER}"
     ),
 )
-#: First in a line of several figures, the scale is meant: "300 g weniger, voll 6, 5 l".
-_AT_FIRST = (
-    Late(rf"^\s*(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
-    Late(rf"^\s*{_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP})(?=\s*(?:[,;.!\n]|$))"),
-    Late(
-        rf"^\s*(?P<way>down|up|runter|rauf) (?:by |um )?{_ABOUT}{_AMOUNT}(?=\s*(?:[,;!\n]|\.(?!\d)|$))"
-    ),
+_WEIGHT = r"(?:weight|wt|bodyweight|scales?|gewicht|gew\.?|waage|kilos?)(?: (?:is|was|has gone|went|gone|ist|war|sagt|geht))?[:=]? "
+_LIKE = r"(?:(?:like|same as|as|wie) (?:yesterday|gestern),? (?:but |just |only |aber |nur )?)?"
+_ENDS = r"(?=\s*(?:[,;!\n/|]|\.(?!\d)|$)| (?:full|fullness|fülle|voll|f|water|wasser)(?![^\W_]))"
+_MOVED = (
+    r"(?P<way>down|up|lost|gained|dropped|put on|minus|plus|runter|rauf|hoch|zugenommen|abgenommen)"
 )
-_WAYS_DOWN = frozenset(f"{_DOWN}|lost|minus|-".split("|"))
+#: First in a line of several figures or behind the word for it, the scale is meant: "300 g weniger, voll 6".
+_AT_FIRST = (
+    Late(rf"(?:^\s*|\b{_WEIGHT})(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
+    Late(rf"(?:^\s*{_LIKE}|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
+    Late(rf"(?:^\s*|\b{_WEIGHT}){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
+)
+#: Elsewhere a unit of weight has to say so.
+_WITH_UNIT = (
+    Late(rf"(?<=[,;\n/.] ){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
+    Late(rf"(?<=[,;\n/.] ){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
+)
+_ANY_FIGURE = Late(rf"\d|\b(?:{_SMALL}|half|an?|ein\w*|halb\w*)(?![^\W_])")
+_WAYS_DOWN = frozenset(f"{_DOWN}|lost|dropped|minus|abgenommen|-".split("|"))
 #: Of a drink, of food or of a denial, the words right before say so.
 _OF_ELSE = Late(
     r"(?:\b(?:water|drank|drunk|drink|ate|eaten|carbs?|rice|food|steps|wasser|getrunken|trank|gegessen|kh|reis|schritte|not|nicht|kein|sleep|schlaf|slept)\b[^,;.\n]{0,12})$"
@@ -65,8 +84,8 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
     last = known.weight_kg if known.weight_is_yesterdays else None
     if last is None or not (known.asked or sum(map(str.isdecimal, line)) > 1):
         return line, ""
-    of_several = "weight_kg" in known.asked and sum(map(str.isdecimal, line)) > 1
-    for pattern in (*_SINCE_YESTERDAY, *(_AT_FIRST if of_several else ())):
+    of_several = "weight_kg" in known.asked and len(_ANY_FIGURE.compiled.findall(line)) > 1
+    for pattern in (*_SINCE_YESTERDAY, *((*_AT_FIRST, *_WITH_UNIT) if of_several else ())):
         match = pattern.search(line)
         if match is None or _OF_ELSE.search(line[: match.start()]):
             continue
@@ -75,8 +94,10 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
         if _told_whole(line[: match.start()] + " | " + line[match.end() :], last, known):
             return f"{line[: match.start()]}{' ' * len(match[0])}{line[match.end() :]}", ""
         change = _change(match, known)
-        precise = match["unit"] or match["unit_said"] or "." in match["number"].replace(",", ".")
-        if change is None or (pattern in _AT_FIRST and not precise):
+        unit = match["unit"] or match["unit_said"]
+        precise = unit or match["tenth"] or "." in match["number"].replace(",", ".")
+        sure = pattern in _SINCE_YESTERDAY or (unit if pattern in _WITH_UNIT else precise)
+        if change is None or not sure:
             continue  # "2 down, 1 to go"
         kg = f"{last + change:.2f}"
         if re.search(r"\d,\d", line) and not re.search(r"\d\.\d", line):
@@ -104,9 +125,24 @@ def _change(match: re.Match[str], known: Known) -> float | None:
     unit = match["unit"] or match["unit_said"] or ""
     if not unit:
         unit = "kg" if known.weight_unit is WeightUnit.KG else "lb"
-    said = match["said"]
-    amount = rough(match["number"]) if not said else 0.5 if "hal" in said else 1.0
+    if match["tenth"]:
+        amount = float(SMALL_NUMBERS.get(match["tenth"]) or match["tenth"]) / 10
+    else:
+        amount = rough(match["number"]) if match["number"] else _amount(match["said"])
+    amount += 0.5 if match["and_half"] else 0.0
+    if unit.startswith(("tenth", "zehntel")):
+        amount, unit = amount / 10, "kg" if known.weight_unit is WeightUnit.KG else "lb"
+    if unit == "pfund" and known.weight_unit is WeightUnit.KG:
+        amount, unit = amount / 2, "kg"  # a German pound: common practice
     kg = amount * _KG_PER[unit[0]]
     if not 0 < kg <= _MOST_KG:
         return None
     return -kg if match["way"] in _WAYS_DOWN else kg
+
+
+def _amount(said: str) -> float:
+    """The number of "half a", "zweihundert", "a"."""
+    if "hal" in said and not said.endswith(("einhalb", "anderthalb", "and a half")):
+        return 0.5
+    spelt = spelt_at(said.strip(), 0, "de")
+    return float(spelt[0]) if spelt else 1.0

@@ -20,10 +20,11 @@ from engine.written.units import WeightUnit
 _NEAR = 0.05  # of the last weight
 _SAME_KG = 0.02
 _LONGEST_SAID = 80  # characters of what is said back
-_KG_PER_LB = 0.45359237
+_KG_PER_LB, _LB_PER_STONE = 0.45359237, 14
 _OVER = r"(?![^\W_]|')"
 _CANDIDATE = Late(
-    r"(?<![\d.,/:+-])\d{2,3}(?:[.,]\d{1,2})?(?![\d]|[.,]\d|[/:]\d)(?P<unit> ?(?:kgs?|kilos?|lbs?|pounds?)(?![^\W_]))?"
+    r"(?<![\d.,/:+-])(?P<stones>\d{1,2}) ?(?:stones?|st)\.? ?(?P<pounds>\d{1,2}(?:\.\d)?)(?: ?(?:lbs?|pounds?))?(?![\d]|[.,/:]\d|[^\W_])"
+    r"|(?<![\d.,/:+-])\d{2,3}(?:[.,]\d{1,2})?(?![\d]|[.,]\d|[/:]\d)(?P<unit> ?(?:kgs?|kilos?|lbs?|pounds?)(?![^\W_]))?"
     r"(?! ?(?:litres?|liters?|l|ml|oz|ounces?|g|gramm|grams?|%|cm|mm|steps|schritte|h|std|hours?|hrs?|min\w*|bpm|kcal|carbs?|kh|st|stones?|days?|tage?|reps?|x|uhr|[ap]m|°)(?![^\W_]))"
 )
 _BREAK = Late(
@@ -51,7 +52,7 @@ _GOOD = Late(
 )
 _CHOICE = Late(
     r"(?:so |i'?ll |i |ich |also )*\b(?:take|use|using|count|counts|trust|going with|going by|go with|go by|log|nimm|nehm\w*|zähl(?:t|en|e)?|gilt|schreib|rechne mit)(?: the| den| die| das| dem| lieber| mal| bitte| doch| wir| please)* (?P<what>(?:[^,;\n!?()]|,(?=\d)){1,28}?)(?=[;\n!?()]|,(?!\d)|\.(?!\d)|$)"
-    r"|\b(?P<which>the )?(?P<one>first|second|last|latter|lower|higher|zweite|letzte|erste|niedrigere|höhere) (?:one |wert )?(?:counts|zählt|gilt)"
+    r"|\b(?P<which>the )?(?P<one>first|second|last|latter|lower|higher|zweite[sr]?|letzte[sr]?|erste[sr]?|niedrigere|höhere) (?:one |wert )?(?:counts|zählt|gilt)"
 )
 _OF_ANOTHER_DAY = Late(
     r"\b(?:yesterday|last night|last week|tomorrow|aiming|aim|goal|gestern|vorgestern|letzte woche|ziel|soll)"
@@ -118,12 +119,18 @@ def _weighings(line: str, known: Known) -> list[_Weighing]:
     last = known.weight_kg or known.on_file_kg or 0.0
     found = []
     for match in _CANDIDATE.finditer(line):
-        unit = (match["unit"] or "").strip()
-        pounds = unit[:1] in ("l", "p") if unit else known.weight_unit is WeightUnit.LB
-        kg = rough(match[0].removesuffix(match["unit"] or "")) * (_KG_PER_LB if pounds else 1.0)
+        kg = _kg(match, known)
         if abs(kg - last) <= _NEAR * last:
             found.append(_Weighing(match.start(), match.end(), kg))
     return found
+
+
+def _kg(match: re.Match[str], known: Known) -> float:
+    if match["stones"]:
+        return (int(match["stones"]) * _LB_PER_STONE + float(match["pounds"])) * _KG_PER_LB
+    unit = (match["unit"] or "").strip()
+    pounds = unit[:1] in ("l", "p") if unit else known.weight_unit is WeightUnit.LB
+    return rough(match[0].removesuffix(match["unit"] or "")) * (_KG_PER_LB if pounds else 1.0)
 
 
 def _stays_open(line: str, found: Sequence[_Weighing]) -> bool:

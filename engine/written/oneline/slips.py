@@ -19,10 +19,23 @@ _DOTS = Late(r"\.{2,}")
 _NOUGHT = Late(
     r"(?<=\d)(?<!h2)o(?=[.,]?\d|[.,]o)|(?<=\d[.,])o(?![^\W_])|(?<=\d)(?<!h2)o(?![^\W_]|')"
 )
-_ONE = Late(r"(?<=\d\d[.,])[li](?![^\W_])")
+_ONE = Late(r"(?<=\d\d[.,])[li](?![^\W_])|(?<=\d)[li](?=\d*[.,]\d)")
+#: "77'2", and "77;2 ; 7 ; 4" where other marks part the answers.
+_FOR_A_POINT = Late(r"(?<![\d.,;'])\d{2,3}(?P<mark>[';])(?=\d(?![\d;']))")
+_TIGHT_MARKS = Late(r"(?<=\d);(?=\d)")
+_BEFORE_ITS_PLACE = Late(r"(?<=\d) (?P<mark>[,;])(?=\d{1,2}(?:[.,]\d)?(?: |$))")  # "80,9 ,8 ,5"
+_IN_BRACKETS = Late(r"\((?P<inside>\d{1,3}(?:[.,]\d+)?)\)")
+#: What is typed on one another: "80.9kgF8", "77.2kg7/10", "F7W4".
+_GLUED = Late(
+    r"(?<=\d)(?=(?:[fwvg]|h2o)[:=]?\d)|(?<=\d)(?:kgs?|lbs?|l)(?=[fwvgh][:=]?\d)"
+    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d)(?=(?:full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?![^\W_]))"
+    r"|(?<=\d/10)(?=[^\W\d_])"
+)
+#: "7f 4w": each letter behind its number.
+_LETTER_BEHIND = Late(r"(?<![\w.,])(?P<number>\d{1,3}(?:[.,]\d)?)(?P<letter>[fwv])(?![\w'])")
 _FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of German
 _H_OF_WATER = Late(
-    r"(?<![^\W_])h(?!20)(?=\d{1,2}(?:[.,]\d{1,2})?l?(?![^\W_]|[.,]?\d))"
+    r"(?<![^\W_])h(?!20)(?=[:=]?\d{1,3}(?:[.,]\d{1,2})?(?:l|gal|oz)?(?![^\W_]|[.,]?\d))"
 )  # "F8 W77.5 H6"
 _LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
 _ARROW = r"(?:-+>|=>|→|➡|>)"
@@ -57,15 +70,42 @@ def without_doubled(line: str, places: list[int]) -> str:
     return line
 
 
+def parted(line: str, places: list[int]) -> str:
+    """The line with a space where labels are typed on one another; `places` gets one, too."""
+    for glued in reversed(list(_GLUED.finditer(line))):
+        at = glued.end()
+        places.insert(at, places[at])
+        line = f"{line[:at]} {line[at:]}"
+    return line
+
+
 def mended(line: str, language: str, most: int) -> str:
     """The line with such slips set right, each in its place; `most` answers may be told."""
     line = _H_OF_WATER.sub("💧", _ONE.sub("1", _NOUGHT.sub("0", line)))
+    line = _with_marks_set_right(line)
     line = _FROM_TO.sub(_moved, line)
     if len(_LABELLED.compiled.findall(line)) > 1:
         line = _LABELLED.sub(" : ", line)
     if language != "de":
         line = _FILLERS.sub(lambda filler: " " * len(filler[0]), line)
     return _with_crosses_read(_with_places_held(line, most))
+
+
+def _with_marks_set_right(line: str) -> str:
+    """Another mark for a decimal point, one before its place, brackets and letters around a number."""
+    tight = len(_TIGHT_MARKS.compiled.findall(line))
+    for slip in list(_FOR_A_POINT.finditer(line)):
+        if slip["mark"] == "'" or (tight == 1 and len(_FIGURE.compiled.findall(line)) > 2):
+            at = slip.start("mark")
+            line = f"{line[:at]}.{line[at + 1 :]}"
+    if len(_BEFORE_ITS_PLACE.compiled.findall(line)) > 1:
+        line = _BEFORE_ITS_PLACE.sub(lambda slip: f"{slip['mark']} ", line)
+    if len(_IN_BRACKETS.compiled.findall(line)) > 1:
+        line = _IN_BRACKETS.sub(lambda slip: f" {slip['inside']} ", line)
+    letters = {slip["letter"] for slip in _LETTER_BEHIND.finditer(line)}
+    if len(letters) > 1:
+        line = _LETTER_BEHIND.sub(lambda slip: f"{slip['letter']}{slip['number']}", line)
+    return line
 
 
 def _moved(arrow: re.Match[str]) -> str:

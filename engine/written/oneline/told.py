@@ -185,12 +185,22 @@ class Told:
         ):
             return False
         decimal = "." in figure.number or "," in figure.number
-        scored = bool(figure.high) or (decimal and rough(told[2].number) > MOST_FULL)
+        scored = bool(figure.high) or (
+            decimal
+            and (rough(told[2].number) > MOST_FULL or self._is_nearer_drink(told[2], figure))
+        )
         return (
             scored
             and is_plain("weight_kg", told[0], self._known)
             and is_readable("water_l", told[2], self._known)
         )
+
+    def _is_nearer_drink(self, one: Figure, other: Figure) -> bool:
+        """Whether the one is nearer to what was to be drunk than the other, as read in litres."""
+        target = self._known.water_l
+        if not target or self._known.volume_unit is not VolumeUnit.L:
+            return False
+        return abs(rough(one.number) - target) < abs(rough(other.number) - target)
 
     def _labels_drink(self, figure: Figure) -> bool:
         named = (one for clause in self._clauses for one in clause.named)

@@ -26,7 +26,7 @@ class Weight:
 
 
 KG_WORDS = r"(?:kilograms?|kilogramm|kilogrammes?|kilos?|kgs?)"
-LB_WORDS = r"(?:pounds?|lbs?|#)"
+LB_WORDS = r"(?:pounds?|pfund|lbs?|#)"
 ST_WORDS = r"(?:stones?|sts?)"
 _LABEL = r"(?:(?:my |morning )?(?:body ?)?(?:weight|mass|bw)(?: is| was)? ?[:=]? ?)?"
 _SIMPLE = Late(rf"{_LABEL}\+?({NUMBER}) ?({KG_WORDS}|{LB_WORDS})?\.?")

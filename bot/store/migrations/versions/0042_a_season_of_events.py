@@ -21,10 +21,7 @@ def upgrade() -> None:
         batch_op.add_column(sa.Column("waits", sa.Boolean(), server_default="0", nullable=False))
         batch_op.add_column(
             sa.Column(
-                "class_name",
-                sqlmodel.sql.sqltypes.AutoString(),
-                server_default="",
-                nullable=False,
+                "class_name", sqlmodel.sql.sqltypes.AutoString(), server_default="", nullable=False
             )
         )
     with op.batch_alter_table("plan_template", schema=None) as batch_op:

@@ -1,0 +1,283 @@
+"""One part of a day's drinking: "3 x 1.5 l", "two 750s", "half a gallon", "a glass".
+
+What a part consists of stands in a table of shapes over the letters of its pieces, the longest first.
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
+from engine.written.oneline.drink_words import Piece
+from engine.written.oneline.report import Known
+from engine.written.units import VolumeUnit
+
+OUNCE_L = {
+    VolumeUnit.FLOZ_US: float(L_PER_US_FLUID_OUNCE),
+    VolumeUnit.FLOZ_IMP: float(L_PER_IMPERIAL_FLUID_OUNCE),
+}
+_OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
+_CUP_OUNCES = 8
+_METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
+HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
+_MOST_BOTTLES = 24
+_LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
+MOST_L = 15.0
+_BEGINS = "nahmsuv"
+_ENDS_PART = "!-tiep+,."
+_LONGEST_PART = 6
+_ONE_VESSEL = (
+    "bottle",
+    "glass",
+    "jug",
+    "flask",
+    "can",
+    "shaker",
+    "flasche",
+    "glas",
+    "dose",
+    "kanne",
+)
+_ONE_OF_IT = ("litre", "liter", "gallon", "gallone", "pint", "quart", "maß")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """One part of a day's drink, with the pieces `first` to `last` that tell it.
+
+    `amount` in `unit` ("l", "oz", a larger measure of nobody's country, "" where none stood there), None
+    where nobody can tell; `each` is one bottle of it, which "and a half" is half of.
+    """
+
+    first: int
+    last: int
+    shape: str
+    amount: float | None
+    unit: str = ""
+    each: float | None = None
+    joint: str = ""  # the letters of what stands between it and the part before
+    other: bool = False  # another drink than water
+
+
+_Read = tuple[float | None, str, float | None]  # the amount, its unit, one bottle of it
+
+
+class Parts:
+    """Reads the parts of one line."""
+
+    def __init__(self, pieces: Sequence[Piece], known: Known, *, british: bool) -> None:
+        cups = known.volume_unit is VolumeUnit.FLOZ_US  # elsewhere a cup is as large as it is
+        self._all = [
+            piece._replace(kind="u") if cups and piece.text in ("cup", "cups") else piece
+            for piece in pieces
+        ]
+        self._known = known
+        self._ounce = OUNCE_L.get(known.volume_unit) if known.volume_unit else None
+        if self._ounce is None and british:
+            self._ounce = OUNCE_L[VolumeUnit.FLOZ_IMP]
+        self._imperial = self._ounce == OUNCE_L[VolumeUnit.FLOZ_IMP]
+
+    def part_at(self, at: int) -> Part | None:
+        """The part that begins at this piece."""
+        if at >= len(self._all) or self._all[at].kind not in _BEGINS:
+            return None
+        letters, places = self._core(at)
+        counted = at > 0 and self._all[at - 1].kind in "nah" and letters[0] in "uv"
+        named = letters[:1] == "n" and self._is_labelled(at)
+        for shape, name in _SHAPES:
+            match = shape.match(letters)
+            if match is None or (named and len(match[0]) > 1 and letters[1] in "nhx"):
+                continue
+            if counted and name not in ("sized_many", "lone"):
+                continue
+            own = [self._all[place] for place in places[: match.end()]]
+            if (
+                len(own) > 2
+                and own[0].value > 1
+                and own[-1].text in _ONE_VESSEL
+                and name == "many_sized"
+            ):
+                continue  # "6 1.5l bottle"
+            read = _READERS[name](self, own)
+            if read is not None:
+                last = places[match.end() - 1]
+                return Part(
+                    first=at, last=last, shape=name, amount=read[0], unit=read[1], each=read[2]
+                )
+        return None
+
+    def _core(self, at: int) -> tuple[str, list[int]]:
+        """The letters of what may be one part, without the small words, and their places."""
+        letters, places = "", []
+        while at < len(self._all) and len(letters) < _LONGEST_PART:
+            kind = self._all[at].kind
+            if kind in _ENDS_PART:
+                break
+            following = self._all[at + 1].kind if at + 1 < len(self._all) else "."
+            article = kind == "a" and following in "nsh" and letters[-1:] != "n"
+            if kind not in "fw" and not article:
+                letters += kind
+                places.append(at)
+            at += 1
+        return letters, places
+
+    def _is_labelled(self, at: int) -> bool:
+        """Whether a word that is none of drinking stands right before, so that it is no count."""
+        before = self._all[at - 1] if at else None
+        return before is not None and (
+            (
+                before.kind == "n"
+                and self._all[at].text[0].isdecimal()
+                and [piece.kind for piece in self._all[at + 1 : at + 2]] == ["h"]
+            )
+            or (before.kind == "." and before.text[:1].isalpha())
+        )
+
+    # shapes
+
+    def _unit_of(self, piece: Piece) -> tuple[str, float]:
+        word = piece.text.strip(". ")
+        if word[:2] in _METRIC:
+            return "l", _METRIC[word[:2]]
+        if word[0] in "lm":
+            return "l", 1.0
+        if word[0] in _OUNCES:
+            if self._ounce is None:
+                return word[0], 1.0
+            return "oz", float(_OUNCES[word[0]][1 if self._imperial else 0])
+        return "oz", float(_CUP_OUNCES if word[0] == "c" else 1)
+
+    def _sized(self, count: float, size: float, unit: Piece) -> _Read | None:
+        if count != int(count * 2) / 2 or not 0 < count <= _MOST_BOTTLES:
+            return None
+        name, per = self._unit_of(unit)
+        return count * size * per, name, size * per
+
+    def _many_sized(self, own: Sequence[Piece]) -> _Read | None:
+        """ "3 x 1.5 l", "drei Flaschen à 1,5 l", "five half-litre bottles", "dreimal ein Liter"."""
+        numbers = [piece for piece in own if piece.kind in "nahm"]
+        (unit,) = (piece for piece in own if piece.kind == "u")
+        size = 1.0
+        for piece in numbers[1:]:
+            size *= piece.value
+        return self._sized(numbers[0].value, size, unit)
+
+    def _sized_many(self, own: Sequence[Piece]) -> _Read | None:
+        """ "1.5 l bottle x 2", "half a litre five times", "trinkflasche (0,75) 4 mal"."""
+        numbers = [piece for piece in own if piece.kind in "nahms"]
+        units = [piece for piece in own if piece.kind == "u"]
+        if len(numbers) < 2:
+            numbers = [Piece("a", own[0].start, own[0].start, "", 1.0), *numbers]
+        if units:
+            litre = units[0].text[:3] == "lit" and own[-1].kind != "v"
+            if litre and "v" in (p.kind for p in own) and numbers[0].value > _LARGEST_BOTTLE_L:
+                return None  # "6 litre bottle times three"
+            return self._sized(numbers[1].value, numbers[0].value, units[0])
+        if numbers[0].kind == "s":
+            return self._sizes(numbers[1].value, numbers[0].value)
+        return self._bare_sizes(numbers[1].value, numbers[0].value, numbers[0].text)
+
+    def _many_bare(self, own: Sequence[Piece]) -> _Read | None:
+        """ "4 x 0.75", "3 bottles of 1.5", "zwei 1,5 Flaschen"."""
+        count, size = (piece for piece in own if piece.kind in "nm")
+        return self._bare_sizes(count.value, size.value, size.text)
+
+    def _bare_sizes(self, count: float, size: float, text: str) -> _Read | None:
+        vessel = any(not char.isdecimal() and char not in ".," for char in text)
+        if count != int(count) or not 0 < count <= _MOST_BOTTLES or vessel:
+            return None
+        if size % 1 and size < _LARGEST_BOTTLE_L:
+            return count * size, "l", size
+        if size >= _LEAST_BOTTLE_ML:
+            return count * size / 1000, "l", size / 1000
+        return None
+
+    def _sizes(self, count: float, size: float) -> _Read | None:
+        return (count * size, "l", size) if 0 < count <= _MOST_BOTTLES else None
+
+    def _many_sizes(self, own: Sequence[Piece]) -> _Read | None:
+        count, size = own[0], own[-1]
+        if count.value > 1 and size.text.endswith(_ONE_VESSEL):
+            return None
+        return self._sizes(count.value, size.value)
+
+    def _one_size(self, own: Sequence[Piece]) -> _Read | None:
+        return own[0].value, "l", own[0].value
+
+    def _amount(self, own: Sequence[Piece]) -> _Read | None:
+        name, per = self._unit_of(own[1])
+        amount = own[0].value * per
+        if own[-1].kind == "v":
+            return amount, name, amount
+        return amount, name, (per if name != "l" or per == 1 else None)
+
+    def _lone(self, own: Sequence[Piece]) -> _Read | None:
+        """ "Litre at breakfast, litre at work"."""
+        if own[0].text not in _ONE_OF_IT:
+            return None
+        name, per = self._unit_of(own[0])
+        return per, name, per
+
+    def _with_decimals(self, own: Sequence[Piece]) -> _Read | None:
+        """ "ein Liter fünfundsiebzig", "3 l 250"."""
+        whole, unit, rest = own
+        name, per = self._unit_of(unit)
+        spelt, digits = rest.text[0].isalpha(), rest.text
+        if whole.value % 1 or rest.value % 1 or name != "l" or per != 1:
+            return None
+        if not spelt and not re.fullmatch(r"[1-9][05]0", digits):
+            return None
+        tenths = rest.value / 10 ** len(str(int(rest.value)))
+        return whole.value + tenths, "l", None
+
+    def _after_unit(self, own: Sequence[Piece]) -> _Read | None:
+        """ "Liter zwei Komma fünf"."""
+        name, per = self._unit_of(own[0])
+        return (own[1].value * per, name, None) if own[1].value * per <= MOST_L else None
+
+    def _halves(self, own: Sequence[Piece]) -> _Read | None:
+        """ "sieben Halbe": of half a litre each."""
+        many, half = own
+        if half.text[:4] not in ("half", "halb") or half.value != HALF_BOTTLE_L or many.value < 2:
+            return None
+        return many.value * HALF_BOTTLE_L, "halves", HALF_BOTTLE_L
+
+    def _wholes(self, own: Sequence[Piece]) -> _Read | None:
+        return own[0].value * _WHOLE_BOTTLE_L, "wholes", _WHOLE_BOTTLE_L
+
+    def _unknown(self, own: Sequence[Piece]) -> _Read | None:
+        """ "Two bottles", "2 coffees": nobody can tell how much is in `own`."""
+        return (None, "", None) if own else None
+
+    def _bare(self, own: Sequence[Piece]) -> _Read | None:
+        return own[0].value, "", None
+
+
+#: Of what a part consists, the longest first.
+_SHAPES: tuple[tuple[re.Pattern[str], str], ...] = tuple(
+    (re.compile(shape), name)
+    for shape, name in (
+        (r"nx[anh]h?uv?", "many_sized"), (r"nxnv?(?![uhn])", "many_bare"), (r"(?:nx|[nm])s", "many_sizes"),
+        (r"m[anh]?uv?", "many_sized"), (r"mn(?![nu])", "many_bare"),
+        (r"(?:[anh]|nh)uv?(?:m|nx)", "sized_many"), (r"[anh]uv?xn(?![nu])", "sized_many"),
+        (r"s(?:m|nx|xn)", "sized_many"), (r"uv?(?:m|nx|xn)", "sized_many"), (r"v[nh]u?(?:m|nx)", "sized_many"),
+        (r"[an]v[anh]uv?", "many_sized"), (r"nvn(?![nu])", "many_bare"),
+        (r"[an]nuv", "many_sized"), (r"nhuv?", "many_sized"), (r"[an]huv?", "many_sized"),
+        (r"nnv", "many_bare"), (r"s", "one_size"),
+        (r"[anh]un(?![nuvxhms])", "with_decimals"), (r"[anh]uv?", "amount"),
+        (r"un(?![nuvxms])", "after_unit"), (r"uv?", "lone"),
+        (r"nh(?!v)", "halves"), (r"[an]h?v|hv", "unknown"), (r"[na]g", "wholes"),
+        (r"[na]o", "other"), (r"h", "share"), (r"[na]", "bare"),
+    )
+)  # fmt: skip
+_READERS: dict[str, Callable[[Parts, Sequence[Piece]], _Read | None]] = {
+    "many_sized": Parts._many_sized, "many_bare": Parts._many_bare,
+    "many_sizes": Parts._many_sizes, "sized_many": Parts._sized_many,
+    "one_size": Parts._one_size, "with_decimals": Parts._with_decimals,
+    "amount": Parts._amount, "after_unit": Parts._after_unit, "halves": Parts._halves,
+    "unknown": Parts._unknown, "lone": Parts._lone, "wholes": Parts._wholes, "other": Parts._unknown,
+    "share": Parts._bare, "bare": Parts._bare,
+}  # fmt: skip
