@@ -36,6 +36,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         {_SIDE}<1>(?:wade|unterschenkel|bein|oberschenkel)<5>(?:dick|geschwollen|heiss|rot|warm|prall)<,8>(?:heiss|rot|warm|luft|atm\w*|weh|schmerz\w*|flug|fahrt|andere|pocht|spannt)
         {_SIDE}<1>(?:wade|unterschenkel|bein|oberschenkel)<3>(?:doppelt|zweimal) so (?:dick|gross)|(?:wade|bein)<4>(?:doppelt|viel) so dick wie
         (?:blutzucker|bz|glukose)<5>(?:[12][.,]\d|(?:[23]\d|4\d)(?! ?(?:g|gramm|kg|min|%))|lo)(?= ?$| ?,| (?:und|laut|auf|mg|mmol|ich|zitter\w*|schwitz\w*|am))|zucker<2>(?:[12][.,]\d|[234]\d)<2>(?:messgerät|gemessen|mg|mmol)
+        (?:zuckerwert|messgerät|zuckermesser|sensor|pumpe)(?: (?:sagt|zeigt|meldet|steht auf|bei|von|ist))?<1>[12][.,]\d(?!\d| ?(?:kg|kilo|l|liter|g)\b)
         (?:hände?|finger|füsse)<4>(?:krall\w*|pfötchen\w*|verkrampf\w*|zusammengekrampft|eingerollt)<,8>(?:auf|lippen|kribbel\w*|gesicht|strecken|gerade)|pfötchenstellung|(?:krieg\w*|bekomm\w*|kann)<3>(?:die |meine )?(?:finger|hände)<2>nicht<2>(?:auf|gerade|gestreckt|geöffnet)<,6>(?:kribbel\w*|lippen|krampf\w*)
         (?:krall\w*|kribbel\w*|lippen)<,8>(?:finger|hände)<2>nicht<2>(?:auf|gerade|gestreckt)
         (?:kann|krieg\w*|konnte|geht)<3>(?:nicht|nix|nichts)<2>(?:pinkeln|pieseln|wasser lassen|pissen|aufs klo)<,9>(?:blase|bauch|unterbauch)<6>(?:trommel|platzt|weh|hölle|hart|prall|ballon|schmerz\w*|höllisch)
