@@ -26,7 +26,7 @@ from engine.symptoms.english.setting import ENGLISH_SETTINGS
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.english.words import word_set
-from engine.symptoms.finding import ComplaintLanguage, Hit, Screening, Suspicion
+from engine.symptoms.finding import ComplaintLanguage, Concern, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, heard, keep
 from engine.symptoms.names import WARNINGS, Symptom
@@ -89,7 +89,8 @@ _NO_LONGER = Late(
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
 _BY_ANOTHER = Late(
-    rf"\b(?:{_PARTNER} (?:here|writing|typing|texting)|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
+    rf"^ *(?:(?:her|his|the|der|die|ihre?|seine?) )?(?:{_PARTNER}|{_NAHE}|coach|trainer|trainerin|flatmate|housekeeping|reception) ?[:.] ?(?:she|he|sie|er)\b|"
+    rf"\b(?:{_PARTNER} (?:here|writing|typing|texting)|(?:^ *|[.!] *){_NAHE} (?:schreibt|tippt)(?= ?[,.:;!-])|hier (?:seine|ihre|der|die) {_NAHE}|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
     rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:told|asked) me to (?:text|write|type|message)(?: you| this)?|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b"
     # or somebody asks what to do with "him" or "her"
@@ -97,6 +98,11 @@ _BY_ANOTHER = Late(
     r"|\b(?:er|sie)\b.*\bwas soll(?:en)? (?:ich|wir) (?:machen|tun|nur)\b",
     re.IGNORECASE | re.DOTALL,
 )
+
+
+_OF_THEM = Late(r"\b(?:he|she|they|him|her|er|sie|ihm|ihr|ihn)(?:'s)?\b", re.IGNORECASE)
+#: A suspicion that nothing in the words says has the least score that is asked about.
+_ASKED = 0.3
 
 
 def _drugs(clause: str) -> list[Span]:
@@ -204,7 +210,9 @@ def _screened(text: str) -> Screening:
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspected or _taken_lightly(hits, opinion, denied),
+        suspicions=suspected
+        or _taken_lightly(hits, opinion, denied)
+        or (_written_for(text) if by_another and not hits else ()),
         unplaced=tuple(unplaced),
     )
 
@@ -222,6 +230,12 @@ def _taken_lightly(
     return tuple(one for one in opinions if one is not None and not by_name_alone(one.words, mild))[
         :1
     ]
+
+
+def _written_for(text: str) -> tuple[Suspicion, ...]:
+    """Who takes up an athlete's phone to tell of her seldom does it for nothing: that is asked about."""
+    told = _OF_THEM.search(text)
+    return (Suspicion(Concern.EMERGENCY, text.strip(), _ASKED),) if told else ()
 
 
 #: Of these a phrase in doubt leaves open what no tone of voice tells: whether it was more than once, and

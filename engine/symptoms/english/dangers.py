@@ -20,7 +20,7 @@ _BELLY = r"(?:belly|stomach|tummy|abdomen|gut)"
 DANGER_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.DANGER_SIGNS,
-        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen pump sensor prick stick swallow poison anaphyl chin fever temp woken",
+        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen pump sensor prick stick ambulance paramed recover resus intensive casualty hospital swallow poison anaphyl chin fever temp woken",
         sure=rf"""
         (?:hives|rash|welts?|itch\w*|nettle rash|blotches)<,8>(?:lips?|tongue|face|eyes|throat|eyelids)<3>{_SWOLLEN}
         (?:lips?|tongue|throat)<3>{_SWOLLEN}<,8>(?:hives|rash|welts?|itch\w*|blotches|wheez\w*|peanut\w*|cashew\w*|nuts?|prawns?|shrimps?|shellfish|sesame|antibiotic\w*)
@@ -47,6 +47,9 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         (?:temp\w*|fever)<4>40[.,]\d|fever<4>(?:41|10[4-7])(?! ?(?:g|kg|min))|danger signs|body temp\w*<3>(?:34|35)[.,]\d
         """,
         doubtful=r"""
+        (?:ambulance|paramedics?)<3>(?:called|coming|on (?:its|the|their) way|(?:is|are) here|arrived|took me)|(?:called|rang|phoned|waiting for|sent for) (?:an? |the )?(?:ambulance|paramedics?)
+        recovery position
+        (?:am|being|was|got|still)<4>(?:emergency department|emergency room|a and e|resus|intensive care|heart hospital)
         (?:have to|had to|keep|kept|need to)<1>(?:shake|shaking|slap|slapping)<2>me<1>(?:awake|to wake|up)|(?:can't|couldn't|barely|hardly)<2>(?:be|get)<1>woken|(?:hard|impossible) to wake me|(?:keep|kept|keeps) (?:drifting|slipping|nodding) (?:off|away|out)<5>(?:mid|talking|sentence|shake|wake)|(?:people|they|he|she|someone)<3>(?:shake|slap) me
         (?:took|taken)<2>(?:whole|entire)<1>(?:pack|packet|strip|blister)(?= ?$| ?,)
         (?:swallowed|took|taken)<2>(?:something|stuff) i shouldn't|(?:been|was|got|is) poisoned|(?:swallowed|drank|took) (?:poison|bleach)

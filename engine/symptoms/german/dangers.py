@@ -21,7 +21,7 @@ _SIDE = r"(?:eine|nur eine|ein|nur ein|linke|rechte|linkes|rechtes|die linke|die
 GERMAN_DANGERS: tuple[Phrase, ...] = (
     *_table(
         Symptom.DANGER_SIGNS,
-        "quaddel ausschlag nessel juck pusteln lippe zunge hals allerg anaphyl nacken genick schwitz haut tablett pille tropfen medikam schmerzm kapsel paracet ibu aspirin koffein packung schachtel blister flasche röhrchen wade bein zucker blutzuck messger krall pfötchen pfotchen finger hände blase pinkel bauch brett kopf rüttel ruttel wach augen taub schritt zerreiss reiss schulterbl fieber temperat gefahr notfall verschluckt vergift stecken cashew riegel nuss nüss garnel sesam kinn spucke speichel giftig falsch danger",
+        "rettung krankenwagen notarzt sanit seitenlage notaufnahm schockraum intensivst quaddel ausschlag nessel juck pusteln lippe zunge hals allerg anaphyl nacken genick schwitz haut tablett pille tropfen medikam schmerzm kapsel paracet ibu aspirin koffein packung schachtel blister flasche röhrchen wade bein zucker blutzuck messger krall pfötchen pfotchen finger hände blase pinkel bauch brett kopf rüttel ruttel wach augen taub schritt zerreiss reiss schulterbl fieber temperat gefahr notfall verschluckt vergift stecken cashew riegel nuss nüss garnel sesam kinn spucke speichel giftig falsch danger",
         sure=rf"""
         (?:quaddeln?|ausschlag|nesselsucht|pusteln|juck\w*)<,8>(?:lippen?|zunge|gesicht|augen|hals|lider)<4>{_SWOLLEN}
         (?:lippen?|zunge|hals)<4>{_SWOLLEN}<,8>(?:quaddeln?|ausschlag|nesselsucht|juck\w*|pfeif\w*|nuss|nüsse|erdnuss\w*|cashew\w*|garnelen|sesam|antibiotik\w*)
@@ -48,6 +48,9 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:fieber|temperatur|thermometer)<4>(?:40[.,]\d|41)|(?:40[.,]\d|41)<1>fieber|gefahrenzeichen|danger signs|körpertemperatur<3>(?:34|35)[.,]\d
         """,
         doubtful=r"""
+        (?:rettung|krankenwagen|notarzt|rettungswagen|sanitäter)<3>(?:kommt|kommen|unterwegs|gerufen|da(?= ?$| ?,)|geholt)
+        (?:stabile\w*|in die|in der) seitenlage
+        (?:in der|in die|im|aus der) (?:notaufnahme|schockraum|intensivstation)
         (?:müssen|muss|mussten|musste)<2>mich<2>(?:wachrütteln|rütteln|wach rütteln|aufwecken|wecken und)|nicht<2>wach(?:zu)?(?: ?zu)? ?(?:kriegen|bekommen|rütteln)|(?:die|alle|er|sie) (?:müssen|muss) mich (?:rütteln|wachhalten|wach halten)
         (?:was|etwas)<2>(?:giftiges|falsches) (?:geschluckt|genommen|getrunken)|(?:mich|bin|wurde) vergiftet
         """,
