@@ -26,19 +26,22 @@ from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
-from bot.people.people import local_date, profile_of
+from bot.people.people import get_profile, local_date, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
 from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
 from bot.safety import watch as safety_watch
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week, target_in_force
 from bot.words.figures import volume
 from bot.words.symptoms import symptom_name
+from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.thirst import is_of_thirst
+from engine.written.chatter import is_chatter
 from engine.written.drink_questions import asks_about_amount
 from engine.written.putting_off import puts_off
 
@@ -104,7 +107,7 @@ def land(
         return
     if (
         typed.one_line(turn, person)
-        or stage_views.heard_delay(turn, person, it.text)
+        or _delayed(it)
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
@@ -150,7 +153,7 @@ def edited(
     changed there; else it is taken as if it were new.
     """
     if turn.incoming.message_id is not None and passing_on.edited(
-        turn, person, turn.incoming.message_id, turn.incoming.text
+        turn, person, turn.incoming.message_id, turn.incoming.text, heard=heard
     ):
         return
     as_new = replace(turn.incoming, kind=Kind.TEXT)
@@ -174,6 +177,15 @@ def _replied(it: Landing) -> bool:
         return True
     messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
+
+
+def _delayed(it: Landing) -> bool:
+    """Word that the day runs late is served, and what was said beside it lands by itself."""
+    rest = stage_views.heard_delay(it.turn, it.person, it.text)
+    if rest and not it.heard:
+        beside = replace(it.turn.incoming, text=rest)
+        land(replace(it.turn, incoming=beside), it.person, it.house, asked=it.asked)
+    return rest is not None
 
 
 def _typed_for_a_tap(it: Landing) -> bool:
@@ -280,9 +292,14 @@ def _go_on(it: Landing) -> None:
     if _of_a_mild_doubt(it):
         return
     sentence = _tell_coach(it, it.text)
+    if is_chatter(it.text) and (latest is None or latest.flow not in ASKED_ABOUT_SIGNS):
+        say_to(it.turn, it.person, sentence, silent=True)  # and no question once more for it
+        return
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
         return
+    if still := _rests_who_asks(it):
+        sentence = f"{sentence} {still}."
     if asks_about_drink(it.text):
         sentence = f"{sentence} {words.drink_hint()}"
     if (asks_about_food(it.text) or asks_about_drink(it.text)) and _has_a_day(it):
@@ -314,6 +331,14 @@ def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
     if latest.flow == PASS_ON.id and not answering.is_bare(it.text):
         return latest.step != SURE and len(it.text.split()) <= MOST_OF_A_NAME
     return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
+
+
+def _rests_who_asks(it: Landing) -> str:
+    """That there is no training just now, to who asks something meanwhile or feels well again."""
+    profile = profile_of(it.turn.session, it.person.id)
+    if profile is None or not ("?" in it.text or says_all_is_well(it.text)):
+        return ""
+    return care_for(it.turn, profile).resting(own=True) or ""
 
 
 def _coaches(it: Landing) -> bool:
@@ -350,8 +375,7 @@ def _tell_coach(
     it: Landing, said: str, instead: Callable[[], str] | None = None, *, at_once: bool = False
 ) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
-    profile = profile_of(it.turn.session, it.person.id)
-    assert profile is not None
+    profile = get_profile(it.turn.session, it.person.id)
     return passing_on.from_athlete(
         it.turn, it.person, profile, said.strip(),
         message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
@@ -385,7 +409,10 @@ def _not_words(it: Landing, media: Media) -> None:
 
 def _say_and_remind(it: Landing, sentence: str) -> None:
     latest = it.latest
-    recent = latest is not None and it.turn.now - latest.asked_at <= answering.LISTENS_FOR
+    ago = it.turn.now - latest.asked_at if latest is not None else answering.LISTENS_FOR
+    recent = ago <= answering.LISTENS_FOR
+    if latest is not None and latest.flow in ASKED_ABOUT_SIGNS:
+        recent = recent and ago >= safety_watch.ANSWER_WITHIN  # until then it has just been read
     if latest is not None and recent and latest.flow in it.house.flows:
         asking.remind(it.turn, it.person, latest, it.house.flows, sentence)
     else:

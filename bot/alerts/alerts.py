@@ -10,7 +10,8 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import delivery, notes, words, words_after
-from bot.alerts.words_advice import advice
+from bot.alerts.delivery import TOGETHER, WITHIN
+from bot.alerts.words_advice import advice, under_a_warning
 from bot.core import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
@@ -45,7 +46,6 @@ OF_FIGURES = frozenset(
     }
 )  # fmt: skip
 CORRECTED = "_corrected"
-WITHIN = "_in"  # told in another alert's message: which
 # Findings that are made of what was said of these.
 _MADE_OF: dict[Finding, frozenset[Symptom]] = {
     FlagId.LOW_SODIUM: frozenset().union(*LOW_SODIUM_SIGNS),
@@ -55,16 +55,25 @@ _MADE_OF: dict[Finding, frozenset[Symptom]] = {
     FlagId.AFTER_SHOW_COMPLAINT: frozenset(LOOKED_AT),
     Symptom.MUSCLE_BREAKDOWN: frozenset({Symptom.URINE_DARK, Symptom.CRAMPS}),
 }
+# And these are told in words as well, which may tell of other things beside.
+_SAID_OUTRIGHT = frozenset({FlagId.EMERGENCY, FlagId.DRUG_NAMED, FlagId.WATER_TOO_FAST})
 
 
 def raise_flags(
-    turn: Turn, profile: AthleteProfile, flags: Sequence[Flag], *, day: date, told_anew: bool = True
+    turn: Turn,
+    profile: AthleteProfile,
+    flags: Sequence[Flag],
+    *,
+    day: date,
+    told_anew: bool = True,
+    advised: bool = True,
 ) -> None:
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
-    again): then a warning acknowledged that day is not raised once more. Doubts have a life of
-    their own (`bot.alerts.doubts`).
+    again): then a warning acknowledged that day is not raised once more. `advised` is False where
+    the athlete was told nothing of what to do about mild ones. Doubts have a life of their own
+    (`bot.alerts.doubts`).
     """
     raised = {flag.id for flag in flags}
     if profile.status == AthleteStatus.ENDED:
@@ -85,51 +94,49 @@ def raise_flags(
             delivery.ping(turn, row)
     untold = [row for row in complaints if not _told_with_graver(turn, row)]
     if untold:
-        _tell_complaints(turn, profile, untold)
+        _tell_complaints(turn, profile, untold, advised=advised)
 
 
 def _told_with_graver(turn: Turn, row: AlertRow) -> bool:
-    """Whether the same words have just gone out in an alert that is made of this complaint."""
+    """Whether the same words have just gone out in an alert on the body."""
     words = str(row.facts.get("words", ""))
     return any(
         alert.opened_at == turn.now
         and alert.level != Level.ADVISORY
-        and row.flag in _MADE_OF.get(finding(alert.flag), frozenset())
+        and _of_words(alert)
+        and alert.flag not in EATING_AND_MOOD
+        and (words or row.flag in _MADE_OF.get(finding(alert.flag), ()))
         and words in str(alert.facts.get("words", ""))
         for alert in of_day_or_open(turn.session, row.athlete_id, row.date)
     )
 
 
 def _together(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
-    """What was told in one go is one message: the gravest, with the other complaints in it."""
-    leads = [row for row in opened if row.level != Level.ADVISORY and _of_complaints(row)]
+    """What was told in one go is one message: the gravest, with all else that was told in it."""
+    told = [row for row in opened if _of_words(row)]
     left = list(opened)
     for mood in (True, False):
-        of_kind = [row for row in leads if (row.flag in EATING_AND_MOOD) is mood]
-        if not of_kind:
+        of_kind = [row for row in told if (row.flag in EATING_AND_MOOD) is mood]
+        leads = [row for row in of_kind if row.level != Level.ADVISORY]
+        if not leads:
             continue
-        lead = of_kind[0]
-        others = [
-            row
-            for row in opened
-            if row is not lead
-            and row.flag in set(Symptom)
-            and (row.flag in EATING_AND_MOOD) is mood
-        ]
+        lead = leads[0]
+        others = [row for row in of_kind if row is not lead]
         for row in others:
             row.facts = row.facts | {WITHIN: lead.id}
             row.acknowledged_at = turn.now
             turn.session.add(row)
             left.remove(row)
         if others:
-            lead.facts = lead.facts | {"_with": [row.flag for row in others]}
+            lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
             turn.session.add(lead)
     turn.session.flush()
     return left
 
 
-def _of_complaints(row: AlertRow) -> bool:
-    return row.flag in set(Symptom) or finding(row.flag) in _MADE_OF
+def _of_words(row: AlertRow) -> bool:
+    found = finding(row.flag)
+    return isinstance(found, Symptom) or found in _MADE_OF or found in _SAID_OUTRIGHT
 
 
 def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
@@ -225,6 +232,10 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     turn.session.add(row)
     turn.session.flush()
     delivery.keep_step(turn, row, Change.ALERT_PUT_RIGHT)
+    lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
+    if lead is not None:  # it was told in that one's message
+        rewrite_everywhere(turn, lead)
+        return
     profile = profile_of(turn.session, row.athlete_id)
     for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
@@ -383,7 +394,9 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any]) -> None:
             delivery.settle_message(turn, row, person, text, [[delivery.acknowledge_button(row)]])
 
 
-def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow]) -> None:
+def _tell_complaints(
+    turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow], *, advised: bool
+) -> None:
     """What was complained of in one go, in one silent note, in any hours: who is told may look."""
     told = [row.flag for row in rows]
     wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
@@ -394,7 +407,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
                 name=name,
                 named=capital(symptom_names(told)),
                 wrote=wrote,
-                told=advice(told),
+                told=advice(told) if advised else under_a_warning(told),
                 when=moment_for(turn.session, person, profile, turn.now),
             )
             notes.tell(turn, person, profile.person_id, text, at_once=True)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import timedelta
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
@@ -18,7 +19,7 @@ from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import get_person, name_of, profile_of, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -55,6 +56,8 @@ DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
 CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
 STOP_REPEATING_AFTER = timedelta(hours=24)
 MISSED = "missed-check-in"
+# In the facts of alerts of which one message tells: what else it tells, and in which it is told.
+TOGETHER, WITHIN = "_with", "_in"
 
 
 def second_contact(session: Session, coach: Person) -> Person | None:
@@ -137,8 +140,7 @@ def subject_of(row: AlertRow) -> str:
 
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
     """The alert as this reader sees it."""
-    profile = profile_of(session, row.athlete_id)
-    assert profile is not None
+    profile = get_profile(session, row.athlete_id)
     return words.alert(
         name=name_of(session, row.athlete_id),
         flag=row.flag,
@@ -148,8 +150,25 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str 
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         self_coached=reader.id == row.athlete_id,
+        beside=_told_beside(session, row),
         settled=settled,
     )
+
+
+def _told_beside(session: Session, row: AlertRow) -> list[tuple[str, Mapping[str, Any]]]:
+    """What else its message tells, and with which facts."""
+    if TOGETHER not in row.facts:
+        return []
+    query = (
+        select(AlertRow)
+        .where(AlertRow.athlete_id == row.athlete_id, AlertRow.date == row.date)
+        .order_by(col(AlertRow.id))
+    )
+    return [
+        (other.flag, other.facts)
+        for other in session.exec(query)
+        if other.facts.get(WITHIN) == row.id
+    ]
 
 
 def ping(turn: Turn, row: AlertRow) -> None:
@@ -169,8 +188,7 @@ def ping(turn: Turn, row: AlertRow) -> None:
 
 
 def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
-    profile = profile_of(turn.session, row.athlete_id)
-    assert profile is not None
+    profile = get_profile(turn.session, row.athlete_id)
     for person in (coach, *second_coaches(turn.session, profile, rights=Rights.FULL)):
         if person.id == row.athlete_id and row.flag == MISSED:
             continue  # told as the athlete already

@@ -19,7 +19,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.tables.week import AlertRow
 from engine.safety import FlagId, Level
 
-NO, FINE, TOLD = "answer", "fine", "told"
+NO, FINE, TOLD, CHECKED_IN = "answer", "fine", "told", "check-in"
 
 
 def asked(
@@ -88,11 +88,15 @@ def feels_unwell(
     alerts.rewrite_everywhere(turn, row)
 
 
-def settled(turn: Turn, profile: AthleteProfile, question: OpenQuestion, by: str) -> None:
-    """The answer is there. `by`: it is not that, they are fine, or it has an alert of its own."""
+def settled(
+    turn: Turn, profile: AthleteProfile, question: OpenQuestion, by: str, *, words: str = ""
+) -> None:
+    """The answer is there. `by`: it is not that, they are fine, all was fine in the morning's answers,
+    or it has an alert of its own. `words` are the answer's, where it was more than a tap.
+    """
     row = of_question(turn.session, profile, question)
     if row is not None and alerts.CORRECTED not in row.facts:
-        facts = row.facts | {alerts.CORRECTED: {"by": by}}
+        facts = row.facts | {alerts.CORRECTED: {"by": by, "words": words}}
         alerts.put_right_in_place(turn, row, facts)
 
 

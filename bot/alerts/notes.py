@@ -29,8 +29,10 @@ from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.words import common, quoting
+from engine.written.chatter import is_chatter
 
 RELEASE = "notes"
+IDLE_FOR = timedelta(hours=12)  # our own choice: later, nobody knows any more what an "ok" was to
 GATHER_FOR = timedelta(minutes=15)  # our own choice: a morning's answers come close together
 
 # Built once: building a statement costs more than asking it.
@@ -57,10 +59,11 @@ def tell(turn: Turn, coach: Person, athlete_id: int, text: str, *, at_once: bool
 
 def gather(
     turn: Turn, coach: Person, athlete: Person, said: str, *,
-    message_id: int | None = None, at_once: bool = False,
+    message_id: int | None = None, at_once: bool = False, idle: bool = False,
 ) -> None:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. To be called in the coach's language. `at_once` as for `tell`.
+    button to reply. To be called in the coach's language. `at_once` as for `tell`. What is `idle`
+    makes no message by itself: it stands in one that is still fresh, or comes with the next.
     """
     assert coach.id is not None
     assert athlete.id is not None
@@ -68,7 +71,13 @@ def gather(
         coach_id=coach.id, athlete_id=athlete.id, at=turn.now, said=said, message_id=message_id,
         text=quoting.wrote(athlete.first_name, quoting.shown(said)),
     )  # fmt: skip
-    _tell_or_hold(turn, coach, note, at_once=at_once)
+    if not idle:
+        _tell_or_hold(turn, coach, note, at_once=at_once)
+        return
+    hold_coaches(turn.session)
+    turn.session.add(note)
+    if _fresh_stretch(turn, coach, athlete) is not None:
+        _send_all(turn, coach, [note])
 
 
 def gathered_in(session: Session, outbox_id: int) -> list[CoachNote]:
@@ -109,13 +118,28 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
     turn.session.add(note)
     until = quiet_until(turn.session, coach, turn.now)
     if until is None or at_once:
-        _send_all(turn, coach, [note])
+        _send_all(turn, coach, [*_idle_before(turn, coach, note), note])
         return
     assert coach.id is not None
     agenda.put(
         turn.session, subject=subject_of(coach.id), local_date=until.date(), kind=RELEASE, due_at=until,
         again=True,
     )  # fmt: skip
+
+
+def _idle_before(turn: Turn, coach: Person, note: CoachNote) -> list[CoachNote]:
+    """The chatter of the last hours that now comes with more of the same athlete's words."""
+    if not note.said:
+        return []
+    return [
+        one
+        for one in held_notes(turn.session, coach)
+        if one is not note
+        and one.athlete_id == note.athlete_id
+        and one.said
+        and is_chatter(one.said)
+        and turn.now - one.at <= IDLE_FOR
+    ]
 
 
 def release(turn: Turn, duty: AgendaRow) -> None:
@@ -129,6 +153,8 @@ def release(turn: Turn, duty: AgendaRow) -> None:
         )  # fmt: skip
         return
     held = held_notes(turn.session, coach)
+    say_more = {note.athlete_id for note in held if not is_chatter(note.said)}
+    held = [note for note in held if note.athlete_id in say_more]
     if held:
         _send_all(turn, coach, held)
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
-from bot.alerts.words_advice import advice
+from bot.alerts.words_advice import advice, under_a_warning
 from bot.alerts.words_alert_causes import cause
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, mark, tr
@@ -13,6 +13,8 @@ from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
 Facts = Mapping[str, Any]
+#: In the facts of a complaint that came while a warning stood.
+AGAIN = "_under_warning"
 
 LEVEL_WORDS = {
     Level.WARNING: mark("Warning"),
@@ -36,26 +38,32 @@ def alert(
     weight_unit: str,
     volume_unit: str,
     self_coached: bool,
+    beside: Sequence[tuple[str, Facts]] = (),
     settled: str = "",
 ) -> str:
-    """The whole alert. `own`: the reader is the athlete, coaching themself.
+    """The whole alert. `self_coached`: the reader is the athlete. `beside`: what was told with it.
 
     `settled` says what became of it, in place of what to do and the call to acknowledge it.
     """
-    what = cause(
-        flag,
-        facts,
-        name="" if self_coached else name,
-        weight_unit=weight_unit,
-        volume_unit=volume_unit,
-    )
+    causes = [
+        cause(
+            found,
+            told,
+            name="" if self_coached else name,
+            weight_unit=weight_unit,
+            volume_unit=volume_unit,
+        )
+        for found, told in ((flag, facts), *_named_apart(beside, facts))
+    ]
     head = _head(flag, level, name, when, self_coached=self_coached)
-    parts = [f"{head}\n{what}"]
+    parts = ["\n".join([head, *causes])]
     if put_right := facts.get("_corrected"):
         parts.append(corrected(put_right, weight_unit, volume_unit))
     if put_right and not put_right.get("holds"):
         return "\n\n".join(part for part in (*parts, settled) if part)
-    if level is Level.WARNING:
+    if level is Level.CAUTION and facts.get(AGAIN) and not self_coached:
+        parts += _under_a_warning(name, finding(flag))
+    elif level is Level.WARNING:
         parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
@@ -64,6 +72,16 @@ def alert(
     elif settled:
         parts.append(settled)
     return "\n\n".join(part for part in parts if part)
+
+
+def _named_apart(beside: Sequence[tuple[str, Facts]], facts: Facts) -> list[tuple[str, Facts]]:
+    """Findings that are more than a complaint's name, each with its meaning; words quoted once."""
+    said = str(facts.get("words", ""))
+    return [
+        (flag, told if told.get("words", "") not in said else {**told, "words": ""})
+        for flag, told in beside
+        if flag in set(FlagId)
+    ]
 
 
 def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
@@ -92,14 +110,22 @@ ANSWERS = {
 }
 
 
+#: What a doubt came to, by how it was settled.
+ANSWERED = {
+    "answer": mark("Answered since: it is not that."),
+    "fine": mark("Answered since: they are fine."),
+    "check-in": mark("Answered since: all fine, in the check-in."),
+    "told": mark("Answered since: see the newer message."),
+}
+
+
 def corrected(told: Mapping[str, Any], weight_unit: str, volume_unit: str) -> str:
     """What has changed since this was raised, and what that makes of it."""
-    if told.get("by") == "answer":
-        return tr("Answered since: it is not that.")
-    if told.get("by") == "fine":
-        return tr("Answered since: they are fine.")
-    if told.get("by") == "told":
-        return tr("Answered since: see the newer message.")
+    said = ANSWERED.get(str(told.get("by")))
+    if said is not None:
+        words = str(told.get("words", ""))
+        quoted = tr('In their words: "{words}".', words=words) if words else ""
+        return f"{tr(said)} {quoted}".rstrip()
     moves = []
     for key, sentence in ANSWERS.items():
         if key in told.get("before", {}) and key in told.get("now", {}):
@@ -254,8 +280,8 @@ def _caution(name: str, flag: Finding) -> list[str]:
         return [
             told,
             tr(
-                "What to do now: call {name} before they follow today's plan. Headache, nausea, "
-                "swelling or confusion: a doctor at once.",
+                "What to do now: call {name} before they drink any more. Headache, nausea, swelling or "
+                "confusion: a doctor at once.",
                 name=name,
             ),
         ]
@@ -286,6 +312,19 @@ def _caution(name: str, flag: Finding) -> list[str]:
         tr(
             "What to do now: call {name} before they follow today's plan, and ask how they feel. If "
             "they feel unwell, a doctor comes first.",
+            name=name,
+        ),
+    ]
+
+
+def _under_a_warning(name: str, flag: Finding) -> list[str]:
+    """A mild complaint that comes while all rests after a warning: that may be the same once more."""
+    told = under_a_warning([flag])
+    return [
+        tr('{name} was told: "{advice}"', name=name, advice=told) if told else "",
+        tr(
+            "This comes while a warning still stands. What to do now: call {name}, and see that a "
+            "doctor looks before the freeze is lifted.",
             name=name,
         ),
     ]

@@ -7,6 +7,8 @@ from collections.abc import Sequence
 from bot.alerts.words_athlete import if_worse
 from bot.words.languages import Sentence, mark, tr
 from bot.words.symptoms import symptom_names
+from engine.symptoms import Symptom
+from engine.values.level import Level
 
 #: What to do now, by complaint; the graver come first, and two of them are told at most.
 ADVICE = {
@@ -22,8 +24,8 @@ ADVICE = {
         "local emergency number now."
     ),
     "drying-out": mark(
-        "Please stop that: no sauna, and drink again as your plan has it, spread over the day. Drying "
-        "out has killed athletes, and it makes muscles look flat."
+        "No sauna, and drink again as your plan has it, spread over the day; thirst may always be "
+        "quenched. Drying out has killed athletes, and it makes muscles look flat."
     ),
     "fall": mark(
         "Sit down and stay near somebody. If you hit your head or were gone even for a moment, have a "
@@ -49,7 +51,8 @@ ADVICE = {
     ),
     "shaky": mark("Sit down and eat something now. If it does not pass, don't stay alone."),
     "swelling": mark(
-        "Drink to thirst and no more. A swollen face, a bad headache, confusion or short breath: your "
+        "Drink to thirst and no more. One leg only, or one that hurts: have a doctor look today. A "
+        "swollen face, a bad headache, confusion or short breath: your "
         "local emergency number."
     ),
     "swollen-hands": mark(
@@ -76,23 +79,44 @@ ADVICE = {
     "unwell": mark("Take it slowly today, and don't train through it."),
 }
 AT_MOST = 2
+#: What is said already where one of these is told as well: smaller meals.
+_SAID_WITH = {"bloating": {"stomach-pain", "severe-gut", "nausea"}}
 
 
 def advice(symptoms: Sequence[str]) -> str:
     """What to do now about the gravest of these."""
-    told = [ADVICE[symptom] for symptom in ADVICE if symptom in symptoms]
+    told = [
+        ADVICE[symptom]
+        for symptom in ADVICE
+        if symptom in symptoms and _SAID_WITH.get(symptom, set()).isdisjoint(symptoms)
+    ]
     return " ".join(tr(sentence) for sentence in list(dict.fromkeys(told))[:AT_MOST])
 
 
-def told(symptoms: Sequence[str], coach: str) -> str:
-    """To the athlete: that the coach knows, and what to do. `coach` is "" for who coaches themself."""
+def told(symptoms: Sequence[str], coach: str, *, warned: bool = False) -> str:
+    """To the athlete: that the coach knows, and what to do. `coach` is "" for who coaches themself.
+
+    `warned`: a warning stands, and nothing is said that might go against it (eat, drink, train).
+    """
     named = symptom_names(symptoms)
     first = (
         tr("I've told {coach}: {named}.", coach=coach, named=named)
         if coach
         else tr("Saved: {named}.", named=named)
     )
+    if warned:
+        return " ".join(part for part in (first, under_a_warning(symptoms)) if part)
     return " ".join(part for part in (first, advice(symptoms), if_worse()) if part)
+
+
+sit_down = Sentence("Sit down until it passes.")
+
+
+def under_a_warning(symptoms: Sequence[str]) -> str:
+    """What is still told of these while a warning stands: what a doctor has to look at."""
+    graver = advice([one for one in symptoms if Symptom(one).level is not Level.ADVISORY])
+    reels = not {"dizzy", "shaky"}.isdisjoint(symptoms)
+    return " ".join(part for part in (sit_down() if reels else "", graver) if part)
 
 
 def told_at_once(coach: str) -> str:

@@ -66,7 +66,8 @@ class _Facts:
 
 
 def _symptom(symptom: Symptom, told: _Facts) -> str:
-    named = symptom_names((symptom, *told.facts.get("_with", ())))
+    beside = (one for one in told.facts.get("_with", ()) if one in set(Symptom))
+    named = symptom_names((symptom, *beside))
     return told.with_words(tr("Reported: {symptom}.", symptom=named))
 
 
@@ -130,13 +131,13 @@ def _low_sodium(told: _Facts) -> str:
     if "target_l" in told.facts:
         parts.append(
             tr(
-                "Drank {water} of {target}.",
+                "Drank {water} of {target} yesterday.",
                 water=told.water("water_l"),
                 target=told.water("target_l"),
             )
         )
     elif "water_l" in told.facts:
-        parts.append(tr("Drank {water}.", water=told.water("water_l")))
+        parts.append(tr("Drank {water} yesterday.", water=told.water("water_l")))
     else:
         parts.append(tr("How much was drunk is not known."))
     if told.facts.get("words"):

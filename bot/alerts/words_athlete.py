@@ -118,8 +118,8 @@ def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -
             "Nothing in your plan is adjusted {until}. You need not be alone with it.", until=until
         )
     return tr(
-        "Today's warning still stands ({named}): no training, no cardio, nothing adjusted "
-        "{until}. If it is still going on: your local emergency number.",
+        "The warning still stands ({named}): no training, no cardio, nothing adjusted {until}. If it "
+        "is still going on: your local emergency number.",
         named=named,
         until=until,
     )
@@ -173,8 +173,8 @@ def doubtful(symptom: str, words: str) -> str:
         )
     if symptom == "limb-weakness":
         return tr(
-            'You wrote "{words}". To be sure: is it more than tired muscles? Are they so weak, now or '
-            "since yesterday, that it is hard to stand up, climb stairs or hold things?",
+            'You wrote "{words}". To be sure: are your arms or legs so weak, now or since yesterday, '
+            "that it is hard to stand up, climb stairs or hold things? Tired muscles are a no.",
             words=words,
         )
     meant = symptom_name(symptom)

@@ -25,7 +25,7 @@ from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
 from bot.event import season_lines
 from bot.people.changes import Change
-from bot.people.people import active, get_person, is_own_coach, local_date, profile_of, record
+from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -105,8 +105,7 @@ def week_view(turn: Act) -> None:
 
 
 def why(turn: Act) -> None:
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     decided = latest_decision(turn.session, profile.person_id)
     text = (
         why_words.why_message(
@@ -123,8 +122,7 @@ def why(turn: Act) -> None:
 
 
 def past(turn: Act) -> None:
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     query = (
         select(CheckInRow)
         .where(CheckInRow.athlete_id == turn.person.id)
@@ -144,8 +142,7 @@ def past(turn: Act) -> None:
 
 
 def settings(turn: Act) -> None:
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     if profile.zone is None:
         say_to(turn, turn.person, common.not_active("onboarding"))
         return
@@ -177,8 +174,7 @@ def change_setting(turn: Act, pressed: Setting) -> None:
 
 def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Keep the new setting; the mornings ahead move with it."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     answers = question.answers
     if "place" in answers:
         profile.zone = zone_of(answers)
@@ -208,8 +204,7 @@ def pause(turn: Act) -> None:
 
 
 def resume(turn: Act) -> None:
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     if profile.status != AthleteStatus.PAUSED:
         say_to(turn, turn.person, words.not_paused())
         return

@@ -37,8 +37,7 @@ no_week = SentenceOn(
 )
 
 
-def no_target(day: date) -> str:
-    return tr("Your plan has no target for {day}. /week shows the days it has.", day=day_name(day))
+no_target = SentenceOn("Your plan has no target for {day}. /week shows the days it has.", day_name)
 
 
 def week_message(title: str, rows: Sequence[str]) -> str:

@@ -42,8 +42,7 @@ def day_details(
     return "\n".join(part for part in (phase, targets, asked) if part)
 
 
-def session_summary(training: str) -> str:
-    return tr("Training: {training}", training=training_words(training))
+session_summary = SentenceOn("Training: {training}", training_words)
 
 
 def session_details(target: DayTarget) -> str:

@@ -20,9 +20,10 @@ from bot.dialogue.flow import Answers
 from bot.dialogue.taking import TYPED_IN
 from bot.event import asks as event_asks
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.photos import photos
+from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
@@ -42,6 +43,7 @@ from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
+from engine.written.chatter import is_chatter
 from engine.written.oneline import CORE
 
 
@@ -122,8 +124,7 @@ def _wants_sharpness(week: Week, profile: AthleteProfile, today: date) -> bool:
 
 def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """All questions of a check-in are answered."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     answers = with_note(question.answers)
     row = checkin_row(turn.session, profile.person_id, date.fromisoformat(answers["_date"]))
     if row is not None and is_answered(row) and _says_the_same(turn.session, profile, row, answers):
@@ -153,7 +154,7 @@ def take_unfinished(turn: Turn, profile: AthleteProfile, answers: Answers) -> No
 
 def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
     """Words beside the figures of a morning that was never finished still reach the coach."""
-    if said:
+    if said and not is_chatter(said):
         person = get_person(turn.session, profile.person_id)
         told = words.beside_the_numbers([], None, None, said)
         alerts.note(turn, profile, lambda: words.passed_on(person.first_name, told), once=True)
@@ -162,7 +163,7 @@ def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
 def with_note(answers: Answers) -> Answers:
     """The words that were said beside the figures joined to the note, and read for complaints."""
     said = answers.get(NOTED, "")
-    if not said:
+    if not said or is_chatter(said):  # "sorry", beside the figures, is nothing to pass on
         return answers
     note = " / ".join(part for part in (answers.get("note") or "", said) if part)
     heard = [hit.symptom.value for hit in screen(said).hits if hit.sure]
@@ -203,6 +204,8 @@ def take(
     beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
     lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
+    if not again and not told_anew and answers.get("fine") == ALL_FINE:
+        safety_watch.all_is_fine(turn, profile)
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
     event_asks.look_ahead(turn, profile, row)
@@ -213,7 +216,7 @@ def take(
 def _passed_on_beside(turn: Turn, profile: AthleteProfile, answers: Answers) -> str:
     """To the athlete: what became of the words that were no answer; complaints are answered apart."""
     said = answers.get(NOTED, "")
-    if not said or screen(said).hits:
+    if not said or is_chatter(said) or screen(said).hits:
         return ""
     coach = "" if is_own_coach(profile) else get_person(turn.session, profile.coach_id).first_name
     return words.beside_passed_on(said, coach)

@@ -155,10 +155,6 @@ def _in_words(doubt: Answers, answers: Answers) -> str:
     return tr('"{given}": what is that as a number, 1 (flat) to 10 (full)?', given=doubt["given"])
 
 
-def _bound(doubt: Answers, answers: Answers) -> str:
-    return tr("{name}: {given} is not exact.", name=_name(doubt["answer"]), given=doubt["given"])
-
-
 def _refused(doubt: Answers, answers: Answers) -> str:
     """What an answer has to be, by its name, and what was read."""
     key, given = doubt["answer"], doubt["given"]
@@ -182,7 +178,9 @@ _ASKS_WHAT_WAS_MEANT = {DoubtCode.FAR, DoubtCode.BOUND, DoubtCode.RANGE}
 _DOUBTS: dict[str, Callable[[Answers, Answers], str]] = {
     DoubtCode.FAR: _far,
     DoubtCode.RANGE: _range_doubt,
-    DoubtCode.BOUND: _bound,
+    DoubtCode.BOUND: lambda doubt, answers: tr(
+        "{name}: {given} is not exact.", name=_name(doubt["answer"]), given=doubt["given"]
+    ),
     DoubtCode.IN_WORDS: _in_words,
     DoubtCode.SPARE: _spare,
     DoubtCode.UNCLEAR: _unclear,

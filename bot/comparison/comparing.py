@@ -18,7 +18,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.context import Document
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import name_of, profile_of, still_sees
+from bot.people.people import get_profile, name_of, still_sees
 from bot.people.telling import say_to
 from bot.photos.photo_rows import kept_photos
 from bot.store.tables.people import AthleteProfile, Person
@@ -64,8 +64,7 @@ def own(turn: Act) -> None:
 
 def own_tapped(turn: Act, pressed: Weeks) -> None:
     """The buttons under what it shows."""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     _step(turn, _asked(turn, turn.person, profile, OWN_WEEKS), pressed)
 
 

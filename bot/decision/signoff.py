@@ -21,7 +21,7 @@ from bot.decision.words_outlook import foreseen
 from bot.decision.words_reasons import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
-from bot.people.people import name_of, person_in_chat, profile_of, speaking_to
+from bot.people.people import get_profile, name_of, person_in_chat, profile_of, speaking_to
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -130,8 +130,7 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
 
 def replaced(turn: Turn, decision_row: DecisionRow) -> None:
     """A new decision took this one's place: no deadline, no buttons, no question left open."""
-    profile = profile_of(turn.session, decision_row.athlete_id)
-    assert profile is not None
+    profile = get_profile(turn.session, decision_row.athlete_id)
     name = name_of(turn.session, profile.person_id)
     self_coached = profile.coach_id == profile.person_id
     settle(turn, decision_row, lambda _: words.replaced(name, self_coached=self_coached))

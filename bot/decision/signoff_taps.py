@@ -20,7 +20,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
-from bot.people.people import local_date, name_of, own_athlete, profile_of, record, speaking_to
+from bot.people.people import get_profile, local_date, name_of, own_athlete, record, speaking_to
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -101,8 +101,7 @@ def lapse(turn: Turn, duty: AgendaRow) -> None:
     row = turn.session.get(DecisionRow, Subject.DECISION.of(duty))
     if row is None or row.status != DecisionStatus.WAITING:
         return
-    profile = profile_of(turn.session, row.athlete_id)
-    assert profile is not None
+    profile = get_profile(turn.session, row.athlete_id)
     _lapse(turn, profile, row)
 
 

@@ -50,8 +50,7 @@ def ask_carbs(days: int, last: date, default_carb_g: float) -> str:
     )
 
 
-def as_now_button(default_carb_g: float) -> str:
-    return tr("As now, {stands}", stands=figures.grams(default_carb_g))
+as_now_button = SentenceOn("As now, {stands}", figures.grams)
 
 
 def held(name: str, carb_g: float, last: date, *, self_coached: bool) -> str:
@@ -81,8 +80,7 @@ def ended(name: str, *, self_coached: bool) -> str:
     return tr("Hold ended. {name}'s plan counts again, and check-ins adjust it.", name=name)
 
 
-def not_begun(begins: date) -> str:
-    return tr("You can hold from {day}, when the week starts.", day=figures.day(begins))
+not_begun = SentenceOn("You can hold from {day}, when the week starts.", figures.day)
 
 
 def athlete_told_held(coach: str, carb_g: float, last: date) -> str:

@@ -151,17 +151,12 @@ def _foreseen(decision: Decision | InShort, told: Told, *, self_coached: bool) -
     if trace.forecast_g is None or trace.asked_g == trace.rule_g:
         return ""
     if told["weight_kg"] is None:
-        return tr(
-            "Fullness {fullness} this morning. The forecast for the day is best with {change}.",
-            fullness=told["fullness"],
-            change=told.change,
+        return told.tr(
+            "Fullness {fullness} this morning. The forecast for the day is best with {change}."
         )
-    return tr(
+    return told.tr(
         "Fullness {fullness} and {weight} this morning. The forecast for the day is best with "
-        "{change}.",
-        fullness=told["fullness"],
-        weight=told.weight("weight_kg"),
-        change=told.change,
+        "{change}."
     )
 
 

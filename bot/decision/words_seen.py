@@ -5,75 +5,54 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.decision.words_told import Told
-from bot.words.languages import tr
-from bot.words.looks import seen_in
 
 
 def _coach_sees_too_much(told: Told) -> str:
-    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
     if told.change_g < 0:
-        return tr(
+        return told.tr(
             "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first, "
-            "so eat {change} today.",
-            **said,
-            change=told.change,
+            "so eat {change} today."
         )
-    return tr(
+    return told.tr(
         "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first. No "
-        "extra carbs. Stay on plan.",
-        **said,
+        "extra carbs. Stay on plan."
     )
 
 
 def _coach_sees_blur(told: Told) -> str:
     if told.change_g < 0:
-        return tr(
+        return told.tr(
             "Your coach sees blurred lines ({look}), and more is planned than there is room for: eat "
-            "{change} today.",
-            look=seen_in(told.facts),
-            change=told.change,
+            "{change} today."
         )
-    return tr(
-        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
-        look=seen_in(told.facts),
-    )
+    return told.tr("Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.")
 
 
 def _coach_sees_nothing_flat(told: Told) -> str:
-    return tr(
+    return told.tr(
         "You feel flat ({fullness}, I expected {expected}), but your coach sees: {look}. What your "
-        "coach sees goes first. Stay on plan.",
-        fullness=told["fullness"],
-        expected=told["expected_fullness"],
-        look=seen_in(told.facts),
+        "coach sees goes first. Stay on plan."
     )
 
 
 def _coach_sees_flat(told: Told) -> str:
-    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
     if told.change_g > 0:
-        return tr(
+        return told.tr(
             "Your coach sees: {look}; you said fullness {fullness}. You're still sharp, so eat "
-            "{change} today.",
-            **said,
-            change=told.change,
+            "{change} today."
         )
-    return tr(
+    return told.tr(
         "Your coach sees: {look}; you said fullness {fullness}. More is not allowed today. Stay on "
-        "plan.",
-        **said,
+        "plan."
     )
 
 
 BY_COACHS_EYE: dict[str, Callable[[Told], str]] = {
     "coach-sees-spill": _coach_sees_too_much,
     "coach-sees-softening": _coach_sees_too_much,
-    "coach-sees-flat-over-blur": lambda told: tr(
+    "coach-sees-flat-over-blur": lambda told: told.tr(
         "Your coach sees: {look}; you said fullness {fullness} and sharpness {sharpness}. The two "
-        "don't agree, so nothing is moved. Stay on plan.",
-        look=seen_in(told.facts),
-        fullness=told["fullness"],
-        sharpness=told["sharpness"],
+        "don't agree, so nothing is moved. Stay on plan."
     ),
     "coach-sees-blur": _coach_sees_blur,
     "coach-sees-full": _coach_sees_nothing_flat,

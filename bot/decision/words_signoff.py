@@ -102,8 +102,7 @@ def approve_button(proposed_g: float, *, self_coached: bool) -> str:
     return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
 
 
-def keep_button(default_carb_g: float) -> str:
-    return tr("Keep the plan, {stands}", stands=figures.grams(default_carb_g))
+keep_button = SentenceOn("Keep the plan, {stands}", figures.grams)
 
 
 def settled(text: str, what: str) -> str:
@@ -246,8 +245,7 @@ def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
     )
 
 
-def set_anyway_button(carb_g: float) -> str:
-    return tr("Yes, {carb}", carb=figures.grams(carb_g))
+set_anyway_button = SentenceOn("Yes, {carb}", figures.grams)
 
 
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import tr, tr_with
+from bot.words.looks import seen_in
 from engine.decision.decide import Decision
 from engine.decision.kept import InShort
 
@@ -46,9 +47,40 @@ class Told:
     def water(self, key: str) -> str:
         return figures.volume(self.facts[key], self._volume_unit)
 
+    def tr(self, message: str, /) -> str:
+        """The sentence in the language in force, its gaps filled in by what they are called: as in
+        `GAPS`, else with the fact of that name.
+        """
+        return tr_with(message, _Gaps(self))
+
     def __getitem__(self, key: str) -> Any:
         return self.facts[key]
 
     def get(self, key: str) -> Any:
         """A fact that decisions of an earlier table did not know; None there."""
         return self.facts.get(key)
+
+
+#: What a gap in a sentence on a decision stands for, where it is not a fact as it is.
+GAPS: Mapping[str, Callable[[Told], str]] = {
+    "band_high": lambda told: told.weight("band_high_kg"),
+    "band_low": lambda told: told.weight("band_low_kg"),
+    "change": lambda told: told.change,
+    "expected": lambda told: told["expected_fullness"],
+    "look": lambda told: seen_in(told.facts),
+    "most": lambda told: told["fullness_most"],
+    "target": lambda told: told.water("water_target_l"),
+    "water": lambda told: told.water("water_l"),
+    "weight": lambda told: told.weight("weight_kg"),
+}
+
+
+class _Gaps(dict[str, object]):
+    """What is filled in of a decision, each worked out when a sentence asks for it."""
+
+    def __init__(self, told: Told) -> None:
+        super().__init__()
+        self._told = told
+
+    def __missing__(self, gap: str) -> object:
+        return GAPS[gap](self._told) if gap in GAPS else self._told[gap]

@@ -135,7 +135,8 @@ def attempted(
     most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
     if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
         return False
-    if any(character.isdigit() for character in text):
+    reads_figures = isinstance(cause, ParseError) or not step.choices(question.answers)
+    if reads_figures and any(character.isdigit() for character in text):
         return True
     if isinstance(cause, ParseError):
         return bool(cause.facts.get("hint")) or (

@@ -18,7 +18,7 @@ from bot.direct import words_passing_on as passing_words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
-from bot.people.people import get_person, name_of, own_athlete, profile_of, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, own_athlete, record, speaking_to
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -92,8 +92,7 @@ def reply_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
 
 def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
     """An athlete's words to one who coaches them, or to all who do (None): at once, by themselves."""
-    profile = profile_of(turn.session, athlete.id)
-    assert profile is not None
+    profile = get_profile(turn.session, athlete.id)
     refused = _nobody(profile)
     if refused:
         say_to(turn, athlete, refused)
@@ -118,8 +117,7 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
 
 
 def _ask_athlete(turn: Turn, athlete: Person, to: int | None) -> None:
-    profile = profile_of(turn.session, athlete.id)
-    assert profile is not None
+    profile = get_profile(turn.session, athlete.id)
     refused = _nobody(profile)
     if refused:
         say_to(turn, athlete, refused)

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Sequence
 from functools import partial
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import notes
@@ -33,8 +34,9 @@ from bot.people.rights import athletes_seen_by, given_to, others_coaching
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
-from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.words import common, quoting
+from engine.written.chatter import is_chatter
 
 LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
@@ -52,7 +54,8 @@ def from_athlete(
     """Bring an athlete's words to those who coach them; returns what to tell the athlete.
 
     `instead` is what the coaches read behind the words, or for what is none (a voice message).
-    `at_once` brings it in quiet hours too, without a sound.
+    `at_once` brings it in quiet hours too, without a sound. Chatter is kept for their next words,
+    unless it may be what a coach waits for who has just written to them.
     """
     if profile.status not in LIVE:
         return words.nobody_reads()
@@ -62,27 +65,48 @@ def from_athlete(
         record(turn, profile.person_id, Change.OWN_NOTE, by=athlete.id, text=said)
         return words.own_note()
     coaches = others_coaching(turn.session, profile)
+    idle = instead is None and is_chatter(said) and not _written_to(turn, profile)
     for coach in coaches:
         with speaking_to(coach):
             text = " ".join(part for part in (said, instead() if instead else "") if part)
-            notes.gather(turn, coach, athlete, text, message_id=message_id, at_once=at_once)
+            notes.gather(
+                turn, coach, athlete, text, message_id=message_id, at_once=at_once, idle=idle
+            )
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],
     )  # fmt: skip
-    return told(coaches, in_words=bool(said))
+    return told(coaches, in_words=bool(said), idle=idle)
 
 
-def told(coaches: Sequence[Person], *, in_words: bool = True) -> str:
+def _written_to(turn: Turn, profile: AthleteProfile) -> bool:
+    """Whether a coach has written to this athlete lately, so that "ok" is an answer."""
+    return turn.session.exec(_WRITTEN_TO, params={
+        "athlete": profile.person_id, "since": turn.now - notes.IDLE_FOR,
+    }).first() is not None  # fmt: skip
+
+
+_WRITTEN_TO = select(HistoryRow.id).where(
+    HistoryRow.athlete_id == bindparam("athlete"),
+    HistoryRow.what == Change.MESSAGE_TO_ATHLETE,
+    col(HistoryRow.at) > bindparam("since"),
+)
+
+
+def told(coaches: Sequence[Person], *, in_words: bool = True, idle: bool = False) -> str:
     """What the athlete hears of who has it now; or, of what cannot be passed on, who knows of it."""
+    if idle and any(one.reachable for one in coaches):
+        return words.kept_for([one.first_name for one in coaches if one.reachable])
     here = [one.first_name for one in coaches if one.reachable]
     gone = [one.first_name for one in coaches if not one.reachable]
     parts = [(words.passed_on if in_words else words.told_it_came)(here)] if here else []
     return " ".join([*parts, words.cannot_arrive(gone)] if gone else parts)
 
 
-def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
-    """An athlete changed words that had been passed on; whether they had been."""
+def edited(turn: Turn, athlete: Person, message_id: int, said: str, *, heard: bool = False) -> bool:
+    """An athlete changed words that had been passed on; whether they had been. `heard`: a complaint in
+    them has been answered, so that no more is said.
+    """
     changed = notes.said_anew(turn, athlete, message_id, said)
     if not changed:
         return False
@@ -90,7 +114,8 @@ def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
     record(
         turn, id_of(athlete), Change.MESSAGE_TO_COACH, by=athlete.id, text=said, to=names
     )  # fmt: skip
-    say_to(turn, athlete, words.changed_for(names))
+    if not heard:
+        say_to(turn, athlete, words.changed_for(names))
     return True
 
 

@@ -13,7 +13,7 @@ from bot.core.buttons import card_of
 from bot.core.cards import MESSAGE, ROSTER, SIGN
 from bot.core.incoming import Incoming
 from bot.direct.buttons import REPLY
-from bot.people.people import own_athlete, profile_of
+from bot.people.people import get_profile, own_athlete
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
@@ -87,9 +87,7 @@ def coach_answered(session: Session, athlete: Person, incoming: Incoming) -> int
 
 
 def profile_named(session: Session, answered: Answered) -> AthleteProfile:
-    profile = profile_of(session, answered.athlete_id)
-    assert profile is not None
-    return profile
+    return get_profile(session, answered.athlete_id)
 
 
 def _data(row: OutboxRow) -> list[str]:

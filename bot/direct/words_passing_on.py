@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from bot.core.incoming import Media
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
@@ -20,18 +18,11 @@ SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do
 # To the athlete
 
 
-def passed_on(names: Sequence[str]) -> str:
-    return tr("I've passed that on to {names}.", names=figures.all_of(names))
-
-
-def told_it_came(names: Sequence[str]) -> str:
-    return tr("I've told {names} that it came.", names=figures.all_of(names))
-
-
-def changed_for(names: Sequence[str]) -> str:
-    return tr("I've changed that for {names} too.", names=figures.all_of(names))
-
-
+passed_on = SentenceOn("I've passed that on to {names}.", figures.all_of)
+# Of an "ok" or a thumb, for which nobody is disturbed.
+kept_for = SentenceOn("Saved for {names}.", figures.all_of)
+told_it_came = SentenceOn("I've told {names} that it came.", figures.all_of)
+changed_for = SentenceOn("I've changed that for {names} too.", figures.all_of)
 may_drink = Sentence(
     "You may always drink when you're thirsty, on every day of the plan. Small sips, as much as "
     "thirst asks for."
@@ -57,21 +48,16 @@ nobody_reads = Sentence(
     "a doctor; in an emergency, your local emergency number."
 )
 not_before_you_agree = Sentence("I pass nothing on before you have agreed.")
-
-
-def cannot_arrive(names: Sequence[str]) -> str:
-    return tr(
-        "{names} has stopped this bot, so that may not arrive. Please call.",
-        names=figures.all_of(names),
-    )
+cannot_arrive = SentenceOn(
+    "{names} has stopped this bot, so that may not arrive. Please call.", figures.all_of
+)
 
 
 # To the coach
 
 
-def about(said: str) -> str:
-    """What a reply answers, above it."""
-    return tr("You wrote: “{said}”", said=shown(said))
+# What a reply answers, above it.
+about = SentenceOn("You wrote: “{said}”", shown)
 
 
 def ask_sure(name: str, text: str) -> str:
@@ -90,10 +76,7 @@ def ask_sure(name: str, text: str) -> str:
 _GRAMS = Late(r"^(?:\D{1,40}\s)?\d{2,3}(?![\d.,:%])(?:\s\D{0,20}|\s?g\D{0,20})?$")
 
 
-def ask_to(text: str) -> str:
-    return tr("Who is this for?\n“{text}”", text=shown(text))
-
-
+ask_to = SentenceOn("Who is this for?\n“{text}”", shown)
 send_button = SentenceOn("Send to {name}")
 
 

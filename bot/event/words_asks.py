@@ -6,7 +6,7 @@ from datetime import date, time
 
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing
 from engine.values.look import TargetLook
 from engine.values.weigh_in import WeighIn
@@ -79,11 +79,9 @@ height_unknown = Sentence(
 )
 
 
-def no_such_cap(cap_kg: float) -> str:
-    return tr(
-        "That comes to {cap} kg, which can't be a class. Please check it.",
-        cap=figures.plain(cap_kg),
-    )
+no_such_cap = SentenceOn(
+    "That comes to {cap} kg, which can't be a class. Please check it.", figures.plain
+)
 
 
 def weigh_in_line(weigh_in: WeighIn, day: date, unit: str) -> str:

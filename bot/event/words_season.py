@@ -124,10 +124,9 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
     )  # fmt: skip
 
 
-def event_over(kind: str) -> str:
-    return tr(
-        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
-        "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
-        "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
-        kind=kind_word(kind),
-    )
+event_over = SentenceOn(
+    "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
+    "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
+    "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
+    kind_word,
+)

@@ -76,16 +76,12 @@ def list_view(foods: Iterable[tuple[str, str, float | None]], times: Sequence[st
     )
 
 
-def ask_liking(name: str) -> str:
-    return tr("How well do you digest it? ({name})", name=food_name(name))
-
-
-def ask_usual(name: str) -> str:
-    return tr(
-        "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
-        "stay as close to that as I can.",
-        name=food_name(name),
-    )
+ask_liking = SentenceOn("How well do you digest it? ({name})", food_name)
+ask_usual = SentenceOn(
+    "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
+    "stay as close to that as I can.",
+    food_name,
+)
 
 
 def food_added(name: str, liking: str) -> str:
@@ -127,8 +123,7 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
     return "\n".join(lines) + " " + source
 
 
-def food_removed(name: str) -> str:
-    return tr("{name} is removed from your list.", name=food_name(name))
+food_removed = SentenceOn("{name} is removed from your list.", food_name)
 
 
 # A label
@@ -175,11 +170,9 @@ def ask_salt(basis_g: float, convention: str) -> str:
     return tr("Salt, in g per {basis} g?", basis=figures.plain(basis_g))
 
 
-def ask_kcal(basis_g: float) -> str:
-    return tr(
-        "Energy, in kcal per {basis} g? I use it to check the other numbers.",
-        basis=figures.plain(basis_g),
-    )
+ask_kcal = SentenceOn(
+    "Energy, in kcal per {basis} g? I use it to check the other numbers.", figures.plain
+)
 
 
 def label_problem(code: str, facts: Mapping[str, float]) -> str:
@@ -208,21 +201,17 @@ def label_problem(code: str, facts: Mapping[str, float]) -> str:
 # When meals are
 
 
-def ask_times(times: Sequence[str]) -> str:
-    return tr(
-        "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
-        "16:30 19:30.",
-        times=", ".join(times),
-    )
-
-
+ask_times = SentenceOn(
+    "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
+    "16:30 19:30.",
+    ", ".join,
+)
 how_many_meals = SentenceOn(
     "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00."
 )
 
 
-def times_set(times: Sequence[str]) -> str:
-    return tr("Meals at {times}.", times=", ".join(times))
+times_set = SentenceOn("Meals at {times}.", ", ".join)
 
 
 # Something eaten that the list does not have, typed as an answer.

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, SentenceOn, tr
 
 button = Sentence("Food")
 no_menu = Sentence("No menu for today yet.")
@@ -43,16 +43,12 @@ def menu_of_today(plates: Iterable[str], eaten: str) -> str:
     return tr("Today:\n{plates}\nEaten so far: {eaten}.", plates="\n".join(plates), eaten=eaten)
 
 
-def fixed_line(times: Sequence[str]) -> str:
-    return tr("Fixed as whole meals: {times}.", times=", ".join(times))
-
-
-def which_meal(plates: Iterable[str]) -> str:
-    return tr(
-        "Today's menu:\n{plates}\n\nTap a meal to keep it as it is here, every day. The other meals "
-        "fill the rest of the day's target. Tap it again to let it go.",
-        plates="\n".join(plates),
-    )
+fixed_line = SentenceOn("Fixed as whole meals: {times}.", ", ".join)
+which_meal = SentenceOn(
+    "Today's menu:\n{plates}\n\nTap a meal to keep it as it is here, every day. The other meals "
+    "fill the rest of the day's target. Tap it again to let it go.",
+    "\n".join,
+)
 
 
 def meal_button(at: str, *, fixed: bool) -> str:

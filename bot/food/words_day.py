@@ -159,20 +159,15 @@ def still_left(left: Aim, *, self_coached: bool) -> str:
     )
 
 
-def instead_of(name: str) -> str:
-    return tr("What instead of {name}?", name=food_name(name))
-
-
-def swapped(name: str) -> str:
-    return tr("{name} is out for today.", name=food_name(name))
+instead_of = SentenceOn("What instead of {name}?", food_name)
+swapped = SentenceOn("{name} is out for today.", food_name)
 
 
 def locked_label(name: str, grams: float, *, locked: bool) -> str:
     return f"{'✓ ' if locked else ''}{food_name(name)} {figures.plain(grams)} g"
 
 
-def ask_grams(name: str) -> str:
-    return tr("How much, in g? ({name})", name=food_name(name))
+ask_grams = SentenceOn("How much, in g? ({name})", food_name)
 
 
 def ate_noted(name: str, grams: float) -> str:

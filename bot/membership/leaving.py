@@ -19,7 +19,7 @@ from bot.membership import words_second as ending_words
 from bot.membership.buttons import LEAVE, IsSure, Sure
 from bot.membership.ending import part
 from bot.people.changes import Change
-from bot.people.people import get_person, name_of, profile_of, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -31,8 +31,7 @@ from engine.safety import Level
 
 def ask(turn: Act) -> None:
     """/leave: what it means, and a second look."""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     refused = _refusal(profile)
     if refused:
         say_to(turn, turn.person, refused)
@@ -50,8 +49,7 @@ def ask(turn: Act) -> None:
 def tapped(turn: Act, pressed: IsSure) -> None:
     """The second tap."""
     answer(turn)
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     refused = _refusal(profile)
     if refused:
         rewrite(turn, refused)

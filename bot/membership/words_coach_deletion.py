@@ -32,23 +32,15 @@ done = Sentence(
 )
 
 
-def open_alerts(names: list[str]) -> str:
-    return tr("An alert is still open about {names}. Please see to it first.", names=named(names))
-
-
-def waiting(names: list[str]) -> str:
-    return tr(
-        "A change still waits for your approval for {names}. Without it they stay on plan.",
-        names=named(names),
-    )
-
-
-def alone(names: list[str]) -> str:
-    return tr(
-        "After this nobody coaches {names}. I tell them at once. They keep their own data and can "
-        "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
-        names=named(names),
-    )
+open_alerts = SentenceOn("An alert is still open about {names}. Please see to it first.", named)
+waiting = SentenceOn(
+    "A change still waits for your approval for {names}. Without it they stay on plan.", named
+)
+alone = SentenceOn(
+    "After this nobody coaches {names}. I tell them at once. They keep their own data and can "
+    "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
+    named,
+)
 
 
 def taken(other: str, names: list[str]) -> str:
@@ -59,12 +51,10 @@ def taken(other: str, names: list[str]) -> str:
     )  # fmt: skip
 
 
-def no_contact_for(names: list[str]) -> str:
-    return tr("You are then no longer second contact for {names}. I tell them.", names=named(names))
-
-
-def no_stand_in_for(names: list[str]) -> str:
-    return tr("You then no longer stand in for {names}. I tell them.", names=named(names))
+no_contact_for = SentenceOn(
+    "You are then no longer second contact for {names}. I tell them.", named
+)
+no_stand_in_for = SentenceOn("You then no longer stand in for {names}. I tell them.", named)
 
 
 # What the others read
@@ -86,12 +76,11 @@ athlete_alone = SentenceOn(
 )
 
 
-def athlete_alert_told(names: list[str]) -> str:
-    return tr(
-        "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
-        "still feel unwell, call your local emergency number now.",
-        names=named(names),
-    )
+athlete_alert_told = SentenceOn(
+    "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
+    "still feel unwell, call your local emergency number now.",
+    named,
+)
 
 
 def athlete_taken(coach: str, other: str) -> str:

@@ -35,14 +35,8 @@ def rights_button(rights: str) -> str:
     return tr(RIGHTS_BUTTONS[rights])
 
 
-def until_event_button(day: date) -> str:
-    return tr("Event day, {day}", day=figures.day(day))
-
-
-def until_day_after_button(day: date) -> str:
-    return tr("The day after, {day}", day=figures.day(day))
-
-
+until_event_button = SentenceOn("Event day, {day}", figures.day)
+until_day_after_button = SentenceOn("The day after, {day}", figures.day)
 until_is_far = SentenceOn(
     "That is too far ahead. Please send a day within the next {most} days; you can extend it later."
 )

@@ -97,18 +97,6 @@ def _text(cell: Cell) -> str:
     return str(int(cell.value)) if cell.value == int(cell.value) else f"{cell.value:.4f}"
 
 
-def _grams(cell: Cell, _unit: str, _today: date) -> float:
-    return parse_grams(_text(cell), high=1500)
-
-
-def _weight(cell: Cell, unit: str, _today: date) -> float:
-    return parse_weight(_text(cell), unit=WeightUnit(unit)).kg
-
-
-def _volume(cell: Cell, unit: str, _today: date) -> float:
-    return parse_volume(_text(cell), unit=VolumeUnit(unit.lower())).litres
-
-
 def _of(high: int) -> Callable[[Cell, str, date], int]:
     return lambda cell, _unit, _today: parse_score(_whole(cell), 1, high)
 
@@ -125,19 +113,11 @@ def _hours(cell: Cell, _unit: str, _today: date) -> float:
     return parse_number(_HOURS.sub("", text), low=0, high=24)
 
 
-def _words(cell: Cell, _unit: str, _today: date) -> str:
-    return from_csv(_text(cell))[:LONGEST_NOTE]
-
-
 def _phase(cell: Cell, _unit: str, _today: date) -> str:
     phase = phase_in(from_csv(cell.text))
     if phase is None:
         raise KeyError(cell.text)
     return phase.value
-
-
-def _training(cell: Cell, _unit: str, _today: date) -> str:
-    return as_drafted(from_csv(_text(cell)))[:LONGEST_TRAINING]
 
 
 def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
@@ -157,14 +137,18 @@ READERS: Mapping[Reads, Callable[[Cell, str, date], Any]] = {
     Reads.DAY: _day,
     Reads.KIND: _one_of(KINDS, EVENT_NAMES),
     Reads.LOOK: _one_of({look.value: look.value for look in Look}),
-    Reads.GRAMS: _grams,
-    Reads.WEIGHT: _weight,
-    Reads.VOLUME: _volume,
+    Reads.GRAMS: lambda cell, _unit, _today: parse_grams(_text(cell), high=1500),
+    Reads.WEIGHT: lambda cell, unit, _today: parse_weight(_text(cell), unit=WeightUnit(unit)).kg,
+    Reads.VOLUME: lambda cell, unit, _today: (
+        parse_volume(_text(cell), unit=VolumeUnit(unit.lower())).litres
+    ),
     Reads.OF_TEN: _of(10),
     Reads.OF_FIVE: _of(5),
     Reads.GUT: _one_of(GUT_BUTTONS, {gut: gut for gut in GUT_BUTTONS}),
     Reads.HOURS: _hours,
     Reads.PHASE: _phase,
-    Reads.TRAINING: _training,
-    Reads.WORDS: _words,
+    Reads.TRAINING: lambda cell, _unit, _today: as_drafted(from_csv(_text(cell)))[
+        :LONGEST_TRAINING
+    ],
+    Reads.WORDS: lambda cell, _unit, _today: from_csv(_text(cell))[:LONGEST_NOTE],
 }

@@ -218,13 +218,12 @@ def wrong_cell(why: str, facts: Facts) -> str:
     return WRONG[why](facts) if why in WRONG else sheet_words.wrong_cell(why, facts)
 
 
-def problems(lines: Sequence[tuple[str, str]]) -> str:
-    """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
-    return tr(
-        "I imported nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
-        "that and send the file again.",
-        lines=sheet_words.listed(lines),
-    )
+# `lines`: cell ("" for the sheet as a whole) and what is wrong with it.
+problems = SentenceOn(
+    "I imported nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
+    "that and send the file again.",
+    sheet_words.listed,
+)
 
 
 # In the history

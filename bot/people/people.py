@@ -240,6 +240,14 @@ def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None
     )  # fmt: skip
 
 
+def get_profile(session: Session, person_id: int | None) -> AthleteProfile:
+    """The profile of somebody who is an athlete. Raises `LookupError` where there is none."""
+    profile = profile_of(session, person_id)
+    if profile is None:
+        raise LookupError(f"no athlete {person_id}")
+    return profile
+
+
 def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
     """The coach's athletes, in the order in which they came."""
     return list(session.exec(_COACHED_BY, params={"coach": coach.id}))
@@ -318,8 +326,7 @@ def drop_pending_entries(session: Session) -> None:
 
 def active(turn: Turn, person: Person) -> AthleteProfile | None:
     """The person's profile if check-ins are running; else they are told why not."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     if profile.status == AthleteStatus.ACTIVE:
         return profile
     say(

@@ -12,7 +12,7 @@ from bot.core.buttons import CallbackData
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import name_of, profile_of
+from bot.people.people import get_profile, name_of, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
@@ -56,8 +56,7 @@ def compare(turn: Act) -> None:
 
 def compare_own(turn: Act, pressed: TwoMornings) -> None:
     """The athlete's own: none, one or two of them named."""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     _step(turn, turn.person, profile, pressed, OWN_COMPARED)
 
 

@@ -16,7 +16,15 @@ from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.eye import asking as eye
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, profile_of, record, speaking_to
+from bot.people.people import (
+    get_person,
+    get_profile,
+    local_date,
+    name_of,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
@@ -172,8 +180,7 @@ def send_morning(turn: Turn, to: Person, profile: AthleteProfile, rows: list[Pho
 
 def show_own(turn: Act) -> None:
     """/photos"""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     days = photo_rows.mornings_of(turn.session, profile.person_id)
     if not days:
         _say(turn, turn.person, words.nothing_kept("", own=True))

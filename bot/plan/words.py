@@ -59,12 +59,8 @@ def ask_place(zone: str, *, self_coached: bool) -> str:
     )
 
 
-def day_is_past(day: date) -> str:
-    return tr("{day} is already past. Please check the date.", day=day_and_year(day))
-
-
-def day_is_far(day: date) -> str:
-    return tr("{day} is more than a year away. Please check the date.", day=day_and_year(day))
+day_is_past = SentenceOn("{day} is already past. Please check the date.", day_and_year)
+day_is_far = SentenceOn("{day} is more than a year away. Please check the date.", day_and_year)
 
 
 def event_so_far(kind: str | None, day: date | None) -> str:
@@ -108,8 +104,7 @@ def athlete_told_event(coach: str, line: str, *, replaced: date | None) -> str:
     return said if replaced is None else f"{said} {_replaces(replaced)}"
 
 
-def _replaces(day: date) -> str:
-    return tr("It replaces the event on {day}.", day=day_and_year(day))
+_replaces = SentenceOn("It replaces the event on {day}.", day_and_year)
 
 
 # The plan

@@ -245,8 +245,7 @@ def ask_load(sex: Sex, usual: float, much: float, body_mass: str) -> str:
     )
 
 
-def load_button(load: float) -> str:
-    return tr("{load} g/kg", load=figures.plain(load))
+load_button = SentenceOn("{load} g/kg", figures.plain)
 
 
 def trial_fits(first: date, last: date) -> str:

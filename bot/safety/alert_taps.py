@@ -5,9 +5,16 @@ from __future__ import annotations
 from sqlmodel import Session, col, select
 
 from bot.alerts import words, words_after
-from bot.alerts.alerts import CORRECTED, WITHIN, open_alerts
+from bot.alerts.alerts import CORRECTED, open_alerts
 from bot.alerts.buttons import ALERT, Do, OnAlert
-from bot.alerts.delivery import alert_text, latest_message, settle_message, subject_of, told_of
+from bot.alerts.delivery import (
+    WITHIN,
+    alert_text,
+    latest_message,
+    settle_message,
+    subject_of,
+    told_of,
+)
 from bot.alerts.words_alert_causes import cause
 from bot.core import agenda
 from bot.core.callbacks import answer, ask_sure, rewrite

@@ -10,6 +10,7 @@ from bot.words import common
 from bot.words.languages import mark
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom, screen
+from engine.symptoms.asked_whether import means_it, says_all_is_well
 from engine.written.units import parse_number
 
 FINE, UNWELL, EMERGENCY = "fine", "unwell", FlagId.EMERGENCY.value
@@ -29,6 +30,18 @@ EMERGENCY_WORDS = mark(
     "it's an emergency, its an emergency, emergency, help, i need help, call an ambulance, ambulance"
 )
 
+
+def _sure(text: str, answers: Answers) -> bool:
+    """A yes or a no, or what is as good as one: "no headache at all, just tired"."""
+    try:
+        return yes_or_no(text.strip().rstrip(".! "), answers)
+    except InvalidAnswer:
+        meant = means_it(text, Symptom(answers["_symptom"]))
+        if meant is None:
+            raise
+        return meant
+
+
 SYMPTOM_CHECK = Flow(
     id="symptom-check",
     can_cancel=False,
@@ -38,7 +51,7 @@ SYMPTOM_CHECK = Flow(
             ask=lambda answers: _once_more(
                 answers, words.doubtful(answers["_symptom"], answers["_words"])
             ),
-            read=yes_or_no,
+            read=_sure,
             choices=buttons(((common.yes, "yes"), (common.no, "no"))),
             stays=True,
         ),
@@ -47,7 +60,8 @@ SYMPTOM_CHECK = Flow(
 
 
 def _once_more(answers: Answers, question: str) -> str:
-    return words.asked_once_more(question) if answers.get("_once_more") else question
+    anew = answers.get("_once_more") and not answers.get("_again")
+    return words.asked_once_more(question) if anew else question
 
 
 def _how(text: str, answers: Answers) -> str:
@@ -58,6 +72,8 @@ def _how(text: str, answers: Answers) -> str:
     ):  # fmt: skip
         if plain == value or said(plain, listed):
             return value
+    if says_all_is_well(text):
+        return FINE
     found = screen(text)
     if found.hits or found.suspicions:
         return UNWELL

@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
+from bot.alerts.words import AGAIN
 from bot.core.turn import Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
@@ -26,10 +27,12 @@ from bot.week.cases import CLEARED, DRANK_IN_AN_HOUR, flags_of, told_today
 from bot.week.load import checkin_row, current_week
 from engine.evidence import safety as evidence
 from engine.evidence.after import AFTER_DAYS
-from engine.safety import Flag, FlagId, Level, flags_of_words
+from engine.safety import LOW_SODIUM_SIGNS, Flag, FlagId, Level, flags_of_words
 from engine.safety.after_show import after_show_flags
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
+#: Mild ones that change how much is drunk, or come before a faint.
+BEFORE_WORSE = frozenset[Symptom]().union(*LOW_SODIUM_SIGNS, {Symptom.DIZZY})
 LONGEST_WORDS = 500
 STAGE_EVENING = 18  # o'clock where the athlete is: from then the days after have begun
 _OF_THE_MORNING = frozenset(
@@ -63,8 +66,10 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     for entry in (*told.drugs, *told.readings):
         keep(turn, profile, entry, told.words)
     fresh = _fresh(turn, profile, told, before)
+    if rests(profile):
+        fresh = [_under_a_warning(flag) for flag in fresh]
     _freeze(turn, profile, fresh)
-    alerts.raise_flags(turn, profile, fresh, day=day)
+    alerts.raise_flags(turn, profile, fresh, day=day, advised=not rests(profile))
     warned = [flag for flag in fresh if flag.level is Level.WARNING]
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
     coach = coach_name(turn.session, profile)
@@ -80,7 +85,7 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         say_to(turn, person, text)
         _decide(turn, profile, lead=None)
     else:
-        text = _answer(told, fresh, coach)
+        text = _answer(told, fresh, coach, warned=rests(profile))
         if any(flag.id is FlagId.AFTER_SHOW_COMPLAINT for flag in fresh):
             # the stage is behind them: a doctor is meant to be seen, and no target met
             say_to(turn, get_person(turn.session, profile.person_id), text)
@@ -161,6 +166,13 @@ def _fresh(turn: Turn, profile: AthleteProfile, told: Told, before: dict[str, in
     ]
 
 
+def _under_a_warning(flag: Flag) -> Flag:
+    """What may come before a faint or tell of too much water is not mild while a warning stands."""
+    if flag.level is not Level.ADVISORY or flag.id not in BEFORE_WORSE:
+        return flag
+    return Flag(flag.id, Level.CAUTION, dict(flag.facts) | {AGAIN: True}, flag.sources)
+
+
 def _after_show(turn: Turn, profile: AthleteProfile, told: Told) -> list[Flag]:
     """In the night after a stage and the days that follow, what is a doctor's matter then."""
     now = turn.now.astimezone(ZoneInfo(profile.zone or "UTC"))
@@ -187,7 +199,7 @@ def _freeze(turn: Turn, profile: AthleteProfile, fresh: Sequence[Flag]) -> None:
         deciding.freeze(turn, profile, OF_EATING_AND_MOOD)
 
 
-def _answer(told: Told, fresh: Sequence[Flag], coach: str) -> str:
+def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool) -> str:
     """One message for all that was told: refusals, what to do, and who knows of it."""
     found = {flag.id for flag in fresh}
     parts = []
@@ -195,12 +207,14 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str) -> str:
         parts.append(words.drug_refusal(coach) if coach else on_your_own.drug_refusal())
     if any(entry.startswith(DRANK_IN_AN_HOUR) for entry in told.readings):
         parts.append(advice.drank_too_fast(coach))
-    if FlagId.AFTER_SHOW_COMPLAINT in found:
+    if {FlagId.AFTER_SHOW_COMPLAINT, FlagId.LOW_SODIUM} <= found:
+        parts += [advice.low_sodium(coach), safety_words.and_no_large_meals()]
+    elif FlagId.AFTER_SHOW_COMPLAINT in found:
         parts.append(safety_words.look_into_it(coach, self_coached=not coach))
     elif FlagId.LOW_SODIUM in found:
         parts.append(advice.low_sodium(coach))
     elif told.symptoms:
-        parts.append(advice.told(told.symptoms, coach))
+        parts.append(advice.told(told.symptoms, coach, warned=warned))
     if told.unread:
         parts.append(advice.told_at_once(coach))
     if FlagId.PULSE_HIGH in found and Symptom.FAST_HEART not in told.symptoms:

@@ -12,13 +12,14 @@ from bot.alerts import doubts
 from bot.alerts import words_athlete as words
 from bot.core import agenda
 from bot.core.context import Context
+from bot.core.incoming import Kind
 from bot.core.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
-from bot.people.people import get_person, local_date, profile_of, speaking_to
+from bot.people.people import get_person, get_profile, local_date, profile_of, speaking_to
 from bot.people.telling import say_to
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
@@ -28,20 +29,19 @@ from bot.safety.flow_symptom import (
     SYMPTOM_CHECK,
     UNWELL_HOW,
 )
-from bot.safety.reports import Told, cleared, coach_name, report
+from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
-from engine.safety import LOW_SODIUM_SIGNS, Level, fastest_drinking_l_per_h, flags_of_words
+from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
 
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
 LONGEST_QUOTE = 200
-#: Mild ones that change how much is drunk, or come before a faint: in doubt they are asked about.
-ASKED_ALTHOUGH_MILD = frozenset[Symptom]().union(*LOW_SODIUM_SIGNS, {Symptom.DIZZY})
 WHOLLY_READ = 3  # words: beside a complaint that is sure, so few say nothing else
 
 
@@ -79,14 +79,14 @@ def mild_doubt(text: str) -> Symptom | None:
     mild = [symptom for symptom in doubtful if symptom.level is Level.ADVISORY]
     return min(
         mild, default=None,
-        key=lambda one: (one not in ASKED_ALTHOUGH_MILD, list(Symptom).index(one)),
+        key=lambda one: (one not in BEFORE_WORSE, list(Symptom).index(one)),
     )  # fmt: skip
 
 
 def asked_about_mild(turn: Turn, person: Person, symptom: Symptom, text: str) -> bool:
     """Ask whether that is meant, where it would change the day; whether it was asked."""
     profile = profile_of(turn.session, person.id)
-    if symptom not in ASKED_ALTHOUGH_MILD or profile is None or profile.status not in _MAY_BE_ASKED:
+    if symptom not in BEFORE_WORSE or profile is None or profile.status not in _MAY_BE_ASKED:
         return False
     _ask_to_be_sure(turn, person, profile, Hit(symptom, False, text), text)
     return True
@@ -241,24 +241,48 @@ def _short(text: str) -> str:
 def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The athlete said whether a doubtful phrase meant it."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     symptom = Symptom(question.answers["_symptom"])
     if question.answers["sure"]:
         doubts.settled(turn, profile, question, doubts.TOLD)
         told = Told(symptoms=(symptom,), words=question.answers["_words"])
         report(turn, profile, told)
         return
-    doubts.settled(turn, profile, question, doubts.NO)
+    doubts.settled(turn, profile, question, doubts.NO, words=_typed(turn))
     text = words.doubtful_cleared(coach_name(turn.session, profile))
     say_to(turn, person, text)
     cleared(turn, profile, symptom.value)
 
 
+def _typed(turn: Turn) -> str:
+    """What was typed in place of a tap, where it says more than one word would."""
+    typed = isinstance(turn, ChatTurn) and turn.incoming.kind in (Kind.TEXT, Kind.EDITED)
+    text = turn.incoming.text if isinstance(turn, ChatTurn) and typed else ""
+    return _short(text) if len(text.split()) > 1 else ""
+
+
+def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
+    """A morning's answers say that all is fine: what was asked before, of the body, has its answer.
+
+    A doubt about a warning or about the mood wants an answer of its own.
+    """
+    person = get_person(turn.session, profile.person_id)
+    for question in asking.open_questions(turn.session, person, subject_id=profile.person_id):
+        if question.asked_at >= turn.now or question.flow not in (
+            SYMPTOM_CHECK.id,
+            SOMETHING_WRONG.id,
+        ):
+            continue
+        about = question.answers.get("_symptom")
+        mild = Symptom(about).level is Level.ADVISORY if about else False
+        if mild or question.answers.get("_concern") in (Concern.BODY, Concern.EMERGENCY):
+            _let_go(turn, question)
+            doubts.settled(turn, profile, question, doubts.CHECKED_IN)
+
+
 def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     how, said = question.answers["how"], question.answers["_words"]
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     open_ones = asking.open_questions(
@@ -267,9 +291,9 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     by = doubts.FINE if how == FINE else doubts.TOLD
     for other in open_ones:
         _let_go(turn, other)
-        doubts.settled(turn, profile, other, by)
+        doubts.settled(turn, profile, other, by, words=_typed(turn))
     if how == FINE:
-        doubts.settled(turn, profile, question, by)
+        doubts.settled(turn, profile, question, by, words=_typed(turn))
         text = words.glad_you_are_fine(coach_name(turn.session, profile))
         say_to(turn, person, text)
     elif how == EMERGENCY:
@@ -287,8 +311,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     doubts.settled(turn, profile, question, doubts.TOLD)
     answers = question.answers
     ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]
@@ -328,6 +351,9 @@ def _heard(text: str) -> Screening:
     if text.startswith("/"):
         behind = text.partition(" ")[2]
         found = replace(found, suspicions=screen_text(behind).suspicions if behind.strip() else ())
+    if asks_how_to_drink(text):  # who asks how to drink has not given it up
+        hits = tuple(hit for hit in found.hits if hit.symptom is not Symptom.DRYING_OUT)
+        found = replace(found, hits=hits)
     return found
 
 

@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
+
+#: Behind the advice on too much water, in the days after a show.
+and_no_large_meals = Sentence(
+    "No training and no large meals until a doctor has looked: in these days minerals in your blood "
+    "can fall as well, now that you eat more."
+)
 
 
 def look_into_it(coach: str, *, self_coached: bool) -> str:

@@ -298,12 +298,11 @@ def nothing_to_do(names: Sequence[str]) -> str:
     return "\n".join(part for part in (said, untouched(names)) if part)
 
 
-def changed_meanwhile(names: Sequence[str]) -> str:
-    return tr(
-        "Since I showed you this, something has changed for {names}. Nothing was set up. This is "
-        "how it would be now:",
-        names=figures.all_of(names),
-    )
+changed_meanwhile = SentenceOn(
+    "Since I showed you this, something has changed for {names}. Nothing was set up. This is "
+    "how it would be now:",
+    figures.all_of,
+)
 
 
 def done(count: int, names: Sequence[str]) -> str:

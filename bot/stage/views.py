@@ -34,7 +34,7 @@ from bot.week.load import current_event
 from bot.words import common
 from bot.words.languages import language
 from engine.stage_day.stage_day import Kind
-from engine.written.delays import parse_delay, tells_of_delay
+from engine.written.delays import delay_beside, parse_delay, tells_of_delay
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -84,16 +84,19 @@ def _moved_by_words(turn: Act, way: str) -> None:
     _move_or_ask(turn, turn.person, minutes)
 
 
-def heard_delay(turn: Turn, person: Person, text: str) -> bool:
-    """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
-    if not tells_of_delay(text, language()) or not _running_days(turn, person):
-        return False
-    minutes = parse_delay(text, language())
+def heard_delay(turn: Turn, person: Person, text: str) -> str | None:
+    """Word of a delay typed on the day, with no command: what else was said beside it, "" where
+    nothing was; None where it is no such word or no day runs.
+    """
+    beside = delay_beside(text, language())
+    if (beside is None and not tells_of_delay(text, language())) or not _running_days(turn, person):
+        return None
+    minutes, rest = beside or (parse_delay(text, language()), "")
     if minutes is None:
         _ask_how_much(turn, person)
     else:
         _move_or_ask(turn, person, minutes)
-    return True
+    return rest
 
 
 def _ask_how_much(turn: Turn, person: Person) -> None:

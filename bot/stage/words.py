@@ -210,12 +210,11 @@ def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) ->
     )
 
 
-def coach_asked(grams: float) -> str:
-    return tr(
-        "The rules would top up {grams} g of quick carbs, which is more than you auto-approve. "
-        "Approve it?",
-        grams=figures.plain(grams),
-    )
+coach_asked = SentenceOn(
+    "The rules would top up {grams} g of quick carbs, which is more than you auto-approve. "
+    "Approve it?",
+    figures.plain,
+)
 
 
 def top_up_told(name: str, grams: float) -> str:
@@ -226,8 +225,7 @@ def top_up_told(name: str, grams: float) -> str:
     return tr("I've told {name}: no top-up.", name=name)
 
 
-def top_up_button(grams: float) -> str:
-    return tr("Top up {grams} g", grams=figures.plain(grams))
+top_up_button = SentenceOn("Top up {grams} g", figures.plain)
 
 
 def approved(coach: str, grams: float) -> str:

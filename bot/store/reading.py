@@ -10,12 +10,12 @@ compares the two ways.
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from sqlalchemy import Connection, Table, event, inspect
+from sqlalchemy import Table, event, inspect
 from sqlalchemy.exc import MultipleResultsFound, NoResultFound
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
@@ -24,6 +24,7 @@ from sqlmodel import Session
 from sqlmodel.sql.expression import Select, SelectOfScalar
 
 from bot.store.rows import Shape, shape_of
+from bot.store.straight import Straight, prepared
 
 
 class Found(list[Any]):
@@ -114,14 +115,17 @@ class ReadsPlainly(Session):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.rows: list[object] = []
-        self._through: tuple[object, Connection] | None = None
+        self._through: tuple[object, Straight] | None = None
 
     def exec(self, statement: Any, *, params: Any = None, **more: Any) -> Any:
         way = None if more else way_of(statement)
         if way is None:
             return super().exec(statement, params=params, **more)
         self.flush_for(way.tables)
-        found = self.plain_connection().execute(way.statement, params or {}).all()
+        found = self.found(way.statement, params or {})
+        if len(way.parts) == 1 and way.alone:
+            ((_, _, shape),) = way.parts
+            return Found(row[0] if shape is None else self._row(shape, row) for row in found)
         made = (
             tuple(
                 row[begins] if shape is None else self._row(shape, row[begins:ends])
@@ -131,13 +135,28 @@ class ReadsPlainly(Session):
         )
         return Found(row[0] for row in made) if way.alone else Found(made)
 
-    def plain_connection(self) -> Connection:
+    def found(self, statement: Any, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
+        """The values of the rows that a statement finds, which nothing that is pending concerns."""
+        straight = self.straight()
+        ready = prepared(statement, straight.dialect)
+        if ready is None:
+            return straight.connection.execute(statement, values).all()
+        return straight.values(ready, values)
+
+    def straight(self) -> Straight:
         """What the session's statements go through; whoever asks for `connection` goes past it."""
         transaction = self.get_transaction()
         if self._through is None or transaction is None or self._through[0] is not transaction:
             connection = Session.connection(self)
-            self._through = (self.get_transaction(), connection)
+            self._through = (self.get_transaction(), Straight(connection))
         return self._through[1]
+
+    def close(self) -> None:
+        """An open cursor would keep the database's file open for as long as it is remembered here."""
+        if self._through is not None:
+            self._through[1].close()
+            self._through = None
+        super().close()
 
     def flush_for(self, tables: Container[str]) -> None:
         """Write what is pending, where a row of these tables is."""

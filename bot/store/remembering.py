@@ -12,7 +12,7 @@ from collections.abc import Callable, Hashable, Mapping, Sequence
 from functools import cache
 from typing import Any, TypeVar
 
-from sqlalchemy import Connection, Executable, bindparam, event, inspect
+from sqlalchemy import Executable, bindparam, event, inspect
 from sqlalchemy.orm import UOWTransaction
 from sqlalchemy.orm.attributes import instance_state
 from sqlmodel import Session, SQLModel, select
@@ -30,11 +30,6 @@ class RemembersReads(WritesPlainly):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.answers: dict[type[SQLModel], dict[tuple[object, ...], Any]] = {}
-
-    def past_the_mapper(self) -> Connection:
-        """The connection, for what writes nothing."""
-        self.flush()
-        return self.plain_connection()
 
     def connection(self, *given: Any, **more: Any) -> Any:
         self.answers.clear()
@@ -120,10 +115,13 @@ def forget(session: Session, *tables: type[SQLModel]) -> None:
             session.answers.pop(table, None)
 
 
-def looked_up(session: Session, statement: Executable, values: Mapping[str, Any]) -> Sequence[Any]:
+def looked_up(
+    session: Session, statement: Executable, values: Mapping[str, Any]
+) -> Sequence[Sequence[Any]]:
     """What a statement finds that is none of the mapper's and writes nothing, so that what was read
     before is remembered still.
     """
     if isinstance(session, RemembersReads):
-        return session.past_the_mapper().execute(statement, values).all()
+        session.flush()
+        return session.found(statement, values)
     return session.connection().execute(statement, values).all()

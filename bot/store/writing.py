@@ -15,7 +15,7 @@ from collections import Counter
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, insert, update
+from sqlalchemy import bindparam, insert, update
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
 from sqlalchemy.orm.exc import StaleDataError
@@ -23,6 +23,7 @@ from sqlmodel import SQLModel
 
 from bot.store.reading import ReadsPlainly
 from bot.store.rows import Shape, shape_of
+from bot.store.straight import Straight, prepared
 
 #: So many new rows of one table are better sent by the mapper, which sends them together.
 MANY = 20
@@ -45,9 +46,9 @@ class WritesPlainly(ReadsPlainly):
             return
         self._flushing = True  # so that nothing that is loaded meanwhile begins another one
         try:
-            connection = self.plain_connection()
-            states = _updated(connection, changed)
-            states += [_inserted(connection, instance_state(row)) for row in new]
+            straight = self.straight()
+            states = _updated(straight, changed)
+            states += [_inserted(straight, instance_state(row)) for row in new]
             self.after_writing([*new, *changed])
             # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
             self._register_persistent(set(states))
@@ -94,19 +95,30 @@ def _with_default(kind: type[SQLModel]) -> tuple[str, ...]:
 
 
 @cache
-def _insert(kind: type[SQLModel]) -> Any:
-    return insert(shape_of(kind).table)
+def _insert(kind: type[SQLModel], counted: tuple[str, ...]) -> tuple[Any, tuple[str, ...]]:
+    """The statement for a new row, and the columns that it is given: all but the keys that the database
+    counts up and returns.
+    """
+    shape = shape_of(kind)
+    columns = dict(shape.columns)
+    statement = insert(shape.table)
+    if counted:
+        statement = statement.returning(*(columns[name] for name in counted))
+    return statement, tuple(one.key for name, one in shape.columns if name not in counted)
 
 
-def _inserted(connection: Connection, state: InstanceState[Any]) -> InstanceState[Any]:
+def _inserted(straight: Straight, state: InstanceState[Any]) -> InstanceState[Any]:
     shape, values = _shape(state), state.dict
+    counted = tuple(name for name in shape.keys if values.get(name) is None)
+    statement, columns = _insert(shape.kind, counted)
     given = {column.key: values.get(name) for name, column in shape.columns}
-    counted = [name for name in shape.keys if values.get(name) is None]
-    for name in counted:
-        del given[name]
-    result = connection.execute(_insert(shape.kind), given)
-    for name in counted:
-        (values[name],) = result.inserted_primary_key or (None,)
+    ready = prepared(statement, straight.dialect, columns)
+    assert ready is not None  # `_are_plain` lets nothing through that a default makes
+    if counted:
+        (row,) = straight.values(ready, given)
+        values.update(zip(counted, row, strict=True))
+    else:
+        straight.put(ready, given)
     return state
 
 
@@ -122,7 +134,7 @@ def _update(kind: type[SQLModel], changed: tuple[str, ...]) -> Any:
     )
 
 
-def _updated(connection: Connection, rows: list[Any]) -> list[InstanceState[Any]]:
+def _updated(straight: Straight, rows: list[Any]) -> list[InstanceState[Any]]:
     """Rows of one kind in which the same columns have changed go together."""
     states: list[InstanceState[Any]] = [instance_state(row) for row in rows]
     alike: dict[tuple[type[SQLModel], tuple[str, ...]], list[dict[str, Any]]] = {}
@@ -139,11 +151,11 @@ def _updated(connection: Connection, rows: list[Any]) -> list[InstanceState[Any]
             values = {f"set_{name}": state.dict[name] for name in changed}
             alike.setdefault((shape.kind, changed), []).append(key | values)
     for (kind, changed), found in alike.items():
-        result = connection.execute(_update(kind, changed), found if len(found) > 1 else found[0])
-        if result.rowcount != len(found):
-            raise StaleDataError(
-                f"{kind.__name__}: {len(found)} to change, {result.rowcount} there"
-            )
+        ready = prepared(_update(kind, changed), straight.dialect)
+        assert ready is not None
+        there = straight.put(ready, *found).rowcount
+        if there != len(found):
+            raise StaleDataError(f"{kind.__name__}: {len(found)} to change, {there} there")
     return states
 
 

@@ -12,7 +12,7 @@ from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
-from bot.people.people import local_date, name_of, profile_of, still_sees
+from bot.people.people import get_profile, local_date, name_of, still_sees
 from bot.people.telling import say_to
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -36,8 +36,7 @@ def of_athlete(turn: OnAthlete) -> None:
 
 def own(turn: Act) -> None:
     """The athlete's command."""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     _send(turn, turn.person, profile)
 
 

@@ -63,7 +63,6 @@ class DayRow:
     expected_fullness: int | None = None
     sharpness: int | None = None
     eye: str | None = None
-    eye_sharpness: int | None = None
     gut: str | None = None
     sleep_h: float | None = None
     symptoms: tuple[str, ...] = ()
@@ -336,7 +335,6 @@ def _day(
         eaten_carb_g=after.carb_eaten_g if after is not None else None,
         water_l=after.water_l if after is not None else None,
         eye=eye.look.value if eye is not None else None,
-        eye_sharpness=eye.sharpness if eye is not None else None,
         **({"symptoms": reported} if morning is None else _answered(morning, reported, told)),
     )  # fmt: skip
 

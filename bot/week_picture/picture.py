@@ -14,7 +14,7 @@ from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.people.people import local_date, name_of, profile_of, still_sees
+from bot.people.people import get_profile, local_date, name_of, still_sees
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
@@ -39,8 +39,7 @@ def show_picture(turn: OnAthlete) -> None:
 
 def own_picture(turn: Act) -> None:
     """The athlete's own week."""
-    profile = profile_of(turn.session, turn.person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, turn.person.id)
     _send(turn, turn.person, profile)
 
 

@@ -10,13 +10,14 @@ will read them, and not passed from function to function. Catalogues are read fr
 from __future__ import annotations
 
 import gettext
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
 from io import BytesIO
 from pathlib import Path
 from string import Formatter
+from typing import Any, Generic, TypeVar, overload
 
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po
@@ -25,6 +26,7 @@ ENGLISH = "en"
 DOMAIN = "brimline"
 CATALOGUES = Path(__file__).with_name("locale")
 
+_What_contra = TypeVar("_What_contra", contravariant=True)
 _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
 
 
@@ -78,6 +80,11 @@ def tr(message: str, /, **values: object) -> str:
     return _catalogue(CATALOGUES, _language.get()).gettext(message).format(**values)
 
 
+def tr_with(message: str, gaps: Mapping[str, object], /) -> str:
+    """The sentence in the language in force, its {gaps} asked for where they stand in it."""
+    return _catalogue(CATALOGUES, _language.get()).gettext(message).format_map(gaps)
+
+
 def trn(one: str, many: str, number: float, /, **values: object) -> str:
     """The sentence in the form that goes with this number, which it may name as {number}."""
     count = int(number) if number == int(number) else 2  # plural forms are made for whole numbers
@@ -101,17 +108,24 @@ class Sentence:
         return tr(self.message)
 
 
-class SentenceOn:
-    """An entry of a table of sentences with one gap: a call fills it in, in the language in force."""
+class SentenceOn(Generic[_What_contra]):
+    """An entry of a table of sentences with one gap: a call fills it in, in the language in force,
+    with what is given or with how that is `shown`.
+    """
 
-    __slots__ = ("_gap", "message")
+    __slots__ = ("_gap", "_shown", "message")
 
-    def __init__(self, message: str, /) -> None:
+    @overload
+    def __init__(self: SentenceOn[str | float], message: str, /) -> None: ...
+    @overload
+    def __init__(self, message: str, shown: Callable[[_What_contra], object], /) -> None: ...
+    def __init__(self, message: str, shown: Callable[[Any], object] = lambda what: what, /) -> None:
         (self._gap,) = {name for _, name, _, _ in Formatter().parse(message) if name}
         self.message = message
+        self._shown = shown
 
-    def __call__(self, what: str | float, /) -> str:
-        return tr(self.message, **{self._gap: what})
+    def __call__(self, what: _What_contra, /) -> str:
+        return tr(self.message, **{self._gap: self._shown(what)})
 
 
 def mark(message: str, /) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from functools import cache
+from functools import cache, cached_property
 
 from engine.evidence import deciding as e
 from engine.evidence import grading
@@ -14,7 +14,7 @@ from engine.values.observed import CoachLook
 Fact = str | float | int | bool | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Facts:
     """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5.
 
@@ -59,7 +59,7 @@ class Facts:
     coach_saw: str = ""
     coach_sharpness: int | None = None
 
-    @property
+    @cached_property
     def fullness_short(self) -> int:
         """How far fullness is under its expectation; 0 where it was not told."""
         return 0 if self.fullness is None else self.expected_fullness - self.fullness
@@ -68,7 +68,7 @@ class Facts:
     def flat(self) -> bool:
         return self.fullness_short >= e.FLAT_BY.value
 
-    @property
+    @cached_property
     def short_lately(self) -> float:
         """How far fullness was under its expectation, today and the morning before together."""
         today = grading.LATELY_TODAY.value
@@ -92,13 +92,13 @@ class Facts:
         then = self.short_with_enough
         return self.flat and then is not None and self.fullness_short - then < e.FLAT_BY.value
 
-    @property
+    @cached_property
     def load_counted(self) -> float:
         """How far the planned load is over the usual one, as far as that counts (g/kg a day)."""
         most = grading.LOAD_COUNTS_MOST.value
         return min(max(self.load_over_usual, -most), most)
 
-    @property
+    @cached_property
     def behind(self) -> float:
         """Grades behind the plan (+) or ahead of it (-), with the room that its load leaves."""
         return round(self.short_lately - grading.LOAD_COUNTS.value * self.load_counted, 6)
@@ -122,7 +122,7 @@ class Facts:
         to_come = self.loading and self.days_out > 0
         return to_come and self.loaded and self.full and far and lately and self.cut_due
 
-    @property
+    @cached_property
     def ahead_by(self) -> float:
         """Grades ahead of the plan past those from which it is cut; 0 or less where it is not."""
         last = grading.AHEAD_FROM_LAST if self.days_out <= 1 else grading.AHEAD_FROM
@@ -132,7 +132,7 @@ class Facts:
     def cut_due(self) -> bool:
         return self.ahead_by > 0
 
-    @property
+    @cached_property
     def over_by(self) -> float:
         """How much less a load over the usual one is worth (g/kg a day), with what the look says."""
         past = self.load_counted - grading.OVER_FROM.value
@@ -141,7 +141,7 @@ class Facts:
         look = grading.LATELY_COUNTS.value * self.short_lately
         return round(max(grading.OVER_CUT.value * past - look, 0.0), 6)
 
-    @property
+    @cached_property
     def under_by(self) -> float:
         """How much more a load under the usual one is worth (g/kg a day), if nothing is against it."""
         past = -self.load_counted - grading.UNDER_FROM.value
@@ -231,7 +231,7 @@ class Facts:
         """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
         return self.loaded and self.blurring and (self.full or self.above_band)
 
-    @property
+    @cached_property
     def says_spilled(self) -> bool:
         """Said to have spilled, where there is a load that can have."""
         return self.loaded and self.told_spilled
@@ -391,12 +391,15 @@ class Facts:
 
     @classmethod
     def names(cls) -> frozenset[str]:
-        derived = (name for name, value in vars(cls).items() if isinstance(value, property))
+        derived = (name for name, value in vars(cls).items() if isinstance(value, _WORKED_OUT))
         return frozenset(f.name for f in fields(cls)) | frozenset(derived)
 
     def as_dict(self) -> dict[str, Fact]:
         """Every fact by name, what follows from the others included."""
         return {name: getattr(self, name) for name in _in_order()}
+
+
+_WORKED_OUT = (property, cached_property)
 
 
 @cache

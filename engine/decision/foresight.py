@@ -84,12 +84,10 @@ class Foresight:
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
-    if not _in_load(case):
-        return _view(case)
-    view, belief, rng = _this_morning(case)
-    if not view.trusted or window is None:
+    view, before, rng = _view(case)
+    if not _in_load(case) or not view.trusted or window is None:
         return view
-    return _with_odds(view, case, belief, window, rng)
+    return _with_odds(view, case, _after_answers(case, before, rng), window, rng)
 
 
 def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
@@ -99,10 +97,10 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
     """
     if not _in_load(case):
         return ()
-    view, belief, rng = _this_morning(case)
+    view, before, rng = _view(case)
     if not view.trusted:
         return ()
-    wanted = sorted(set(doses))
+    belief, wanted = _after_answers(case, before, rng), sorted(set(doses))
     by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
     return tuple(_odds(by_dose[one]) for one in doses)
 
@@ -119,20 +117,21 @@ def _in_load(case: Case) -> bool:
     return 1 <= case.days_out <= case.plan.first_load_day
 
 
-def _view(case: Case) -> Foresight:
-    """The view without odds of a morning whose answers nothing is asked of but the weight."""
+def _view(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
+    """The view without odds, the belief before this morning's answers, and the chance that goes on
+    from there.
+    """
     before, mornings, rng = _until_today(case)
     band = weight_band(before, rng)
-    return _seen(case, foreseen(before, morning_of(case.checkin)), band, mornings)
+    # Of the answers only the weight says whether the model is to be believed.
+    weighed_up = foreseen(before, morning_of(case.checkin))
+    return _seen(case, weighed_up, band, mornings), before, rng
 
 
-def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
-    """The view without odds, the belief after this morning, and the chance that goes on from there."""
-    belief, mornings, rng = _until_today(case)
-    middle = weight_band(belief, rng)
-    belief = update_belief(belief, morning_of(case.checkin), rng)
-    belief = after_looks(
-        belief,
+def _after_answers(case: Case, before: Belief, rng: np.random.Generator) -> Belief:
+    """The belief after this morning's answers and what coaches saw of it."""
+    return after_looks(
+        update_belief(before, morning_of(case.checkin), rng),
         case.history,
         case.plan,
         case.baseline.carb_g,
@@ -141,7 +140,6 @@ def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
         rng,
         look=case.event.look,
     )
-    return _seen(case, belief, middle, mornings), belief, rng
 
 
 def _until_today(case: Case) -> tuple[Belief, int, np.random.Generator]:

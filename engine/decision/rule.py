@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from string import Formatter
 
 from engine.decision.facts import Facts
@@ -41,8 +42,7 @@ class Rule:
     forecast: Forecast = Forecast.SIZES
 
     def __post_init__(self) -> None:
-        named = {name.split(":")[0] for _, name, _, _ in Formatter().parse(self.reason) if name}
-        if strangers := named - Facts.names() - {CHANGE}:
+        if strangers := _named(self.reason) - Facts.names() - {CHANGE}:
             raise ValueError(f"{self.id}: the reason names {sorted(strangers)}, which are no facts")
         if not self.sources:
             raise ValueError(f"{self.id} needs a source")
@@ -50,7 +50,14 @@ class Rule:
     def explain(self, facts: Facts, change_g: float, *, cut: bool = False) -> str:
         """The reason in words. `cut` says that the limits leave less than is asked for here."""
         change = f"that asks for {in_words(change_g)}" if cut else in_words(change_g)
-        return self.reason.format(**facts.as_dict(), change=change)
+        named = {name: getattr(facts, name) for name in _named(self.reason) - {CHANGE}}
+        return self.reason.format(**named, change=change)
+
+
+@cache
+def _named(reason: str) -> frozenset[str]:
+    """What a reason names."""
+    return frozenset(name.split(":")[0] for _, name, _, _ in Formatter().parse(reason) if name)
 
 
 def in_words(change_g: float) -> str:

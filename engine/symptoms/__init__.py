@@ -7,7 +7,7 @@ answered the find counts.
 from functools import lru_cache
 
 from engine.symptoms.finding import Concern, Hit, Screening, Suspicion
-from engine.symptoms.names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
+from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 
 
 @lru_cache(maxsize=16)  # one message is asked about from several sides
@@ -27,7 +27,6 @@ def from_report(word: str) -> Symptom | None:
 
 
 __all__ = [
-    "CAUTIONS",
     "EATING_AND_MOOD",
     "WARNINGS",
     "Concern",

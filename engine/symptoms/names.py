@@ -80,6 +80,5 @@ class Symptom(StrEnum):
 
 
 WARNINGS = frozenset(symptom for symptom in Symptom if symptom.level is Level.WARNING)
-CAUTIONS = frozenset(symptom for symptom in Symptom if symptom.level is Level.CAUTION)
 #: Adjusting rests until a coach lifts that.
 EATING_AND_MOOD = frozenset(symptom for symptom in Symptom if symptom.of_eating_or_mood)

@@ -63,3 +63,28 @@ def _is_one(sentence: str) -> bool:
         return True
     head, comma, rest = sentence.partition(",")
     return bool(comma) and _is_one(head.strip()) and _is_one(rest.strip())
+
+
+_ASKS = Late(
+    r"[^.!?;\n]*\b(?:can|may|could|should|do|am|are|must|darf|dürfen|kann|können|soll|sollen|muss|müssen)\b"
+    r"[^.!?;\n]*\?",
+    re.IGNORECASE,
+)
+_DRINKING = Late(r"\b(?:drink\w*|sip\w*|water|trink\w*|schluck\w*|nipp\w*|wasser)\b", re.IGNORECASE)
+_DOING_WITHOUT = Late(
+    r"\b(?:stop\w*|cut\w*|without|no|not|never|nothing|sauna|steam|dry\w*|weight|sweat\w*|spit\w*|aufhör\w*|"
+    r"weglass\w*|kein\w*|nicht|ohne|nix|nichts|gewicht|trocken\w*|entwässer\w*|schwitz\w*|ausspuck\w*)\b",
+    re.IGNORECASE,
+)
+
+
+def asks_how_to_drink(text: str) -> bool:
+    """Whether a text is one question of how to drink: "only sips, or can I drink normally?". One that
+    speaks of doing without is none.
+    """
+    return (
+        len(text) <= _LONGEST
+        and _ASKS.fullmatch(text.strip()) is not None
+        and _DRINKING.search(text) is not None
+        and _DOING_WITHOUT.search(text) is None
+    )

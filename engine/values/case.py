@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from enum import StrEnum
+from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from engine.values.athlete import Athlete, Baseline, Event
@@ -52,7 +53,7 @@ class PastWeek:
         return plan
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Case:
     """One morning's answers and what they are judged by.
 
@@ -91,12 +92,12 @@ class Case:
         if not all(math.isfinite(grams) and grams >= 0 for grams in self.overrides.values()):
             raise ValueError("a signed figure is a number of grams, 0 or more")
 
-    @property
+    @cached_property
     def local_now(self) -> datetime | None:
         """The instant of the answer on the clocks where the athlete is."""
         return self.now.astimezone(ZoneInfo(self.zone or self.event.zone)) if self.now else None
 
-    @property
+    @cached_property
     def sets_date(self) -> date:
         """The eating day this answer sets: the day now starting, or tomorrow after the cut-off."""
         local = self.local_now
@@ -104,12 +105,12 @@ class Case:
         tomorrow = self.always_tomorrow or late
         return self.checkin.date + timedelta(days=1) if tomorrow else self.checkin.date
 
-    @property
+    @cached_property
     def days_out(self) -> int:
         """Days from the day that is set to the event; negative after it."""
         return self.event.days_out(self.sets_date)
 
-    @property
+    @cached_property
     def planned(self) -> DayTarget | None:
         """The plan's target for the day that is set."""
         return self.plan.day(self.days_out)
@@ -119,7 +120,7 @@ class Case:
         """The coach's signed figure for the day that is set."""
         return self.overrides.get(self.days_out)
 
-    @property
+    @cached_property
     def load_room_g(self) -> float | None:
         """What the load total leaves for the day that is set, None outside the load.
 

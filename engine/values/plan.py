@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from functools import cached_property
 
 #: Where the load lies in a plan that does not say.
 LOAD_DAYS = (3, 2, 1)
@@ -66,7 +67,7 @@ class DayTarget:
                 raise ValueError(f"{self.days_out} days out: {name} {value} is outside 0 to {most}")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class PeakPlan:
     """Targets by days out. A plan may have gaps; a day without a target is held, never guessed.
 
@@ -87,7 +88,11 @@ class PeakPlan:
         return iter(self.days)
 
     def day(self, days_out: int) -> DayTarget | None:
-        return next((day for day in self.days if day.days_out == days_out), None)
+        return self._by_days_out.get(days_out)
+
+    @cached_property
+    def _by_days_out(self) -> dict[int, DayTarget]:
+        return {day.days_out: day for day in self.days}
 
     def phase(self, days_out: int) -> Phase | None:
         """What that day is for; None outside the plan.
@@ -103,12 +108,12 @@ class PeakPlan:
             return Phase.EVENT
         return Phase.LOAD if days_out in LOAD_DAYS else Phase.DEPLETION
 
-    @property
+    @cached_property
     def says_phases(self) -> bool:
         """Whether any of its days names its phase."""
         return any(day.phase is not None for day in self.days)
 
-    @property
+    @cached_property
     def load_days(self) -> tuple[int, ...]:
         """The days of the load, the furthest out first."""
         if not self.says_phases:
@@ -119,7 +124,7 @@ class PeakPlan:
             if day.phase is Phase.LOAD or (day.phase is None and day.days_out in LOAD_DAYS)
         )
 
-    @property
+    @cached_property
     def first_load_day(self) -> int:
         """The load day furthest out; 0 where there is none, so that only the day itself is left."""
         return max(self.load_days, default=0)

@@ -130,3 +130,47 @@ def parse_delay(text: str, language: str = "en") -> int | None:
             return None
         return minutes if _WAY_IS_LATE.fullmatch(found["way"]) else -minutes
     return None
+
+
+_BETWEEN = Late(
+    r"\s*(?:[,;.!:](?=\s)|\n|\s[-–]\s|\s(?=(?:and|but|und|aber)\s))\s*(?:(?:and|but|so|und|aber|also)\s+)?"
+)
+#: Behind other words it has to say who is late: in "mum is in the jam, 20 min late" nobody knows.
+_SAYS_WHO = Late(
+    r"(?:we|they|i|i'm|it's|the show|my class|the class|my category|everything|all|running|wir|sie|ich|"
+    r"es|die show|meine klasse|alles)\b.*"
+)
+_PERHAPS = Late(
+    r"(?:i think|think|maybe|perhaps|probably|not sure|no idea|who knows|just kidding|kidding|jk|"
+    r"joking|vielleicht|glaub\w*|ich glaub\w*|wahrscheinlich|nicht sicher|"
+    r"keine ahnung|scherz|war ein scherz)"
+    r"(?: (?:yet|i think|or so|ich|oder so))?"
+)
+
+
+def delay_beside(text: str, language: str = "en") -> tuple[int, str] | None:
+    """A delay told as a clause among others: its minutes as in `parse_delay`, and what else was said.
+
+    None where no clause is one, where two are, or where what stands beside it takes it back.
+    """
+    cuts = [0, *(end for match in _BETWEEN.finditer(text) for end in match.span()), len(text)]
+    clauses = [(cuts[n], cuts[n + 1]) for n in range(0, len(cuts), 2)]
+    told = [
+        (number, minutes)
+        for number, (begin, end) in enumerate(clauses)
+        if (minutes := parse_delay(text[begin:end], language)) is not None
+    ]
+    if len(told) != 1 or len(clauses) < 2:
+        return None
+    number, minutes = told[0]
+    begin, end = clauses[number]
+    others = [text[one:last].strip() for one, last in clauses[:number] + clauses[number + 1 :]]
+    if number and not _SAYS_WHO.fullmatch(
+        " ".join(text[begin:end].lower().replace("’", "'").split())
+    ):
+        return None
+    if any(_PERHAPS.fullmatch(other.lower().rstrip(" .!?")) for other in others):
+        return None
+    before = text[: clauses[number - 1][1]] if number else ""
+    after = text[clauses[number + 1][0] :] if number + 1 < len(clauses) else ""
+    return minutes, " ".join(part.strip() for part in (before, after) if part.strip())

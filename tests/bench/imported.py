@@ -18,7 +18,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from bot.week.cases import weeks_before
@@ -59,8 +59,7 @@ def read_off(team: Team, known: list[Known], without: Collection[str] = ()) -> I
         team.coach.taps("Import them")
         text = team.coach.presses(f"c:closer:{athlete_id}")[-1].text
         with team.world.session() as session:
-            profile = profile_of(session, athlete_id)
-            assert profile is not None
+            profile = get_profile(session, athlete_id)
             weeks = weeks_before(session, athlete_id, NOW.date())
             lessons = taught(athlete_of(profile), baseline_of(profile), weeks)
         wrong = contradicted(replace(one, weeks=weeks, taught=lessons))

@@ -172,3 +172,20 @@ def test_swelling_in_the_night_after_reaches_the_coach_once_and_no_target_follow
     said = text_of(team.athlete.writes("my ankles are swollen"))
     assert "See a doctor today" in said and "Carbs" not in said
     assert sum("my ankles are swollen" in one.text for one in team.coach.hears()) == 1
+
+
+# After the stage much food and much water come together: both are told, and the phone rings once.
+def test_one_sentence_of_the_night_after_is_one_alert_that_names_all_it_may_mean(
+    team: Team,
+) -> None:
+    team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
+    wrote = "my ankles are swollen and my head hurts, drank so much water"
+    said = text_of(team.athlete.writes(wrote))
+    assert "too much water in your blood" in said and "no large meals" in said
+    (told,) = team.coach.hears()
+    assert told.text.startswith("Caution: Mira") and told.text.count(wrote) == 1
+    assert "low blood sodium" in told.text and "potassium and phosphate" in told.text
+    team.coach.taps("Acknowledge", told)
+    assert "No alert is open" in text_of(team.coach.writes("/alerts"))
+    team.world.later(hours=3)
+    assert not any("Mira" in one.text and not one.silent for one in team.coach.hears())

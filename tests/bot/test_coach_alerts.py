@@ -14,7 +14,7 @@ from bot.alerts import alerts
 from bot.alerts.words_alert_causes import cause
 from bot.core.incoming import Kind
 from bot.core.turn import Turn
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.traffic import OutboxRow
@@ -62,8 +62,7 @@ def second_contact(team: Team) -> Someone:
 
 def raise_flags(team: Team, *flags: Flag, told_anew: bool = True) -> list[Said]:
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         alerts.raise_flags(
             Turn(session, team.world.context), profile, flags, day=team.world.now.date(),
             told_anew=told_anew,
@@ -414,8 +413,7 @@ def test_without_a_second_contact_the_athlete_is_told_not_to_wait(team: Team) ->
 def test_an_athlete_on_their_own_has_warnings_go_to_the_second_contact_at_once(team: Team) -> None:
     lea = second_contact(team)
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         profile.person_id, profile.status = 1, AthleteStatus.ACTIVE
         session.add(profile)
     said = text_of(team.coach.writes("I fainted"))

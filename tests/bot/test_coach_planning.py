@@ -10,7 +10,7 @@ from sqlalchemy import Engine
 from sqlmodel import col, select
 
 from bot.core.incoming import Kind
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.plan.words import FIELDS
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
@@ -46,8 +46,7 @@ def midweek(team_at: Callable[[datetime], Team]) -> Team:
 
 def week(team: Team) -> Week | None:
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         return current_week(session, profile)
 
 

@@ -12,7 +12,7 @@ from bot.alerts import alerts
 from bot.coach.digest import words as coach_digest
 from bot.core.incoming import Kind
 from bot.core.turn import Turn
-from bot.people.people import profile_of
+from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -53,8 +53,7 @@ def quiet(team: Team, begins: str, ends: str) -> None:
 
 def advise(team: Team, athlete_id: int = 2) -> list[Said]:
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, athlete_id)
-        assert profile is not None
+        profile = get_profile(session, athlete_id)
         alerts.raise_flags(
             Turn(session, team.world.context), profile, [SLEEP], day=team.world.now.date()
         )

@@ -8,7 +8,7 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile, profile_of
 from bot.store.tables.week import DecisionRow, EventRow
 from bot.week.load import current_week, event_of, weigh_in_row
 from engine.decision.decide import case_from_dict
@@ -25,8 +25,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 
 def event(team: Team) -> EventRow:
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         week = current_week(session, profile)
         assert week is not None
         return week.event

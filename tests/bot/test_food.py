@@ -12,7 +12,7 @@ from sqlmodel import select
 
 from bot.core.incoming import Kind
 from bot.core.turn import Turn
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
 from bot.week.load import current_week, set_day
 from tests.support.weeks import Team, gone_on, onboarded
@@ -67,8 +67,7 @@ def together(text: str) -> tuple[float, float, float]:
 
 def target(team: Team, days_out: int = 2) -> tuple[float, float, float]:
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         week = current_week(session, profile)
         assert week is not None
         day = week.plan.day(days_out)

@@ -11,7 +11,7 @@ from sqlmodel import select
 from bot.core.turn import Turn
 from bot.food.day import today
 from bot.food.list import rows_of
-from bot.people.people import get_person, profile_of
+from bot.people.people import get_person, get_profile
 from bot.store.db import transaction
 from bot.store.tables.food import FoodRow
 from bot.store.tables.people import AthleteProfile
@@ -78,8 +78,7 @@ def test_a_whole_meal_that_the_coach_keeps_is_the_same_each_day_and_the_rest_fil
         menu = food(team).text
         assert at_noon(menu) == noon
     with team.world.session() as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         day = today(Turn(session, team.world.context), profile)
     assert abs(day.menu.totals.carb_g - day.left.carb_g) <= 5
     assert "Fixed as whole meals: 13:00." in seen(team).text

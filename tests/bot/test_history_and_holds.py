@@ -11,7 +11,7 @@ from sqlmodel import select
 
 from bot.coach.history.words import SENTENCES
 from bot.people.changes import Change, Follows, following
-from bot.people.people import profile_of
+from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow, Person
 from bot.undo.kinds import KINDS
@@ -32,8 +32,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 def figures(team: Team) -> dict[date, float]:
     """The week's carbs as they hold now."""
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         week = current_week(session, profile)
         assert week is not None
         found = {}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import importlib
 import pkgutil
 import re
@@ -14,6 +15,8 @@ import pytest
 from babel.messages import Message
 from sqlmodel import select
 
+from bot.decision import words_reasons, words_rules, words_seen
+from bot.decision.words_told import GAPS
 from bot.dialogue.readers import day_in
 from bot.dispatcher import COMMANDS
 from bot.store.tables.people import Person
@@ -21,6 +24,7 @@ from bot.store.tables.traffic import OutboxRow
 from bot.words import figures, languages
 from bot.words.locale.update import catalogue_file, read
 from engine import evidence
+from engine.decision.facts import Facts
 from engine.evidence.source import Source
 from tests.support.foreign import (
     FOREIGN,
@@ -37,6 +41,22 @@ from tests.support.world import Someone, World, text_of
 TRANSLATIONS = [code for code in languages.known() if code != languages.ENGLISH]
 
 # The catalogues
+
+
+def test_every_gap_in_a_sentence_on_a_decision_is_a_fact_or_has_its_filling() -> None:
+    known = Facts.names() | GAPS.keys()
+    for words in (words_rules, words_seen, words_reasons):
+        tree = ast.parse(Path(words.__file__).read_text(encoding="utf-8"))
+        said = [n.args[0] for n in ast.walk(tree) if isinstance(n, ast.Call) and is_told(n)]
+        assert said, f"nothing is said of a decision in {words.__name__}"
+        for message in said:
+            assert isinstance(message, ast.Constant)
+            gaps = {gap for _, gap, _, _ in string.Formatter().parse(message.value) if gap}
+            assert gaps <= known, f"{words.__name__}: nothing fills {gaps - known}"
+
+
+def is_told(call: ast.Call) -> bool:
+    return ast.unparse(call.func) == "told.tr"
 
 
 def forms(text: object) -> list[str]:

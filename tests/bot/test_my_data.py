@@ -22,7 +22,7 @@ from bot.membership.ending import part
 from bot.membership.onboarding import words as onboarding_words
 from bot.my_data import schema
 from bot.my_data.owned import Me, as_athlete, owned, tables
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, Person
@@ -133,8 +133,7 @@ def test_a_coach_gets_what_they_set_and_wrote_and_of_former_athletes_nothing(tea
     assert [row["look"] for row in found["coach"]["coach_look"]] == ["on course"]
     assert not any(found["athlete"].values())
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         part(Turn(session, team.world.context), profile, session.get_one(Person, 1))
     found = data(team.coach)
     assert found["coach"]["coach_look"] == [] and found["coach"]["coach_note"] == []

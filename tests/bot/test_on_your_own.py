@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import Person
 from tests.support.weeks import Team
@@ -87,8 +87,7 @@ def test_a_replaced_proposal_keeps_the_numbers_that_it_was_made_of(mira: Someone
 
 def test_help_says_what_becomes_of_words_and_shows_a_morning_in_their_units(mira: Someone) -> None:
     with transaction(mira.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         profile.weight_unit, profile.volume_unit = "lb", "us fl oz"
         session.add(profile)
     said = heard(mira, "/help").partition("Your morning in one line")[2]
@@ -99,8 +98,7 @@ def test_help_says_what_becomes_of_words_and_shows_a_morning_in_their_units(mira
 
 def test_a_doctors_clearance_is_ones_own_to_note(mira: Someone) -> None:
     with transaction(mira.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         profile.status = "doctor-first"
         session.add(profile)
     said = heard(mira, "/food")

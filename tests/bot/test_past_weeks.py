@@ -13,7 +13,7 @@ from openpyxl import load_workbook
 from sqlmodel import select
 
 from bot.core.turn import Turn
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.store.db import transaction
 from bot.store.tables import metadata
@@ -168,8 +168,7 @@ def test_a_dry_run_says_what_was_read_and_keeps_nothing(team: Team) -> None:
 def test_imported_weeks_count_as_weeks_that_are_over_and_teach_the_next_load(team: Team) -> None:
     def learnt() -> float | None:
         with team.world.session() as session:
-            profile = profile_of(session, 2)
-            assert profile is not None
+            profile = get_profile(session, 2)
             return learnt_g_per_kg(Turn(session, team.world.context), profile)
 
     assert learnt() is None
@@ -337,8 +336,7 @@ def test_weeks_that_were_lived_here_are_the_same_when_they_come_in_as_a_sheet(te
     behind(team, EVENT, look="full", load_g=530)
     lived = past(team)
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         known = athlete_of(profile), baseline_of(profile)
         client = Client(athlete=known[0], baseline=known[1], plan=lived.plan, told_short=1.0)
         other = taken_on(session, client, 1, team.world.now)

@@ -11,10 +11,8 @@ import pytest
 from sqlmodel import select
 
 from bot.people.changes import Change
-from bot.people.people import profile_of
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import DecisionRow, PlanRow
-from bot.week.load import Week, current_week
 from engine.decision.decide import case_from_dict, decide
 from engine.values.plan import Phase
 from tests.bot.test_sheets_in_and_out import handed_out, sends_back, with_cells
@@ -26,15 +24,6 @@ from tests.support.world import text_of
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Everything is set; seven days out, at six in London, before the first question."""
     return team_at(datetime(2027, 5, 2, 5, 0, tzinfo=UTC))
-
-
-def week(team: Team) -> Week:
-    with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
-        found = current_week(session, profile)
-        assert found is not None
-        return found
 
 
 def as_before_phases(team: Team) -> None:
@@ -89,12 +78,12 @@ def test_the_load_of_a_draft_goes_on_the_days_that_the_coach_sends(
 
 def test_a_plan_of_before_phases_is_shown_with_its_load_where_it_was(team: Team) -> None:
     as_before_phases(team)
-    assert week(team).plan.load_days == (3, 2, 1)
+    assert team.week().plan.load_days == (3, 2, 1)
     shown = text_of(team.coach.presses(f"c:plan:{team.athlete_id}"))
     assert "Load\n3, Thu 6 May" in shown
     team.coach.presses(f"c:num:{team.athlete_id}:2:protein_g")
     team.coach.writes("130")
-    plan = week(team).plan
+    plan = team.week().plan
     assert [plan.phase(out) for out in (4, 3, 0)] == [Phase.DEPLETION, Phase.LOAD, Phase.EVENT]
     # That the days have names now is no change of the coach's.
     with team.world.session() as session:
@@ -107,11 +96,11 @@ def test_a_coach_says_what_a_day_is_for_by_a_tap_or_in_words(team: Team) -> None
     asked = text_of(team.coach.taps("Phase"))
     assert "4 days out is a depletion day now" in asked
     assert "Phase, 4 days out: Load." in text_of(team.coach.taps("Load"))
-    assert week(team).plan.load_days == (4, 3, 2, 1)
+    assert team.week().plan.load_days == (4, 3, 2, 1)
     assert "Phase, 2 days out: Rest from the load." in text_of(
         team.coach.writes("Mira 2 days out phase rest")
     )
-    assert week(team).plan.load_days == (4, 3, 1)
+    assert team.week().plan.load_days == (4, 3, 1)
     assert "tap" in text_of(team.coach.writes("Mira 2 days out phase party")).lower()
 
 
@@ -150,8 +139,8 @@ def test_a_plan_from_a_sheet_may_move_the_load_as_a_whole(team: Team) -> None:
         with_cells(handed_out(team), **cells, C7=500, C8=450, C9=400, C10=200, C11=190, C12=180),
     )
     team.coach.taps("Use these changes")
-    assert week(team).plan.load_days == (6, 5, 4)
-    assert replace(week(team).plan.days[1], phase=None).carb_g == 500
+    assert team.week().plan.load_days == (6, 5, 4)
+    assert replace(team.week().plan.days[1], phase=None).carb_g == 500
 
 
 def test_what_the_day_is_for_stands_in_the_question_the_target_today_the_week_and_on_the_card(

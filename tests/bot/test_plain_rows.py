@@ -9,11 +9,12 @@ from typing import Any
 
 import pytest
 from sqlalchemy import Column, Engine, bindparam, delete, text
+from sqlalchemy.exc import IntegrityError, OperationalError
 from sqlalchemy.orm.exc import StaleDataError
 from sqlalchemy.types import TypeDecorator
 from sqlmodel import Session, SQLModel, select
 
-from bot.store.db import transaction
+from bot.store.db import code_of, transaction
 from bot.store.rows import shape_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.setting import SettingRow
@@ -66,18 +67,28 @@ def kept(session: Session, kind: type[SQLModel]) -> list[tuple[Any, ...]]:
     return [
         tuple(row)
         for row in session.connection().execute(
-            text(f"SELECT * FROM {table.name} ORDER BY {order}")
+            text(f'SELECT * FROM "{table.name}" ORDER BY {order}')
         )
     ]
 
 
-def test_every_kind_of_row_is_inserted_and_changed_as_by_the_mapper(sqlite_engine: Engine) -> None:
+def begin_alone(session: Session, kind: type[SQLModel]) -> None:
+    """Rows may name others that are not there in this transaction, and are counted from one."""
+    if session.get_bind().dialect.name == "sqlite":
+        said = "PRAGMA defer_foreign_keys = ON"
+    else:
+        session.connection().execute(text("SET LOCAL session_replication_role = replica"))
+        said = f'TRUNCATE "{shape_of(kind).table.name}" RESTART IDENTITY CASCADE'
+    session.connection().execute(text(said))
+
+
+def test_every_kind_of_row_is_inserted_and_changed_as_by_the_mapper(any_engine: Engine) -> None:
     different = []
     for kind in EVERY_KIND:
         outcomes = []
         for opened in (transaction, by_the_mapper):
-            with pytest.raises(InterruptedError), opened(sqlite_engine) as session:
-                session.connection().execute(text("PRAGMA defer_foreign_keys = ON"))
+            with pytest.raises(InterruptedError), opened(any_engine) as session:
+                begin_alone(session, kind)
                 full, sparse = (row_of(kind, 3 + n, sparse=bool(n)) for n in (0, 1))
                 session.add(full)
                 session.add(sparse)
@@ -95,11 +106,11 @@ def test_every_kind_of_row_is_inserted_and_changed_as_by_the_mapper(sqlite_engin
     assert len(EVERY_KIND) > 25
 
 
-def test_every_kind_of_row_is_read_as_by_the_mapper(sqlite_engine: Engine) -> None:
+def test_every_kind_of_row_is_read_as_by_the_mapper(any_engine: Engine) -> None:
     different = []
     for kind in EVERY_KIND:
-        with pytest.raises(InterruptedError), transaction(sqlite_engine) as session:
-            session.connection().execute(text("PRAGMA defer_foreign_keys = ON"))
+        with pytest.raises(InterruptedError), transaction(any_engine) as session:
+            begin_alone(session, kind)
             session.add(row_of(kind, 3, sparse=False))
             session.add(row_of(kind, 4, sparse=True))
             session.flush()
@@ -225,3 +236,37 @@ def test_rows_come_in_the_order_in_which_they_were_added(sqlite_engine: Engine) 
 def test_a_column_that_there_is_not_cannot_be_given() -> None:
     with pytest.raises(TypeError, match="valeu"):
         SettingRow(name="a", valeu="1")  # type: ignore[call-arg]
+
+
+def test_what_the_driver_refuses_is_raised_as_by_the_mapper_without_what_was_written(
+    any_engine: Engine,
+) -> None:
+    with transaction(any_engine) as session:
+        session.add(SettingRow(name="a", value="1"))
+    raised = []
+    for opened in (transaction, by_the_mapper):
+        with pytest.raises(IntegrityError) as caught, opened(any_engine) as session:
+            session.add(SettingRow(name="a", value="written in confidence"))
+            session.flush()
+        error = caught.value
+        raised.append((type(error.orig), code_of(error), error.connection_invalidated))
+        assert "in confidence" not in str(error).partition("DETAIL")[0]
+    assert raised[0] == raised[1]
+    with transaction(any_engine) as session:  # the connection goes on
+        assert session.exec(SETTING, params={"name": "a"}).one().value == "1"
+
+
+def test_a_connection_that_is_gone_is_given_up_and_the_transaction_run_again(
+    postgres_engine: Engine,
+) -> None:
+    with pytest.raises(OperationalError) as caught, transaction(postgres_engine) as session:
+        session.add(SettingRow(name="b", value="1"))
+        session.flush()
+        number = session.connection().execute(text("SELECT pg_backend_pid()")).scalar_one()
+        with postgres_engine.connect() as other:
+            other.execute(text("SELECT pg_terminate_backend(:number, 5000)"), {"number": number})
+        session.add(SettingRow(name="c", value="1"))
+        session.flush()
+    assert caught.value.connection_invalidated
+    with transaction(postgres_engine) as session:
+        assert session.exec(select(SettingRow)).all() == []

@@ -9,11 +9,9 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.people.people import profile_of
 from bot.plan.review.words import LEVELS, SENTENCES, finding_text
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.plan_review import PlanReviewRow
-from bot.week.load import Week, current_week
 from engine.evidence.deciding import OWN_CHOICE
 from engine.planning.review import FINDINGS, Finding, OnDay
 from engine.safety import Level
@@ -27,22 +25,13 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     return team_at(datetime(2027, 5, 2, 5, 0, tzinfo=UTC))
 
 
-def week(team: Team) -> Week:
-    with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
-        found = current_week(session, profile)
-        assert found is not None
-        return found
-
-
 def change(team: Team, days_out: int, key: str, value: str) -> str:
     team.coach.presses(f"c:num:{team.athlete_id}:{days_out}:{key}")
     return text_of(team.coach.writes(value))
 
 
 def water(team: Team, days_out: int) -> float:
-    day = week(team).plan.day(days_out)
+    day = team.week().plan.day(days_out)
     assert day is not None
     return day.water_l
 
@@ -154,7 +143,7 @@ def test_a_draft_goes_live_with_what_the_review_has_to_say_of_it(sqlite_engine: 
 
 
 def test_a_coachs_own_total_is_held_against_the_days_macros(team: Team) -> None:
-    day = week(team).plan.day(5)
+    day = team.week().plan.day(5)
     assert day is not None
     # Annex XIV of Regulation (EU) No 1169/2011: 4, 4, 9 and, for fibre, 2 kcal/g
     fits = 4 * day.carb_g + 4 * day.protein_g + 9 * day.fat_g + 2 * day.fibre_g

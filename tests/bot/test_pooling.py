@@ -11,7 +11,7 @@ from sqlmodel import Session, select
 from bot.cli import main
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import profile_of, record
+from bot.people.people import get_profile, record
 from bot.pooling.weeks import LEARN, learn
 from bot.store.db import transaction
 from bot.store.tables import setting
@@ -63,9 +63,7 @@ def learnt(team: Team) -> None:
 
 
 def _profile(session: Session, number: int = 2) -> AthleteProfile:
-    found = profile_of(session, number)
-    assert found is not None
-    return found
+    return get_profile(session, number)
 
 
 def another_athlete(session: Session, coach_id: int, now: datetime) -> AthleteProfile:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sqlmodel import col, select
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import PlanRow
 from bot.week.load import current_week
@@ -23,8 +23,7 @@ MOVED_ON = "have changed since this sheet was made"
 
 def carbs(two: Two, days_out: int) -> float:
     with two.team.world.session() as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         week = current_week(session, profile)
         assert week is not None
         day = week.plan.day(days_out)
@@ -79,8 +78,7 @@ def test_a_sheet_taken_while_a_number_changes_is_taken_first_or_not_at_all(two: 
         rows = session.exec(
             select(HistoryRow).where(HistoryRow.what == "plan set").order_by(col(HistoryRow.id))
         ).all()
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         week = current_week(session, profile)
     assert week is not None
     protein = [day.protein_g for day in week.plan if day.days_out == 1]

@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import select
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event, current_plan, current_week, events_ahead, limits_row
@@ -128,8 +128,7 @@ def test_a_running_week_goes_on_until_an_earlier_event_has_its_plan(team: Team) 
     team.coach.taps("One more: it comes first")
     assert counts(team) == date(2027, 5, 9)
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         assert current_week(session, profile) is not None
         number = session.exec(select(EventRow.id).where(EventRow.kind == "shoot")).one()
     team.coach.presses(f"c:draft:{team.athlete_id}:{number}")

@@ -10,7 +10,7 @@ import pytest
 from sqlmodel import select
 
 from bot.core.incoming import Kind
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
@@ -357,8 +357,7 @@ def test_a_coach_of_their_own_is_told_how_to_stop_instead(team: Team) -> None:
         person.is_coach = True
         session.add(person)
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         profile.coach_id = 2
         session.add(profile)
     assert "You coach yourself" in text_of(team.athlete.presses("c:end:2"))

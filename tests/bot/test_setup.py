@@ -12,7 +12,7 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
-from bot.people.people import get_person, profile_of
+from bot.people.people import get_person, get_profile, profile_of
 from bot.stage.day import day_of, stage_row
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
@@ -94,8 +94,7 @@ def everything(team: Team) -> tuple[int, int, int]:
 
 def complete(team: Team, athlete_id: int) -> bool:
     with team.world.session() as session:
-        profile = profile_of(session, athlete_id)
-        assert profile is not None
+        profile = get_profile(session, athlete_id)
         return current_week(session, profile) is not None
 
 

@@ -15,11 +15,9 @@ from openpyxl import Workbook, load_workbook
 from openpyxl.worksheet.worksheet import Worksheet
 from sqlmodel import col, select
 
-from bot.people.people import profile_of
 from bot.sheets.format.opening import MOST_BYTES
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.week import LimitsRow, PlanRow
-from bot.week.load import Week, current_week
 from engine.values.plan import DayTarget
 from tests.support.files import files_for, sends_file
 from tests.support.weeks import Team
@@ -36,15 +34,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 def midweek(team_at: Callable[[datetime], Team]) -> Team:
     """Three days out, at seven in London, before the check-in."""
     return team_at(datetime(2027, 5, 6, 6, 0, tzinfo=UTC))
-
-
-def week(team: Team) -> Week:
-    with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
-        found = current_week(session, profile)
-        assert found is not None
-        return found
 
 
 def versions(team: Team) -> tuple[int, int]:
@@ -114,13 +103,13 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
         "Days out", "Day", "Carbs (g)", "Protein (g)", "Fat (g)", "Fibre (g)", "Water (L)",
         "Sodium (mg)", "Training", "Cardio (min)", "Steps", "Phase",
     ]  # fmt: skip
-    plan = week(team).plan
+    plan = team.week().plan
     assert [row[0].value for row in page["A6:A13"]] == [7, 6, 5, 4, 3, 2, 1, 0]
     assert page["B6"].value == "Sun 2 May"
     assert [row[0].value for row in page["C6:C13"]] == [day.carb_g for day in plan]
     assert page["I6"].value == plan.days[0].training
     assert page["A16"].value == "Carb floor a day"
-    assert page["B16"].value == week(team).limits.carb_floor_g
+    assert page["B16"].value == team.week().limits.carb_floor_g
 
 
 def test_beside_the_plan_stands_what_was_set_eaten_and_answered_with_totals(midweek: Team) -> None:
@@ -200,7 +189,7 @@ def test_words_that_a_spreadsheet_would_compute_go_out_and_come_back_as_text(
 
 
 def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
-    before = week(team)
+    before = team.week()
     said = sends_back(team, with_cells(handed_out(team), C8=200, G8="3,75", I8="rest", B16=80))
     assert "5 days out, carbs: 185 g → 200 g" in said
     assert "5 days out, water: 3.5 L → 3.75 L" in said
@@ -210,7 +199,7 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 
     said = text_of(team.coach.taps("Use these changes"))
     assert "4 changes are now set" in said
-    after = week(team)
+    after = team.week()
     day = after.plan.day(5)
     assert day is not None
     assert (day.carb_g, day.water_l, day.training) == (200, 3.75, "rest")
@@ -225,7 +214,7 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 
 def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
     """The sheet with a column of the coach's own totals."""
-    column = {f"U{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
+    column = {f"U{6 + i}": stated(day) for i, day in enumerate(team.week().plan)}
     return with_cells(handed_out(team), **{"U5": "Total (kcal)", **column, **cells})
 
 
@@ -247,7 +236,7 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
     # That is nearly what she always eats: no depletion any more.
     assert "5 days out, phase: Depletion → Usual" in said
     assert "2 changes are now set" in text_of(team.coach.taps("Use these changes"))
-    day = week(team).plan.day(5)
+    day = team.week().plan.day(5)
     assert day is not None
     assert day.carb_g == 285
 
@@ -317,7 +306,7 @@ def test_the_days_that_a_sheet_changed_follow_it_and_others_keep_their_figures(
     said = sends_back(midweek, with_cells(handed_out(midweek), C11=520))
     assert "2 days out, carbs: 500 g → 520 g" in said
     midweek.coach.taps("Use these changes")
-    day = week(midweek).plan.day(2)
+    day = midweek.week().plan.day(2)
     assert day is not None and day.carb_g == 520
 
 
@@ -428,7 +417,7 @@ def test_a_sheet_of_a_plan_that_has_moved_on_is_refused_at_once_and_at_the_tap(t
     team.coach.writes("170")
     assert "have changed since this sheet was made" in text_of(team.coach.taps("Use these changes"))
     assert "have changed since this sheet was made" in sends_back(team, with_cells(content, C8=200))
-    day = week(team).plan.day(5)
+    day = team.week().plan.day(5)
     assert day is not None and day.carb_g == 185
 
 

@@ -12,7 +12,7 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import get_person, profile_of, speaking_to
+from bot.people.people import get_person, get_profile, speaking_to
 from bot.safety import watch as safety_watch
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
@@ -70,6 +70,71 @@ def test_a_mild_complaint_in_doubt_is_asked_about_where_it_would_change_the_day(
     (told,) = team.coach.hears()
     assert told.silent and '"could be a headache coming"' in told.text
     assert "I've told Ravi: headache" in text_of(team.athlete.taps("Yes"))
+
+
+@pytest.mark.parametrize("answer", ["no headache at all, just tired", "nope", "not really"])
+def test_a_denial_in_words_closes_the_question_and_the_coach_reads_it(
+    team: Team, answer: str
+) -> None:
+    team.athlete.writes("could be a headache coming")
+    arrive_and_read(team)
+    said = [one for one in team.athlete.writes(answer) if one.method == "sendMessage"]
+    assert text_of(said) == "Good. I've told Ravi that it is not that."
+    told = text_of(team.coach.hears())
+    assert "it is not that" in told and (answer == "nope" or answer in told)
+    team.world.later(hours=3)
+    assert team.athlete.hears() == [] and team.coach.hears() == []
+
+
+@pytest.mark.parametrize("by", ["all good now, had some food", "60.9 6 3.5 fine"])
+def test_whether_something_is_wrong_is_settled_by_all_being_fine_later(team: Team, by: str) -> None:
+    asked = text_of(team.athlete.writes("my insides feel like jelly"))
+    assert "Is something wrong with you?" in asked
+    team.world.later(minutes=30)
+    if "60.9" in by:
+        team.morning(6)
+    arrive_and_read(team)
+    said = [one for one in team.athlete.writes(by) if one.method == "sendMessage"]
+    assert "wrong" not in text_of(said)
+    told = text_of(team.coach.hears())
+    assert "Answered since" in told and "fine" in told
+    arrive_and_read(team)
+    team.world.later(hours=12)
+    assert "jelly" not in text_of(team.coach.hears()) + text_of(team.athlete.hears())
+
+
+def test_chatter_costs_nobody_a_message_and_comes_with_the_next_words(team: Team) -> None:
+    for idle in ("ok lol", "hm"):
+        (said,) = team.athlete.writes(idle)
+        assert said.text == "Saved for Ravi." and said.silent
+    assert team.coach.hears() == []
+    assert "waits" not in text_of(team.coach.writes("/roster"))
+    team.athlete.writes("the hotel has no fridge")
+    assert text_of(team.coach.hears()) == "From Mira:\n• ok lol\n• hm\n• the hotel has no fridge"
+
+
+def test_an_ok_to_what_the_coach_wrote_is_brought_to_the_coach(team: Team) -> None:
+    team.coach.writes("Mira: call me at five")
+    team.coach.taps("Send to Mira")
+    team.coach.hears()
+    assert "passed that on" in text_of(team.athlete.writes("ok"))
+    assert "ok" in text_of(team.coach.hears())
+
+
+def test_who_asks_how_to_drink_is_answered_and_has_not_given_it_up(team: Team) -> None:
+    said = text_of(team.athlete.writes("only sips from now or can I drink normally?"))
+    assert "Plain water when you're thirsty is always fine" in said
+    (told,) = team.coach.hears()
+    assert told.silent and "only sips from now" in told.text
+    assert levels(team) == {}
+    team.athlete.writes("I've had only sips since yesterday, and the sauna")
+    assert levels(team)["drying-out"] == "caution"
+
+
+def test_news_beside_an_open_doubt_are_no_answer_that_went_wrong(team: Team) -> None:
+    team.athlete.writes("my insides feel like jelly")
+    said = text_of(team.athlete.writes("2nd place!!!"))
+    assert "passed that on" in said and "emergency" not in said and "jelly" not in said
 
 
 def test_any_other_in_doubt_is_with_the_coach_at_once_and_with_what_it_may_mean(team: Team) -> None:
@@ -131,8 +196,36 @@ def test_another_complaint_under_a_warning_is_answered_as_itself(team: Team) -> 
     arrive_and_read(team)
     said = text_of(team.athlete.writes("constipated for 5 days"))
     assert "constipation" in said and "Stop. You reported" not in said
-    assert "Today's warning still stands (palpitations)" in said
+    assert "The warning still stands (palpitations)" in said
     assert "Constipation" in text_of(team.coach.hears())
+
+
+def test_what_is_told_under_a_warning_is_not_answered_against_it(team: Team) -> None:
+    team.athlete.writes("I fainted in the shower")
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("bad cramps in my calves"))
+    assert "I've told Ravi: cramps." in said and "The warning still stands (fainting)" in said
+    assert "as usual" not in said and "stretch" not in said
+    assert "I told Mira" not in text_of(team.coach.hears())
+    asked = text_of(team.athlete.writes("can I do my cardio later?"))
+    assert "passed that on" in asked and "No training, no cardio until Ravi lifts that" in asked
+
+
+def test_dizzy_again_while_a_warning_stands_fetches_the_coach_and_waits_for_them(
+    team: Team,
+) -> None:
+    team.athlete.writes("I fainted in the shower")
+    arrive_and_read(team)
+    team.coach.taps("Acknowledge")
+    team.world.later(hours=20)
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("dizzy again"))
+    assert "Sit down until it passes." in said and "no training, no cardio" in said
+    (told,) = [one for one in team.coach.hears() if "dizz" in one.text.lower()]
+    assert told.text.startswith("Caution: Mira") and not told.silent
+    assert "while a warning still stands" in told.text
+    team.coach.presses(f"c:lift:{team.athlete_id}")
+    assert team.profile().frozen_at is not None
 
 
 def test_under_a_warning_no_training_is_printed_and_it_is_not_lifted_over_another_one(
@@ -182,8 +275,7 @@ def something_wrong(team: Team, text: str = "idk whats going on with my body rn"
     """A sentence that one of the ears takes for the body; asked about whichever it is."""
     with transaction(team.world.engine) as session:
         person = get_person(session, team.athlete_id)
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         with speaking_to(person):
             safety_watch._ask_what_is_wrong(
                 Turn(session, team.world.context), person, profile, Concern.BODY, text
@@ -363,7 +455,7 @@ def test_after_the_show_the_coach_reads_what_was_said_and_nothing_of_a_plan(team
 
 def test_heavy_legs_are_asked_about_in_words_that_tell_tired_from_weak(team: Team) -> None:
     asked = text_of(team.athlete.writes("my legs feel heavy today"))
-    assert "is it more than tired muscles?" in asked and "hard to stand up" in asked
+    assert "Tired muscles are a no." in asked and "hard to stand up" in asked
 
 
 @pytest.mark.parametrize(

@@ -462,3 +462,20 @@ def test_further_classes_and_a_look_are_read_as_people_type_them_in_a_line() -> 
 )  # fmt: skip
 def test_a_delay_is_one_whoever_says_so(told: str, language: str, minutes: int | None) -> None:
     assert parse_delay(told, language) == minutes
+
+
+def test_a_delay_with_other_news_moves_the_day_and_the_rest_is_passed_on(team: Team) -> None:
+    lay_out(team)
+    team.world.until(noon(team, 12, 10))
+    team.coach.hears()
+    said = text_of(team.athlete.writes("running 40 minutes late, and mum says hi"))
+    assert "15:40  on stage" in said and "I've passed that on to Ravi" in said
+    told = text_of(team.coach.hears())
+    assert "15:40  on stage" in told and "mum says hi" in told and "running 40" not in told
+
+
+def test_who_is_late_and_dizzy_has_both_seen_to(team: Team) -> None:
+    lay_out(team)
+    team.world.until(noon(team, 12, 10))
+    said = text_of(team.athlete.writes("we're half an hour late and I feel dizzy"))
+    assert "15:30  on stage" in said and "Sit down until it passes" in said

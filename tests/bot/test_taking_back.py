@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow
@@ -224,8 +224,7 @@ def test_an_event_that_was_moved_is_put_back_with_its_mornings_and_corrected(tea
     assert carbs(team, SATURDAY) == 480
     with team.world.session() as session:
         event = current_event(session, 2)
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         assert current_week(session, profile) is not None
     assert event is not None
     assert (event.kind, event.day) == ("show", date(2027, 5, 9))

@@ -10,7 +10,7 @@ from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
-from bot.people.people import get_person, profile_of
+from bot.people.people import get_person
 from bot.store.db import transaction
 from bot.store.tables.people import Person
 from bot.store.tables.templates import TemplateRow
@@ -61,8 +61,6 @@ def second_athlete(team: Team, *, body_mass: str = "80", carbs: str = "400") -> 
 
 def plan_of(team: Team, athlete_id: int) -> PeakPlan | None:
     with team.world.session() as session:
-        profile = profile_of(session, athlete_id)
-        assert profile is not None
         event = current_event(session, athlete_id)
         return current_plan(session, event) if event is not None else None
 

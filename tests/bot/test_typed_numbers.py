@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.plan.flow_number import TypedNumber, read_number
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights
@@ -28,8 +28,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 
 def day(team: Team, days_out: int) -> DayTarget:
     with team.world.session() as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         week = current_week(session, profile)
         assert week is not None
         found = week.plan.day(days_out)

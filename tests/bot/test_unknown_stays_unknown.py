@@ -13,7 +13,7 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.decision import words_target as athlete_words
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.week import PlanRow
 from bot.week.load import current_week
@@ -40,8 +40,7 @@ def two_days_out(team: Team) -> None:
 
 def day(team: Team, days_out: int) -> DayTarget:
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         week = current_week(session, profile)
         assert week is not None
         found = week.plan.day(days_out)
@@ -103,8 +102,7 @@ def test_an_ordinary_figure_that_stood_in_goes_and_one_that_was_counted_stays(
 ) -> None:
     team = in_peak_week(any_engine, later=("14", "25", "2000"))
     with transaction(any_engine) as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         profile.screening = profile.screening | {"_assumed": list(stood_in)}
         session.add(profile)
     revision = import_module("bot.store.migrations.versions.0034_what_is_not_counted_stays_unknown")

@@ -21,7 +21,7 @@ from bot.core.turn import Turn
 from bot.decision.words_outlook import odds_in_force
 from bot.decision.words_reasons import reason
 from bot.membership.ending import part
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.sheets.format.harmless import for_csv, from_csv
 from bot.store.db import transaction
 from bot.store.tables.people import Person
@@ -71,8 +71,7 @@ def csvs(content: bytes) -> dict[str, pd.DataFrame]:
 
 def frames(team: Team, reader: int = 1) -> dict[str, pd.DataFrame]:
     with team.world.session() as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         return frames_of(session, [profile], reader_id=reader)
 
 
@@ -278,8 +277,7 @@ def test_athletes_get_their_own_without_what_the_coach_keeps_for_themselves(team
 
 def test_an_ended_coaching_shows_the_coachs_note_to_nobody(team: Team) -> None:
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         part(Turn(session, team.world.context), profile, session.get_one(Person, 1))
     book = read(book_for(team.athlete, "fl:own:xlsx"))
     assert "more rice" not in str([sheet.to_dict() for sheet in book.values()])
@@ -316,8 +314,7 @@ def test_a_coach_gets_all_of_their_own_in_one_file_and_nobody_elses(team: Team) 
 def test_a_file_asked_for_before_the_coaching_ended_is_not_made_after_it(team: Team) -> None:
     team.coach.presses("c:files:2:xlsx")
     with transaction(team.world.engine) as session:
-        profile = profile_of(session, 2)
-        assert profile is not None
+        profile = get_profile(session, 2)
         part(Turn(session, team.world.context), profile, session.get_one(Person, 1))
     assert files_for(team.coach, "sendDocument")[-1][1] == []
 

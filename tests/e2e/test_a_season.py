@@ -15,7 +15,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlmodel import Session, col, select
 
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.stage.day import day_of
 from bot.store.db import transaction
 from bot.store.tables.debrief import DebriefRow
@@ -109,8 +109,7 @@ def cast(bot: DrivenBot, crowd: Crowd) -> dict[str, Someone]:
             )
             for number, (name, one) in enumerate(zip(names, ids, strict=True)):
                 people[name] = crowd.person(chat + 2 + 2 * number, name)
-                profile = profile_of(session, one)
-                assert profile is not None
+                profile = get_profile(session, one)
                 profile.forecast = ForecastUse.RULES_ONLY  # what it costs is measured elsewhere
                 session.add(profile)
             chat += 1000

@@ -10,7 +10,7 @@ import pytest
 
 from bot.core.context import Context
 from bot.core.turn import Turn
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import Person
 from bot.week import prompts
@@ -49,8 +49,7 @@ def prepared(bot: DrivenBot, crowd: Crowd) -> dict[str, list[Someone]]:
                 name=f"{name}son", first_chat=first_chat, within_days=8,
             )  # fmt: skip
             for one in ids:
-                profile = profile_of(session, one)
-                assert profile is not None
+                profile = get_profile(session, one)
                 prompts.schedule(Turn(session, Context(now=NIGHT)), profile)
             teams[name] = [
                 crowd.person(first_chat + each, f"{name}son {each}") for each in range(count)

@@ -26,7 +26,7 @@ from engine.stage_day.stage_look import last_choice
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.checkin import Gut
 from engine.values.limits import Limits
-from engine.written.delays import parse_delay
+from engine.written.delays import delay_beside, parse_delay
 
 
 def at(hour: int, minute: int = 0, day: int = 9) -> datetime:
@@ -350,6 +350,26 @@ def check(
 )
 def test_word_of_a_delay_is_read_only_where_it_is_plain(text: str, minutes: int | None) -> None:
     assert parse_delay(text) == minutes
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "read"),
+    [
+        ("running 40 minutes late, and mum says hi", "en", (40, "mum says hi")),
+        ("they are 20 min behind. my tan looks streaky", "en", (20, "my tan looks streaky")),
+        ("hall is freezing but we're half an hour late", "en", (30, "hall is freezing")),
+        ("mum is here, we run 20 min late, all calm", "en", (20, "mum is here all calm")),
+        ("wir sind 20 min später dran, Mama ist da", "de", (20, "Mama ist da")),
+        ("mum is in the jam, 20 min late", "en", None),  # whose?
+        ("they're 20 min behind, we're 10 min early", "en", None),
+        ("20 min late, not sure", "en", None),
+        ("running 40 minutes late", "en", None),  # nothing beside it
+    ],
+)
+def test_a_delay_among_other_news_is_read_with_what_else_was_said(
+    text: str, language: str, read: tuple[int, str] | None
+) -> None:
+    assert delay_beside(text, language) == read
 
 
 ATHLETE = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)

@@ -22,6 +22,7 @@ from engine.model.tracker import (
     levels_of,
     next_prior,
     outcome_probabilities,
+    quantiles,
     update_belief,
     update_on_look,
     weight_band,
@@ -244,6 +245,14 @@ def test_mornings_weigh_the_kinds_of_body_and_give_none_up() -> None:
     after = belief.person.kinds[Kind.SPILL]
     assert float((after == same_day).mean()) > 1.5 * before
     assert set(after.tolist()) == {0, 1, 2, 3}
+
+
+def test_the_bands_edges_are_the_quantiles_that_numpy_has_to_the_bit() -> None:
+    chance = np.random.default_rng(5)
+    for many in (2, 3, 7, 10, 11, 501, 2000, *chance.integers(2, 3000, 60)):
+        values = chance.normal(61, 1, many).astype(np.float32)
+        shares = [0.1, 0.5, 0.9, float(chance.random())]
+        assert quantiles(values, shares) == np.quantile(values, shares).tolist()
 
 
 def test_a_share_of_every_forecast_is_left_to_what_happens_to_anybody() -> None:

@@ -13,14 +13,14 @@ from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
-from bot.people.people import profile_of
+from bot.people.people import get_profile
 from bot.store.db import is_sqlite, transaction
 from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
-from bot.week.load import athlete_of, baseline_of, plan_days
+from bot.week.load import Week, athlete_of, baseline_of, current_week, plan_days
 from bot.words import languages
 from engine.planning.draft import draft_plan
 from engine.values.case import ForecastUse
@@ -49,9 +49,14 @@ class Team:
 
     def profile(self) -> AthleteProfile:
         with self.world.session() as session:
-            profile = profile_of(session, self.athlete_id)
-            assert profile is not None
-            return profile
+            return get_profile(session, self.athlete_id)
+
+    def week(self) -> Week:
+        """The athlete's week as it stands: event, plan and limits."""
+        with self.world.session() as session:
+            found = current_week(session, get_profile(session, self.athlete_id))
+            assert found is not None
+            return found
 
     def morning(self, days_out: int, *, hour: int = 6, minute: int = 0) -> None:
         """Let time pass to a morning of the week (UTC; London is an hour ahead in May)."""
@@ -273,8 +278,7 @@ def _planned(
     team = onboarded(engine, now=now, later=later)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
-        profile = profile_of(session, team.athlete_id)
-        assert profile is not None
+        profile = get_profile(session, team.athlete_id)
         profile.forecast = ForecastUse.PROPOSES if foresight else ForecastUse.RULES_ONLY
         session.add(profile)
         event = EventRow(

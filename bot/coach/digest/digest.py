@@ -30,6 +30,7 @@ from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.decided import decision_of
 from engine.safety import Level
+from engine.written.chatter import is_chatter
 
 DIGEST = "digest"
 AT_MOST_BACK = timedelta(days=2)  # after a pause, what is older is in the history
@@ -70,6 +71,8 @@ def send(turn: Turn, duty: AgendaRow) -> None:
         day = turn.now.astimezone(ZoneInfo(zone)).date()
         row = say_to(turn, coach, words.digest(day, sections))
         for note in held_notes(turn.session, coach):
+            if is_chatter(note.said):
+                continue  # comes with the next words
             note.outbox_id = id_of(row)
             turn.session.add(note)
     settings.digest_sent_at = turn.now
@@ -107,7 +110,7 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
     notes = [
         words.note_line(note.text)
         for note in notes_since(turn.session, coach, since)
-        if note.athlete_id in seen_of
+        if note.athlete_id in seen_of and not is_chatter(note.said)
     ]
     sections: list[tuple[str, list[str]]] = [
         (words.needs_you(len(needs)), needs),

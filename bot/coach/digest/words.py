@@ -34,10 +34,7 @@ zone_button = Sentence("Where I am")
 quiet_button = Sentence("Quiet hours")
 quiet_off_button = Sentence("No quiet hours")
 not_a_setting = Sentence("That is not a setting of yours.")
-
-
-def ask_quiet_to(begins: time) -> str:
-    return tr("From {begins} until when?", begins=figures.hour(begins))
+ask_quiet_to = SentenceOn("From {begins} until when?", figures.hour)
 
 
 def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:

@@ -58,10 +58,7 @@ def in_force(carb_g: float, planned_g: float | None, by: str) -> str:
     return tr(SET_BY[by], figure=figure)
 
 
-def as_planned(planned_g: float) -> str:
-    return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
-
-
+as_planned = SentenceOn("Set for the day: {planned}, as planned.", figures.grams)
 cut = SentenceOn("… and {left_out} more that day.")
 
 
@@ -257,17 +254,6 @@ LOOK_RULES = {
 }
 
 
-def _looked(detail: Detail) -> str:
-    return tr(
-        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
-        "Rule: {rule}",
-        fullness=detail["fullness"],
-        sharpness=detail["sharpness"],
-        gut=word(detail["gut"]),
-        rule=tr(LOOK_RULES[detail["rule"]]),
-    )
-
-
 def _plain(message: str) -> Callable[[Detail], str]:
     return lambda detail: tr(message)
 
@@ -365,7 +351,14 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.DAY_LAID_OUT: _plain(mark("set up the timetable of the day")),
     Change.DAY_MOVED: lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
     Change.STAGE_CALLED_OFF: _plain(mark("cancelled the event day")),
-    Change.LOOK_CHECK: _looked,
+    Change.LOOK_CHECK: lambda detail: tr(
+        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
+        "Rule: {rule}",
+        fullness=detail["fullness"],
+        sharpness=detail["sharpness"],
+        gut=word(detail["gut"]),
+        rule=tr(LOOK_RULES[detail["rule"]]),
+    ),
     Change.TOP_UP: lambda d: tr(
         "approved {figure} of extra carbs", figure=figures.grams(d["grams"])
     ),

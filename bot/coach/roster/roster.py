@@ -31,19 +31,11 @@ ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot
 
 
-def _loads(line: Line) -> bool:
-    return line[1].days_out in line[1].load_days
-
-
-def _in_week(line: Line) -> bool:
-    return line[1].in_week
-
-
 FILTERS: dict[str, Callable[[Line], bool]] = {
     "": needs_coach,
     "all": lambda _line: True,
-    "load": _loads,
-    "week": _in_week,
+    "load": lambda line: line[1].days_out in line[1].load_days,
+    "week": lambda line: line[1].in_week,
 }
 
 

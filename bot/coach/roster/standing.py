@@ -36,6 +36,7 @@ from bot.week.prompts import asked_that_day, counts_as_missed
 from bot.words import coach_figures as figures
 from engine.safety import FlagId, Level
 from engine.values.plan import PLAN_DAYS
+from engine.written.chatter import is_chatter
 
 NEEDS_THE_COACH = 8  # ranks up to this one
 MISSED = 3
@@ -290,7 +291,9 @@ def _complaints(session: Session, seen: dict[int, RosterRow]) -> None:
 def _unanswered_words(turn: Turn, seen: dict[int, RosterRow]) -> None:
     asked = {"athletes": list(seen), "since": turn.now - WROTE_SHOWN_FOR}
     for athlete_id, what, detail in turn.session.exec(_WRITTEN, params=asked):  # the newest last
-        seen[athlete_id].wrote = str(detail.get("text", "")) if what == "message to coach" else ""
+        words = str(detail.get("text", "")) if what == "message to coach" else ""
+        if not is_chatter(words):  # an "ok" waits for no answer, and whatever did still does
+            seen[athlete_id].wrote = words
 
 
 def _decisions(session: Session, statement: Any, asked: dict[str, list[Any]]) -> list[Decided]:

@@ -154,8 +154,7 @@ def decided(
     return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.day(day))
 
 
-def state_alert(level: str) -> str:
-    return tr("Needs you: open {level}.", level=word(level))
+state_alert = SentenceOn("Needs you: open {level}.", word)
 
 
 def state_seen_to(level: str, flag: str) -> str:

@@ -148,8 +148,7 @@ def approve_button(name: str, carb_g: float) -> str:
     return tr("{name}: approve {carb}", name=short(name), carb=figures.grams(carb_g))
 
 
-def keep_button(carb_g: float) -> str:
-    return tr("Keep {carb}", carb=figures.grams(carb_g))
+keep_button = SentenceOn("Keep {carb}", figures.grams)
 
 
 def several_button(count: int, rule: str, *, raised: bool) -> str:

@@ -18,7 +18,15 @@ from bot.membership.onboarding.flow import BASELINE_KEYS, ONBOARDING, under_age
 from bot.membership.onboarding.flow_health import ticked
 from bot.membership.onboarding.flow_measures import height_of, mass_of
 from bot.people.changes import Change
-from bot.people.people import example_of, get_person, local_date, name_of, profile_of, record
+from bot.people.people import (
+    example_of,
+    get_person,
+    get_profile,
+    local_date,
+    name_of,
+    profile_of,
+    record,
+)
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
@@ -51,8 +59,7 @@ def begin(turn: Turn, person: Person, coach_id: int) -> None:
 
 def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Everything is answered, or an answer has ended it early."""
-    profile = profile_of(turn.session, person.id)
-    assert profile is not None
+    profile = get_profile(turn.session, person.id)
     coach = get_person(turn.session, profile.coach_id)
     answers = question.answers
     if answers.get("consent") != "yes" or under_age(answers):

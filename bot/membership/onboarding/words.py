@@ -190,13 +190,12 @@ def all_set(prompt_time: str, coach_name: str, example: str, *, self_coached: bo
     )
 
 
-def later_asked(kind: str) -> str:
-    """Once there is an event to draft a plan for."""
-    return tr(
-        "Three short questions more make the plan for your {kind} better: body fat, fibre, salt. "
-        "Skip what you don't know.",
-        kind=event_name(kind),
-    )
+# Once there is an event to draft a plan for.
+later_asked = SentenceOn(
+    "Three short questions more make the plan for your {kind} better: body fat, fibre, salt. "
+    "Skip what you don't know.",
+    event_name,
+)
 
 
 def coach_told_later(name: str, lines: str) -> str:

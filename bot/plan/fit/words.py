@@ -65,5 +65,4 @@ def raise_button(raises: str) -> str:
     return tr("Change the limit: {moves}", moves=raises)
 
 
-def no_such_day(days_out: int) -> str:
-    return tr("The draft has no {when}.", when=figures.days_out(days_out))
+no_such_day = SentenceOn("The draft has no {when}.", figures.days_out)

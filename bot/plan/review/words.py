@@ -118,196 +118,123 @@ def _on_as_said(days: Sequence[OnDay]) -> str:
     return _on(days, lambda day: training_words(str(day.value)))
 
 
-def _water_cut(f: Finding, unit: str) -> str:
-    return tr(
-        "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
-        "glycogen is stored with it: cutting water makes people flat and has harmed some.",
-        days=_on_in_litres(f.days, unit),
-        habit=figures.litres(f.facts["habit_l"], unit),
-    )
-
-
-def _water_load(f: Finding, unit: str) -> str:
-    return tr(
-        "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
-        "nothing here, and much water in little time dilutes the blood.",
-        days=_on_in_litres(f.days, unit),
-        habit=figures.litres(f.facts["habit_l"], unit),
-    )
-
-
-def _sodium_habit_unknown(f: Finding, unit: str) -> str:
-    return tr(
-        "sodium has a figure, and nobody has counted the habit. {days}. It may be a cut without "
-        'anybody meaning one: "as always" is safer.',
-        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
-    )
-
-
-def _sodium_swing(f: Finding, unit: str) -> str:
-    return tr(
-        "sodium differs from the habit of {habit} by more than a quarter. {days}.",
-        habit=figures.milligrams(f.facts["habit_mg"]),
-        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
-    )
-
-
-def _carbs_over(f: Finding, unit: str) -> str:
-    return tr(
-        "carbs are over the safety bound of {most}. {days}.",
-        most=figures.grams(f.facts["most_g"]),
-        days=_on_in_grams(f.days),
-    )
-
-
-def _load_over(f: Finding, unit: str) -> str:
-    return tr(
-        "the load comes to {load}; the safety bound for a whole load is {most}.",
-        load=figures.grams(float(f.days[0].value)),
-        most=figures.grams(f.facts["most_g"]),
-    )
-
-
-def _load_small(f: Finding, unit: str) -> str:
-    return tr(
-        "an average load day is {load} g/kg; under {need} g/kg a load does little.",
-        load=figures.number(float(f.days[0].value), 1),
-        need=figures.plain(f.facts["need_g_per_kg"]),
-    )
-
-
-def _load_small_woman(f: Finding, unit: str) -> str:
-    return tr(
-        "the largest load day is {load} g/kg; at {need} g/kg or less, women's muscles took up "
-        "little in studies.",
-        load=figures.number(float(f.days[0].value), 1),
-        need=figures.plain(f.facts["need_g_per_kg"]),
-    )
-
-
-def _no_load_day(f: Finding, unit: str) -> str:
-    return tr("no day is marked as a load day, so no morning is judged as one.")
-
-
-def _other_name(f: Finding, unit: str) -> str:
-    return tr(
-        "a day has as many carbs as a load day but is called something else: {days}. Change its "
-        "phase to load or refeed, so that the morning after is judged right.",
-        days=_on_in_grams(f.days),
-    )
-
-
-def _deep(f: Finding, unit: str) -> str:
-    return tr(
-        "depletion is deep. {days}, under {least}. It rarely adds anything if the look is "
-        "already right.",
-        days=_on_in_grams(f.days),
-        least=figures.grams(f.facts["least_g"]),
-    )
-
-
-def _jump(f: Finding, unit: str) -> str:
-    return tr(
-        "carbs jump at the very end: no time to see or correct a spill, and the stomach may "
-        "rebel. {days}, more than one and a half times the day before.",
-        days=_on_in_grams(f.days),
-    )
-
-
-def _legs(f: Finding, unit: str) -> str:
-    return tr(
-        "legs are trained late: {days}. Trained legs keep water for days; {last} days out is "
-        "late enough.",
-        days=_on_as_said(f.days),
-        last=figures.plain(f.facts["last_days_out"]),
-    )
-
-
-def _stimulus(f: Finding, unit: str) -> str:
-    return tr(
-        "something new or hard close to event day: {days}. Sore muscles swell and fill more "
-        "slowly.",
-        days=_on_as_said(f.days),
-    )
-
-
-def _cardio(f: Finding, unit: str) -> str:
-    return tr(
-        "cardio jumps. {days}, more than 20 min over the days before.",
-        days=_on(
-            f.days, lambda day: tr("{minutes} min", minutes=figures.plain(round(float(day.value))))
-        ),
-    )
-
-
-def _fibre(f: Finding, unit: str) -> str:
-    return tr(
-        "fibre is high late. {days}, over {most}: it stays in the gut and brings weight and gas.",
-        days=_on_in_grams(f.days),
-        most=figures.grams(f.facts["most_g"]),
-    )
-
-
 def _kcal_per_kg(day: OnDay) -> str:
     return tr("about {energy} kcal per kg lean mass", energy=figures.number(float(day.value), 1))
-
-
-def _energy(f: Finding, unit: str) -> str:
-    return tr(
-        "energy availability is low. {days}, under {least}. A few days can be managed, weeks "
-        "do harm; exercise is estimated.",
-        days=_on(f.days, _kcal_per_kg),
-        least=figures.plain(f.facts["least_kcal_per_kg"]),
-    )
-
-
-def _not_rehearsed(f: Finding, unit: str) -> str:
-    return tr("there was no trial. A trial two to eight weeks before says more than any table.")
 
 
 def _kcal_stated(day: OnDay) -> str:
     return tr("{energy} kcal stated", energy=figures.number(float(day.value)))
 
 
-def _total(f: Finding, unit: str) -> str:
-    return tr(
+SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
+    "water-cut": lambda f, unit: tr(
+        "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
+        "glycogen is stored with it: cutting water makes people flat and has harmed some.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
+    ),
+    "water-load": lambda f, unit: tr(
+        "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
+        "nothing here, and much water in little time dilutes the blood.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
+    ),
+    "sodium-swing": lambda f, unit: tr(
+        "sodium differs from the habit of {habit} by more than a quarter. {days}.",
+        habit=figures.milligrams(f.facts["habit_mg"]),
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
+    ),
+    "sodium-habit-unknown": lambda f, unit: tr(
+        "sodium has a figure, and nobody has counted the habit. {days}. It may be a cut without "
+        'anybody meaning one: "as always" is safer.',
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
+    ),
+    "carbs-over-guard-rail": lambda f, unit: tr(
+        "carbs are over the safety bound of {most}. {days}.",
+        most=figures.grams(f.facts["most_g"]),
+        days=_on_in_grams(f.days),
+    ),
+    "no-load-day": lambda f, unit: tr(
+        "no day is marked as a load day, so no morning is judged as one."
+    ),
+    "load-by-another-name": lambda f, unit: tr(
+        "a day has as many carbs as a load day but is called something else: {days}. Change its "
+        "phase to load or refeed, so that the morning after is judged right.",
+        days=_on_in_grams(f.days),
+    ),
+    "load-over-guard-rail": lambda f, unit: tr(
+        "the load comes to {load}; the safety bound for a whole load is {most}.",
+        load=figures.grams(float(f.days[0].value)),
+        most=figures.grams(f.facts["most_g"]),
+    ),
+    "load-small": lambda f, unit: tr(
+        "an average load day is {load} g/kg; under {need} g/kg a load does little.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
+    ),
+    "load-small-for-a-woman": lambda f, unit: tr(
+        "the largest load day is {load} g/kg; at {need} g/kg or less, women's muscles took up "
+        "little in studies.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
+    ),
+    "deep-depletion": lambda f, unit: tr(
+        "depletion is deep. {days}, under {least}. It rarely adds anything if the look is "
+        "already right.",
+        days=_on_in_grams(f.days),
+        least=figures.grams(f.facts["least_g"]),
+    ),
+    "last-day-jump": lambda f, unit: tr(
+        "carbs jump at the very end: no time to see or correct a spill, and the stomach may "
+        "rebel. {days}, more than one and a half times the day before.",
+        days=_on_in_grams(f.days),
+    ),
+    "legs-too-late": lambda f, unit: tr(
+        "legs are trained late: {days}. Trained legs keep water for days; {last} days out is "
+        "late enough.",
+        days=_on_as_said(f.days),
+        last=figures.plain(f.facts["last_days_out"]),
+    ),
+    "new-stimulus": lambda f, unit: tr(
+        "something new or hard close to event day: {days}. Sore muscles swell and fill more "
+        "slowly.",
+        days=_on_as_said(f.days),
+    ),
+    "cardio-jump": lambda f, unit: tr(
+        "cardio jumps. {days}, more than 20 min over the days before.",
+        days=_on(
+            f.days, lambda day: tr("{minutes} min", minutes=figures.plain(round(float(day.value))))
+        ),
+    ),
+    "fibre-high-late": lambda f, unit: tr(
+        "fibre is high late. {days}, over {most}: it stays in the gut and brings weight and gas.",
+        days=_on_in_grams(f.days),
+        most=figures.grams(f.facts["most_g"]),
+    ),
+    "low-energy-availability": lambda f, unit: tr(
+        "energy availability is low. {days}, under {least}. A few days can be managed, weeks "
+        "do harm; exercise is estimated.",
+        days=_on(f.days, _kcal_per_kg),
+        least=figures.plain(f.facts["least_kcal_per_kg"]),
+    ),
+    "nothing-rehearsed": lambda f, unit: tr(
+        "there was no trial. A trial two to eight weeks before says more than any table."
+    ),
+    "total-off": lambda f, unit: tr(
         "the total does not match. {days}; the macros come to {apart} kcal where carbs are without "
         "fibre (EU labels), or {within} where fibre is in them (US labels).",
         days=_on(f.days, _kcal_stated),
         apart=figures.number(f.facts["kcal_fibre_apart"]),
         within=figures.number(f.facts["kcal_fibre_within"]),
-    )
-
-
-SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
-    "water-cut": _water_cut,
-    "water-load": _water_load,
-    "sodium-swing": _sodium_swing,
-    "sodium-habit-unknown": _sodium_habit_unknown,
-    "carbs-over-guard-rail": _carbs_over,
-    "no-load-day": _no_load_day,
-    "load-by-another-name": _other_name,
-    "load-over-guard-rail": _load_over,
-    "load-small": _load_small,
-    "load-small-for-a-woman": _load_small_woman,
-    "deep-depletion": _deep,
-    "last-day-jump": _jump,
-    "legs-too-late": _legs,
-    "new-stimulus": _stimulus,
-    "cardio-jump": _cardio,
-    "fibre-high-late": _fibre,
-    "low-energy-availability": _energy,
-    "nothing-rehearsed": _not_rehearsed,
-    "total-off": _total,
+    ),
 }
 
 
-def ask_total(days_out: int) -> str:
-    return tr(
-        "What total does your plan give for {when}, in kcal? I compare it with the day's "
-        "carbs, protein, fat and fibre.",
-        when=figures.days_out(days_out),
-    )
+ask_total = SentenceOn(
+    "What total does your plan give for {when}, in kcal? I compare it with the day's "
+    "carbs, protein, fat and fibre.",
+    figures.days_out,
+)
 
 
 def total_fits(stated: float, apart: float, within: float) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import datetime
 
 from bot.words import coach_figures as figures
@@ -89,8 +88,7 @@ def ask_use(template: str, table: str, name: str, *, self_coached: bool, days_ov
     return "\n\n".join([head, table, asked])
 
 
-def listed(rows: Sequence[str]) -> str:
-    return tr("Your templates:\n{rows}", rows="\n".join(rows))
+listed = SentenceOn("Your templates:\n{rows}", "\n".join)
 
 
 def row(name: str, made_at: datetime) -> str:

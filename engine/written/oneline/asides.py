@@ -6,8 +6,6 @@ They are set aside before the answers are read, so that none is taken for one, a
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
-
 from engine.written.late import Late
 from engine.written.oneline.numbers import SMALL_NUMBERS
 
@@ -96,9 +94,3 @@ def set_aside(line: str) -> tuple[str, list[Span]]:
             spans.append((start, end))
             line = f"{line[:start]}|{' ' * (end - start - 1)}{line[end:]}"
     return line, spans
-
-
-def only_hours(text: str) -> bool:
-    """Whether a text tells of nothing but an hour: "half past six"."""
-    line, spans = set_aside(text.lower())
-    return bool(spans) and not re.search(r"\w", line)

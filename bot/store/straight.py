@@ -1,0 +1,150 @@
+"""Prepared statements go straight to the driver.
+
+Before SQLAlchemy hands a statement to sqlite3 or psycopg it looks up again how it is written down, sets
+up its parameters by name and makes a result that can be asked in many ways: several times what the
+database takes to answer it. A statement that is put again and again has all this worked out once
+(`prepared`): its words, how each value goes in and how each column comes out, by the very types of its
+columns. Transactions and connections stay the session's, listeners hear of it, and what the driver
+raises is raised as SQLAlchemy would (`tests/bot/test_plain_rows.py`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
+from dataclasses import dataclass, field
+from typing import Any
+from weakref import WeakKeyDictionary
+
+from sqlalchemy import Connection, Dialect
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.sql.compiler import SQLCompiler
+
+Processor = Callable[[Any], Any]
+
+
+@dataclass(slots=True)
+class Prepared:
+    """A statement as a driver takes it.
+
+    `given`: the parameters in their order, each with its name, what it is where nothing is said, and
+    what makes of a value what the driver takes. `columns`: the types that are asked for; what makes
+    values of them (`coming_out`) is known once the driver has said what it gives.
+    """
+
+    words: str
+    given: tuple[tuple[str, str, Any, Processor | None], ...]
+    by_name: bool
+    columns: tuple[Any, ...]
+    coming_out: tuple[tuple[int, Processor], ...] | None = field(default=None)
+
+    def parameters(self, values: Mapping[str, Any]) -> Any:
+        made = [
+            (place, values.get(name, default) if into is None else into(values.get(name, default)))
+            for place, name, default, into in self.given
+        ]
+        return dict(made) if self.by_name else tuple([value for _, value in made])
+
+
+_prepared: dict[str, WeakKeyDictionary[Any, Prepared | None]] = {}
+
+
+def prepared(
+    statement: Any, dialect: Dialect, columns: Sequence[str] | None = None
+) -> Prepared | None:
+    """It as this driver takes it, worked out once; `columns`: those that an insert gives.
+
+    None where it is written anew for its values (a list of them, above all).
+    """
+    kept = _prepared.setdefault(dialect.name, WeakKeyDictionary())
+    if statement not in kept:
+        kept[statement] = _work_out(statement, dialect, columns)
+    return kept[statement]
+
+
+def _work_out(statement: Any, dialect: Dialect, columns: Sequence[str] | None) -> Prepared | None:
+    compiled = statement.compile(dialect=dialect, column_keys=columns)
+    assert isinstance(compiled, SQLCompiler)
+    if compiled.literal_execute_params or compiled.post_compile_params:
+        return None
+    if compiled.insert_prefetch or compiled.update_prefetch or compiled.escaped_bind_names:
+        return None
+    places = compiled.positiontup if compiled.positional else list(compiled.binds)
+    given = []
+    for place in places or ():
+        bind = compiled.binds[place]
+        into = bind.type.dialect_impl(dialect).bind_processor(dialect)
+        given.append((place, bind.key, bind.effective_value, into))
+    asked = getattr(statement, "exported_columns", ())
+    return Prepared(
+        compiled.string, tuple(given), not compiled.positional, tuple(one.type for one in asked)
+    )
+
+
+class Straight:
+    """The way from a connection's transaction to its driver."""
+
+    def __init__(self, connection: Connection) -> None:
+        self.connection = connection
+        self.dialect = connection.dialect
+        self._cursor: Any = connection.connection.cursor()
+
+    def put(self, statement: Prepared, *values: Mapping[str, Any]) -> Any:
+        """Put it with these values, or with each of several; returns the driver's cursor, which knows
+        what came of it. Raises what SQLAlchemy would.
+        """
+        cursor = self._cursor
+        try:
+            given = [statement.parameters(one) for one in values]
+        except Exception as error:
+            raise self._said(statement, error) from error
+        many = len(given) > 1
+        parameters = given if many else given[0]
+        if heard := self.connection.dispatch.before_cursor_execute:
+            heard(self.connection, cursor, statement.words, parameters, None, many)
+        try:
+            (cursor.executemany if many else cursor.execute)(statement.words, parameters)
+        except self.dialect.loaded_dbapi.Error as error:
+            raise self._said(statement, error, parameters) from error
+        return cursor
+
+    def close(self) -> None:
+        """No more is put; a line that is gone has closed it already."""
+        with suppress(self.dialect.loaded_dbapi.Error):
+            self._cursor.close()
+
+    def values(self, statement: Prepared, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
+        """The values of the rows that it finds, or returns."""
+        cursor = self.put(statement, values)
+        found: Sequence[Sequence[Any]] = cursor.fetchall()
+        out = statement.coming_out
+        if out is None:
+            out = statement.coming_out = _coming_out(statement, cursor.description, self.dialect)
+        return [_values_of(row, out) for row in found] if out else found
+
+    def _said(self, statement: Prepared, error: Any, parameters: Any = None) -> Any:
+        gone = self.dialect.is_disconnect(error, self.connection.connection, self._cursor)
+        if gone:
+            self.connection.invalidate(error)
+        return DBAPIError.instance(
+            statement.words, parameters, error, self.dialect.loaded_dbapi.Error,
+            hide_parameters=self.connection.engine.hide_parameters, connection_invalidated=gone,
+            dialect=self.dialect,
+        )  # fmt: skip
+
+
+def _coming_out(
+    statement: Prepared, description: Sequence[Sequence[Any]], dialect: Dialect
+) -> tuple[tuple[int, Processor], ...]:
+    made = (
+        (place, kind.dialect_impl(dialect).result_processor(dialect, told[1]))
+        for place, (kind, told) in enumerate(zip(statement.columns, description, strict=False))
+    )
+    return tuple((place, out) for place, out in made if out is not None)
+
+
+def _values_of(row: Sequence[Any], coming_out: Sequence[tuple[int, Processor]]) -> list[Any]:
+    values = list(row)
+    for place, out in coming_out:
+        values[place] = out(values[place])
+    return values

@@ -1,0 +1,91 @@
+"""What is said to "do you mean headache?" and "is something wrong?" where it is more than a yes or no.
+
+Only how it begins and which complaints stand in it is looked at. What leaves it open ("not sure", "not
+bad", "not yet") answers nothing. A warning is not denied by "not really", and thoughts of self-harm by a
+short no alone.
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+from engine.symptoms.ear.reading import fold
+from engine.symptoms.names import Symptom
+from engine.symptoms.screening import screen
+from engine.values.level import Level
+from engine.written.late import Late
+
+SHORT = 3  # words
+_NO = r"no|nope|nah|naw|none|nothing|never|nein|ne|nee|nix|nichts|kein\w*|quatsch|not|nicht|ned|net"
+#: "not sure" is no no, and "not too bad" says that it is there.
+_OPEN = (
+    r"sure|certain|idea|clue|sicher|ahnung|plan|bad|badly|serious|schlimm\w*|worse|worst|more|much|mehr|viel|"
+    r"strong|stark|severe|heftig|wild|big|gross\w*|too|so|very|sehr|arg|only|yet|noch|long|doubt|wonder|joke"
+)
+_DENIES = Late(rf"(?:well |na |oh |ah )?(?:{_NO})\b(?!,? (?:{_OPEN})\b)")
+_JUST_NOT = Late(r"(?:not|nicht|ned|net) (?:just|nur)\b")
+_LEANS = Late(
+    r"(?:not|nicht|eher nicht|rather not|eigentlich nicht)(?: (?:really|directly|exactly|quite|actually|direkt|"
+    r"wirklich|unbedingt|ganz|so))*[.! ]*"
+)
+_MEANT_ELSE = Late(
+    r"(?:(?:it|that|i|das|es|ich)\b[^.!?]{0,12} )?(?:(?:was|is|war|ist|hab|habe) )?"
+    r"(?:just |only |nur |bloss |einfach |a |ein )*(?:joke|joking|jk|kidding|typo|autocorrect|tired|hungry|bored|"
+    r"stressed|sleepy|scherz|spass|witz|tippfehler|mude|hungrig|gelangweilt|gestresst)\b(?! of\b).*"
+    r"|(?:i|ich) (?:mean|meant|meine?|meinte) (?:the|my|her|his|an?|die|der|das|den|meine?n?) .*"
+)
+_YES = Late(
+    r"(?:yes|yeah|yep|yup|ya|aye|ja|jo|jap|jep|leider|sadly|unfortunately)\b(?!.*\b(?:no|not|nicht|kein\w*|joke)\b)"
+)
+_SOMEWHAT = Late(
+    r"(?:(?:just|only|nur|maybe|vielleicht) )*(?:a (?:bit|little)(?: bit)?|slightly|kind of|kinda|sort of|sorta|"
+    r"somewhat|ein (?:bisschen|wenig)|etwas|leicht|schon|bisschen)[.! ]*"
+)
+_OVER = Late(
+    r"(?:.{0,30}\b)?(?:gone|passed|better|weg|vorbei|besser)(?: (?:now|again|already|jetzt|wieder|schon))*[.! ]*"
+)
+
+_AM = (
+    r"i'm|im|i am|i feel|i'm feeling|feel|feeling|am feeling|all|all is|all's|everything|everything's|everything is|"
+    r"it's all|its all|mir geht'?s|mir geht es|geht(?:'s| es)? mir|geht|alles|alles ist|ist alles|bin|ich bin|"
+    r"fuhl\w* mich|ich fuhl\w* mich"
+)
+_HOW = r"really|so|very|totally|all|completely|much|absolutely|perfectly|quite|schon|wieder|ganz|jetzt|auch|viel|echt|sehr|total"
+_WELL = r"fine|good|great|ok|okay|well|alright|better|perfect|gut|super|bestens|in ordnung|besser|prima|fit|klar|paletti"
+_IS_WELL = Late(
+    rf"(?:(?:no|nope|nah|nein|ne|oh|ah|ja|yes|yeah|thanks|danke)[,. ]+)*(?:{_AM}) (?:(?:{_HOW}) )*(?:{_WELL})\b"
+    r"(?: (?:now|again|today|here|thanks|thank you|coach|jetzt|wieder|heute|danke))*[ ]?(?:[,.!;:)-].*)?"
+)
+#: What sets something apart from it.
+_SAVE = Late(
+    r"\b(?:but|except|apart|though|only|until|if|when|not|aber|ausser|bis auf|nur|nicht|wenn|obwohl)\b"
+)
+
+
+def means_it(text: str, symptom: Symptom) -> bool | None:
+    """Whether somebody who was asked says that they have this complaint; None where that is open."""
+    found = screen(text)
+    told = {hit.symptom: hit.sure for hit in found.hits}
+    if symptom in told:
+        return True if told[symptom] else None
+    plain = " ".join(fold(text).replace("\u2019", "'").split())
+    if _YES.match(plain) or _SOMEWHAT.fullmatch(plain):
+        return True
+    grave = symptom.level is not Level.ADVISORY
+    if (grave and found.suspicions) or _JUST_NOT.match(plain):
+        return None
+    if _LEANS.fullmatch(plain) or _OVER.fullmatch(plain):
+        return None if grave else False
+    if symptom is Symptom.SELF_HARM and len(plain.split()) > SHORT:
+        return None
+    if _DENIES.match(plain) or _MEANT_ELSE.fullmatch(plain) or says_all_is_well(text):
+        return False
+    return None
+
+
+def says_all_is_well(text: str) -> bool:
+    """Whether a text says that its writer is fine, and names nothing that is not."""
+    found = screen(text)
+    if found.hits or found.suspicions or "?" in text:
+        return False
+    plain = " ".join(fold(text).replace("\u2019", "'").split())
+    return bool(_IS_WELL.fullmatch(plain)) and not _SAVE.search(plain)
