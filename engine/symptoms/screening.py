@@ -211,20 +211,20 @@ def _screened(text: str) -> Screening:
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
         suspicions=suspected
-        or _taken_lightly(hits, opinion, denied)
+        or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs))
         or (_written_for(text) if by_another and not hits else ()),
         unplaced=tuple(unplaced),
     )
 
 
 def _taken_lightly(
-    hits: Sequence[Hit], opinion: SecondOpinion, denied: Set[Symptom]
+    hits: Sequence[Hit], opinion: SecondOpinion, *, spoken_of: bool
 ) -> tuple[Suspicion, ...]:
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
     opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts()]
-    if not hits and not denied:
+    if not hits and not spoken_of:
         opinions.append(opinion.after_all())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
     return tuple(one for one in opinions if one is not None and not by_name_alone(one.words, mild))[
