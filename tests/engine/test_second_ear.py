@@ -192,7 +192,7 @@ def test_in_the_is_nobody_who_speaks_of_themself() -> None:
 
 
 def test_a_suspicion_is_no_hit() -> None:
-    text = "it is as if a sparrow sat in my ribcage and would not keep still"
+    text = "a fish keeps turning over inside me"
     screening = screen(text)
     assert screening.suspicions
     assert screening.hits == ()

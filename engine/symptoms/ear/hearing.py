@@ -59,7 +59,7 @@ _BY_NAME = 0.5
 #: no warning is told as plainly as by a phrase: of 675 such lines that the ear was not taught with 90
 #: more were called by name instead of asked about, of 548 harmless ones one. What is of eating or mood
 #: stops the plan until a coach has looked, and has to be surer.
-_MILD_PLAINLY = {Concern.BODY: 0.8, Concern.MOOD: 0.9}
+_MILD_PLAINLY = {Concern.BODY: 0.8, Concern.MOOD: 0.95}
 _NO_EMERGENCY = 0.15
 _MILD_BY_NAME = 0.45
 #: Self-harm is told in the commonest words, so that other pictures come near it.
