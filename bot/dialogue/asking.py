@@ -66,7 +66,6 @@ def open_question(
         asked_at=turn.now,
     )
     turn.session.add(question)
-    turn.session.flush()
     step = flow.next_step(question.answers)
     assert step is not None, f"flow {flow.id} was opened with nothing left to ask"
     ask(turn, person, question, flow, step, message_id=message_id)

@@ -118,8 +118,8 @@ def forget(session: Session, *tables: type[SQLModel]) -> None:
 def looked_up(
     session: Session, statement: Executable, values: Mapping[str, Any]
 ) -> Sequence[Sequence[Any]]:
-    """What a statement finds that is none of the mapper's and writes nothing, so that what was read
-    before is remembered still.
+    """What a statement finds that is none of the mapper's and writes nothing that was read, so
+    that what was read before is remembered still.
     """
     if isinstance(session, RemembersReads):
         session.flush()

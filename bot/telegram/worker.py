@@ -15,7 +15,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 import structlog
-from sqlalchemy import BigInteger, Engine, bindparam, func, or_, update
+from sqlalchemy import BigInteger, Engine, bindparam, func, or_, true, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
@@ -28,6 +28,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.core.waiting import keep_going, retry_span, wait_for
 from bot.store.db import claiming, in_transaction, is_sqlite
+from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow
 from bot.telegram.reading import Unreadable, read
 
@@ -45,7 +46,16 @@ _TAKEN = (
     .values(status="done")
     .returning(col(InboxRow.raw), col(InboxRow.received_at))
 )
-_CHAT_IS_OURS = select(func.pg_try_advisory_xact_lock(bindparam("chat", type_=BigInteger)))
+# On PostgreSQL the row is taken along with its chat, whose lock ends with the transaction: where
+# another process is at work on the chat nothing is taken, and a row that it has just finished is
+# found done, since a row that has changed meanwhile is looked at as it is now.
+_CHAT = select(
+    func.pg_try_advisory_xact_lock(bindparam("chat", type_=BigInteger)).label("ours")
+).cte("chat")
+_FOUND = _TAKEN.where(select(_CHAT.c.ours).scalar_subquery()).cte("found")
+_TAKEN_IN_CHAT = select(_CHAT.c.ours, _FOUND.c.raw, _FOUND.c.received_at).select_from(
+    _CHAT.outerjoin(_FOUND, true())
+)
 
 _log = structlog.get_logger(__name__)
 
@@ -198,11 +208,16 @@ class Worker:
         self, session: Session, update_id: int, chat_id: int | None
     ) -> tuple[bool, list[int]]:
         """Whether it is done with, and which messages were written for it."""
-        if not self._chat_is_ours(session, chat_id):
-            return False, []
-        taken = session.connection().execute(_TAKEN, {"update": update_id}).one_or_none()
-        if taken is not None:
-            self._take(session, update_id, *taken)
+        if is_sqlite(self._engine):
+            found = [(True, *row) for row in looked_up(session, _TAKEN, {"update": update_id})]
+        else:
+            asked = {"update": update_id, "chat": chat_id or 0}
+            found = [tuple(row) for row in looked_up(session, _TAKEN_IN_CHAT, asked)]
+        for ours, raw, received_at in found:
+            if not ours:
+                return False, []
+            if raw is not None:
+                self._take(session, update_id, raw, received_at)
         return True, written_in(session)
 
     def _take(
@@ -216,12 +231,6 @@ class Worker:
             return
         if incoming is not None:
             self._use_cases.incoming(ChatTurn(session, self._context(), incoming))
-
-    def _chat_is_ours(self, session: Session, chat_id: int | None) -> bool:
-        """Whether no other process is at work on this chat; the lock ends with the transaction."""
-        if is_sqlite(self._engine):
-            return True
-        return bool(session.exec(_CHAT_IS_OURS, params={"chat": chat_id or 0}).one())
 
     def _failed(self, update_id: int, error: Exception) -> None:
         with claiming(self._engine) as session:

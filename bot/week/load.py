@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, time, timedelta
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import bindparam, exists, func
@@ -12,6 +13,7 @@ from sqlalchemy.orm import aliased
 from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.turn import Turn
+from bot.store.base import from_text, to_text
 from bot.store.remembering import made_of, remember, remembered
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
@@ -206,9 +208,13 @@ def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
 
 def plan_of(row: PlanRow) -> PeakPlan:
     """The plan that a row keeps; made once while the row is loaded."""
-    return made_of(
-        row, "plan", row.days, lambda: PeakPlan(tuple(DayTarget(**day) for day in row.days))
-    )
+    return made_of(row, "plan", row.days, lambda: _plan(to_text(row.days)))
+
+
+@lru_cache(maxsize=512)
+def _plan(days: str) -> PeakPlan:
+    """A plan is looked at again and again: by its athlete's turns, and on a roster with all others."""
+    return PeakPlan(tuple(DayTarget(**day) for day in from_text(days)))
 
 
 def plan_days(plan: PeakPlan) -> list[dict[str, object]]:

@@ -30,6 +30,8 @@ _ASIDE = tuple(
         rf"(?:\b{_AUF} )?(?:\b(?:um|gegen|ab|seit|bis|schon|so|kurz vor|kurz nach) )*\bhalb {_HOUR}(?: {_AUF}{_OVER}| früh| morgens| abends)*",
         rf"\b(?:um|gegen|seit|kurz vor|kurz nach) (?:viertel (?:vor|nach|über) |dreiviertel |kurz (?:vor|nach) |fünf (?:vor|nach) )?{_HOUR} (?:in der früh |morgens |heute |früh |schon )*{_AUF}{_OVER}",
         rf"\b{_AUF} (?:um|gegen|seit) (?:viertel (?:vor|nach) |kurz (?:vor|nach) )?{_HOUR}{_NO_ANSWER}",
+        r"\b(?:woke(?: up)?|awake|weighed|wach|aufgestanden|gewogen)(?: at| um)? (?:[3-9]|1[0-2])(?=[,;:] )",
+        r"(?<![\d.,])\d{2,3} (?:puls|ruhepuls|pulse|rhr|hr|heart rate)(?![^\W_]| ?[:=]? ?\d)",
         r"\b(?:um|at) \d{1,2}[:.]\d\d(?= \d{2,3}[.,]\d)",
         rf"\b(?:bis )?(?:abends|nachts|morgens|früh) (?:so )?(?:um|gegen) {_HOUR}{_NO_ANSWER}",
         rf"\b(?:bis|um|gegen|ab) {_HOUR} (?:abends|nachts|morgens|in der früh){_OVER}",

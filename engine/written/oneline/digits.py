@@ -77,16 +77,6 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> Choice |
     if times := multiplied(line, number, end):
         amount, to = times
         return with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
-    if both := at_number.TWO_AMOUNTS.match(line, end):
-        total = rough(number) + rough(both["more"])
-        return with_unit(line, at, f"{total:g}", both.end())
-    if (
-        (plus := at_number.PLUS.match(line, end))
-        and number.isdecimal()
-        and int(number) < at_number.MOST_CHANGED
-    ):
-        total = int(number) + rough(plus["more"])
-        return with_unit(line, at, f"{total:g}", plus.end())
     if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
         share = int(part["top"]) / int(part["of"])
         return only(figure_of(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))
@@ -102,7 +92,7 @@ def _said_otherwise(line: str, at: int, number: str, end: int) -> Choice | None:
     if (tenth := at_number.KILO_TENTH.match(line, end)) and number.isdecimal():
         kg = f"{number}.{tenth['tenth']}".rstrip("0").rstrip(".")
         return only(figure_of(line, at, kg, tenth.end(), Unit.WEIGHT, "kg"))
-    return vessels(line, at, number, end)
+    return None
 
 
 def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> Choice | None:
@@ -132,27 +122,6 @@ def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> C
     if (match := at_number.GRAMS_CHANGED.match(line, end)) and number.isdecimal():
         return unread(line, at, match.end())
     return None
-
-
-def vessels(line: str, at: int, number: str, end: int) -> Choice | None:
-    """Bottles with their size behind them or before: "3 bottles of 1.5", "vier 1,5er Flaschen"."""
-    for pattern in (at_number.SIZED_VESSELS, at_number.VESSELS_OF):
-        if (sized := pattern.match(line, end)) and (found := _sized(line, at, number, sized)):
-            return found
-    return None
-
-
-def _sized(line: str, at: int, number: str, sized: re.Match[str]) -> Choice | None:
-    """ "3 bottles of 1.5": what was drunk in all, in litres or in the unit that stands there."""
-    unit, size = (sized.groupdict().get("unit") or "").strip(), rough(sized["size"])
-    if not number.isdecimal() or int(number) > at_number.MOST_BOTTLES:
-        return None
-    if not unit:
-        unit = "l" if size <= at_number.LARGEST_BOTTLE_L else "ml"
-        if at_number.LARGEST_BOTTLE_L < size < at_number.LEAST_BOTTLE_ML:
-            return None
-    total = int(number) * size
-    return only(figure_of(line, at, f"{total:g}", sized.end(), Unit.VOLUME, unit))
 
 
 def _points_elsewhere(line: str, start: int, end: int) -> bool:
@@ -218,7 +187,7 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
     """The figure with the unit behind it, and what goes on behind that: "72 kilo 400"."""
     for unit, pattern in at_number.UNITS:
         match = pattern.match(line, end)
-        if match is None:
+        if match is None or at_number.LABELS_NEXT.match(line, match.end()):
             continue
         if unit is Unit.GRAMS and at_number.THOUSANDS_OF_GRAMS.fullmatch(number):
             kg = number.rstrip("0").rstrip(".,")
@@ -227,10 +196,6 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
             kg = f"{rough(number) / 1000:g}"  # a scale that shows grams
             return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
         to, said = match.end(), match[0].strip()
-        times = at_number.TIMES_BEHIND.match(line, to) if unit is Unit.VOLUME else None
-        if times:  # "64 oz x2"
-            total = f"{rough(number) * int(times['many']):g}"
-            return figure_of(line, start, total, times.end(), unit, said)
         grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
         millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
         more = (grams if said[:1] == "k" else None) or (
@@ -340,8 +305,11 @@ def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
 def _cut(line: str, start: int, number: str) -> Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
     cuts: list[tuple[str, ...]]
-    if "." in number and "," not in number:
-        cuts = list(_joined(tuple(number.split("."))))  # "63.1.6.3"
+    parts = number.split(".")
+    if len(parts) > 2 and "," not in number:  # "63.1.6.3"
+        cuts = list(_joined(tuple(parts))) if max(map(len, parts[1:])) < 3 else []
+    elif len(parts) > 2 and re.fullmatch(r"\d+,\d(?:\.\d+(?:,\d)?)+", number):
+        cuts = [tuple(parts)]  # "73,8.7.3,5"
     elif "." in number:
         groups = number.split(",")
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
 from engine.written.oneline.drink_words import Piece
 from engine.written.oneline.report import Known
-from engine.written.units import VolumeUnit
+from engine.written.units import VolumeUnit, WeightUnit
 
 OUNCE_L = {
     VolumeUnit.FLOZ_US: float(L_PER_US_FLUID_OUNCE),
@@ -23,24 +23,24 @@ _OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
 _CUP_OUNCES = 8
 _METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
 HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
+_OF_A_LITRE = ("halbe", "halben", "halber", "halves", "viertel", "dreiviertel")
 _MOST_BOTTLES = 24
 _LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
-MOST_L = 15.0
+MOST_L, MOST_BARE_L = 15.0, 6.0
+_JOINTS = "pfwtieo+,"
+_OF_AN_HOUR = ("at", "um", "gegen", "@")
+_OF_OTHERS = frozenset(
+    {"full", "fullness", "weight", "weighed", "scale", "scales", "f", "v", "carbs", "slept",
+     "sleep", "hr", "look", "voll", "fülle", "fuelle", "füllegrad", "gewicht", "waage", "g",
+     "gew", "kh", "schlaf", "puls", "geschlafen", "gewogen", "mood", "pump", "energy", "steps",
+     "schritte", "day", "tag", "hunger"}
+)  # fmt: skip
 _BEGINS = "nahmsuv"
 _ENDS_PART = "!-tiep+,."
 _LONGEST_PART = 6
 _ONE_VESSEL = (
-    "bottle",
-    "glass",
-    "jug",
-    "flask",
-    "can",
-    "shaker",
-    "flasche",
-    "glas",
-    "dose",
-    "kanne",
-)
+    "bottle", "glass", "jug", "flask", "can", "shaker", "flasche", "glas", "dose", "kanne",
+)  # fmt: skip
 _ONE_OF_IT = ("litre", "liter", "gallon", "gallone", "pint", "quart", "maß")
 
 
@@ -80,6 +80,35 @@ class Parts:
             self._ounce = OUNCE_L[VolumeUnit.FLOZ_IMP]
         self._imperial = self._ounce == OUNCE_L[VolumeUnit.FLOZ_IMP]
 
+        self._set_counted_apart()
+        self._pluses_part = any(
+            piece.text == "+" and self._parts_answers(at) for at, piece in enumerate(self._all)
+        )
+
+    def _parts_answers(self, at: int) -> bool:
+        """Whether a plus sign stands beside what is no drink: "60.4 + 5 + 3.5 l"."""
+        beside = [self._all[place] for place in (at - 1, at + 1) if 0 <= place < len(self._all)]
+        return any(
+            piece.kind in ".!" or (piece.kind == "n" and MOST_L < piece.value < _LEAST_BOTTLE_ML)
+            for piece in beside
+        )
+
+    def _set_counted_apart(self) -> None:
+        """Of "2 sessions, 1 am 1 pm" the ones count sessions."""
+        for at in range(1, len(self._all) - 1):
+            thing, count = self._all[at], self._all[at - 1]
+            if thing.kind != "." or not thing.text[0].isalpha() or count.kind != "n":
+                continue
+            left, place = count.value, at + 1
+            places = []
+            while left > 0 and place < len(self._all) and self._all[place].kind in "pfn,+":
+                if self._all[place].kind == "n":
+                    left -= self._all[place].value
+                    places.append(place)
+                place += 1
+            for place in places if left == 0 and len(places) > 1 else ():
+                self._all[place] = self._all[place]._replace(kind=".")
+
     def part_at(self, at: int) -> Part | None:
         """The part that begins at this piece."""
         if at >= len(self._all) or self._all[at].kind not in _BEGINS:
@@ -94,13 +123,8 @@ class Parts:
             if counted and name not in ("sized_many", "lone"):
                 continue
             own = [self._all[place] for place in places[: match.end()]]
-            if (
-                len(own) > 2
-                and own[0].value > 1
-                and own[-1].text in _ONE_VESSEL
-                and name == "many_sized"
-            ):
-                continue  # "6 1.5l bottle"
+            if name == "many_sized" and self._is_one_vessel(own):
+                continue
             read = _READERS[name](self, own)
             if read is not None:
                 last = places[match.end() - 1]
@@ -124,17 +148,19 @@ class Parts:
             at += 1
         return letters, places
 
+    def _is_one_vessel(self, own: Sequence[Piece]) -> bool:
+        """ "6 1.5l bottle": one bottle, behind another answer."""
+        times = any(piece.kind in "xm" for piece in own)
+        return not times and len(own) > 2 and own[0].value > 1 and own[-1].text in _ONE_VESSEL
+
     def _is_labelled(self, at: int) -> bool:
         """Whether a word that is none of drinking stands right before, so that it is no count."""
-        before = self._all[at - 1] if at else None
-        return before is not None and (
-            (
-                before.kind == "n"
-                and self._all[at].text[0].isdecimal()
-                and [piece.kind for piece in self._all[at + 1 : at + 2]] == ["h"]
-            )
-            or (before.kind == "." and before.text[:1].isalpha())
-        )
+        if not at:
+            return False
+        before, following = self._all[at - 1], self._all[at + 1 : at + 2]
+        if before.kind == "n" and self._all[at].text[0].isdecimal():  # "60.1 6 half a litre"
+            return any(one.kind == "h" and one.text not in _OF_A_LITRE[:3] for one in following)
+        return before.kind == "." and before.text[:1].isalpha()
 
     # shapes
 
@@ -183,6 +209,8 @@ class Parts:
     def _many_bare(self, own: Sequence[Piece]) -> _Read | None:
         """ "4 x 0.75", "3 bottles of 1.5", "zwei 1,5 Flaschen"."""
         count, size = (piece for piece in own if piece.kind in "nm")
+        if count.value % 1 or count.value >= _LEAST_BOTTLE_ML:  # "0.75 x 4"
+            count, size = size, count
         return self._bare_sizes(count.value, size.value, size.text)
 
     def _bare_sizes(self, count: float, size: float, text: str) -> _Read | None:
@@ -241,9 +269,9 @@ class Parts:
     def _halves(self, own: Sequence[Piece]) -> _Read | None:
         """ "sieben Halbe": of half a litre each."""
         many, half = own
-        if half.text[:4] not in ("half", "halb") or half.value != HALF_BOTTLE_L or many.value < 2:
+        if half.text not in _OF_A_LITRE or many.value < 2:
             return None
-        return many.value * HALF_BOTTLE_L, "halves", HALF_BOTTLE_L
+        return many.value * half.value, "halves", half.value
 
     def _wholes(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value * _WHOLE_BOTTLE_L, "wholes", _WHOLE_BOTTLE_L
@@ -254,6 +282,27 @@ class Parts:
 
     def _bare(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value, "", None
+
+    # what stands beside it
+
+    def joint_at(self, at: int) -> tuple[str, int]:
+        letters = ""
+        while at < len(self._all) and self._all[at].kind in _JOINTS:
+            letters += self._all[at].kind
+            at += 1
+        return letters, at
+
+    def may_begin(self, part: Part) -> bool:
+        """Whether a bare number may be the first part: no label names it, and no hour is told."""
+        before = self._all[part.first - 1] if part.first else None
+        if before is None:
+            return True
+        return before.text not in _OF_OTHERS and before.text not in _OF_AN_HOUR
+
+
+def is_british(line: str, known: Known) -> bool:
+    stones = re.search(r"\d ?(?:st|stone)(?![^\W_])|\bstones?\b", line)
+    return known.weight_unit is WeightUnit.ST or stones is not None
 
 
 #: Of what a part consists, the longest first.

@@ -22,7 +22,7 @@ _PART_NOUNS = (
     r"mornings?|midday|noon|lunch(?:time)?|afternoons?|evenings?|nights?|bed(?:time)?|breakfast|brekkie|"
     r"dinner|tea(?:time)?|supper|work|gym|training|workout|cardio|session|waking(?: up)?|wake[- ]?up|"
     r"getting up|meals?|day|school|uni|class|office|home|drive|way(?: home)?|walk|shift|run|posing|"
-    r"train|car|desk|sleep"
+    r"train|car|desk|sleep|a\.m\.|p\.m\."
 )
 _PART_NOUNS_DE = (
     r"training|gym|sport|arbeit|arbeiten|büro|schule|uni|essen|frühstück(?:en)?|mittag(?:essen)?|"
@@ -45,25 +45,26 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:at|by|before|after|until|till?|bis|um|vor|nach|ab)(?: um| ca\.?| etwa)? {_HOUR}{_OVER}"
           rf"|(?:vorm|nachm|vor|nach|bei|beim|im|in|zum|zur|während|auf|aufs|bis|bis zum|ab|am|übern?|über den|unterm?|vorn|rund ums)(?: (?:dem|der|den|die|das|de|m|n|nem))?(?: ganzen)? (?:{_PART_NOUNS_DE}){_OVER}"
           rf"|(?:am|pm|a\.m\.|p\.m\.|mornings?|noon|midday|afternoons?|evenings?|nights?|bedtime|breakfast|lunch(?:time)?|dinner|supper|gym|work|training|workout|cardio|overnight|early|late|during|after(?:wards)?|before|pre|post|beforehand)(?: the| my)?{_OVER}"
-          rf"|(?:in der früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
+          rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
     ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
     ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
-    (",", r",(?!\d)|\n"),
+    (",", r",(?!\d)"),
     # "a third" of two bottles is one more bottle
     ("f", rf"of (?:another(?: one)?|it|that(?: one)?|(?:a|the|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?){_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
     ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
     ("x", rf"[x×*](?![^\W\d_])|(?:x|mal|times){_OVER}"),
     ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|deziliter|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
-    ("s", rf"(?P<sized>halbliter|liter)-?(?:{_VESSEL_NOUNS}){_OVER}"),
+    ("s", rf"(?P<sized>halbliter|liter)(?:(?<=halbliter) )?-?(?:{_VESSEL_NOUNS}){_OVER}"),
     ("v", rf"(?:(?:big|large|small|full|whole|little|normal|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?|normalen?) )*(?:{_VESSEL_NOUNS}){_OVER}|(?:(?:big|large|small|little|gro(?:ß|ss)e[rn]?|kleine[rn]?|normale[rn]?)(?: ones?)?){_OVER}(?! ?\d)"),
-    ("g", rf"(?:ganzen?|ganze[rs]?){_OVER}"),
+    ("g", rf"ganze[nrs]?{_OVER}(?! ?(?:lit|l\b|fla|maß))"),
     ("o", rf"(?:coffees?|kaffees?|espress[oi]s?|teas?|tees?|colas?|cokes?|diet coke|juices?|säfte?|saft|milk|milch|squash|beers?|biere?|wines?|wein|shakes?|electrolytes?|elektrolyten?|soda|lemonade|limo\w*|eistee|latt?es?|cappuccin[oi]s?|monsters?|energy drinks?|schorle|apfelschorle|fanta|bouillon|broth|brühe|soup|suppe|cordial|red bulls?|smoothies?)(?: light| zero)?{_OVER}"),
     ("w", rf"(?:of )?(?:water|wasser|wasser:|h2o|still(?:es)?|sparkling|sprudel|plain|tap|leitungswasser|mineral(?:wasser)?|drank|drunk|drink(?:ing)?|getrunken|trinken|trank|intake|trinkmenge|fluids?|hydration|flüssigkeit|watr|wtr|finished|downed|emptied|leer(?: gemacht| getrunken)?|geleert){_OVER}|[💧💦🚰]|w(?=[:=]? ?\d)"),
     ("h", r"(?:(?:an?|one|ein(?:e[nr]?)?|n|nen|ne) )?(?P<half>half|halbe?[rsn]?)(?: (?:of )?an?(?= ))?(?![^\W_]|')"
           r"|(?P<three>three[ -]quarters?|drei ?viertel)(?: of an?| of)?(?![^\W_]|')"
           r"|(?:an? |one |ein(?:en)? |nen? )(?P<quarter>quarter|viertel)(?: of an?)?(?![^\W_]|')"
-          r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_]|[.,]?\d)"),
-    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more|got|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
+          r"|(?P<fourth>viertel)(?! (?:vor|nach|über))(?![^\W_])"
+          r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_l]|[.,]?\d)"),
+    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|ganze[nrs]?|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more|got|down|(?:big|large|small|gro(?:ß|ss)en?|kleinen?)(?= ?\d)|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
 )  # fmt: skip
 _PIECE = Late("|".join(f"(?P<k{at}>{written})" for at, (_, written) in enumerate(_PIECES)))
 _DIGITS = Late(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)")
@@ -76,12 +77,12 @@ _WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*|.")
 _NO_AMOUNT = Late(r"[/:'-]\d|[.,]\d|%|°| ?/")
 _ONE_MORE = frozenset({"another", "a further", "weitere", "weiteren", "weiterer", "zusätzlicher"})
 _SURE = frozenset("!mshpv")  # what no number in words begins otherwise
-_SHARES = {"half": 0.5, "three": 0.75, "quarter": 0.25}
+_SHARES = {"half": 0.5, "three": 0.75, "quarter": 0.25, "fourth": 0.25}
 _ONCE = {"once": 1, "twice": 2, "thrice": 3, "ein": 1}
 
 #: A line without any of these tells no sum and no product.
 _MAY_BE_COUNTED = Late(
-    r"[x×*+=]|mal(?![^\W_])|times|twice|thrice|\b(?:and|und|plus|then|dann|an?other|noch|total|insgesamt)(?![^\W_])"
+    r"[x×*+=&]|mal(?![^\W_])|times|twice|thrice|\b(?:and|und|plus|then|dann|an?other|noch|total|insgesamt)(?![^\W_])"
     rf"|hal[bf]|quarter|viertel|bottle|(?:{_VESSEL_NOUNS}){_OVER}|\d(?:er|s)(?![^\W_])"
     r"|morn|morg|noon|mittag|even|abend|night|nacht|früh|lunch|gym|training|work|arbeit|breakfast|\b[ap]m\b|davon"
     rf"|\b(?:litres?|liters?|l) (?:\d|{_NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"

@@ -12,36 +12,26 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from engine.written.oneline.drink_parts import HALF_BOTTLE_L, MOST_L, OUNCE_L, Part, Parts
+from engine.written.oneline.drink_parts import (
+    HALF_BOTTLE_L,
+    MOST_L,
+    OUNCE_L,
+    Part,
+    Parts,
+    is_british,
+)
 from engine.written.oneline.drink_words import may_be_counted, pieces_of
 from engine.written.oneline.report import Doubt, DoubtCode, Known
-from engine.written.units import WeightUnit
 
-_MOST_BARE_L, _LEAST_BARE_ML, _LEAST_BARE_OZ = 6.0, 100.0, 8.0
+_LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
-_JOINTS = "pfwtieo+,"
 _PLAIN = ("amount", "lone", "bare", "share", "other")
-_ADDS = (
-    "+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
-    "on top",
+_ADDS = frozenset(
+    {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
+    "on top"}
 )  # fmt: skip
-_OF_AN_HOUR = ("at", "um", "gegen", "@")
-_OF_OTHERS = frozenset(
-    {"full", "fullness", "weight", "weighed", "scale", "scales", "f", "v", "carbs", "slept",
-     "sleep", "hr", "look", "voll", "fülle", "fuelle", "füllegrad", "gewicht", "waage", "g",
-     "gew", "kh", "schlaf", "puls", "geschlafen", "gewogen", "mood", "pump", "energy", "steps",
-     "schritte", "day", "tag", "hunger"}
-)  # fmt: skip
-_NOT_DRUNK = (
-    "not", "nicht", "left", "than", "als", "statt", "instead", "of", "less", "weniger", "without",
-    "ohne",
-)  # fmt: skip
-_OF_THE_DAY = (
-    "at night", "in the evening", "in the morning", "in the afternoon", "at lunch", "at work",
-    "at the gym", "abends", "morgens", "mittags", "nachmittags", "vormittags", "nachts",
-    "am abend", "am morgen", "am nachmittag", "am vormittag", "auf arbeit", "im gym",
-)  # fmt: skip
+_AFTERWARDS = frozenset({"then", "and then", "dann", "und dann", "later", "später"})
 _MOST_SMALL = 15  # ounces: what is more is a larger measure
 _MOST_BARE = 3000  # ml
 
@@ -60,81 +50,33 @@ def added_up(line: str, known: Known) -> Told:
     if not may_be_counted(line):
         return Told(line=line)
     pieces = pieces_of(line, known.language)
-    reader = _Reader(pieces, known, british=_is_british(line, known))
+    reader = _Reader(pieces, known, british=is_british(line, known))
     at = 0
     while at < len(pieces):
         parts = reader.run_at(at)
-        if parts and (told := reader.come_to(line, parts)):
-            return told
+        while parts:
+            if told := reader.come_to(line, parts):
+                return told
+            if parts[-1].shape != "bare" or (parts[-1].amount or 0) <= MOST_L:
+                break
+            parts = parts[:-1]  # "1.5 l in the morning, 1.5 l at night and 60.3"
         at += 1
     return Told(line=line)
-
-
-def passed_over(line: str, known: Known, read: Sequence[tuple[int, int]]) -> str:
-    """What looks like a drink and was not read, though another was; "" where there is none.
-
-    `read` are the places of the figures that are accounted for.
-    """
-    if not may_be_counted(line):
-        return ""
-    pieces = pieces_of(line, known.language)
-    reader = _Reader(pieces, known, british=_is_british(line, known))
-    at = 0
-    while at < len(pieces):
-        part = reader.part_at(at)
-        if part is None:
-            at += 1
-            continue
-        start, end = pieces[part.first].start, pieces[part.last].end
-        accounted = any(start < to and begin < end for begin, to in read)
-        if not accounted and reader.is_a_drink(part):
-            return line[start:end]
-        at = part.last + 1
-    return ""
-
-
-def _is_british(line: str, known: Known) -> bool:
-    stones = re.search(r"\d ?(?:st|stone)(?![^\W_])|\bstones?\b", line)
-    return known.weight_unit is WeightUnit.ST or stones is not None
-
-
-_Read = tuple[float | None, str, float | None]  # the amount, its unit, one bottle of it
 
 
 class _Reader(Parts):
     """Reads the parts of one line together."""
 
-    def is_a_drink(self, part: Part) -> bool:
-        """Whether a part that stands alone is drunk: not eaten, not left over, of no other drink."""
-        if part.shape in ("other", "share", "wholes"):
-            return False
-        beside = [
-            self._all[at] for at in (part.first - 1, part.last + 1) if 0 <= at < len(self._all)
-        ]
-        before = self._all[max(0, part.first - 3) : part.first]
-        if any(piece.kind in "-o" or piece.text in _NOT_DRUNK for piece in (*before, *beside)):
-            return False
-        joint, behind = self._joint(part.last + 1)
-        if "o" in joint:
-            return False
-        of = self._all[part.last + 1 : behind]
-        following = self._all[behind] if behind < len(self._all) else None
-        eaten = of and of[-1].text == "of" and following and following.kind == "."
-        if part.shape != "bare":
-            return not eaten
-        day = any(piece.kind == "p" and piece.text in _OF_THE_DAY for piece in beside)
-        return day and self._may_begin(part) and (part.amount or 0) <= _MOST_BARE_L
-
-    # several parts
-
     def run_at(self, at: int) -> list[Part]:
         """The parts that follow each other from this piece on."""
         part = self.part_at(at)
-        if part is None or (part.shape in ("bare", "share") and not self._may_begin(part)):
+        if part is None or part.shape == "share":
+            return []
+        if part.shape == "bare" and not self.may_begin(part):
             return []
         parts = [part]
         while True:
-            joint, behind = self._joint(parts[-1].last + 1)
+            joint, behind = self.joint_at(parts[-1].last + 1)
             if joint[:1] == "o" or joint[:2] in ("fo", "wo"):
                 parts[-1] = replace(parts[-1], other=True)
             following = self.part_at(behind)
@@ -142,39 +84,46 @@ class _Reader(Parts):
                 return parts
             parts.append(replace(following, joint=joint or " "))
 
-    def _joint(self, at: int) -> tuple[str, int]:
-        letters = ""
-        while at < len(self._all) and self._all[at].kind in _JOINTS:
-            letters += self._all[at].kind
-            at += 1
-        return letters, at
-
-    def _may_begin(self, part: Part) -> bool:
-        """Whether a bare number may be the first part: no label names it, and no hour is told."""
-        before = self._all[part.first - 1] if part.first else None
-        if before is None:
-            return True
-        return before.text not in _OF_OTHERS and before.text not in _OF_AN_HOUR
-
     def _joins(self, parts: Sequence[Part], joint: str, part: Part) -> bool:
         """Whether the part goes on what was told, and is no other answer."""
-        later, _ = self._joint(part.last + 1)
+        later, _ = self.joint_at(part.last + 1)
         day = "p" in joint or "p" in later
         if part.shape == "share":
             return "+" in joint and any(one.unit for one in parts)
         if part.shape == "other":
-            return "+" in joint or "," in joint
-        if part.shape == "bare":
-            added = any(
-                self._all[place].text in _ADDS for place in range(parts[-1].last + 1, part.first)
-            )
-            told = "t" in joint or "i" in joint or (day and not self._is_labelled_behind(part))
-            return (told or added) and part.amount is not None
+            return parts[0].shape != "bare" and ("+" in joint or "," in joint)
+        between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
         if parts[-1].shape == "bare" and len(parts) == 1:
-            apart = joint.replace("f", "").replace("w", "")
-            if not apart or apart[0] == ",":  # "5, at work 2 litres"
+            apart = joint.replace("f", "")
+            # "5, at work 2 litres", "5 and water 3 litres": the first is no part of it
+            adds = between & _ADDS or (between & _AFTERWARDS and self._is_of_drink(parts))
+            told = apart[:1] == "p" or ("p" in joint and self._begins_the_day(parts[0]))
+            if not told and not (adds and "w" not in joint):
                 return False
+            if "+" in between and not self._adds(parts[-1], part):
+                return False
+        if part.shape == "bare":
+            # "1 l at work 2": what stands before it is not told of it
+            day = "p" in (joint if self._begins_the_day(parts[0]) else later)
+            if self._is_labelled_behind(part) or (
+                "+" in between and not self._adds(parts[-1], part)
+            ):
+                return False
+            drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
+            return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
         return "+" in joint or day or "t" in joint or "i" in joint or not joint
+
+    def _begins_the_day(self, part: Part) -> bool:
+        """Whether the part of the day stands before its amount: "früh 1, mittags 1"."""
+        at = part.first - 1
+        while at >= 0 and self._all[at].kind in "fw":
+            at -= 1
+        return at >= 0 and self._all[at].kind == "p"
+
+    def _adds(self, one: Part, other: Part) -> bool:
+        """Whether the plus sign between two parts adds; it may part one answer from the next."""
+        tight = self._all[other.first].start - self._all[one.last].end == 1
+        return tight or not self._pluses_part
 
     def _is_labelled_behind(self, part: Part) -> bool:
         following = self._all[part.last + 1] if part.last + 1 < len(self._all) else None
@@ -204,8 +153,13 @@ class _Reader(Parts):
         unit, values = amounts
         total = self._total(own, values)
         others = sum(value for part, value in zip(own, values, strict=True) if part.other)
-        if total is None or not self._is_believable(own, parts, total, unit):
+        if total is None:
             return None
+        if not self._is_believable(own, parts, total, unit):
+            lone = any(part.shape == "lone" for part in own)
+            drunk = (own[0].unit and not lone) or not any(part.unit for part in own)
+            of_day = all("p" in part.joint for part in own[1:])  # 1 by noon, 2 by four, 3.5 by bed
+            return self._ask(line, span, said, []) if drunk and of_day and len(own) > 1 else None
         if others:
             litres = self._litres(total, unit), self._litres(total - others, unit)
             return self._ask(line, span, said, [one for one in litres if one])
@@ -228,7 +182,7 @@ class _Reader(Parts):
     def _end(self, parts: Sequence[Part]) -> int:
         end = at = parts[-1].last + 1
         while at < len(self._all) and self._all[at].kind in "pfwv":
-            if self._all[at].kind == "p" or self._all[at].text[:3] == "of ":
+            if self._all[at].kind == "p" or self._all[at].text.startswith(("of ", "each")):
                 end = at + 1
             at += 1
         return end
@@ -293,7 +247,7 @@ class _Reader(Parts):
         whole, rest = values[0], sum(values[1:])
         if len(values) == 1:
             return whole
-        if "i" in self._joint(parts[-1].last + 1)[0]:
+        if "i" in self.joint_at(parts[-1].last + 1)[0]:
             return whole if len(values) == 2 else None
         if any("i" in part.joint for part in parts):
             return whole if parts[1].joint.count("i") else None
@@ -338,6 +292,7 @@ class _Reader(Parts):
         )  # fmt: skip
         decimal = any((part.amount or 0) % 1 for part in bare)
         decimal |= all((part.amount or 0) >= _LEAST_BARE_ML for part in bare)
+        decimal |= len(own) > 2 and all(part.joint.strip() == "+" for part in own[1:])
         return self._is_of_drink(parts) or (others > 1 and (named or decimal))
 
     def _litres(self, amount: float, unit: str) -> float | None:

@@ -21,7 +21,7 @@ def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list
     With `bare_stones`, two numbers at the start may be stones and pounds.
     """
     cut = [_without_lone_words(list(tokens)) for tokens in expanded(scan(line, language))]
-    pieces = [_ranged(corrected(_summed(_bottled(tokens)))) for tokens in cut]
+    pieces = [_ranged(corrected(tokens)) for tokens in cut]
     pieces = [other for tokens in pieces for other in _point_unsaid(tokens)]
     if bare_stones:
         pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
@@ -66,95 +66,6 @@ def _is_scale(word: Word, right: Token | None) -> bool:
     return word is right and word.text.startswith(("scales", "waagen"))
 
 
-_AND_MORE = frozenset(
-    {"plus", "and", "und", "then", "another", "noch", "dann", "dazu", "nochmal", "extra", "more",
-     "und dann", "und noch", "and then", "weitere", "zusätzlich", "nochmals", "later", "später"}
-)  # fmt: skip
-_OF_ONE = {("l", "m"): 1000.0, ("g", "o"): 128.0, ("q", "o"): 32.0, ("p", "o"): 16.0}
-
-
-def _summed(tokens: list[Token]) -> list[Token]:
-    """ "4 l then another 500 ml" is 4.5 l: two amounts of drink with nothing but "and more" between."""
-    out: list[Token] = []
-    for token in tokens:
-        first = next((i for i in range(len(out) - 1, -1, -1) if isinstance(out[i], Figure)), None)
-        before = out[first] if first is not None else None
-        both = isinstance(before, Figure) and isinstance(token, Figure)
-        times = before is not None and any(sign in before.text for sign in ("x", "×", "mal"))
-        if not both or not _is_added(out[(first or 0) + 1 :], times=times):
-            out.append(token)
-            continue
-        assert isinstance(before, Figure) and isinstance(token, Figure) and first is not None
-        total = _sum_of(before, token)
-        if total is None:
-            out.append(token)
-            continue
-        del out[first:]
-        out.append(
-            replace(
-                before, end=token.end, number=f"{total:.4f}", text=f"{before.text} + {token.text}"
-            )
-        )
-    return out
-
-
-_EACH = frozenset({"à", "a", "á", "of", "je", "zu", "mit", "with", "at", "zu je", "mit je"})
-_MOST_BOTTLES = 20
-_MOST_BOTTLED = 3  # tokens behind the count: the bottles, "of", their size
-
-
-def _bottled(tokens: list[Token]) -> list[Token]:
-    """ "three 1.5 litre bottles" and "three bottles of 1.5 litres" as the 4.5 litres they are."""
-    out = list(tokens)
-    for at in range(len(tokens) - 2):
-        count, *rest = tokens[at : at + 4]
-        bare = isinstance(count, Figure) and count.unit is Unit.NONE and count.number.isdecimal()
-        if not bare or not isinstance(count, Figure) or int(count.number) > _MOST_BOTTLES:
-            continue
-        sizes = [token for token in rest if isinstance(token, Figure)]
-        words = [token for token in rest if isinstance(token, Word)]
-        first, last = rest[0], rest[1]
-        behind = isinstance(first, Figure) and isinstance(last, Word) and Means.VESSEL in last.means
-        before = (
-            isinstance(first, Word) and Means.VESSEL in first.means and len(rest) == _MOST_BOTTLED
-            and bool(words[1:]) and words[1].text in _EACH and isinstance(rest[2], Figure)
-        )  # fmt: skip
-        size = sizes[0] if sizes else None
-        if not (behind or before) or size is None or size.unit is not Unit.VOLUME or size.high:
-            continue
-        total = f"{int(count.number) * rough(size.number):g}"
-        end = last.end if behind else size.end
-        whole = replace(size, start=count.start, end=end, number=total)
-        return _bottled([*tokens[:at], whole, *tokens[at + (3 if behind else 4) :]])
-    return out
-
-
-def _is_added(between: list[Token], *, times: bool) -> bool:
-    marks = [token.text for token in between if isinstance(token, Mark)]
-    words = [token.text for token in between if isinstance(token, Word) and not _is_drink(token)]
-    if any(mark not in "+,&" for mark in marks) or any(word not in _AND_MORE for word in words):
-        return False
-    plain = {"and", "und", "dann", "then"}
-    if times and words:
-        return True  # "2 x 1.5 l and 1 l"
-    return "+" in marks or "&" in marks or any(word not in plain for word in words)
-
-
-def _is_drink(word: Word) -> bool:
-    label = word.says(Means.LABEL)
-    return label is not None and label.about == "water_l"
-
-
-def _sum_of(one: Figure, other: Figure) -> float | None:
-    """Both amounts in the unit of the first; None where they are no drinks of one measure."""
-    if one.unit is not Unit.VOLUME or other.unit is not Unit.VOLUME or one.high or other.high:
-        return None
-    kinds = one.unit_text[:1], other.unit_text[:1]
-    share = 1.0 if kinds[0] == kinds[1] else _OF_ONE.get(kinds)
-    total = rough(one.number) + rough(other.number) / share if share else None
-    return None if total is None or total != total else total  # noqa: PLR0124 - not a number
-
-
 def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
     """The line as it is, and with "fifty nine four" as 59.4: so a weight is said aloud, and so are two
     answers.
@@ -194,7 +105,8 @@ def _ranged(tokens: list[Token]) -> list[Token]:
         if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
             between, second = tokens[at + 1], tokens[at + 2]
             if isinstance(second, Figure) and _moved(tokens, at, between, second):
-                out.append(replace(second, start=first.start))  # "from 82.0 to 81.8"
+                before = out.pop()  # "from 82.0 to 81.8", "up from 5 to 6"
+                out.append(replace(second, start=before.start))
                 at += 3
                 continue
             if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):
@@ -254,6 +166,21 @@ def _makes_range(
         return _next_scores(tokens, at, first, second)
     if not (isinstance(between, Mark) and between.text == "-"):
         return False
+    spaced = second.start - first.end > 2
+    if spaced and sum(_is_dash(token) for token in tokens) > 1:
+        return False  # dashes part the answers: "60.7 - fullness 2 - 3"
+    before = tokens[at - 1] if at else None
+    if (
+        first.unit is Unit.NONE
+        and second.unit is Unit.VOLUME
+        and spaced
+        and isinstance(before, Word)
+    ):
+        label = before.says(Means.LABEL)
+        if label and label.about != "water_l":
+            return False  # "fullness 2 - 2.5 l"
+    if first.unit is Unit.VOLUME and second.unit is Unit.NONE and spaced:
+        return False  # "1.5 l - 2 full"
     chained = at + 3 < len(tokens) and _is_dash(tokens[at + 3])
     chained |= at > 0 and _is_dash(tokens[at - 1])
     low, high = rough(first.number), rough(second.number)

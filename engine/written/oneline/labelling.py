@@ -22,6 +22,8 @@ from engine.written.oneline.report import Known
 from engine.written.units import ParseError
 
 _MOST_LABELS = 6
+_CLOSE = 2  # characters: "full: 6.5"
+_HALF, _MOST_FULL = 0.5, 10  # a fullness of 6.5 is said, too
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
 _SCORES_AGREE = 2  # so far the figure may be from what the word is usually said of
 _LEAST_WEIGHT = 20  # kg, lb; nobody weighs less
@@ -206,7 +208,15 @@ def _valid(one: Named, known: Known) -> bool:
     try:
         value = value_of(one.key, one.figure, known)
     except ParseError:
-        return False
+        half = rough(one.figure.number) % 1 == _HALF and not one.figure.high
+        close = 0 <= one.figure.start - one.label.end <= _CLOSE
+        named = close and one.label.says(Means.LABEL)
+        return (
+            bool(named)
+            and one.key == "fullness"
+            and half
+            and 1 < rough(one.figure.number) < _MOST_FULL
+        )
     few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
     return not few or one.figure.unit is Unit.GRAMS
 

@@ -21,44 +21,17 @@ _OVER = r"(?![^\W_]|')"
 _SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
 _MANY = rf"(?<![\d.,])(?P<many>\d{{1,2}}(?:[.,]\d)?|\b(?:{_SMALL}))"
 _LITRES = r"(?:litres?|liters?|l|ltrs?)"
-_VESSELS = r"(?:bottles?|flaschen?|shakers?|flasks?|jugs?|cans?|dosen?|pullen?|kannen?|krüge?|bidons?|trinkflaschen?|becher|gläser|glasses)"
-_SIZES = r"(?:(?:big|large|full|whole|small|gro(?:ß|ss)en?|ganzen?|vollen?|kleinen?) )*"
 
 _STONES = Late(r"\d ?(?:st|stone)(?![^\W_])|\b(?:stones?)\b")
 _BRITISH = Late(rf"{_MANY} ?(?P<unit>pints?|pts|gallons?|quarts?){_OVER}")
 _OUNCES = {"p": 20.0, "g": 160.0, "q": 40.0}
-_CUPS = Late(rf"{_MANY} ?cups?{_OVER}(?! (?:of )?(?:coffee|tea|rice|oats|espresso))")
-_OUNCES_PER_CUP = 8
 _MASS = Late(rf"{_MANY} (?:maß|mass|moaß|maßl|massl){_OVER}(?! ?nehmen)")
-_HALVES = Late(
-    rf"{_MANY} (?:halbe|hoibe|halberl|halbi){_OVER}(?! ?(?:liter|l|stunden?|std|kilo|kg|portion\w*|flaschen?)\b)"
-)
 _POUNDS_AND_OUNCES = Late(
-    r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:oz|ounces?)(?![^\W_])"
+    r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:ozs?|ounces?)(?![^\W_])"
 )
 _PFUND = Late(r"(?<![\d.,])(?P<many>\d{2,3}(?:[.,]\d)?) ?pfund(?![^\W_])")  # of half a kilogram
-_TIMES = {
-    "zweimal": 2,
-    "twice": 2,
-    "two times": 2,
-    "dreimal": 3,
-    "three times": 3,
-    "viermal": 4,
-    "four times": 4,
-}
-_SIZED = Late(
-    rf"(?:{_MANY}(?: ?x| ?mal)?|(?P<times>{'|'.join(_TIMES)}))(?: (?:of )?(?:die|das|den|meine|my|the|these|a|eine))? {_SIZES}"
-    rf"(?:(?P<size>{NUMBER}) ?(?P<unit>ml|{_LITRES})(?:er)?[ -]?{_VESSELS}(?: (?:of water|wasser))?"
-    rf"|{_VESSELS}(?: (?:of water|wasser|water))? ?\((?:à |of |je |mit )?(?P<size2>{NUMBER}) ?(?P<unit2>ml|{_LITRES})(?: each| je)?\))"
-)
-_MOST_L = 15.0
+_MOST_L, _SAME_L = 15.0, 0.01
 _MOST_BESIDE_L = 4.0  # so far a day's drink may be from another's
-_TOTAL = Late(
-    rf"(?<![\d.,])(?:[12]?\d(?:[.,]\d)?(?![.,]?\d)|\b(?:{_SMALL})\b)(?P<of>[^,;\n()|]{{1,45}}?)(?: -|,)? (?:so|also|makes|macht|ergibt|that's|thats|that is|=)(?: lets say| let's say| say| call it| like| about| roughly| etwa| circa| ca\.?| gut| total| in total| insgesamt)* (?=(?:\d|(?:{_SMALL}){_OVER}))"
-)
-_OF_A_DRINK = Late(
-    rf"{_VESSELS}|\b{_LITRES}\b|\bmls?\b|\b(?:and a bit|shy|cups|glass|glas)\b|\d ?(?:ml|l)\b"
-)
 _AND_A_BIT = Late(
     rf"(?<=[\w\d]) (?:and a bit|and a little|and change|und (?:ein |n |a )?(?:bisschen|bissl|bissle|bisserl|bitzeli|bissi))(?: more| over| was| mehr)?(?=(?: {_LITRES})?(?:[,;.\n]|$| of| water| wasser))"
 )
@@ -67,7 +40,7 @@ _LESS_A_GLASS = Late(
 )
 _MANY_GALLONS = Late(r"(?<![\d.,/])(?P<score>[4-9]|10) (?=gallon)")
 _NOT_YESTERDAYS = Late(
-    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{_SMALL}))(?: ?{_LITRES}{_OVER})? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
+    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{_SMALL}))(?: ?{_LITRES}{_OVER})?(?: today| heute)? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
     rf"|\b(?:heute?|today)(?: (?:erst|schon|bisher|so far|only|already) \d(?:[.,]\d+)?(?![\d.,]\d)(?: ?{_LITRES}{_OVER})?| \d(?:[.,]\d+)? ?{_LITRES}{_OVER})"
 )
 _YESTERDAYS = Late(
@@ -78,6 +51,10 @@ _PART_DRUNK = Late(
     rf"(?<![\d.,])(?P<done>\d(?:[.,]\d+)?) ?{_LITRES}? ?(?:out of|of|von|aus)(?: my| the| meinen| den)? \d(?:[.,]\d+)? ?(?:{_LITRES}|litern)(?![^\W_])"
     rf"|(?P<share>three quarters|half|dreiviertel|die hälfte|hälfte) (?:of|von)(?: my| the| meinen| den)? (?P<whole>\d(?:[.,]\d+)?) ?(?:{_LITRES}|litern)(?![^\W_])"
 )
+_OF_TARGET = Late(
+    rf"(?:\b(?:water|wasser|drank|getrunken)[:=]? )?(?<![\d.,/])(?<!/ )(?P<done>\d(?:[.,]\d+)?) ?/ ?(?P<all>\d(?:[.,]\d+)?)(?![.,]?\d| ?/)(?P<unit> ?{_LITRES}{_OVER})?"
+)  # "4/4 litres", "water 3/3.5"
+_FULLNESS = Late(r"/ ?10(?!\d)|\b(?:full\w*|voll|fülle)")
 _HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
 _AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
@@ -123,17 +100,14 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
     if british and known.volume_unit is not VolumeUnit.FLOZ_IMP:
         put(_BRITISH, _british)
     if known.volume_unit is VolumeUnit.FLOZ_US:
-        put(_CUPS, lambda match: f"{_many(match) * _OUNCES_PER_CUP:g} oz")
         line = _MANY_GALLONS.sub(lambda match: f"{match['score']}|", line)
     if known.language == "de":
         put(_MASS, lambda match: f"{_many(match):g}l")
-        put(_HALVES, lambda match: f"{_many(match) / 2:g}l" if _many(match) > 1 else "")
     if known.volume_unit is VolumeUnit.L and "water" not in line and "drank" not in line:
         line = _HAD.sub(lambda match: f"{match['many']}l".ljust(len(match[0])), line)
     put(_PART_DRUNK, _part_drunk)
+    put(_OF_TARGET, lambda match: _of_target(match, known))
     put(_LESS_A_GLASS, lambda _: _less_a_glass(known))
-    line = _without_parts_of_total(line)
-    put(_SIZED, _sized)
     if known.language == "de" and known.weight_unit is WeightUnit.KG:
         put(_PFUND, lambda match: f"{rough(match['many']) / 2:g}kg")
     line = _POUNDS_AND_OUNCES.sub(_with_ounces, line)
@@ -165,17 +139,23 @@ def _part_drunk(match: re.Match[str]) -> str:
     return f"{rough(match['whole']) * share:g}l"
 
 
+def _of_target(match: re.Match[str], known: Known) -> str:
+    """ "4/4 litres", "water 3/3.5" of 3.5 L that were to be drunk."""
+    done, whole = rough(match["done"]), rough(match["all"])
+    word = match[0][: match.start("done") - match.start()]
+    target = known.water_l and abs(whole - known.water_l) < _SAME_L
+    # of "4/4 l" the first may be the fullness, where none is named
+    scored = _FULLNESS.search(match.string.replace(match[0], " "))
+    drink = (word and done <= whole) or (match["unit"] and scored and done == whole)
+    if known.volume_unit is not VolumeUnit.L or not drink or not (target or done == whole):
+        return ""
+    return f"{word}{match['done']}l"
+
+
 def _less_a_glass(known: Known) -> str:
     if known.volume_unit is VolumeUnit.FLOZ_US:
         return "120 oz"
     return "4.25 l" if known.volume_unit is VolumeUnit.FLOZ_IMP else ""
-
-
-def _sized(match: re.Match[str]) -> str:
-    size, unit = rough(match["size"] or match["size2"]), match["unit"] or match["unit2"]
-    many = _TIMES[match["times"]] if match["times"] else _many(match)
-    litres = many * size / (1000 if unit == "ml" else 1)
-    return f"{litres:g}l" if many == int(many) and litres <= _MOST_L else ""
 
 
 def _with_ounces(match: re.Match[str]) -> str:
@@ -183,16 +163,6 @@ def _with_ounces(match: re.Match[str]) -> str:
     if ounces >= 16:
         return match[0]
     return f"{int(match['lb']) + ounces / 16:.2f}lb".ljust(len(match[0]))
-
-
-def _without_parts_of_total(line: str) -> str:
-    """ "6 bottles of 750 so 4.5 l": what it comes to stands alone."""
-    for match in list(_TOTAL.finditer(line)):
-        if _OF_A_DRINK.search(match[0]) and not re.search(
-            r"\b(?:full|voll|fullness|fülle|weight|gewicht|kg)\b", match[0]
-        ):
-            line = f"{line[: match.start()]}{' ' * len(match[0])}{line[match.end() :]}"
-    return line
 
 
 def against_another(line: str, known: Known) -> tuple[str, Doubt | None, tuple[float, str] | None]:

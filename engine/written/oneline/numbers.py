@@ -96,7 +96,7 @@ _GERMAN = Late(
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})(?:{_GERMAN_AND}))?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
     rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
-    rf"(?P<half>(?:und)?einhalb)?{_OVER}"
+    rf"(?:(?P<half>(?:und)?einhalb)|(?P<three>dreiviertel))?{_OVER}"
 )
 _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
@@ -195,10 +195,8 @@ def is_surely_number(number: str) -> bool:
 
 def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
     match = _HALF.match(line, end)
-    parts = match and (
-        match["fraction"] or (match["three"] and " and" not in match[0] and " und" not in match[0])
-    )
-    if match and parts and float(number) > _MOST_GALLONS:
+    apart = match and match["three"] and " and" not in match[0] and " und" not in match[0]
+    if match and (match["fraction"] or apart) and float(number) > _MOST_GALLONS:
         match = None if _VOLUME.match(line, match.end()) else match
     if match:
         share = (
@@ -259,7 +257,11 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
         return None
     # "ein" is an article, "einhalb" and "und" are no numbers by themselves
     said = match["many"] or match["tens"] or match["teen"] or match["only"]
-    if not said or (match["only"] == "ein" and not match["half"]) or match[0].startswith("und"):
+    if (
+        not said
+        or (match["only"] == "ein" and not (match["half"] or match["three"]))
+        or match[0].startswith("und")
+    ):
         return None
     hundreds = 0
     if match["many"]:
@@ -267,4 +269,4 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
     value = hundreds * 100 + _GERMAN_TENS.get(match["tens"] or "", 0)
     value += _GERMAN_UNITS.get(match["unit"] or match["only"] or "", 0)
     value += _GERMAN_TEENS.get(match["teen"] or "", 0)
-    return value + (0.5 if match["half"] else 0), match.end()
+    return value + (0.5 if match["half"] else 0.75 if match["three"] else 0), match.end()

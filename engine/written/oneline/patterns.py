@@ -28,6 +28,7 @@ UNITS: tuple[tuple[Unit, Late], ...] = (
     (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){OVER}{DOT}")),
     (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){OVER}{DOT}")),
 )
+LABELS_NEXT = Late(r" ?[:=] ?\d")  # "6 kilos: 66.5"
 THOUSAND = Late(rf" ?k{OVER}(?: ?(?:grams?|gramm|g){OVER})?")
 # what a number may count that is none of the answers
 COUNTED = Late(
@@ -79,8 +80,7 @@ GALLON = Late(
     r"|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
     rf"(?=gallon|gal|litre|liter)|(?=gallone?{OVER}))(?P<unit>gallone?|gal|litre|liter){OVER}"
 )
-# "3 + 0.5"; "3/4 of a gallon"
-PLUS = Late(r" \+ (?P<more>[01]?[.,]\d+)(?!\d)")
+# "3/4 of a gallon"
 PART_OF = Late(
     rf"(?P<top>[13])/(?P<of>[24]) ?(?:of an? |an? )?(?P<unit>gallons?|gal|litres?|liters?|l){OVER}"
 )
@@ -91,7 +91,6 @@ SLEPT = Late(
 )
 NOT_KNOWN = Late(r"n/a(?![^\W_]|')")
 POINTLESS = Late(r" (?:point|comma|komma|dot|punkt)(?![^\W_]|')")
-TWO_AMOUNTS = Late(rf" ?\+ ?(?P<more>\d+(?:[.,]\d+)?)(?= ?{VOLUME_WORDS}{OVER})")  # "64+54 oz"
 # "3 l 250 ml"; "3 liter 250"
 AND_MILLILITRES = Late(
     rf" (?:und |and )?(?P<more>[1-9][05]0)(?: ?ml{OVER}|(?<=liter \d\d\d){OVER})(?![.,]\d)"
@@ -106,23 +105,7 @@ KILO_TENTH = Late(rf"k(?:g|ilo)?(?P<tenth>\d{{3}}|(?<=k)\d){OVER}")
 TAKEN_BEFORE = Late(r"(?:\d{4,}|\d[.,]\d{3}|\d ?k|\d ?(?:in|inch(?:es)?|cm|\"|mm)) $")
 GRAMS_PER_KG = 1000
 AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te|e){OVER}")  # "eine 7er"
-TIMES_BEHIND = Late(
-    r"(?: (?:bottles?|flaschen?))? ?(?:x|×|\*|mal|times) ?(?P<many>[1-9])(?![\d.,])"
-)
 LEAST_WEIGHT_G = 30_000
-MOST_BOTTLES = 20
-LARGEST_BOTTLE_L, LEAST_BOTTLE_ML = 3.0, 200.0
-VESSELS_OF = Late(
-    r" ?(?:x )?(?P<size>\d[.,]\d+|\d(?=er|[- ]?l))(?:er|[- ]?lit(?:er|re)s?|[- ]?l)? ?-?"
-    rf"(?:bottles?|flaschen?|pullen?){OVER}"
-)
-SIZED_VESSELS = Late(
-    r" ?(?:x )?(?:(?:big|large|small|full|whole|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?) )?"
-    r"(?:bottles?|flaschen?|gläser|glas|glasses|glass|cups?|becher|shakers?|pullen?|kannen?|krüge?|"
-    r"flasks?|jugs?|dosen|cans?)(?: (?:water|wasser|of water))?"
-    r" ?,? ?\(?(?:of |à |a |á |zu |zu je |je |mit |mit je |with |at |@ ?|x )?"
-    rf"(?P<size>{NUMBER})(?P<unit> ?{VOLUME_WORDS}{OVER})?(?: each| jeweils| je)?\)?(?![\d/])"
-)
 POUNDS_PER_STONE = 14
 MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
 ISH = Late(r" ?-?ish\b")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
+from functools import lru_cache
 
 from engine.evidence import deciding as e
 from engine.evidence.oneline import (
@@ -69,23 +70,35 @@ def ends_of(key: str, figure: Figure, known: Known) -> list[Value]:
 
 
 def _value(key: str, figure: Figure, number: str, known: Known) -> Value:
+    value, error = _parsed(
+        key, number, figure.unit, figure.unit_text, figure.thousand, known.weight_unit,
+        known.volume_unit,
+    )  # fmt: skip
+    if error is not None:
+        raise ParseError(error.code, **{"field": key, **error.facts})
+    return value
+
+
+@lru_cache(maxsize=256)  # each figure of a message is held against each answer several times
+def _parsed(
+    key: str, number: str, unit: Unit, unit_text: str, thousand: bool,
+    weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None,
+) -> tuple[Value, ParseError | None]:  # fmt: skip
     try:
         if key == "weight_kg":
-            return parse_weight(f"{number} {figure.unit_text}".strip(), unit=known.weight_unit).kg
+            return parse_weight(f"{number} {unit_text}".strip(), unit=weight_unit).kg, None
         if key == "water_l":
-            text = f"{number} {figure.unit_text}".strip()
-            return parse_volume(text, unit=known.volume_unit).litres
+            return parse_volume(f"{number} {unit_text}".strip(), unit=volume_unit).litres, None
         if key in ("fullness", "sharpness"):
             most = 10 if key == "fullness" else 5
-            of = f"/{figure.unit_text}" if figure.unit in (Unit.OF_TEN, Unit.OF_FIVE) else ""
-            return parse_score(f"{number}{of}", 1, most)
+            of = f"/{unit_text}" if unit in (Unit.OF_TEN, Unit.OF_FIVE) else ""
+            return parse_score(f"{number}{of}", 1, most), None
         if key == "carb_eaten_g":
-            grams = parse_grams(number) if not figure.thousand else parse_number(number) * 1000
-            return parse_grams(f"{grams:g}")
-        return parse_number(number, low=0, high=24)
+            grams = parse_grams(number) if not thousand else parse_number(number) * 1000
+            return parse_grams(f"{grams:g}"), None
+        return parse_number(number, low=0, high=24), None
     except ParseError as error:
-        error.facts.setdefault("field", key)
-        raise
+        return None, error.with_traceback(None)
 
 
 def likely(key: str, value: Value, known: Known) -> bool:

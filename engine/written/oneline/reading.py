@@ -13,19 +13,22 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.asides import set_aside
-from engine.written.oneline.drinks import added_up, passed_over
+from engine.written.oneline.drinks import added_up
+from engine.written.oneline.drinks_passed_over import passed_over
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.measures import against_another, in_litres
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
-from engine.written.oneline.relative import written_out
+from engine.written.oneline.relative import score_moved, written_out
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.rivals import settled
 from engine.written.oneline.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
+#: Without a word or a sign there is nothing to be set aside, added up or held against yesterday.
+_FIGURES_ALONE = Late(r"[\d\s.,;/|]+")
 _DOTS = Late(r"\.{2,}")
 _Span = tuple[int, int] | None
 _Read = tuple[Report, _Span]
@@ -44,6 +47,9 @@ def read_report(text: str, known: Known) -> Report:
     line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     line = mended(line, known.language, len(known.order))
+    if _FIGURES_ALONE.fullmatch(line):
+        report, span = _read_best(line, known)
+        return _with_note(report, span, text, places)
     weighed = settled(line, known)
     summed = added_up(weighed.line, known)
     line, apart = set_aside(summed.line)
@@ -51,17 +57,28 @@ def read_report(text: str, known: Known) -> Report:
     line, drink_asked, drunk = against_another(line, known)
     measured, drink_asked = measured or summed.said, summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
-    ways = interpretations(
-        line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
-    )
-    report, span = _best([(_read(tokens, known, line), tokens) for tokens in ways], known)
+    line, score_asked = score_moved(line, known)
+    report, span = _read_best(line, known)
     report = _with_words_of(
         report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
     )
     report = _with_drink(report, drink_asked, drunk)
+    if score_asked is not None and "fullness" not in report.answers:
+        report = replace(report, doubts=(*report.doubts, score_asked), labelled=True)
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
-    span = _reaching(span, (*weighed.apart, *apart))
+    return _with_note(report, _reaching(span, (*weighed.apart, *apart)), text, places)
+
+
+def _read_best(line: str, known: Known) -> _Read:
+    ways = interpretations(
+        line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
+    )
+    return _best([(_read(tokens, known, line), tokens) for tokens in ways], known)
+
+
+def _with_note(report: Report, span: _Span, text: str, places: Sequence[int]) -> Report:
+    """The report, with what was not read as it was typed."""
     if span is None:
         return report
     first, last = span

@@ -12,7 +12,7 @@ import re
 from engine.written.late import Late
 from engine.written.oneline.digits import rough
 from engine.written.oneline.numbers import SMALL_NUMBERS, spelt_at
-from engine.written.oneline.report import Known
+from engine.written.oneline.report import Doubt, DoubtCode, Known
 from engine.written.units import WeightUnit
 from engine.written.units.reading import NUMBER
 
@@ -21,15 +21,17 @@ _MOST_KG = 3.0  # overnight, told as a difference; more is told of something els
 _UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|pfund|#)"
 _SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
 _SPELT = rf"(?:(?:{_SMALL})?[ -]?(?:hundred|hundert)(?: and)?[ ]?(?:fifty|fünfzig)?|anderthalb|(?:ein|zwei)einhalb|{_SMALL})"
-_SAID = rf"(?:half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
+_SAID = rf"(?:(?:an? |ein(?:en)? )?(?:quarter(?: of an?)?|viertel)|half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
 _UNIT_SAID = r"(?:grammes?|gramm|grams?|kilos?|kilogramm|kg|pounds?|lbs?|pfund|tenths?|zehntel)"
 _AMOUNT = (
     rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off"
-_UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch"
+_DOWN = (
+    r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen"
+)
+_UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
 _OVER = r"(?![^\W_]|')"
@@ -65,6 +67,13 @@ _WITH_UNIT = (
 )
 _ANY_FIGURE = Late(rf"\d|\b(?:{_SMALL}|half|an?|ein\w*|halb\w*)(?![^\W_])")
 _WAYS_DOWN = frozenset(f"{_DOWN}|lost|dropped|minus|abgenommen|-".split("|"))
+_MOST_FULL = 10
+_SCORE_DOWN = frozenset({"-", "down", "less", "lower", "weniger", "runter", "niedriger"})
+_SCORE_MOVED = Late(
+    r"\b(?:fullness|full|fülle|voll)(?: is| ist|[:=])? ?(?:(?P<sign>[-+]) ?(?P<sign_by>[1-3])"
+    rf"|(?P<by>{_SMALL}|[1-3]|an?|ein(?:en)?) (?:points? |punkte? |notch )?(?P<way>up|down|more|less|higher|lower|mehr|weniger|rauf|runter|höher|niedriger))"
+    r"(?: (?:from|than|on|als|wie) (?:yesterday|gestern|last time))?(?! ?(?:to|auf|at|bei|so|=|,? now|,? jetzt) ?(?:an? |ne )?\d)(?![^\W_]|[.,]?\d| ?/| (?:from|von) \d)"
+)
 #: Of a drink, of food or of a denial, the words right before say so.
 _OF_ELSE = Late(
     r"(?:\b(?:water|drank|drunk|drink|ate|eaten|carbs?|rice|food|steps|wasser|getrunken|trank|gegessen|kh|reis|schritte|not|nicht|kein|sleep|schlaf|slept)\b[^,;.\n]{0,12})$"
@@ -111,6 +120,23 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
     return line, ""
 
 
+def score_moved(line: str, known: Known) -> tuple[str, Doubt | None]:
+    """ "Fullness +1", "fülle eins mehr als gestern": the line without it, and what is to be asked."""
+    match = _SCORE_MOVED.search(line)
+    if match is None:
+        return line, None
+    said = match["sign_by"] or match["by"] or "1"
+    by = float(SMALL_NUMBERS.get(said) or (said if said.isdecimal() else 1))
+    down = (match["sign"] or match["way"]) in _SCORE_DOWN
+    value = (known.fullness or 0) + (-by if down else by)
+    known_one = known.fullness is not None and 1 <= value <= _MOST_FULL
+    doubt = Doubt(
+        code=DoubtCode.UNCLEAR, answer="fullness", given=match[0].strip(),
+        options=({"fullness": int(value)},) if known_one else (),
+    )  # fmt: skip
+    return f"{line[: match.start()]}|{' ' * (len(match[0]) - 1)}{line[match.end() :]}", doubt
+
+
 def _told_whole(line: str, last: float, known: Known) -> bool:
     """Whether the weight stands there beside by how much it moved: "a kilo down! so 71.7"."""
     per = 1.0 if known.weight_unit is WeightUnit.KG else _KG_PER["l"]
@@ -142,6 +168,8 @@ def _change(match: re.Match[str], known: Known) -> float | None:
 
 def _amount(said: str) -> float:
     """The number of "half a", "zweihundert", "a"."""
+    if "quarter" in said or "viertel" in said:
+        return 0.25
     if "hal" in said and not said.endswith(("einhalb", "anderthalb", "and a half")):
         return 0.5
     spelt = spelt_at(said.strip(), 0, "de")

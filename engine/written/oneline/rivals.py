@@ -32,7 +32,7 @@ _BREAK = Late(
     rf"|(?<=\s)(?=(?:then|dann|again|reweighed|re-weighed|danach|nochmal|now|jetzt|today|heute?|afterwards|anschließend|not|nicht|instead of|rather than|statt|anstatt){_OVER})"
 )
 _LIGHTER_THEN = Late(
-    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee|wee|poo|bladder|klo|wc|toilette|pinkeln|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
+    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee|wee|poo|bladder|klo|wc|toilette|pinkeln|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|shorts|kit|towel|joggers|joggings?|leggings|t-?shirt|trunks|socks|boots|jacket|jogginghose|pulli|shirt|handtuch|jacke|hose|schuhe|socken|sachen|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
 )
 _NEXT_ONES = Late(
     r"(?:yesterday|gestern|last night|before)(?: morning)?(?: it)? (?:was|war|waren)\s*$|[:=]\s*$"
@@ -41,13 +41,13 @@ _MEAL = Late(
     r"\b(?:breakfast|food|eating|coffee|drinking|training|workout|gym|frühstück|essen|kaffee|trinken|sport)"
 )
 _BAD = Late(
-    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
+    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|erste[nrs]?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
     r"|mit (?:klamotten|kleidung|bademantel|schuhen|hose|kleidern|gwand)|angezogen|bekleidet|in klamotten|in kleidung|vor|vorm|davor|vorher|zuerst|erst|zunächst|gestern|vorgestern|abends?|evening|at night|nachts|letzte woche|ziel|soll|nicht|statt|anstatt|volle[rn]? blase"
     rf"){_OVER}"
 )
 _GOOD = Late(
     r"\b(?:without|w/o|naked|nude|barefoot|undressed|stripped|in (?:my )?(?:underwear|undies|pants|boxers)|in the morning|after|afterwards|post|reweighed|re-weighed|weighed again|again|second(?: try| time)?|then|now|this morning|this am|today|no clothes"
-    r"|morgens|früh|ohne|nackt|ausgezogen|in unterwäsche|in unterhose|danach|nach|nachm|nochmals?|noch mal|nachgewogen|zweite[sn]? mal|heute?|heut|jetzt|dann|anschließend|nackig"
+    r"|morgens|früh|ohne|nackt|ausgezogen|in unterwäsche|in unterhose|danach|nach|nachm|nochmals?|noch mal|nachgewogen|zweite[rsn]?(?: mal| messung| wiegung)?|heute?|heut|jetzt|dann|anschließend|nackig"
     rf"){_OVER}"
 )
 _CHOICE = Late(

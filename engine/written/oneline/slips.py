@@ -28,16 +28,23 @@ _IN_BRACKETS = Late(r"\((?P<inside>\d{1,3}(?:[.,]\d+)?)\)")
 #: What is typed on one another: "80.9kgF8", "77.2kg7/10", "F7W4".
 _GLUED = Late(
     r"(?<=\d)(?=(?:[fwvg]|h2o)[:=]?\d)|(?<=\d)(?:kgs?|lbs?|l)(?=[fwvgh][:=]?\d)"
-    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d)(?=(?:full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?![^\W_]))"
-    r"|(?<=\d/10)(?=[^\W\d_])"
+    r"|(?<=[.,]\d)(?:kgs?|lbs?)(?=\d)|(?<=\d/10)(?=[^\W\d_])"
+    r"|(?<=\d)(?=(?:fullness|full|voll|fülle|fuelle|water|wasser|weight|gewicht)(?:[:=]?\d|(?![^\W_])))"
 )
 #: "7f 4w": each letter behind its number.
+_DASHED = Late(
+    r"(?<![^\W_])(?:f|w|g|v|h|h2o|💧 {0,2}|full|fullness|voll|fülle|weight|gewicht|water|wasser)"
+    r"(?P<dash>-)(?=\d)"
+)  # "f-7 w-71.6"
 _LETTER_BEHIND = Late(r"(?<![\w.,])(?P<number>\d{1,3}(?:[.,]\d)?)(?P<letter>[fwv])(?![\w'])")
 _FILLERS = Late(r"(?<![^\W_])(?:um+|ehm|erm+)(?![^\W_]|')")  # "um" is a word of German
 _H_OF_WATER = Late(
     r"(?<![^\W_])h(?!20)(?=[:=]?\d{1,3}(?:[.,]\d{1,2})?(?:l|gal|oz)?(?![^\W_]|[.,]?\d))"
 )  # "F8 W77.5 H6"
-_LABELLED = Late(r"(?<=[^\W\d_]) - (?=\d)")  # "Water - 4, Fullness - 6"
+_FORMULA = Late(r"(?<![^\W_])h2[o0](?=[:= ]*\d|(?![^\W_]))")  # "h2o 3.5"
+_LABELLED = Late(
+    r"(?P<word>(?:^|[,;\n|/.])\s*[^\W\d_]+) - (?=\d)"
+)  # "Water - 4, Fullness - 6"; not "9 full - 3 l"
 _ARROW = r"(?:-+>|=>|→|➡|>)"
 _FROM_TO = Late(rf"(?<![\d.,])(?P<old>{NUMBER}) ?{_ARROW} ?(?=(?P<new>{NUMBER})(?! ?{_ARROW}))")
 _MOST_MOVED = 0.35  # of the larger: what is farther apart are two answers
@@ -54,6 +61,7 @@ _SIGN_IN_ROW = Late(r"(?<= )(?:[x?]{1,2}(?!\S)|--?(?=\s*$|\s+--?\s*$))")
 _FIGURE = Late(NUMBER)
 _CROSS = Late(r"(?:(?<=\s)|^)x(?=\s|$)")
 _PRODUCT = Late(rf"(?<![\d.,])(?P<many>\d{{1,2}}) x (?P<each>{NUMBER}) ?(?P<unit>{VOLUME_WORDS})?")
+_COUNTED = Late(r" ?(?:\d|(?:half|halbe?[rsn]?|an?|one|ein\w*)(?![^\W_]))")
 _MOST_DRUNK_L = 12.0
 _LARGEST_BOTTLE_L = 3.0
 
@@ -81,11 +89,12 @@ def parted(line: str, places: list[int]) -> str:
 
 def mended(line: str, language: str, most: int) -> str:
     """The line with such slips set right, each in its place; `most` answers may be told."""
+    line = _FORMULA.sub("💧  ", line)
     line = _H_OF_WATER.sub("💧", _ONE.sub("1", _NOUGHT.sub("0", line)))
     line = _with_marks_set_right(line)
     line = _FROM_TO.sub(_moved, line)
     if len(_LABELLED.compiled.findall(line)) > 1:
-        line = _LABELLED.sub(" : ", line)
+        line = _LABELLED.sub(lambda label: f"{label['word']} : ", line)
     if language != "de":
         line = _FILLERS.sub(lambda filler: " " * len(filler[0]), line)
     return _with_crosses_read(_with_places_held(line, most))
@@ -102,6 +111,9 @@ def _with_marks_set_right(line: str) -> str:
         line = _BEFORE_ITS_PLACE.sub(lambda slip: f"{slip['mark']} ", line)
     if len(_IN_BRACKETS.compiled.findall(line)) > 1:
         line = _IN_BRACKETS.sub(lambda slip: f" {slip['inside']} ", line)
+    dashes = [slip.start("dash") for slip in _DASHED.finditer(line)]
+    for at in dashes if len(dashes) > 1 else ():
+        line = f"{line[:at]}:{line[at + 1 :]}"
     letters = {slip["letter"] for slip in _LETTER_BEHIND.finditer(line)}
     if len(letters) > 1:
         line = _LETTER_BEHIND.sub(lambda slip: f"{slip['letter']}{slip['number']}", line)
@@ -150,7 +162,7 @@ def _with_crosses_read(line: str) -> str:
         if drunk and (product["unit"] or "").startswith(("o", "f")):
             counting.add(product.end("many") + 1)
     between = [at for at in crosses if at not in counting]
-    parts = len(between) > 1 or any(not re.match(r" ?\d", line[at + 1 :]) for at in between)
+    parts = len(between) > 1 or any(not _COUNTED.match(line, at + 1) for at in between)
     for at in between if parts else []:
         line = line[:at] + "|" + line[at + 1 :]
     return line

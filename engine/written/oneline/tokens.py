@@ -21,7 +21,6 @@ from engine.written.oneline.digits import (
     only,
     rough,
     unread,
-    vessels,
     with_unit,
 )
 from engine.written.oneline.meanings import Meaning, Means
@@ -121,8 +120,6 @@ def _word(line: str, at: int, language: str) -> Choice | None:
 
 def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choice:
     """A number in words, with what may be said of it without a point; see `numbers`."""
-    if bottles := vessels(line, at, number, end):
-        return bottles
     if whole := without_its_point(line, number, end, language):
         return with_unit(line, at, *whole)
     if (cut := two_ways(line, at, number, end, language)) is not None:
