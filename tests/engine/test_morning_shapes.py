@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import random
 from collections import Counter
+from types import ModuleType
 
 import pytest
 
 from engine.written.oneline import Known, read_report
 from engine.written.units import VolumeUnit, WeightUnit
-from tests.engine import told_shapes
+from tests.engine import odd_shapes, odder_shapes, told_shapes
 from tests.engine.morning_shapes import MORNINGS
 
 KEYS = {"weight_kg": 0.12, "fullness": 0.0, "water_l": 0.08}  # and what counts as the same
@@ -67,9 +68,12 @@ def test_every_morning_is_read_as_it_was_meant_or_asked_about_and_never_otherwis
     assert not wrong, "\n".join([f"{len(wrong)} of {len(rows(every))}", *wrong])
 
 
-def test_slips_second_weighings_and_figures_of_something_else_are_read_as_meant() -> None:
+@pytest.mark.parametrize("table", [told_shapes, odd_shapes, odder_shapes])
+def test_slips_second_weighings_and_figures_of_something_else_are_read_as_meant(
+    table: ModuleType,
+) -> None:
     wrong = []
-    for line in told_shapes.MORNINGS.strip().splitlines():
+    for line in table.MORNINGS.strip().splitlines():
         language, units, kg, rest = line.split(" | ", 3)
         text, *meant = rest.rsplit(" | ", 3)
         if found := problem(language, units, text.replace("\\n", "\n"), meant, float(kg)):

@@ -32,6 +32,8 @@ _ASIDE = tuple(
         rf"\b{_AUF} (?:um|gegen|seit) (?:viertel (?:vor|nach) |kurz (?:vor|nach) )?{_HOUR}{_NO_ANSWER}",
         r"\b(?:woke(?: up)?|awake|weighed|wach|aufgestanden|gewogen)(?: at| um)? (?:[3-9]|1[0-2])(?=[,;:] )",
         r"(?<![\d.,])\d{2,3} (?:puls|ruhepuls|pulse|rhr|hr|heart rate)(?![^\W_]| ?[:=]? ?\d)",
+        r"\b(?:um|at) (?:[3-9]|1[0-2]) (?=(?:i was|i weighed|hatte ich|war ich|hab ich|habe ich) )",
+        rf"\b(?:sleep score|schlafscore|readiness|recovery score){_IS}\d{{1,3}}(?![.,]?\d)",
         r"\b(?:um|at) \d{1,2}[:.]\d\d(?= \d{2,3}[.,]\d)",
         rf"\b(?:bis )?(?:abends|nachts|morgens|früh) (?:so )?(?:um|gegen) {_HOUR}{_NO_ANSWER}",
         rf"\b(?:bis|um|gegen|ab) {_HOUR} (?:abends|nachts|morgens|in der früh){_OVER}",

@@ -23,7 +23,7 @@ _OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
 _CUP_OUNCES = 8
 _METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
 HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
-_OF_A_LITRE = ("halbe", "halben", "halber", "halves", "viertel", "dreiviertel")
+_OF_A_LITRE = ("halbe", "halben", "halves", "halber", "viertel", "dreiviertel")
 _MOST_BOTTLES = 24
 _LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
 MOST_L, MOST_BARE_L = 15.0, 6.0
@@ -114,13 +114,17 @@ class Parts:
         if at >= len(self._all) or self._all[at].kind not in _BEGINS:
             return None
         letters, places = self._core(at)
-        counted = at > 0 and self._all[at - 1].kind in "nah" and letters[0] in "uv"
+        before = self._all[at - 1] if at else None
+        counted = before is not None and letters[0] in "uv" and (
+            before.kind in "nah" or (before.kind == "." and before.text[0].isalpha())
+        )  # fmt: skip
         named = letters[:1] == "n" and self._is_labelled(at)
         for shape, name in _SHAPES:
             match = shape.match(letters)
             if match is None or (named and len(match[0]) > 1 and letters[1] in "nhx"):
                 continue
-            if counted and name not in ("sized_many", "lone"):
+            lone = before is not None and before.kind != "." and name == "lone"
+            if counted and name != "sized_many" and not lone:
                 continue
             own = [self._all[place] for place in places[: match.end()]]
             if name == "many_sized" and self._is_one_vessel(own):
@@ -313,7 +317,7 @@ _SHAPES: tuple[tuple[re.Pattern[str], str], ...] = tuple(
         (r"m[anh]?uv?", "many_sized"), (r"mn(?![nu])", "many_bare"),
         (r"(?:[anh]|nh)uv?(?:m|nx)", "sized_many"), (r"[anh]uv?xn(?![nu])", "sized_many"),
         (r"s(?:m|nx|xn)", "sized_many"), (r"uv?(?:m|nx|xn)", "sized_many"), (r"v[nh]u?(?:m|nx)", "sized_many"),
-        (r"[an]v[anh]uv?", "many_sized"), (r"nvn(?![nu])", "many_bare"),
+        (r"[an]x?v[anh]uv?", "many_sized"), (r"nx?vn(?![nu])", "many_bare"),
         (r"[an]nuv", "many_sized"), (r"nhuv?", "many_sized"), (r"[an]huv?", "many_sized"),
         (r"nnv", "many_bare"), (r"s", "one_size"),
         (r"[anh]un(?![nuvxhms])", "with_decimals"), (r"[anh]uv?", "amount"),

@@ -22,7 +22,7 @@ _PART_NOUNS = (
     r"mornings?|midday|noon|lunch(?:time)?|afternoons?|evenings?|nights?|bed(?:time)?|breakfast|brekkie|"
     r"dinner|tea(?:time)?|supper|work|gym|training|workout|cardio|session|waking(?: up)?|wake[- ]?up|"
     r"getting up|meals?|day|school|uni|class|office|home|drive|way(?: home)?|walk|shift|run|posing|"
-    r"train|car|desk|sleep|a\.m\.|p\.m\."
+    r"train|car|desk|sleep|a\.m\.|p\.m\.|am|pm"
 )
 _PART_NOUNS_DE = (
     r"training|gym|sport|arbeit|arbeiten|büro|schule|uni|essen|frühstück(?:en)?|mittag(?:essen)?|"
@@ -45,8 +45,8 @@ _PIECES: tuple[tuple[str, str], ...] = (
           rf"|(?:at|by|before|after|until|till?|bis|um|vor|nach|ab)(?: um| ca\.?| etwa)? {_HOUR}{_OVER}"
           rf"|(?:vorm|nachm|vor|nach|bei|beim|im|in|zum|zur|während|auf|aufs|bis|bis zum|ab|am|übern?|über den|unterm?|vorn|rund ums)(?: (?:dem|der|den|die|das|de|m|n|nem))?(?: ganzen)? (?:{_PART_NOUNS_DE}){_OVER}"
           rf"|(?:am|pm|a\.m\.|p\.m\.|mornings?|noon|midday|afternoons?|evenings?|nights?|bedtime|breakfast|lunch(?:time)?|dinner|supper|gym|work|training|workout|cardio|overnight|early|late|during|after(?:wards)?|before|pre|post|beforehand)(?: the| my)?{_OVER}"
-          rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
-    ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
+          rf"|(?:in d(?:er|a|r) früh|auf d'nacht|auf die nacht|z'?mittag|z'?nacht|vormittag|nachmittag|morgens|früh|vormittags|mittags|mittag|nachmittags|abends|abend|nachts|tagsüber|untertags|vorher|davor|dabei|danach|nachher|vor(?= und)|nach(?= und)|frühstück|mittagessen|abendessen|mid[- ]?(?:morning|afternoon)|hinterher|zwischendurch|daheim|zuhause|zu hause|unterwegs|frühmorgens|spätabends){_OVER}"),
+    ("+", rf"(?:and then|und dann|und noch|und|and|plus|then|dann|nochmals?|noch(?: mal)?|zusätzlich|(?:an )?extra|later|später|dazu|on top|additional){_OVER}|[+&]"),
     ("+", r"\. (?:oh,? |ach,? )?(?:and|plus|und|dazu|then|dann)(?![^\W_])"),
     (",", r",(?!\d)"),
     # "a third" of two bottles is one more bottle
@@ -64,14 +64,14 @@ _PIECES: tuple[tuple[str, str], ...] = (
           r"|(?:an? |one |ein(?:en)? |nen? )(?P<quarter>quarter|viertel)(?: of an?)?(?![^\W_]|')"
           r"|(?P<fourth>viertel)(?! (?:vor|nach|über))(?![^\W_])"
           r"|(?P<part>[13]/[24])(?: of an?| of)?(?![^\W_l]|[.,]?\d)"),
-    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|ganze[nrs]?|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|more|got|down|(?:big|large|small|gro(?:ß|ss)en?|kleinen?)(?= ?\d)|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
+    ("f", rf"(?:of|the|my|meine[rn]?|die|das|den|der|à|á|@|zu je|zu|je|mit je|mit|with|at|about|around|roughly|circa|ca\.?|etwa|ungefähr|rund|gut|knapp|nearly|almost|just|nur|only|fast|up|ganze[nrs]?|yesterday|gestern|i had|had|i|hab|habe|ich|es|waren|war|was|were|each|empty|refilled|davor|stück|erst|zuerst|first|more|got|down|(?:big|large|small|gro(?:ß|ss)en?|kleinen?)(?= ?\d)|in(?= (?:before|by|after|during|until))){_OVER}|[()~:]"),
 )  # fmt: skip
 _PIECE = Late("|".join(f"(?P<k{at}>{written})" for at, (_, written) in enumerate(_PIECES)))
 _DIGITS = Late(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)")
 _SIZE_NOUN = Late(rf"(?:er|s)[ -]?(?:{_VESSEL_NOUNS})?{_OVER}")
 _TIGHT = Late(r"-(?=[^\W\d_])")
 _ARTICLE = Late(
-    rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nm]?|ein|n|nen|ne|a){_OVER}"
+    rf"(?:another|a further|weitere[nr]?|zusätzlicher|an?|one|eine[nmrs]?|ein|n|nen|ne|a){_OVER}"
 )
 _WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*|.")
 _NO_AMOUNT = Late(r"[/:'-]\d|[.,]\d|%|°| ?/")
@@ -86,7 +86,8 @@ _MAY_BE_COUNTED = Late(
     rf"|hal[bf]|quarter|viertel|bottle|(?:{_VESSEL_NOUNS}){_OVER}|\d(?:er|s)(?![^\W_])"
     r"|morn|morg|noon|mittag|even|abend|night|nacht|früh|lunch|gym|training|work|arbeit|breakfast|\b[ap]m\b|davon"
     rf"|\b(?:litres?|liters?|l) (?:\d|{_NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"
-    r"|before|after|danach|dabei|during"
+    r"|before|after|danach|dabei|during|dinner|supper|\bbed|home|office|essen|schlafen|büro"
+    r"|\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_]).*\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_])"
 )
 
 

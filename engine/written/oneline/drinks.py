@@ -12,6 +12,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from engine.written.late import Late
 from engine.written.oneline.drink_parts import (
     HALF_BOTTLE_L,
     MOST_L,
@@ -26,10 +27,12 @@ from engine.written.oneline.report import Doubt, DoubtCode, Known
 _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
+_LABEL_BEFORE = Late(r"\b(?:water|wasser|drank|getrunken)(?: (?:was|were|war|waren))?[:=]? $")
+_PRODUCTS = ("many_sized", "many_bare", "many_sizes", "sized_many")
 _PLAIN = ("amount", "lone", "bare", "share", "other")
 _ADDS = frozenset(
     {"+", "plus", "&", "noch", "nochmal", "noch mal", "nochmals", "dazu", "another", "extra",
-    "on top"}
+     "an extra", "on top"}
 )  # fmt: skip
 _AFTERWARDS = frozenset({"then", "and then", "dann", "und dann", "later", "später"})
 _MOST_SMALL = 15  # ounces: what is more is a larger measure
@@ -89,7 +92,8 @@ class _Reader(Parts):
         later, _ = self.joint_at(part.last + 1)
         day = "p" in joint or "p" in later
         if part.shape == "share":
-            return "+" in joint and any(one.unit for one in parts)
+            of_it = parts[-1].shape == "unknown" or any(one.unit for one in parts)
+            return ("+" in joint or day) and of_it
         if part.shape == "other":
             return parts[0].shape != "bare" and ("+" in joint or "," in joint)
         between = {piece.text for piece in self._all[parts[-1].last + 1 : part.first]}
@@ -103,6 +107,10 @@ class _Reader(Parts):
             if "+" in between and not self._adds(parts[-1], part):
                 return False
         if part.shape == "bare":
+            if later[:1] == "e" and parts[-1].unit:
+                return True  # "a litre on waking, one with each meal": asked about
+            if self._all[part.last].kind == "a" and "+" in self._kinds_behind(part)[:1]:
+                return False  # "a", and more
             # "1 l at work 2": what stands before it is not told of it
             day = "p" in (joint if self._begins_the_day(parts[0]) else later)
             if self._is_labelled_behind(part) or (
@@ -111,7 +119,14 @@ class _Reader(Parts):
                 return False
             drunk = bool(between & _AFTERWARDS) and self._is_of_drink(parts)
             return day or "t" in joint or "i" in joint or bool(between & _ADDS) or drunk
-        return "+" in joint or day or "t" in joint or "i" in joint or not joint
+        counted = joint == "," and parts[-1].shape in _PRODUCTS and part.shape in _PRODUCTS
+        return "+" in joint or day or "t" in joint or "i" in joint or not joint or counted
+
+    def _behind(self, part: Part) -> str:
+        return self.joint_at(part.last + 1)[0]
+
+    def _kinds_behind(self, part: Part) -> str:
+        return "".join(piece.kind for piece in self._all[part.last + 1 : part.last + 3])
 
     def _begins_the_day(self, part: Part) -> bool:
         """Whether the part of the day stands before its amount: "früh 1, mittags 1"."""
@@ -142,7 +157,9 @@ class _Reader(Parts):
         start = self._all[self._start(parts[0])].start
         span = (start, self._all[end - 1].end)
         said = line[slice(*span)].strip(" ,:")
-        if any(part.amount is None for part in own) or any("e" in part.joint for part in own):
+        if any(part.amount is None for part in own) or any(
+            "e" in letters for letters in (*(part.joint for part in own), self._behind(own[-1]))
+        ):
             bare = all(part.amount is not None and not part.unit for part in own)
             return (
                 None if bare and not self._is_of_drink(parts) else self._ask(line, span, said, [])
@@ -171,7 +188,9 @@ class _Reader(Parts):
     def _is_plain(self, part: Part) -> bool:
         """Whether it is read as any other figure: a number with its unit."""
         odd = self._all[part.first].kind == "h" and self._all[part.first].value != HALF_BOTTLE_L
-        return part.amount is None or (part.shape in _PLAIN and not (odd and part.unit))
+        if part.amount is None:  # "two big bottles": of a word alone, it is asked about elsewhere
+            return " " not in self._all[part.last].text
+        return part.shape in _PLAIN and not (odd and part.unit)
 
     def _start(self, part: Part) -> int:
         """With the part of the day before it: "früh 1, mittags 1"."""
@@ -318,5 +337,8 @@ class _Reader(Parts):
         code = DoubtCode.TWO_VALUES if len(litres) > 1 else DoubtCode.UNCLEAR
         options = tuple({"water_l": one} for one in litres)
         asked = Doubt(code=code, answer="water_l", given=said, options=options)
+        # "water was three bottles": the word for it names no other figure
+        label = _LABEL_BEFORE.search(line[: span[0]])
+        span = (label.start() if label else span[0], span[1])
         room = span[1] - span[0]
         return Told(line=f"{line[: span[0]]}|{' ' * (room - 1)}{line[span[1] :]}", asked=asked)

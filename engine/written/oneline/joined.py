@@ -140,7 +140,13 @@ def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool
     if (before.text, between.text) in _MOVES:
         return True  # "fullness up from 5 to 6"
     named = before.text in ("from", "von") and between.text in ("auf", "to")
-    return named and rough(second.number) >= LEAST_OF_A_WEIGHT
+    return named and (rough(second.number) >= LEAST_OF_A_WEIGHT or _of_fullness(tokens[:at]))
+
+
+def _of_fullness(before: list[Token]) -> bool:
+    """Whether the words right before tell of it: "fullness went from 5 to 6"."""
+    labels = (token.says(Means.LABEL) for token in before[-4:] if isinstance(token, Word))
+    return any(label is not None and label.about == "fullness" for label in labels)
 
 
 def _is_from(token: Token) -> bool:

@@ -12,6 +12,8 @@ from engine.written.oneline.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.report import DoubtCode, Value
 from engine.written.oneline.told import Told, all_same
 
+_BESIDE = 7  # characters: " and ", " then "
+
 
 class Leftover(Told):
     """Asks about what is left over."""
@@ -21,7 +23,7 @@ class Leftover(Told):
         self.used.add(figure.start)
         if self._is_told_already(figure) or self._second_weight(figure) or self._decimal(figure):
             return
-        if self._on_target(figure):
+        if self._on_target(figure) or self._may_be_more_drink(figure):
             return
         options: list[Mapping[str, Value]] = []
         carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
@@ -41,6 +43,22 @@ class Leftover(Told):
             if again and 0 < figure.start - told.end <= 2:
                 return True
         return False
+
+    def _may_be_more_drink(self, figure: Figure) -> bool:
+        """ "60.2 5 1.5 and 1.5": a number of the same kind behind the drink is asked about with it."""
+        told, first = self._told_by.get("water_l"), self.answers.get("water_l")
+        more = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
+        if told is None or first is None or not more or told.unit is not Unit.NONE:
+            return False
+        beside = 0 < figure.start - told.end <= _BESIDE and "." in figure.number.replace(",", ".")
+        if not beside or not likely("water_l", first + more[0], self._known):
+            return False
+        del self.answers["water_l"]
+        self._doubt(
+            DoubtCode.TWO_VALUES, "water_l", f"{told.text} / {figure.text}",
+            [{"water_l": round(first + more[0], 3)}, {"water_l": first}],
+        )  # fmt: skip
+        return True
 
     def _on_target(self, figure: Figure) -> bool:
         """Whether it says once more what "on target" says."""

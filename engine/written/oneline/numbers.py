@@ -96,7 +96,7 @@ _GERMAN = Late(
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})(?:{_GERMAN_AND}))?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
     rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
-    rf"(?:(?P<half>(?:und)?einhalb)|(?P<three>dreiviertel))?{_OVER}"
+    rf"(?:(?P<half>(?:und)?einhalb)|(?P<three>dreiviertel)|(?P<fourth>(?:und)?einviertel))?{_OVER}"
 )
 _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
@@ -259,7 +259,7 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
     said = match["many"] or match["tens"] or match["teen"] or match["only"]
     if (
         not said
-        or (match["only"] == "ein" and not (match["half"] or match["three"]))
+        or (match["only"] == "ein" and not (match["half"] or match["three"] or match["fourth"]))
         or match[0].startswith("und")
     ):
         return None
@@ -269,4 +269,5 @@ def _german_at(line: str, at: int) -> tuple[float, int] | None:
     value = hundreds * 100 + _GERMAN_TENS.get(match["tens"] or "", 0)
     value += _GERMAN_UNITS.get(match["unit"] or match["only"] or "", 0)
     value += _GERMAN_TEENS.get(match["teen"] or "", 0)
-    return value + (0.5 if match["half"] else 0.75 if match["three"] else 0), match.end()
+    shares = {"half": 0.5, "three": 0.75, "fourth": 0.25}
+    return value + next((share for name, share in shares.items() if match[name]), 0), match.end()

@@ -28,9 +28,7 @@ _AMOUNT = (
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
     rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL}))"
 )
-_DOWN = (
-    r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen"
-)
+_DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen|verloren"
 _UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
 _THAN = r"(?:than|from|on|vs\.?|versus|compared (?:to|with)|since|as|als|gegenüber|im vergleich zu|zu|seit|wie) "
 _DAY_BEFORE = r"(?:yesterday(?:'s)?|the day before|gestern)(?: morning|'s)?(?: weight)?"
@@ -49,6 +47,7 @@ _SINCE_YESTERDAY = (
     ),
 )
 _WEIGHT = r"(?:weight|wt|bodyweight|scales?|gewicht|gew\.?|waage|kilos?)(?: (?:is|was|has gone|went|gone|ist|war|sagt|geht))?[:=]? "
+_NAMES_WEIGHT = Late(_WEIGHT)
 _LIKE = r"(?:(?:like|same as|as|wie) (?:yesterday|gestern),? (?:but |just |only |aber |nur )?)?"
 _ENDS = r"(?=\s*(?:[,;!\n/|]|\.(?!\d)|$)| (?:full|fullness|fülle|voll|f|water|wasser)(?![^\W_]))"
 _MOVED = (
@@ -57,7 +56,9 @@ _MOVED = (
 #: First in a line of several figures or behind the word for it, the scale is meant: "300 g weniger, voll 6".
 _AT_FIRST = (
     Late(rf"(?:^\s*|\b{_WEIGHT})(?P<way>[-+]) ?{_AMOUNT}(?=\s*(?:[,;\n]|\.(?!\d)|$))"),
-    Late(rf"(?:^\s*{_LIKE}|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
+    Late(
+        rf"(?:^\s*{_LIKE}(?:(?:i|ich|hab|habe|have|i've) )*|\b{_WEIGHT}){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"
+    ),
     Late(rf"(?:^\s*|\b{_WEIGHT}){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
 )
 #: Elsewhere a unit of weight has to say so.
@@ -96,7 +97,10 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
     of_several = "weight_kg" in known.asked and len(_ANY_FIGURE.compiled.findall(line)) > 1
     for pattern in (*_SINCE_YESTERDAY, *((*_AT_FIRST, *_WITH_UNIT) if of_several else ())):
         match = pattern.search(line)
-        if match is None or _OF_ELSE.search(line[: match.start()]):
+        if match is None:
+            continue
+        named = _NAMES_WEIGHT.match(match[0]) is not None
+        if not named and _OF_ELSE.search(line[: match.start()]):
             continue
         if line[match.end() :].lstrip().startswith("?"):
             continue
