@@ -13,7 +13,10 @@ from collections.abc import Iterator, Sequence, Set
 from enum import Enum
 
 from engine.symptoms.ear.reading import fold
+from engine.symptoms.english.denying import DENIALS
 from engine.symptoms.english.words import word_set
+from engine.symptoms.german.denying import DENIALS as GERMAN_DENIALS
+from engine.symptoms.german.denying import NO_OR_NO_IDEA
 from engine.written.late import Late
 
 
@@ -21,12 +24,8 @@ def _words(listed: str) -> frozenset[str]:
     return word_set(fold(listed))
 
 
-_DENY = _words("""
-    no not don't dont didn't didnt doesn't doesnt haven't havent hasn't hasnt hadn't hadnt
-    wasn't wasnt isn't isnt aren't arent weren't werent ain't aint never without zero none
-    neither nor nothing kein keine keinen keinem keiner keinerlei nicht nie ohne weder nix
-    nichts nimmer ned net nid nod ka koa
-""")
+_DENY = _words(" ".join((*DENIALS, *GERMAN_DENIALS, *NO_OR_NO_IDEA)))
+_DENY |= {word.replace("'", "") for word in _DENY}
 #: Mild ones: they may be over, and then nobody has to know.
 _MILD = _words("""
     dizzy dizziness lightheaded lightheadedness woozy headache headaches migraine nausea
@@ -115,7 +114,7 @@ _SENTENCE = Late(r"\S.*?(?:\n|[.!;?:…]+(?=\s|$)|$)", re.DOTALL)
 _BREAK = Late(r",|\s+(?:and|und|but|aber|sonst|plus)\s+|&|\+")
 #: "the cramps are gone, the headache isn't"
 _ONE_STAYS = Late(
-    r"\b(?:gone|weg|vorbei|verschwunden|stopped)\b.*,.*\b(?:isn't|isnt|aren't|not|hasn't|nicht|ned|net)$"
+    rf"\b(?:gone|weg|vorbei|verschwunden|stopped)\b.*,.*\b(?:{'|'.join(sorted(_DENY))})$"
 )
 _SET_APART = Late(r"\b(?:but|aber|except|ausser|only|nur|until|bis)\b")
 #: The body part is what is not felt.

@@ -15,6 +15,8 @@ from functools import cache
 from itertools import groupby
 
 from engine.symptoms.cues import CueIndex, ways
+from engine.symptoms.english.denying import DENIALS
+from engine.symptoms.german.denying import DENIALS as GERMAN_DENIALS
 from engine.symptoms.names import Symptom
 
 
@@ -39,8 +41,9 @@ class Phrase:
         return _compiled(self.written)
 
 
+# In a pattern "kein" may go on as "keine?n?", and "hardly" denies there although it does so nowhere else.
 _DENIAL = re.compile(
-    r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b|\bkoan?\b|\bkei\b"
+    rf"n't|<can't>|kaum|nicht|kein|\b(?:{'|'.join(sorted(DENIALS | GERMAN_DENIALS))})\b"
 )
 _W = r"[\w']+"
 _GAP = re.compile(r"<(,?)([1-9])>")

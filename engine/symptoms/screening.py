@@ -26,7 +26,7 @@ from engine.symptoms.english.setting import ENGLISH_SETTINGS
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.english.words import word_set
-from engine.symptoms.finding import ComplaintLanguage, Hit, Screening, Suspicion
+from engine.symptoms.finding import ComplaintLanguage, Concern, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, heard, keep
 from engine.symptoms.names import WARNINGS, Symptom
@@ -89,14 +89,20 @@ _NO_LONGER = Late(
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
 _BY_ANOTHER = Late(
-    rf"\b(?:{_PARTNER} here|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
+    rf"^ *(?:(?:her|his|the|der|die|ihre?|seine?) )?(?:{_PARTNER}|{_NAHE}|coach|trainer|trainerin|flatmate|housekeeping|reception) ?[:.] ?(?:she|he|sie|er)\b|"
+    rf"\b(?:{_PARTNER} (?:here|writing|typing|texting)|(?:^ *|[.!] *){_NAHE} (?:schreibt|tippt)(?= ?[,.:;!-])|hier (?:seine|ihre|der|die) {_NAHE}|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
-    rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b"
+    rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:told|asked) me to (?:text|write|type|message)(?: you| this)?|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b"
     # or somebody asks what to do with "him" or "her"
     r"|\b(?:he|she)\b.*\b(?:what (?:do|should|can) (?:i|we) do|help (?:him|her)|who do i call)\b"
     r"|\b(?:er|sie)\b.*\bwas soll(?:en)? (?:ich|wir) (?:machen|tun|nur)\b",
     re.IGNORECASE | re.DOTALL,
 )
+
+
+_OF_THEM = Late(r"\b(?:he|she|they|him|her|er|sie|ihm|ihr|ihn)(?:'s)?\b", re.IGNORECASE)
+#: A suspicion that nothing in the words says has the least score that is asked about.
+_ASKED = 0.3
 
 
 def _drugs(clause: str) -> list[Span]:
@@ -204,20 +210,32 @@ def _screened(text: str) -> Screening:
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspected or _taken_lightly(hits, opinion),
+        suspicions=suspected
+        or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs))
+        or (_written_for(text) if by_another and not hits else ()),
         unplaced=tuple(unplaced),
     )
 
 
-def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspicion, ...]:
+def _taken_lightly(
+    hits: Sequence[Hit], opinion: SecondOpinion, *, spoken_of: bool
+) -> tuple[Suspicion, ...]:
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
-    opinions = (*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts())
+    opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts()]
+    if not hits and not spoken_of:
+        opinions.append(opinion.after_all())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
     return tuple(one for one in opinions if one is not None and not by_name_alone(one.words, mild))[
         :1
     ]
+
+
+def _written_for(text: str) -> tuple[Suspicion, ...]:
+    """Who takes up an athlete's phone to tell of her seldom does it for nothing: that is asked about."""
+    told = _OF_THEM.search(text)
+    return (Suspicion(Concern.EMERGENCY, text.strip(), _ASKED),) if told else ()
 
 
 #: Of these a phrase in doubt leaves open what no tone of voice tells: whether it was more than once, and

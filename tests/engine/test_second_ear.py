@@ -168,8 +168,31 @@ def test_what_may_be_graver_than_it_sounds_is_asked_about_and_not_called_by_a_mi
         assert read.suspicions or {hit.symptom for hit in read.hits} & WARNINGS
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "sister typing. she answers everything with thursday",
+        "husband here: she kissed the doorframe and salted the dog's bowl",
+        "Papa schreibt. er hat Handy und Ring auf den Tisch gelegt",
+    ],
+)
+def test_who_takes_up_an_athletes_phone_to_tell_of_her_is_asked_about(text: str) -> None:
+    assert screen(text).suspicions or screen(text).hits
+
+
+def test_who_tells_of_people_that_write_is_nobody_who_writes_for_an_athlete() -> None:
+    for text in ("my sister is a typist, she loves it", "Papa schreibt Krimis, er liebt das"):
+        assert not screen(text).suspicions
+
+
+def test_in_the_is_nobody_who_speaks_of_themself() -> None:
+    """ "im" is "I'm" in one language and "in the" in the other, where it vouches for nothing."""
+    assert not any(hit.sure for hit in screen("navi verwirrt, fährt im kreis").hits)
+    assert any(hit.sure for hit in screen("im blacking out").hits)
+
+
 def test_a_suspicion_is_no_hit() -> None:
-    text = "it is as if a sparrow sat in my ribcage and would not keep still"
+    text = "a fish keeps turning over inside me"
     screening = screen(text)
     assert screening.suspicions
     assert screening.hits == ()

@@ -15,7 +15,7 @@ from engine.written.late import Late
 _TELLS = Late(
     r"herz|brust(?!tag|training|muskel|, bank| und bank)|\batem|\bluft|ohnm|ohnmä|bewuss|blut|kotz|brech|spei|schwindel|schwarz|taub|l[äa]hm|krampf|zuck|sterb|\btot\b|\btod|leben|suiz|schmerz|\bweh|schlecht|[üu]bel|fieber|angst|panik|"
     r"bl[ae][si]s?[sc]h?\b|bleich|krank|leiche|gespenst|geist|zombie|grau|gelb|doppelt|verschw|umgekipp|umgefall|zusammen|boden|notarzt|notfall|sanit|rettung|arzt|klinik|pinkel|\bpiss|durst|hunger|hass|wein|heul|leer|m[üu]de|schwach|zitter|puls|kopf|magen|bauch|"
-    r"heart|chest|breath|faint|pass(?:ed)? out|black|blood|bleed|vomit|puk|threw|throw|dizz|numb|\bdie\b|dying|dead|death|life|pain|hurt|ach(?:e|ing)|\bsick|\bill\b|pale|ghost|grey|gray|yellow|blur|double vision|collaps|floor|ambulance|doctor|hospital|emergency|\bpee|thirst|starv|hate|cry|empty|weak|shak|trembl|pulse|head|stomach|help|hilfe|scared|suicid|kill|"
+    r"heart|chest|breath|faint|pass(?:ed)? out|black|blood|bleed|vomit|puk|threw|throw|dizz|numb|\b(?:to|will|i.ll|gonna|wanna|could|might|would|can|should|just|let me) die\b|dying|dead|death|life|pain|hurt|ach(?:e|ing)|\bsick|\bill\b|pale|ghost|grey|gray|yellow|blur|double vision|collaps|floor|ambulance|doctor|hospital|emergency|\bpee|thirst|starv|hate|cry|empty|weak|shak|trembl|pulse|head|stomach|help|hilfe|scared|suicid|kill|"
     r"trink nichts|kein wasser|no water|nicht mehr|can't|cannot|won't|geht nicht|komm nicht|find nicht",
     re.IGNORECASE,
 )
@@ -78,6 +78,8 @@ _FRAMES = tuple(
         r"(?:.{0,30}, )?(?:wo|where) (?:seh|sehe|find|finde|steht|stehen|do i (?:see|find)|can i (?:see|find)|is|are)(?: ich)? (?:noch ?mal )?(?:meine?n?|die|den|das|my|the) (?:vorgaben|werte|plan|ziele|zahlen|liste|menü|fotos|targets?|plan|numbers|list|menu|photos|chart|diagramm)\b.{0,30}",
         r"(?:am|on|this|dieses|nächstes|next) ?(?:the )?(?:wochenende|weekend|samstag|sonntag|saturday|sunday|montag|monday|freitag|friday) (?:ist|is|haben wir|we have|hab ich|i have) (?:(?:ne|eine|die|das|a|the|my|meine?) )?(?:\w+ )?(?:taufe|hochzeit|geburtstag|party|feier|christening|wedding|birthday|bbq|grillen|familienfeier|konfirmation|kommunion|abschlussfeier|graduation)",
         r"(?:bitte |pls |please |hey bot )?(?:(?:can|could|kannst|könntest|könnte|würdest) (?:you|u|someone|somebody|du|ihr|jemand)(?: please| pls| bitte)? )?(?:(?:sag|sage|richt|richte|gib|schreib|frag|frage|leite|lass)[^,.]{0,40}|(?:(?:der|dem|den) \w+|ihr|ihm) (?:bitte )?(?:weitergeben|ausrichten|sagen|weiterleiten)|(?:tell|ask|let|send|forward|pass)[^,.]{0,30}\b(?:coach|him|her|trainer)\b)[ ,:]*(?:dass|das|ob|und|that|know|a msg|a message|if|to|for)?\b.{0,80}",
+        r".{0,40}\b(?:sweat\w*|schweiß|schwitz\w*|durchgeschwitzt|drenched)\b[^.]{0,30} (?:on the|after the|from the|during|after|beim|nach dem|auf dem|aufm) (?:bike|treadmill|stairmaster|stepper|rower|cardio|session|workout|rad|fahrrad|laufband|training|crosstrainer)",
+        r"(?:(?:ich |i |i've |i have )?(?:hab|habe|nehm\w*|pack\w*|got|have|bring\w*|brought)) .{0,50} (?:dabei|mitgenommen|eingepackt|with me|in my bag|packed)",
         r".{0,40}\b(?:macros|makros|rows|zeilen|einträge|entries)\b.{0,30}\b(?:double|doppelt|zweimal|twice|2 rows|missing|fehlen)\b.{0,30}",
     )
 )

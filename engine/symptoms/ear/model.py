@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from math import exp
+from zlib import compress, decompress
 
 import numpy as np
 import numpy.typing as npt
@@ -18,7 +19,7 @@ from engine.symptoms.finding import Concern
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
 MODEL_ID = "ear-4"
 #: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 10
+_NEXT_TO_NOTHING = 9
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
@@ -91,9 +92,9 @@ def unpack(packed: bytes) -> Model:
 
 
 def rows_packed(weights: npt.NDArray[np.int8]) -> bytes:
-    """A bit for each row, set where it has weights, then those rows."""
+    """A bit for each row, set where it has weights, then those rows by columns, of like numbers."""
     weighted = weights.any(axis=1)
-    return np.packbits(weighted).tobytes() + weights[weighted].tobytes()
+    return np.packbits(weighted).tobytes() + compress(weights[weighted].T.tobytes(), 9)
 
 
 def rows_unpacked(packed: bytes, shape: tuple[int, int]) -> npt.NDArray[np.int8]:
@@ -101,7 +102,8 @@ def rows_unpacked(packed: bytes, shape: tuple[int, int]) -> npt.NDArray[np.int8]
     bits = shape[0] // 8
     weighted = np.unpackbits(np.frombuffer(packed, dtype=np.uint8, count=bits)).astype(bool)
     weights = np.zeros(shape, dtype=np.int8)
-    weights[weighted] = np.frombuffer(packed, dtype=np.int8, offset=bits).reshape(-1, shape[1])
+    columns = np.frombuffer(decompress(packed[bits:]), dtype=np.int8)
+    weights[weighted] = columns.reshape(shape[1], -1).T
     return weights
 
 

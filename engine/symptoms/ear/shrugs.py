@@ -33,6 +33,7 @@ _SUNG = Late(
 #: makes anything ("I think so" would be danger).
 _EVERYDAY_SAID = """
 not sure, no idea, dont know, i dont know, dunno, i wont, i cant, i dont, i didnt, hard to say,
+not really, nicht wirklich, eher nicht,
 cant say, maybe, whatever, same as always, the usual, who knows, not sure yet, ask me later,
 let me check, no clue, i guess so, pass, forgot, forgot to count, not sure how much i drank,
 not sure about the sodium, no idea about fibre, i never counted salt, could be 3,

@@ -20,7 +20,7 @@ _BELLY = r"(?:belly|stomach|tummy|abdomen|gut)"
 DANGER_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.DANGER_SIGNS,
-        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen swallow poison anaphyl chin fever temp woken",
+        "hive rash welt itch nettle lip tongue throat neck stiff sweat skin pill tablet meds medicat painkil paracet ibuprof aspirin caps stimula caffein pack box bottle strip blister calf calves leg sugar glucose meter claw finger bladder pee wee belly stomach tummy abdom gut head wake shake awake saddle groin genital blade temperat danger emergen pump sensor prick stick ambulance paramed recover resus intensive casualty hospital swallow poison anaphyl chin fever temp woken",
         sure=rf"""
         (?:hives|rash|welts?|itch\w*|nettle rash|blotches)<,8>(?:lips?|tongue|face|eyes|throat|eyelids)<3>{_SWOLLEN}
         (?:lips?|tongue|throat)<3>{_SWOLLEN}<,8>(?:hives|rash|welts?|itch\w*|blotches|wheez\w*|peanut\w*|cashew\w*|nuts?|prawns?|shrimps?|shellfish|sesame|antibiotic\w*)
@@ -34,6 +34,7 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         {_SIDE}<1>(?:calf|lower leg|leg|thigh)<6>(?:swollen|hot|red|twice the size|double the size|thicker than the other)<,8>(?:hot|red|warm|hurts?|painful|sob|breath\w*|puff|flight|throb\w*)
         {_SIDE}<1>(?:calf|lower leg|leg|thigh)(?! of)<4>(?:twice|double)<1>the size
         (?:blood sugar|glucose|bg)<4>(?:[12][.,]\d|(?:[23]\d|4[0-9])(?! ?(?:g|grams|kg|carbs|min|%))|says lo|reads lo)|sugar<2>[12][.,]\d<3>meter|meter<3>(?:says|reads|shows)<1>lo
+        (?:meter|pump|sensor|finger ?prick|stick)<1>(?:says|reads|shows|said|is at|is on)<1>[12][.,]\d(?!\d| ?(?:kg|kilos?|l|litres?|lbs?|g)\b)|lo(?:w)? says the meter
         (?:hands?|fingers?|feet)<4>(?:claws?|clawed|claw like|locked shut|locked in|cramped shut|curl\w* in|stuck shut|frozen shut)<,8>(?:open|straighten|lips?|tingl\w*|face|can't|won't|numb)|<can't><3>(?:straighten|uncurl|open)<2>(?:fingers|hands)<,8>(?:tingl\w*|lips?|face|cramp\w*|claw\w*)
         (?:hands?|fingers?)<3>(?:locked|cramp(?:ed|ing)|curl(?:ed|ing)|stuck|frozen)<2>(?:shut|claws?)
         (?:tingl\w*|lips?|face)<,8><can't><3>(?:straighten|uncurl|open)<2>(?:fingers|hands)|face<3>hands<3>(?:stiff|locked|cramped|numb)
@@ -46,6 +47,9 @@ DANGER_PHRASES: tuple[Phrase, ...] = (
         (?:temp\w*|fever)<4>40[.,]\d|fever<4>(?:41|10[4-7])(?! ?(?:g|kg|min))|danger signs|body temp\w*<3>(?:34|35)[.,]\d
         """,
         doubtful=r"""
+        (?:ambulance|paramedics?)<3>(?:called|coming|on (?:its|the|their) way|(?:is|are) here|arrived|took me)|(?:called|rang|phoned|waiting for|sent for) (?:an? |the )?(?:ambulance|paramedics?)
+        recovery position
+        (?:am|being|was|got|still)<4>(?:emergency department|emergency room|a and e|resus|intensive care|heart hospital)
         (?:have to|had to|keep|kept|need to)<1>(?:shake|shaking|slap|slapping)<2>me<1>(?:awake|to wake|up)|(?:can't|couldn't|barely|hardly)<2>(?:be|get)<1>woken|(?:hard|impossible) to wake me|(?:keep|kept|keeps) (?:drifting|slipping|nodding) (?:off|away|out)<5>(?:mid|talking|sentence|shake|wake)|(?:people|they|he|she|someone)<3>(?:shake|slap) me
         (?:took|taken)<2>(?:whole|entire)<1>(?:pack|packet|strip|blister)(?= ?$| ?,)
         (?:swallowed|took|taken)<2>(?:something|stuff) i shouldn't|(?:been|was|got|is) poisoned|(?:swallowed|drank|took) (?:poison|bleach)

@@ -98,7 +98,7 @@ FIGURES = (
             r"(?:fees?|prices?|bill|costs?|rent|invoice|quote)(?: [\w']+){0,3} (?:made|makes|make) me (?:feel )?(?:sick|dizzy|ill|nauseous|faint)|(?:felt|feel|got|went) (?:sick|dizzy|faint) (?:at|when i saw) the (?:\w+ )?(?:fee|price|bill|cost|rent|invoice|quote)",
             r"(?:arms?|legs?|hands?|quads?|hams\w*|glutes?|shoulders?|core|abs)(?: [\w']+){0,2} (?:shak\w*|shook|trembl\w*|quiver\w*|wobbl\w*) (?:on|in|during|by|at) (?:the |my )?(?:last|final|heavy|top|tenth|twelfth) (?:\w+ )?(?:reps?|sets?)",
             r"max (?:hr|heart rate|pulse|bpm)(?: (?:was|of|hit|about|around)){0,2} \d{3}(?: bpm)? (?:in|on|during) (?:the |my |one |last )?(?:\w+ )?(?:intervals?|sprints?|circuit|spin class|hiit)(?: ,)?(?: and)?(?: (?:avg|average|mean)(?: (?:was|of|hr))? \d+)?",
-            r"heart (?:skipped|skips|missed|misses|stopped|stops)(?: a beat)? when (?:they|she|he|the judges?|the mc) (?:called|read|said|announced|shouted)(?: [\w']+){0,5}",
+            r"heart (?:skipped|skips|missed|misses|stopped|stops)(?: a beat)? when (?:they|she|he|(?:the|my|our) (?:\w+ ){0,1}\w+)(?: got| was| were)? (?:called|read|said|announced|shouted)(?: [\w']+){0,5}",
             r"(?:u|you|ya|you guys) never sleep(?: do (?:u|you|ya))?",
             r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
             r"confused(?: ,)?(?: so)? (?:is|are|do|does|did|which|when|where|how|should|shall|was) (?:it|the|that|we|this|these|those|check ?in|meals?)(?: [\w']+){1,8}",
@@ -114,6 +114,17 @@ FIGURES = (
             r"(?:quads?|muscles?|arms?|legs?|shoulders?|glutes?|chest|back|biceps|calves|pecs|delts) (?:are |is |was |were )?(?:so |all |proper |really )?full of blood",
             r"seeing two of (?:my|our|his|her) (?:old |best |former |own )?(?:clients?|friends?|mates?|girls|guys|athletes?|cousins?|team ?mates?|colleagues|students|heroes|idols)",
             r"(?:do|does|will|would) (?:it|that|this|sparkling \w+|gum|milk|tea|fizz|beans|\w+ water) (?:really )?(?:bloat|dehydrate|constipate) (?:me|you|us)",
+            # of what has legs, arms, a head or a mouth and no body
+            r"(?:table|chair|tripod|stool|bench|bed|sofa|couch|desk|tent|rack|lamp|easel|ironing board|shower|mop|printer|golf|screw|nail)(?:'s)? (?:leg|legs|arm|arms|foot|feet|back|head|heads|mouth|neck)",
+            r"(?:my |the |our |that |this )?(?:pen|pens|biro|lid|letterbox|gazebo|trolley|moped|banner|hose|tap|zip|tyre|tube|bottle|bag|pipe|stopwatch) (?:just |completely |totally |has |have |had |is |was )*(?:haemorrhag\w*|hemorrhag\w*|bleed\w*|bled|faint\w*|collaps\w*|chok\w*|convuls\w*|died|dies|dying|gave up the ghost|had a (?:fit|seizure|stroke|heart attack))",
+            r"(?:likes?|improv\w*|fix\w*|film\w*|work\w* on|drill\w*|practis\w*)(?: \w+)? (?:my |his |her |the )stroke",
+            # what somebody's nerves or patience pay for
+            r"(?:headache|migraine)s?(?: of (?:my|his|her) (?:\w+ )?life)? (?:is|are|was|were) (?:this|that|these|those|the|my|our|booking|finding|getting|filling|doing|sorting|planning|packing|choosing)(?: \w+)? (?!side|back|front|left|right|top|base|worst)\w{4,}",
+            r"\w{3,}ing (?:the |a |my |our |all )?(?:\w+ )?(?:is|was) (?:one|a|such a|a real|always a|one big|a bit of a) (?:\w+ )?(?:headache|migraine|nightmare)",
+            r"pass(?:ed|es|ing)? out (?:the |some |these |those |all )?(?:rice cakes?|cakes?|flyers?|leaflets?|numbers|programmes?|sheets?|snacks?|sweets|cards?|towels?|medals?|water bottles?|samples?|forms?|tickets?|goodie bags|sandwiches|drinks)",
+            r"(?:hurl(?:ed|ing|s)?|chuck(?:ed|ing|s)?|lob(?:bed|bing)?) (?:the|a|an|my|that|those|this|some|two|three) (?:\w+ )?(?:\w*bag|\w*ball|bell|kettlebell|weights?|plates?|shoes?|trainers|tyre|hammer|stone|keg|phone|remote|javelin|bottle|shaker|sledge\w*)",
+            r"(?:binge|binged|bingeing|binging|binge watch\w*) (?:\w+ ){0,5}?(?:show|shows|series|seasons?|episodes?|podcasts?|box ?sets?|sitcom|documentary|audiobooks?|netflix|youtube|reruns|trilogy)",
+            r"can't breathe in (?:it|this|these|them|that thing|the (?:\w+ )?(?:suit|dress|corset|bra|belt|bikini|jeans|blazer|gown|costume|polo neck|jumper|collar|vest|wrap))",
             r"(?:it |that |which )?confuses (?:everyone|everybody|people|all of us)",
             r"(?:(?:i|just|so|sorry|coach|morning)(?: ,)? )*slept in(?= (?:again|today|this morning|sorry|coach)\b| ?,|$)(?: (?:again|today|this morning|sorry|coach))*",
         )
@@ -124,12 +135,13 @@ FIGURES = (
 EVERYDAY = {
     symptom: Late(rf"\b(?:{words})\b")
     for symptom, words in {
-        Symptom.CHEST_PAIN: r"bench\w*|press\w*|fl[iy]e?s|dips|push ?ups|doms|workout|training|trained|session|gym|pump|day|machine",
-        Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running(?! out)|treadmill|stairmaster|bike|posing|suit|dress|corset|session|training|hill",
+        Symptom.CHEST_PAIN: r"bra|corset|vest a size|bench\w*|press\w*|fl[iy]e?s|dips|push ?ups|doms|workout|training|trained|session|gym|pump|day|machine",
+        Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running(?! out)|treadmill|stairmaster|bike|posing|suit|dress|corset|belt|bra|polo neck|collar|blazer|paddle board|snorkel|mask|session|training|hill",
         Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|excite\w*|excitement|nervous|nerves|love|stage|when i saw|treadmill|running|coffee|caffeine|bike|session|training",
-        Symptom.FAINTING: r"asleep|sleep|sofa|couch|bed|early|nap|tired|pillow|movie|film|tv|exhausted|o'clock|at \d+|pm|hours|laughing|straight away|like a baby|instantly",
-        Symptom.LIMB_WEAKNESS: r"leg day|squat\w*|training|trained|session|workout|gym|lunges|cardio|doms|sore|looks?|looking|deadlift\w*|after legs|compared|lagging|stage|heavy weights?|much weight",
+        Symptom.FAINTING: r"asleep|sleep|sofa|couch|bed|early|nap|tired|pillow|movie|film|tv|exhausted|o'clock|at \d+|pm|hours|fuse|power cut|candles?|sicherung|stromausfall|kerze\w*|laughing|straight away|like a baby|instantly",
+        Symptom.LIMB_WEAKNESS: r"leg day|squat\w*|blazer|seams?|training|trained|session|workout|gym|lunges|cardio|doms|sore|looks?|looking|deadlift\w*|after legs|compared|lagging|stage|heavy weights?|much weight",
         Symptom.SEIZURE: r"laugh\w*|calf|calves|back|hip|knee|when he|when she|coach|cry\w*",
+        Symptom.SELF_HARM: r"bungee|with a rope on|harness|parachute|zip ?line|laughing",
         Symptom.SEVERE_HEADACHE: r"trap\w*|posing music",
         Symptom.SLEEPLESS: r"excited|late|tomorrow",
     }.items()

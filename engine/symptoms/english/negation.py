@@ -8,7 +8,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from engine.symptoms.english.denying import DENIALS
 from engine.symptoms.english.words import word_set
+from engine.symptoms.german.denying import DENIALS_IN_WRITING
 from engine.written.late import Late
 
 Span = tuple[int, int]
@@ -47,13 +49,7 @@ class Denial:
         return Polarity.DOUBT if any(word in self.lessens for word in after) else Polarity.NO
 
 
-_NOT = word_set(
-    """
-    no not never without none zero nor neither denies denied didn't don't doesn't haven't hasn't
-    hadn't wasn't isn't aren't weren't ain't nothing nil
-    kein keine keinen keinem keiner keinerlei nicht nie ohne weder
-    """
-)
+_NOT = DENIALS | DENIALS_IN_WRITING
 # Finds that begin with a word of denial are complaints in themselves: "no sleep", "can't breathe".
 _SELF_DENYING = _NOT | {"can't", "couldn't", "barely", "hardly", "won't", "unable"}
 # Words that may stand between the "no" and what it denies.
@@ -93,7 +89,7 @@ _AFTER_IN_DOUBT = Late(
 _AFTER_DENIED = Late(r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)")
 _TWICE_DENIED = Late(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
 _DRUG_DENIED = Late(
-    r"\b(?:keine?n?|keinerlei|nie|ohne|weder|no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
+    rf"\b(?:{'|'.join(sorted(_NOT))}|won't|wouldn't)"
     r"(?: (?:i|ever|even|be|been|on|any|take|takes|taking|taken|took|use|uses|using|used|touch|"
     r"touched|need|want|had|have|doing|do|of|or|and|other|such|tried|try)|"
     r" [\w']+(?: [\w']+)? (?:or|nor)){0,5} $"

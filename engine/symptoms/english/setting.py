@@ -141,7 +141,7 @@ ENGLISH_SETTINGS = Settings(
         rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my {_BODY}|me)\b)"
         rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?:'s)?(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<!hi )(?<!hey )(?<!hello )(?<!coach )\b(?:dave|mike|jake|tom|ben|sam|dan|josh|luke|ryan|kyle|chad|sarah|emma|kate|katie|jess|chloe|lucy|beth|amy|megan|holly|steve|gary|kev|phil|greg|carl|tyler|brad|connor)(?:'s)?(?= )"
-        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|(?:whole|entire) (?:building|house|street|village|town|hotel)|anyone who|everyone who))\b"
+        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)(?:'s)?|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|(?:whole|entire) (?:building|house|street|village|town|hotel)|anyone who|everyone who))\b"
     ),
     things=Late(rf"\b{_THING}$"),
     acting=Late(

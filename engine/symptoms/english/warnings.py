@@ -232,7 +232,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         sure=r"""
         <bad><3><headache>
         <bad> <headache>
-        <headache><5>(?:severe|unbearable|splitting|killing me|bad i|so bad|really bad|very bad|worst|excruciating|blinding|agony|of my life|of my whole life|like never before|like this before|than ever|out of nowhere|suddenly|intense|crippling|(?:8|9|10) ?(?:/|or|of|out of) ?10)
+        <headache><5>(?:severe|unbearable|splitting|killing me|bad i|so bad|really bad|very bad|worst|excruciating|blinding|agony|of my life|of my whole life|than ever|out of nowhere|suddenly|intense|crippling|(?:8|9|10) ?(?:/|or|of|out of) ?10)
         (?:severe|extreme|excruciating|unbearable|blinding|stabbing|terrible|awful|worst|intense)<1>pain<3>(?:head|eyes?|skull|temples?)
         (?:incredible|incredibly|insanely|unreal|agonising|agonizing|ridiculous|hellish)<2><headache>
         <headache><1>(?:from hell|awful|terrible|horrible|brutal|worst|insane|unreal|a (?:9|10)|like being|like a (?:hammer|knife|vice))

@@ -21,7 +21,7 @@ _SIDE = r"(?:eine|nur eine|ein|nur ein|linke|rechte|linkes|rechtes|die linke|die
 GERMAN_DANGERS: tuple[Phrase, ...] = (
     *_table(
         Symptom.DANGER_SIGNS,
-        "quaddel ausschlag nessel juck pusteln lippe zunge hals allerg anaphyl nacken genick schwitz haut tablett pille tropfen medikam schmerzm kapsel paracet ibu aspirin koffein packung schachtel blister flasche röhrchen wade bein zucker blutzuck messger krall pfötchen pfotchen finger hände blase pinkel bauch brett kopf rüttel ruttel wach augen taub schritt zerreiss reiss schulterbl fieber temperat gefahr notfall verschluckt vergift stecken cashew riegel nuss nüss garnel sesam kinn spucke speichel giftig falsch danger",
+        "rettung krankenwagen notarzt sanit seitenlage notaufnahm schockraum intensivst quaddel ausschlag nessel juck pusteln lippe zunge hals allerg anaphyl nacken genick schwitz haut tablett pille tropfen medikam schmerzm kapsel paracet ibu aspirin koffein packung schachtel blister flasche röhrchen wade bein zucker blutzuck messger krall pfötchen pfotchen finger hände blase pinkel bauch brett kopf rüttel ruttel wach augen taub schritt zerreiss reiss schulterbl fieber temperat gefahr notfall verschluckt vergift stecken cashew riegel nuss nüss garnel sesam kinn spucke speichel giftig falsch danger",
         sure=rf"""
         (?:quaddeln?|ausschlag|nesselsucht|pusteln|juck\w*)<,8>(?:lippen?|zunge|gesicht|augen|hals|lider)<4>{_SWOLLEN}
         (?:lippen?|zunge|hals)<4>{_SWOLLEN}<,8>(?:quaddeln?|ausschlag|nesselsucht|juck\w*|pfeif\w*|nuss|nüsse|erdnuss\w*|cashew\w*|garnelen|sesam|antibiotik\w*)
@@ -36,6 +36,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         {_SIDE}<1>(?:wade|unterschenkel|bein|oberschenkel)<5>(?:dick|geschwollen|heiss|rot|warm|prall)<,8>(?:heiss|rot|warm|luft|atm\w*|weh|schmerz\w*|flug|fahrt|andere|pocht|spannt)
         {_SIDE}<1>(?:wade|unterschenkel|bein|oberschenkel)<3>(?:doppelt|zweimal) so (?:dick|gross)|(?:wade|bein)<4>(?:doppelt|viel) so dick wie
         (?:blutzucker|bz|glukose)<5>(?:[12][.,]\d|(?:[23]\d|4\d)(?! ?(?:g|gramm|kg|min|%))|lo)(?= ?$| ?,| (?:und|laut|auf|mg|mmol|ich|zitter\w*|schwitz\w*|am))|zucker<2>(?:[12][.,]\d|[234]\d)<2>(?:messgerät|gemessen|mg|mmol)
+        (?:zuckerwert|messgerät|zuckermesser|sensor|pumpe)(?: (?:sagt|zeigt|meldet|steht auf|bei|von|ist))?<1>[12][.,]\d(?!\d| ?(?:kg|kilo|l|liter|g)\b)
         (?:hände?|finger|füsse)<4>(?:krall\w*|pfötchen\w*|verkrampf\w*|zusammengekrampft|eingerollt)<,8>(?:auf|lippen|kribbel\w*|gesicht|strecken|gerade)|pfötchenstellung|(?:krieg\w*|bekomm\w*|kann)<3>(?:die |meine )?(?:finger|hände)<2>nicht<2>(?:auf|gerade|gestreckt|geöffnet)<,6>(?:kribbel\w*|lippen|krampf\w*)
         (?:krall\w*|kribbel\w*|lippen)<,8>(?:finger|hände)<2>nicht<2>(?:auf|gerade|gestreckt)
         (?:kann|krieg\w*|konnte|geht)<3>(?:nicht|nix|nichts)<2>(?:pinkeln|pieseln|wasser lassen|pissen|aufs klo)<,9>(?:blase|bauch|unterbauch)<6>(?:trommel|platzt|weh|hölle|hart|prall|ballon|schmerz\w*|höllisch)
@@ -47,6 +48,9 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:fieber|temperatur|thermometer)<4>(?:40[.,]\d|41)|(?:40[.,]\d|41)<1>fieber|gefahrenzeichen|danger signs|körpertemperatur<3>(?:34|35)[.,]\d
         """,
         doubtful=r"""
+        (?:rettung|krankenwagen|notarzt|rettungswagen|sanitäter)<3>(?:kommt|kommen|unterwegs|gerufen|da(?= ?$| ?,)|geholt)
+        (?:stabile\w*|in die|in der) seitenlage
+        (?:in der|in die|im|aus der) (?:notaufnahme|schockraum|intensivstation)
         (?:müssen|muss|mussten|musste)<2>mich<2>(?:wachrütteln|rütteln|wach rütteln|aufwecken|wecken und)|nicht<2>wach(?:zu)?(?: ?zu)? ?(?:kriegen|bekommen|rütteln)|(?:die|alle|er|sie) (?:müssen|muss) mich (?:rütteln|wachhalten|wach halten)
         (?:was|etwas)<2>(?:giftiges|falsches) (?:geschluckt|genommen|getrunken)|(?:mich|bin|wurde) vergiftet
         """,

@@ -5,13 +5,13 @@ from __future__ import annotations
 
 from functools import partial
 
+from engine.symptoms.german.denying import NO_AT_HOME, NO_MORE, NOT
 from engine.symptoms.german.spelling import folded
 from engine.symptoms.german.warnings import GROUPS
 from engine.symptoms.names import Symptom
 from engine.symptoms.patterns import Phrase, table
 
 _table = partial(table, groups=GROUPS, fold=folded)
-_KEIN = r"(?:ka|koa|kei|kee|kane|koane|koan|kenne|kei ne|ke)"
 _FELL = r"(?:brochen|brochn|ghaut|gehaut|ghauen|gsackt|gesackt|gebrochen|gebrocha|brocha|klappt|geklappt|gklappt|gfallen|gfalln|gefallen|gsunken|gesunken|gekracht|kracht)"
 _FLOOR = r"(?:boden|bodn|boda|fliesen|treppenhaus|stiegenhaus|flur|gang|parkplatz|bad|küche|treppe|dusche|matte|asphalt|gehweg|straße|teppich)"
 _PILLS = r"(?:schlaf|schmerz|beruhigungs|herz|kopfschmerz|entwässerungs|blutdruck)?(?:tabletten|pillen|tropfen|medikamente)"
@@ -19,7 +19,7 @@ _PILLS = r"(?:schlaf|schmerz|beruhigungs|herz|kopfschmerz|entwässerungs|blutdru
 GERMAN_DIALECT: tuple[Phrase, ...] = (
     *_table(
         Symptom.FAINTING,
-        "zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
+        "umgheit zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
         sure=rf"""
         (?:zsamm|zsam|zusamma|zam|zamm|zäme|zäma|zämä) ?{_FELL}
         kol+[ab]+iert<2>(?:beim|auf|im|nach|am|in|vorhin|heute|gestern)
@@ -31,8 +31,10 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:zweimal|dreimal|viermal)<2>(?:weggetreten|ohnmächtig|weggesackt|bewusstlos)
         mir<1>(?:gingen|gehen|ging|geht|sind)<5>(?:lichter|licht) aus
         (?:umkippt|umgfalln|umgfalle)
+        (?:bi|bin|i|ich|hüt|geschter|eifach|grad)<5>umgheit|umgheit<1>(?:im|uf|ufem|vor|bim|am|i de|und)
         """,
         doubtful=r"""
+        umgheit
         hätt(?:e)?s? (?:mi|mich)<2>(?:fascht|fast)<2>(?:verleit|umghaut|hinghaut|umgehauen|hingehauen|gelegt)
         """,
     ),
@@ -40,15 +42,15 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         Symptom.BREATHLESSNESS,
         "luft schnauf",
         sure=rf"""
-        {_KEIN} luft<2>(?:mehr|kriag|griag|krieg|griagt|kriagt|gekriegt|überkomme|bekomm\w*|kumm)|(?:kriag|griag|krieg|kriege|bekomm|bekomme|kriagt)<2>{_KEIN} luft
-        (?:hob|hab|han|ho)<1>{_KEIN} luft
+        {NO_AT_HOME} luft<2>(?:mehr|kriag|griag|krieg|griagt|kriagt|gekriegt|überkomme|bekomm\w*|kumm)|(?:kriag|griag|krieg|kriege|bekomm|bekomme|kriagt)<2>{NO_AT_HOME} luft
+        (?:hob|hab|han|ho)<1>{NO_AT_HOME} luft
         """,
     ),
     *_table(
         Symptom.LIMB_WEAKNESS,
         "bein bei arm hand fuss haxn haxe",
-        sure=r"""
-        (?:bein|arm|hand|fuß|haxn) (?:geht|funktioniert|gehorcht|bewegt sich|macht) (?:nicht mehr|nicht|nimmer|ned mehr|ned)(?= ?$| ?,| (?:will|und|wenn|ich|mehr))
+        sure=rf"""
+        (?:bein|arm|hand|fuß|haxn) (?:geht|funktioniert|gehorcht|bewegt sich|macht) (?:{NO_MORE}|{NOT})(?= ?$| ?,| (?:will|und|wenn|ich|mehr))
         """,
     ),
     *_table(
@@ -90,8 +92,8 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:wozu|warum|weshalb|wieso)<4>(?:überhaupt |eigentlich |hier )*noch (?:da bin|lebe|hier bin|weiterlebe|auf der welt bin)|(?:wozu|warum|wieso) (?:bin|leb|lebe) ich (?:überhaupt |eigentlich )*noch(?: da| hier)?(?= ?$| ?,| ?\?)
         schnauze<2>voll<2>(?:vom|von dem|von meinem|von diesem) (?:leben|dasein|existieren|dem ganzen leben)
         """,
-        doubtful=r"""
-        bin ich<1>(?:eh|sowieso|ohnehin|eh scho)<1>(?:nicht mehr|nimmer|ned mehr) da|(?:wenn|wennst) (?:ihr |du )?(?:mich|mi)<3>(?:nicht mehr|nimmer|ned mehr)<1>(?:findet|findest|erreich\w*|dawischt|siehst)
+        doubtful=rf"""
+        bin ich<1>(?:eh|sowieso|ohnehin|eh scho)<1>{NO_MORE} da|(?:wenn|wennst) (?:ihr |du )?(?:mich|mi)<3>{NO_MORE}<1>(?:findet|findest|erreich\w*|dawischt|siehst)
         (?:ihr|alle|die|die welt|euch)<2>(?:kommt|kommen|kämt|geht|wär|wäre)<3>(?:besser )?ohne mich(?! (?:trainier\w*|anfang\w*|essen|los|frühstück\w*))
         testament<5>(?:gelegt|geschrieben|gemacht|fertig|verfasst)
         """,

@@ -10,15 +10,10 @@ from collections.abc import Sequence
 
 from engine.symptoms.english.negation import Denial, Polarity, Span
 from engine.symptoms.english.words import word_set
+from engine.symptoms.german.denying import DENIALS
 from engine.symptoms.german.spelling import folded
 from engine.written.late import Late
 
-_NOT = word_set(
-    """
-    kein keine keinen keinem keiner keines keins keinerlei nicht nie niemals ohne weder null nichts
-    koa koane koan kei keen keene nod nid net ned nix
-    """
-)
 # Words that may stand between the "kein" and what it denies.
 _BETWEEN = word_set(
     folded("""
@@ -41,7 +36,7 @@ _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
 _NOT_A_BIT = Late(
     r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
 )
-_DENIAL = Denial(_NOT, _BETWEEN, _LESSENED, _NOT_A_BIT)
+_DENIAL = Denial(DENIALS, _BETWEEN, _LESSENED, _NOT_A_BIT)
 _NEVER_SO = Late(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
 _NEITHER = Late(r"\bweder\b")
 _STEP = Late(r"[\w']+|,")
@@ -51,7 +46,7 @@ _LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch 
 _AFTER_DENIED = Late(
     r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
     r"(?: (?:ich|es|sie|da|heute?|gestern|bisher|mir|ma|mer|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|in (?:der|dieser|meiner) (?:ganzen |gesamten )?\w+|die ganze \w+|den ganzen \w+|diese woche|diesmal|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
-    r" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|nicht|nod|nid|net|ned|koa|koane|koan|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
+    rf" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|{'|'.join(sorted(DENIALS))}|nein|ne|no|negativ|0)"
     r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
 )
 _AFTER_IN_DOUBT = Late(
@@ -68,7 +63,7 @@ _NOT_BORNE = Late(
     r"\b(?:ertrage?|halte?|packe?|krieg|kriege|werde?|bekomme?)(?: (?!nicht)[\w']+){0,5} $"
 )
 _DRUG_DENIED = Late(
-    r"\b(?:keine?[nrms]?|nie|niemals|ohne|nicht|weder|no|not|never)"
+    rf"\b(?:{'|'.join(sorted(DENIALS))}|no|not|never)"
     r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
 )
 _DRUG_DENIED_AFTER = Late(
@@ -120,7 +115,7 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarit
             return Polarity.YES
         if word == "noch" and _NEITHER.search(before, 0, step.start()):
             return Polarity.NO
-        if word in _NOT:
+        if word in DENIALS:
             if lessened or ((joined or comma) and not listed):
                 return Polarity.DOUBT
             return Polarity.NO
@@ -137,4 +132,4 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarit
 
 def _spent(before: str, span: Span) -> bool:
     """Whether a find begins with a word of denial, or has one that belongs to it."""
-    return any(word in _NOT or word == "kaum" for word in before[span[0] : span[1]].split(" "))
+    return any(word in DENIALS or word == "kaum" for word in before[span[0] : span[1]].split(" "))

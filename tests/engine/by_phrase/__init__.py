@@ -33,7 +33,7 @@ class _Undecided(SecondOpinion):
     """To whom nothing sounds either way, so that what the tables say stands."""
 
     def harmless(self, words: str, clause: str = "") -> float:
-        return 0.5
+        return 0.3
 
 
 @dataclass(frozen=True, slots=True)
