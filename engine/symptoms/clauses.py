@@ -30,6 +30,10 @@ _BEFORE_FLOATING = word_set("""
     ist sind war waren bin bist habe hab hat hatte tut tun tat geht ging gehen wird wurde werde
     fuhlt fuhle fuhl rast schlagt macht mach kann konnte will mir mich ich es da gibt fallt
 """)
+# What is left after all that was denied: "no nausea only my speech is off".
+_REMAINS = word_set("only just nur bloss lediglich")
+_OF_WHAT = word_set("my the mein meine meinem meinen die der das")
+_DENIED = word_set("no not kein keine keinen keinerlei nicht ohne without")
 #: A clause that one of these ended is gone on from.
 GOES_ON = word_set("and und & plus")
 # What begins a statement of its own after "and" or a comma.
@@ -102,6 +106,8 @@ def clauses(text: str) -> list[Clause]:
             end(token)
         elif token in _FLOATING_TURNS:
             _floats(words, token, following, end)
+        elif token in _REMAINS and following in _OF_WHAT and words and words[0].plain in _DENIED:
+            end(token)
         elif (token == "doch" and words and words[-1].plain == ",") or (
             (token in GOES_ON or token == ",") and following in _STATEMENT and words
         ):

@@ -105,6 +105,11 @@ _OF_THEM = Late(r"\b(?:he|she|they|him|her|er|sie|ihm|ihr|ihn)(?:'s)?\b", re.IGN
 _ASKED = 0.3
 
 
+# Dots between every few words, so that none of what they part says anything.
+_GASPS = Late(r"\.{2,}|…")
+_GASPED = 2
+
+
 def _drugs(clause: str) -> list[Span]:
     return [span for span in drug_spans(clause) if not drug_denied(clause, span)]
 
@@ -137,12 +142,21 @@ def screen(text: str) -> Screening:
         return Screening()
     if is_of_thirst(text) or about_targets(text) or puts_off(text):
         return Screening()
+    text = _in_one_breath(text)
     rest, clear = parted(text, (ENGLISH.taken_back, GERMAN.taken_back))
     found = _screened(rest)
     if not clear.strip():
         return found
     denied = ({*found.denied} | _named_in(clear)) - found.symptoms
     return replace(found, denied=tuple(symptom for symptom in Symptom if symptom in denied))
+
+
+def _in_one_breath(text: str) -> str:
+    """A text that is gasped ("can't.. get.. any air") as one that is not, each word in its place."""
+    parts = _GASPS.split(text)
+    if len(parts) <= _GASPED or any(len(part.split()) > _GASPED for part in parts):
+        return text
+    return _GASPS.sub(lambda dots: " " * len(dots.group()), text)
 
 
 def _named_in(text: str) -> set[Symptom]:

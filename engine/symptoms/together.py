@@ -30,6 +30,16 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
         ),
         (
             Symptom.DANGER_SIGNS,
+            rf"(?:face|eyes?|lips?|tongue|eyelids?)<4>(?:{_SWOLLEN}|slits?)|(?:gesicht|augen?|lippen?|zunge|lider)<4>(?:{_SWOLLEN}|zu|schlitze?)|{_SWOLLEN}<2>(?:gesicht|augen|lippen?|zunge)",
+            r"(?:swallow\w*)<3>(?:hard|difficult|hurts?|trouble|barely)|(?:can't|hard to|trouble|hardly|barely)<2>swallow\w*|throat<3>(?:tight\w*|clos\w*|narrow\w*)|schluck\w*<3>(?:schwer|kaum|nicht|weh|fallt|muhe)|(?:kaum|schwer|nicht)<2>schlucken|(?:hals|kehle)<3>(?:eng|zu|dicht|zugeschnurt)",
+        ),
+        (
+            Symptom.DANGER_SIGNS,
+            r"(?:boiling|burning|roasting|red hot|scorching)<2>(?:to the touch|hot|like an oven)|(?:gluht|gluhend|kochend|kocht|brennend)<3>(?:heiss|haut|wie ein ofen)",
+            r"bone dry|no sweat|mutter\w*|rambl\w*|babbl\w*|rubbish|nonsense|gibberish|knochentrocken|staubtrocken|kein schweiss|wirr\w*|verwirrt|lallt|brabbelt|unsinn",
+        ),
+        (
+            Symptom.DANGER_SIGNS,
             r"stiff neck|neck<3>(?:stiff|rigid|won't bend|can't bend|locked)|(?:nacken|genick)<4>(?:steif|bretthart|starr|geht nicht|nicht beugen)|steife[rnm]? (?:nacken|genick)",
             r"fever\w*|burning up|chills|shaking with cold|lights? hurts?|bright light|fieber\w*|schuttelfrost|gluhe?|licht<2>(?:weh|schmerzt|blendet)",
         ),
@@ -37,6 +47,11 @@ _PAIRS: tuple[tuple[Symptom, Late, Late], ...] = tuple(
             Symptom.DANGER_SIGNS,
             r"(?:stopped|quit|no longer) sweat\w*|schwitze?<2>(?:nicht mehr|nimmer)|(?:hot|heisse?) (?:, )?(?:dry|trockene) (?:skin|haut)|(?:dry|trockene) (?:, )?(?:hot|heisse) (?:skin|haut)",
             r"dizzy|spinning|confused|burning up|hot skin|verwirrt|schwindel\w*|dreh\w*|gluh\w*",
+        ),
+        (
+            Symptom.DANGER_SIGNS,
+            r"(?:one|left|right)<1>(?:calf|leg|lower leg)<6>(?:purple|plum|violet|blue|swollen|twice|balloon\w*)|(?:eine|linke|rechte|ein|linkes|rechtes)<1>(?:wade|bein|unterschenkel)<6>(?:lila|violett|blau|geschwollen|schwillt|doppelt)",
+            r"(?:sore|pain|hurts?|aches?|throbs?|throbbing)<3>(?:behind|calf|knee|to touch)|behind<1>knee|kniekehle|wade<3>(?:weh|schmerzt|pocht)",
         ),
         (
             Symptom.DANGER_SIGNS,
@@ -95,7 +110,7 @@ _MOST_CLAUSES = 8
 
 def told_together(clauses: Sequence[str]) -> frozenset[Symptom]:
     """The warnings that clauses of plain words tell together, of which none is denied."""
-    if not 1 < len(clauses) <= _MOST_CLAUSES:
+    if not 1 <= len(clauses) <= _MOST_CLAUSES:
         return frozenset()
     text = " . ".join(clauses)  # no gap of a pattern reaches over the full stop
     return frozenset(

@@ -18,6 +18,11 @@ danger-signs | right calf is red and hot and I'm short of breath
 danger-signs | blood sugar 2.4 and I'm shaking
 danger-signs | can't pee since last night and my bladder is bursting
 danger-signs | banged my head on the rack, threw up twice since
+danger-signs | dad is burning to the touch, bone dry and muttering rubbish after the long walk
+danger-signs | since the tan my face is swelling and swallowing is getting hard
+danger-signs | left calf has gone purple, throbs behind the knee
+breathlessness | can't.. get.. any air.. sitting.. down
+stroke-signs | no dizziness no nausea only my speech is slurred
 danger-signs | my hands are locked shut like claws and my lips tingle
 heavy-bleeding | sliced my hand on a tin and it's spurting
 heavy-bleeding | brought up something like coffee grounds
@@ -29,6 +34,8 @@ breathlessness | can only sleep sitting up, lying flat i suffocate
 self-harm | stood at the edge of the platform, one step
 danger-signs | pills are all gone, i took them
 danger-signs | calf's like a balloon, and i get no air on the stairs
+danger-signs | das Gesicht schwillt zu seit dem Spray, Schlucken fällt schwer
+breathlessness | krieg.. kaum.. luft.. sitz nur
 danger-signs | Ausschlag am ganzen Körper und die Lippen sind geschwollen
 danger-signs | Nacken ist steif, Fieber, Licht tut weh
 danger-signs | hab die ganze Schachtel Schmerztabletten geschluckt
@@ -45,6 +52,7 @@ self-harm | stand am bahnsteig, nur ein schritt
 """
 #: The same words of something else.
 HARMLESS = """
+left leg is purple from the new tights | eyes puffy from the sad film | hm.. ok.. fine.. | no pain only my usual tired face
 stopped sweating the small stuff | took the whole pack of rice cakes to the gym
 one leg of the tripod is twice the size of the other | the word is on the list, page 2
 stood on the platform for an hour, train late | my neck is stiff from the flight, pillow was bad

@@ -123,7 +123,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.URINE_DARK,
         "urin pipi pisse harn pinkel dunkelgelb bernstein",
         sure=r"""
-        <pipi><5>(?:starkbier|schwarzbier|altbier|malzbier|dunkelbier|guinness|espresso|kaffee|bernstein\w*|whisky|whiskey|balsamico|rostig|rost|rostbraun|rotwein|kastanie\w*|sojasosse|motoröl|sirup)
+        <pipi><5>(?:kürbiskernöl\w*|starkbier|schwarzbier|altbier|malzbier|dunkelbier|guinness|espresso|kaffee|bernstein\w*|whisky|whiskey|balsamico|rostig|rost|rostbraun|rotwein|kastanie\w*|sojasosse|motoröl|sirup)
         """,
         doubtful=r"""
         (?:dunkelgelb|bernstein\w*)<,6>(?:wasser|getrunken|trinke)
