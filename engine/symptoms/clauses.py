@@ -106,10 +106,10 @@ def clauses(text: str) -> list[Clause]:
             end(token)
         elif token in _FLOATING_TURNS:
             _floats(words, token, following, end)
-        elif token in _REMAINS and following in _OF_WHAT and words and words[0].plain in _DENIED:
-            end(token)
-        elif (token == "doch" and words and words[-1].plain == ",") or (
-            (token in GOES_ON or token == ",") and following in _STATEMENT and words
+        elif (
+            _remains(words, token, following)
+            or (token == "doch" and words and words[-1].plain == ",")
+            or ((token in GOES_ON or token == ",") and following in _STATEMENT and words)
         ):
             end(token)
         elif token == "/":
@@ -120,6 +120,12 @@ def clauses(text: str) -> list[Clause]:
             words.append(word)
     end("")
     return found
+
+
+def _remains(words: Sequence[Word], token: str, following: str) -> bool:
+    """Whether it begins what is left of a list of denials."""
+    denied = bool(words) and words[0].plain in _DENIED
+    return denied and token in _REMAINS and following in _OF_WHAT
 
 
 def _floats(words: list[Word], token: str, following: str, end: _End) -> None:
