@@ -52,7 +52,7 @@ self-harm | stand am bahnsteig, nur ein schritt
 """
 #: The same words of something else.
 HARMLESS = """
-left leg is purple from the new tights | eyes puffy from the sad film | hm.. ok.. fine.. 
+left leg is purple from the new tights | eyes puffy from the sad film | hm.. ok.. fine..
 stopped sweating the small stuff | took the whole pack of rice cakes to the gym
 one leg of the tripod is twice the size of the other | the word is on the list, page 2
 stood on the platform for an hour, train late | my neck is stiff from the flight, pillow was bad
