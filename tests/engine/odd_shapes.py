@@ -7,6 +7,8 @@ weight in kg, fullness and water in L. 3.5 L were to be drunk; `~` where it may 
 # ruff: noqa: E501 - a message stays on one line
 
 MORNINGS = r"""
+en | kg | 72.7 | 72.4, fullness 5 or maybe 8 by the other mirror, 3.5 L | 72.4 | ~6.5 | 3.5
+en | kg | 72.7 | 72.4, 6 or even 7, 3.5 | 72.4 | 6.5 | 3.5
 en | kg | 68.3 | 68.1 f 6 water 2.5 plus 1 with training | 68.1 | 6 | 3.5
 en | kg | 68.3 | 68.1 full 6 half a litre five times | 68.1 | 6 | 2.5
 en | kg | 68.3 | 68.1 fullness 6, 500ml x 6 plus a 330ml can | 68.1 | 6 | ~3.33

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -103,6 +103,8 @@ def _ranged(tokens: list[Token]) -> list[Token]:
     while at < len(tokens):
         first = tokens[at]
         if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
+            if _says_or_maybe(tokens[at + 1 : at + 4]):
+                tokens = [*tokens[: at + 2], *tokens[at + 3 :]]
             between, second = tokens[at + 1], tokens[at + 2]
             if isinstance(second, Figure) and _moved(tokens, at, between, second):
                 before = out.pop()  # "from 82.0 to 81.8", "up from 5 to 6"
@@ -127,6 +129,14 @@ def _ranged(tokens: list[Token]) -> list[Token]:
         out.append(first)
         at += 1
     return out
+
+
+def _says_or_maybe(following: Sequence[Token]) -> bool:
+    """Whether another figure is offered, with a word more than "or": "5 or maybe 8"."""
+    if len(following) < 3 or not isinstance(following[2], Figure):
+        return False
+    between = [token.text if isinstance(token, Word) else "" for token in following[:2]]
+    return between[0] in ("or", "oder") and between[1] in _MAYBE | _EVEN
 
 
 _MOVES = {("up from", "to"), ("down from", "to"), ("von", "auf")}
@@ -203,6 +213,7 @@ def _next_scores(tokens: list[Token], at: int, first: Figure, second: Figure) ->
     return tight and scores and enough and not chained and _are_next(first, second)
 
 
+_EVEN = frozenset({"even", "rather", "more", "sogar", "eher", "doch"})
 _MAYBE = frozenset(
     {"maybe", "perhaps", "vielleicht", "eventuell", "evtl", "maybe a", "vielleicht ne"}
 )
