@@ -43,6 +43,7 @@ from bot.words.symptoms import symptom_name
 from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.chatter import is_chatter
+from engine.written.day_questions import view_of_the_plan
 from engine.written.drink_questions import asks_about_amount
 from engine.written.putting_off import puts_off
 
@@ -321,6 +322,15 @@ def _go_on(it: Landing) -> None:
     if asks_about_amount(it.text) and (water := _water_of_today(it)):
         sentence = f"{words.water_hint(water)} {sentence}"
     _say_and_remind(it, sentence)
+    _show_beside(it)
+
+
+def _show_beside(it: Landing) -> None:
+    """What the plan says to what was asked of a person, where no question waits for its answer."""
+    view = view_of_the_plan(it.text) if it.latest is None and not it.heard else None
+    command = it.house.commands.get(view) if view is not None else None
+    if command is not None and command.roles & it.house.roles and _has_a_day(it):
+        command.run(it.turn.by(it.person))
 
 
 def _of_a_mild_doubt(it: Landing) -> bool:

@@ -122,6 +122,18 @@ def test_what_a_command_serves_is_served_when_it_is_asked_for_in_words(
     assert part in text_of(team.athlete.writes(asked))
 
 
+def test_a_question_of_the_plan_in_looser_words_reaches_the_coach_and_is_answered_by_the_plan(
+    team: Team,
+) -> None:
+    for asked, part in (
+        ("is it a high day today or a rest day", "Carbs"),
+        ("can you list all my days to the show", "show"),
+    ):
+        said = text_of(team.athlete.writes(asked))
+        assert "I've passed that on to Ravi." in said and part in said
+        assert asked in text_of(team.coach.hears())
+
+
 def test_a_coach_asks_after_everybody_or_the_alerts_in_words() -> None:
     for asked in (
         "who is flat today?", "who hasn't checked in yet", "how many are loading", "who needs me",

@@ -11,6 +11,7 @@ from bot.food.words_names import food_name
 from bot.words.languages import speaking
 from engine.food.foods import known_foods
 from engine.symptoms import screen
+from engine.written.day_questions import view_of_the_plan
 from engine.written.putting_off import puts_off
 
 
@@ -81,3 +82,38 @@ def test_what_puts_the_answers_off_is_no_complaint_and_a_complaint_is_no_putting
 def test_the_days_figures_are_asked_for_in_any_words() -> None:
     for command, texts in TARGETS.items():
         assert [text for text in texts if requested(text) != command] == []
+
+
+SHOWN_BESIDE = {
+    "today": lines("""
+        lost my notes, what was on for today food wise pls | is it a high day today or a rest day
+        how much am i meant to drink today, forgot | show me today | send the targets please
+        ist heute eigentlich ladetag | zettel weg, was gilt heute | schick mir die vorgaben bitte
+        wie viel wasser war das heute gleich
+    """),
+    "week": lines("""
+        what's friday looking like | which days are the load days | can you list all my days to the show
+        is saturday a low day | tomorrow's food already please, I'm cooking tonight
+        wie schaut der donnerstag aus | gib mir den überblick über die woche
+        an welchem tag gehen die kh hoch | ist freitag noch entladen
+    """),
+    "why": lines("""
+        how come the carbs moved up by 40 | explain me the new numbers
+        warum denn jetzt mehr kohlenhydrate
+        kannst du mir den grund für die neuen zahlen erklären
+    """),
+}
+SHOWN_NOTHING = lines("""
+    is the flight on friday fine with the plan | could i skip legs tomorrow | what music for saturday
+    should i change the suit today | darf ich morgen das cardio auslassen
+        wie wird das wetter am samstag
+    my numbers at work are awful | ran into my old coach today | heute war ein guter tag
+    warum bist du so streng | which trunks on the day | wann trocknet die farbe morgen
+""")
+
+
+def test_a_question_of_the_plan_in_looser_words_is_known_by_the_view_that_answers_it() -> None:
+    read = {text: view_of_the_plan(text) for texts in SHOWN_BESIDE.values() for text in texts}
+    meant = {text: view for view, texts in SHOWN_BESIDE.items() for text in texts}
+    assert {t: v for t, v in read.items() if v != meant[t]} == {}
+    assert [text for text in SHOWN_NOTHING if view_of_the_plan(text)] == []
