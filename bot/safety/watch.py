@@ -162,8 +162,11 @@ def _ask_about(
 
 
 def _is_of_drinking(suspicion: Suspicion) -> bool:
-    """Whether the clause is understood as drinking: where it was too fast, that is told already."""
-    return fastest_drinking_l_per_h(suspicion.words) is not None
+    """Whether the clause is understood as drinking: a question how, or where it was too fast, which is
+    told already.
+    """
+    asks = asks_how_to_drink(f"{suspicion.words}?")
+    return asks or fastest_drinking_l_per_h(suspicion.words) is not None
 
 
 def _first(doubtful: Sequence[Hit]) -> Hit:
