@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from bot.beside import has_a_day, with_hints
 from bot.checkin import typed
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
@@ -17,9 +18,7 @@ from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.decision import signoff_typed
-from bot.decision.care import care_for
 from bot.dialogue import answering, asking
-from bot.dialogue.food_talk import asks_about_drink, asks_about_food
 from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
@@ -27,7 +26,7 @@ from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE, sends
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
-from bot.people.people import get_profile, local_date, profile_of
+from bot.people.people import get_profile, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
@@ -36,15 +35,11 @@ from bot.safety import typed_ack
 from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.stage import views as stage_views
-from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
-from bot.week.load import current_week, target_in_force
-from bot.words.figures import volume
+from bot.store.tables.people import OpenQuestion, Person
 from bot.words.symptoms import symptom_name
-from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.chatter import is_chatter
 from engine.written.day_questions import view_of_the_plan
-from engine.written.drink_questions import asks_about_amount
 from engine.written.putting_off import puts_off
 
 #: Whom a coach's words are for is answered in no more; what is longer are other words.
@@ -313,14 +308,7 @@ def _go_on(it: Landing) -> None:
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
         return
-    if still := _rests_who_asks(it):
-        sentence = f"{sentence} {still}."
-    if asks_about_drink(it.text):
-        sentence = f"{sentence} {words.drink_hint()}"
-    if (asks_about_food(it.text) or asks_about_drink(it.text)) and _has_a_day(it):
-        sentence = f"{sentence} {words.food_hint()}"
-    if asks_about_amount(it.text) and (water := _water_of_today(it)):
-        sentence = f"{words.water_hint(water)} {sentence}"
+    sentence = with_hints(it.turn, it.person, it.text, sentence)
     _say_and_remind(it, sentence)
     _show_beside(it)
 
@@ -329,7 +317,7 @@ def _show_beside(it: Landing) -> None:
     """What the plan says to what was asked of a person, where no question waits for its answer."""
     view = view_of_the_plan(it.text) if it.latest is None and not it.heard else None
     command = it.house.commands.get(view) if view is not None else None
-    if command is not None and command.roles & it.house.roles and _has_a_day(it):
+    if command is not None and command.roles & it.house.roles and has_a_day(it.turn, it.person):
         command.run(it.turn.by(it.person))
 
 
@@ -357,42 +345,11 @@ def _meant_for(latest: OpenQuestion, it: Landing) -> bool:
     return answering.attempted(latest, it.house.flows, it.text, it.turn.context, coach=it.is_coach)
 
 
-def _rests_who_asks(it: Landing) -> str:
-    """That there is no training just now, to who asks something meanwhile or feels well again."""
-    profile = profile_of(it.turn.session, it.person.id)
-    if profile is None or not ("?" in it.text or says_all_is_well(it.text)):
-        return ""
-    return care_for(it.turn, profile).resting(own=True) or ""
-
-
 def _coaches(it: Landing) -> bool:
     """Whether somebody else than themselves is on this coach's roster."""
     return any(
         one.person_id != it.person.id for one in athletes_seen_by(it.turn.session, it.person)
     )
-
-
-def _has_a_day(it: Landing) -> bool:
-    profile = profile_of(it.turn.session, it.person.id)
-    return (
-        profile is not None
-        and profile.status == AthleteStatus.ACTIVE
-        and current_week(it.turn.session, profile) is not None
-    )
-
-
-def _water_of_today(it: Landing) -> str:
-    """What the plan has to be drunk today; "" where there is none, or where thirst alone counts."""
-    profile = profile_of(it.turn.session, it.person.id)
-    if profile is None or not _has_a_day(it):
-        return ""
-    care = care_for(it.turn, profile)
-    week = current_week(it.turn.session, profile)
-    today = local_date(profile, it.turn.context)
-    target = target_in_force(it.turn.session, week, today) if week is not None else None
-    if target is None or care.rest or care.to_thirst or care.unsaid:
-        return ""
-    return volume(target.water_l, profile.volume_unit)
 
 
 def _tell_coach(
