@@ -1037,6 +1037,7 @@ HARMLESS = """
     a stroke of luck, no queue
     threw my shoes out
     threw together a quick meal
+    can i train legs twice this week or is that daft
     heaving bag to carry
     sick beats at the gym
     what a sick show

@@ -54,7 +54,7 @@ OTHER_IMAGES: tuple[Phrase, ...] = (
         Symptom.SWELLING,
         "ankle feet foot leg shin sock shoe face eyes dent puff swell swoll water balloon elephant cankle pits thumb cheeks elastic sneaker eyelids straps trainer print calves boots pit boot hole strap",
         sure=r"""
-        (?<!swelling in the )(?<!swelling in my )(?<!swelling of my )(?<!puffiness in my )(?<!water in my )(?:ankles?|feet|foot|legs?|shins?|calves)<4>(?:elephant\w*|tree ?trunks?|balloons?|dents?|pits|pitting|cankles|puff\w*|fat as|inflated|twice|ballooned|blown up|water balloons?|disappeared|gone)
+        (?<!swelling in the )(?<!swelling in my )(?<!swelling of my )(?<!puffiness in my )(?<!water in my )(?:ankles?|feet|foot|legs?|shins?|calves)<4>(?:elephant\w*|tree ?trunks?|balloons?|dents?|pits|pitting|cankles|puff\w*|fat as|inflated|twice (?:the|their|its|as|normal|what)|ballooned|blown up|water balloons?|disappeared|gone)
         cankles|(?:socks?|sock line|elastic|shoes?|boots?|trainers?|sneakers?|straps?)<4>(?:marks?|lines?|dents?|grooves?|digg\w*|imprints?|cut\w* in|don't fit|won't go on|too tight|too small|don't close|won't close|don't go)(?! the suit)
         (?:press\w*|thumb|finger)<5>(?:dent|hole|pit|print)<3>(?:stays?|remains?|leg|shin|skin|ankle)?
         (?:face|eyes|eyelids|cheeks)<3>(?:moon|balloon\w*|puff\w*|slits|swollen|blown up|hamster|bloated)
