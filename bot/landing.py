@@ -249,7 +249,11 @@ def _served(it: Landing, *, at_least_words: int) -> bool:
     """Something that a command shows, asked for in words."""
     if it.heard or len(it.text.split()) < at_least_words:
         return False
-    name = requested(it.text)
+    return _shown(it, requested(it.text))
+
+
+def _shown(it: Landing, name: str | None) -> bool:
+    """What a command shows, to whom it is for; whether it was shown."""
     command = it.house.commands.get(name) if name is not None else None
     if command is None or not command.roles & it.house.roles:
         return False
@@ -316,9 +320,8 @@ def _go_on(it: Landing) -> None:
 def _show_beside(it: Landing) -> None:
     """What the plan says to what was asked of a person, where no question waits for its answer."""
     view = view_of_the_plan(it.text) if it.latest is None and not it.heard else None
-    command = it.house.commands.get(view) if view is not None else None
-    if command is not None and command.roles & it.house.roles and has_a_day(it.turn, it.person):
-        command.run(it.turn.by(it.person))
+    if view is not None and has_a_day(it.turn, it.person):
+        _shown(it, view)
 
 
 def _of_a_mild_doubt(it: Landing) -> bool:

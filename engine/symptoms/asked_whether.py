@@ -8,9 +8,9 @@ short no alone.
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
+from engine.symptoms import screen
 from engine.symptoms.ear.reading import fold
 from engine.symptoms.names import Symptom
-from engine.symptoms.screening import screen
 from engine.values.level import Level
 from engine.written.late import Late
 
@@ -67,7 +67,7 @@ def means_it(text: str, symptom: Symptom) -> bool | None:
     told = {hit.symptom: hit.sure for hit in found.hits}
     if symptom in told:
         return True if told[symptom] else None
-    plain = " ".join(fold(text).replace("\u2019", "'").split())
+    plain = _plain(text)
     if _YES.match(plain) or _SOMEWHAT.fullmatch(plain):
         return True
     grave = symptom.level is not Level.ADVISORY
@@ -84,8 +84,12 @@ def means_it(text: str, symptom: Symptom) -> bool | None:
 
 def says_all_is_well(text: str) -> bool:
     """Whether a text says that its writer is fine, and names nothing that is not."""
-    found = screen(text)
-    if found.hits or found.suspicions or "?" in text:
+    plain = _plain(text)
+    if "?" in text or not _IS_WELL.fullmatch(plain) or _SAVE.search(plain):
         return False
-    plain = " ".join(fold(text).replace("\u2019", "'").split())
-    return bool(_IS_WELL.fullmatch(plain)) and not _SAVE.search(plain)
+    found = screen(text)
+    return not (found.hits or found.suspicions)
+
+
+def _plain(text: str) -> str:
+    return " ".join(fold(text).replace("\u2019", "'").split())
