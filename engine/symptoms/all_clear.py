@@ -14,10 +14,10 @@ from enum import Enum
 
 from engine.symptoms.ear.reading import fold
 from engine.symptoms.english.denying import DENIALS
-from engine.symptoms.english.words import word_set
 from engine.symptoms.german.denying import DENIALS as GERMAN_DENIALS
 from engine.symptoms.german.denying import NO_OR_NO_IDEA
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 
 def _words(listed: str) -> frozenset[str]:

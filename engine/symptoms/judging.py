@@ -10,12 +10,12 @@ from dataclasses import replace
 from engine.symptoms.clauses import GOES_ON, Clause, spelt
 from engine.symptoms.ear import SecondOpinion
 from engine.symptoms.english.negation import Polarity, Span
-from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase
 from engine.values.level import Level
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 #: "no, all fine", "nope im good": what may follow the answer, and does not go on as "no sleep" does.
 _GOES_WITH_NO = word_set(

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from engine.symptoms.ear.reading import words
-from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import Hit
 from engine.symptoms.names import Symptom
+from engine.written.word_set import word_set
 
 #: Beside the name they change nothing of it.
 _SAYS_NO_MORE = word_set("""

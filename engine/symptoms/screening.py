@@ -25,7 +25,6 @@ from engine.symptoms.english.others import OTHER_PHRASES
 from engine.symptoms.english.setting import ENGLISH_SETTINGS
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
-from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ComplaintLanguage, Concern, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, heard, keep
@@ -38,6 +37,7 @@ from engine.values.level import Level
 from engine.written.late import Late
 from engine.written.putting_off import puts_off
 from engine.written.target_questions import about_targets
+from engine.written.word_set import word_set
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""

@@ -8,8 +8,8 @@ question and another day are not taken for it.
 from __future__ import annotations
 
 from engine.symptoms.clauses import clauses
-from engine.symptoms.english.words import word_set
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 _SAID = Late(
     r"\b(?:spil(?:led|t|ling) ?over|spill(?:ed)? right over|(?:have|did|i've|must have|i) spill over"

@@ -7,13 +7,9 @@ Every word of such a text is of that business; with one word more it is listened
 from __future__ import annotations
 
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
-
-def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
-
-_IDLE = _words("""
+_IDLE = word_set("""
     hm hmm hmmm mh mhm hmpf pff ah aha oh ooh uh uhm um erm eh meh ugh mkay lol lmao rofl haha hahaha
     hahahaha hehe hihi xd yay woohoo wow nice cool sweet great perfect awesome super
     sorry soz oops whoops jk lolz
@@ -24,7 +20,7 @@ _IDLE = _words("""
     perfekt verstanden dank morgen danke dankeschön merci egal hallo servus moin tschüss
     tschau ups sry
 """)
-_BESIDE = _words("""
+_BESIDE = word_set("""
     you u so much very a lot it that's thats that will do got i'll all will good then well
     coach boss man mate dude again too the my me for
     na dir dich sehr viel vielen lieben auch so dann alles mach ich werd wird gemacht doch

@@ -6,28 +6,24 @@ Every word of such a text is of that business; with one word more it is listened
 from __future__ import annotations
 
 from engine.written.late import Late
-
-
-def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from engine.written.word_set import word_set
 
 #: One of these puts it off.
-_LATER = _words("""
+_LATER = word_set("""
     later laters soon coming after once till until yet hang wait gimme overslept forgotten
     driving min mins minute minutes hour hours sec moment only später spaeter gleich nachher
     dann danach erst nach sobald warte moment kurz sekunde minuten minute stunde stunden
     verschlafen unterwegs stau noch
 """)
 #: And one of these says what, or by what one is kept.
-_WHAT = _words("""
+_WHAT = word_set("""
     weight weigh weighing weighin scale scales check checkin numbers number shower dentist bed
     work train bus car driving nightshift shift gym cardio dog kids toilet loo hairdresser home
     way traffic it overslept gewicht wiege wieg wiegen waage check-in einchecken werte zahlen
     dusche zahnarzt bett arbeit zug bahn auto nachtschicht schicht studio hund kinder klo
     friseur heim zuhause unterwegs stau alles verschlafen das
 """)
-_BESIDE = _words("""
+_BESIDE = word_set("""
     i i'll ill im i'm am is are i've ive in the a an at on my not just still will send do be
     it's its then to from this morning today ok okay sorry soz lol haha hey hi coach for half an
     by back and with asleep bathroom side boot forgot haven't havent can't cant cannot get there
@@ -39,7 +35,7 @@ _BESIDE = _words("""
 """)
 _KNOWN = _LATER | _WHAT | _BESIDE
 #: "I can't get there yet" is no check-in.
-_CANNOT = _words("can't cant cannot kann nicht")
+_CANNOT = word_set("can't cant cannot kann nicht")
 _WORD = Late(r"\d+(?::\d+)?|[^\W\d_]+(?:['’-][^\W\d_]+)*|[^\s\w.,!?;:()'’-]")
 _MOST_WORDS, _LONGEST = 14, 120  # words, characters
 
@@ -53,9 +49,11 @@ def puts_off(text: str) -> bool:
     if not 1 <= len(words) <= _MOST_WORDS or not said <= _KNOWN:
         return False
     named = said & _WHAT - {"it", "das", "alles"}
-    sent = said & {"it", "das", "alles"} and said & _words(
+    sent = said & {"it", "das", "alles"} and said & word_set(
         "do send coming schick schicke mach mache kommt"
     )
-    if said & _CANNOT and not said & _words("weigh wiegen weight scale scales waage check checkin"):
+    if said & _CANNOT and not said & word_set(
+        "weigh wiegen weight scale scales waage check checkin"
+    ):
         return False
     return bool(said & _LATER and (named or sent))

@@ -9,13 +9,9 @@ from __future__ import annotations
 import re
 
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
-
-def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
-
-_TARGETS = _words("""
+_TARGETS = word_set("""
     gram grams gramm
     carb carbs carbohydrate carbohydrates protein proteins fat fats water step steps cardio sodium
     salt fibre fiber kcal cals calories macros macro target targets numbers figures plan goal
@@ -24,24 +20,24 @@ _TARGETS = _words("""
     eiweissziel proteinziel kohlenhydratziel fettziel schrittziel wassermenge kalorienziel
 """)
 #: "Am I on plan?" asks a person.
-_VAGUE = _words("plan goal goals ziel ziele numbers figures zahlen werte gram grams gramm")
-_ASKS = _words("""
+_VAGUE = word_set("plan goal goals ziel ziele numbers figures zahlen werte gram grams gramm")
+_ASKS = word_set("""
     how what whats what's which remind tell show give send pls please bitte wie wieviel wieviele
     wievielt was welche welcher welches nennen sag sagen zeig zeige zeigen schick schicken
 """)
-_LATER = _words("""
+_LATER = word_set("""
     tomorrow tmrw tomorrow's tomorrows thursday friday saturday sunday monday tuesday wednesday thu fri
     sat sun mon tue wed load loading depletion refeed rest morgen übermorgen montag dienstag
     mittwoch donnerstag freitag samstag sonntag ladetag ladetage ladetagen entladetag refeedtag
     ruhetag
 """)
 #: "Kalorien warens 1650 oder 1750": what somebody says who wants to be reminded.
-_RECALLS = _words("warens sinds")
+_RECALLS = word_set("warens sinds")
 #: A question begins with one of these, a statement only has it.
-_BEGINS = _words("""
+_BEGINS = word_set("""
     is are do does am ist sind sinds hab habe gilt gelten
 """)
-_BESIDE = _words("""
+_BESIDE = word_set("""
     is are soll sollen solln much many was were do does should need supposed to have has got get
     hit eat drink i im i'm am my me the of for on in at it its it's this that still again can
     could you u ur pls please or none and a an one min mins minutes grams gram g litres liters l
@@ -56,11 +52,11 @@ _BESIDE = _words("""
     war waren warens
 """)
 #: Named with nothing beside them but whose they are, these are asked for: "my macros please".
-_ALONE = _words("target targets macros makros vorgabe vorgaben ziele werte zahlen")
+_ALONE = word_set("target targets macros makros vorgabe vorgaben ziele werte zahlen")
 #: These with the day they are of: "tomorrow's carbs".
-_OF_A_DAY = _words("carb carbs kh kohlenhydrate plan numbers figures")
-_WHOSE = _words("my the meine die das for für von please bitte s this")
-_DAYS = _words("""
+_OF_A_DAY = word_set("carb carbs kh kohlenhydrate plan numbers figures")
+_WHOSE = word_set("my the meine die das for für von please bitte s this")
+_DAYS = word_set("""
     today today's todays now morning heute heut heutige jetzt tomorrow tomorrow's tomorrows morgen
 """)
 _EVERY = _TARGETS | _ASKS | _LATER | _BEGINS | _BESIDE
@@ -68,7 +64,7 @@ _MOST_WORDS = 14
 _FIGURE = Late(r"\d+(?:k|g|kcal|ml|l|mg)?")
 _WORD = Late(r"[^\W_]+(?:'[^\W_]+)?")
 #: "Should I do cardio today?" asks for a judgement, "how much cardio should I do" for the figure.
-_JUDGEMENT = _words("should soll sollen solln sollte muss müssen can could kann darf")
+_JUDGEMENT = word_set("should soll sollen solln sollte muss müssen can could kann darf")
 #: Why it is asked, which is no complaint.
 _NOT_FOUND = Late(
     r"\b(?:i )?(?:can'?t|cannot|could ?n'?t) find (?:it|them|mine)\b"

@@ -11,8 +11,8 @@ from itertools import combinations, pairwise
 from zlib import crc32
 
 from engine.symptoms.ear.kinds import KINDS
-from engine.symptoms.english.words import word_set
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 #: How many features are told apart; two that fall on one number share its weight.
 #: So many that an unknown word seldom falls on a known one's.

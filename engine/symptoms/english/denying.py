@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.symptoms.english.words import word_set
+from engine.written.word_set import word_set
 
 DENIALS = word_set(
     """

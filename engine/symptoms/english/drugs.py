@@ -6,8 +6,8 @@ from __future__ import annotations
 import re
 
 from engine.symptoms.cues import Cued
-from engine.symptoms.english.words import word_set
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 DRUG_WORDS = word_set(
     """

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.symptoms.english.denying import DENIALS
-from engine.symptoms.english.words import word_set
 from engine.symptoms.german.denying import DENIALS_IN_WRITING
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 Span = tuple[int, int]
 

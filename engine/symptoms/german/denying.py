@@ -5,7 +5,7 @@ No umlaut is among them, so that they are the same however a text is folded.
 
 from __future__ import annotations
 
-from engine.symptoms.english.words import word_set
+from engine.written.word_set import word_set
 
 _NOT = word_set("nicht")
 _NOT_AT_HOME = word_set("net ned nid nit nod")

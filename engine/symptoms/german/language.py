@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from engine.symptoms.cues import Cued
-from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
@@ -21,6 +20,7 @@ from engine.symptoms.german.spelling import GERMAN_CORRECTOR, folded
 from engine.symptoms.german.warnings import GERMAN_WARNINGS
 from engine.symptoms.patterns import PhraseBook
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 GERMAN = ComplaintLanguage(
     phrases=PhraseBook(

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.symptoms.english.negation import Denial, Polarity, Span
-from engine.symptoms.english.words import word_set
 from engine.symptoms.german.denying import DENIALS
 from engine.symptoms.german.spelling import folded
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 # Words that may stand between the "kein" and what it denies.
 _BETWEEN = word_set(

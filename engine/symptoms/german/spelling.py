@@ -8,8 +8,8 @@ from __future__ import annotations
 import unicodedata
 
 from engine.symptoms.english.spelling import Corrector
-from engine.symptoms.english.words import word_set
 from engine.written.late import Late
+from engine.written.word_set import word_set
 
 _UMLAUT_IN_TWO = Late(r"([aou])e")
 
