@@ -35,6 +35,7 @@ from sqlmodel import Session
 
 from bot.store import traces
 from bot.store.base import from_text, to_text
+from bot.store.reading import ReadsPlainly
 from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30
@@ -137,6 +138,19 @@ def transaction(engine: Engine, *, locked: bool = False) -> Iterator[Session]:
     """
     level = "READ COMMITTED" if locked else "SERIALIZABLE"
     with _session(engine, postgresql_level=level) as session:
+        yield session
+
+
+@contextmanager
+def looking(engine: Engine) -> Iterator[Session]:
+    """For whoever only reads: each read stands for itself, and nothing that is written is kept.
+
+    On PostgreSQL without a transaction, which would end by ROLLBACK: at each of these psycopg drops
+    whatever the connection has prepared, and the next use case has all its statements planned anew.
+    """
+    with ReadsPlainly(engine, expire_on_commit=False) as session:
+        if not is_sqlite(engine):
+            session.connection(execution_options={"isolation_level": "AUTOCOMMIT"})
         yield session
 
 

@@ -27,7 +27,7 @@ from bot.core.outbox import written_in
 from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.core.waiting import keep_going, retry_span, wait_for
-from bot.store.db import claiming, in_transaction, is_sqlite
+from bot.store.db import claiming, in_transaction, is_sqlite, looking
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow
 from bot.telegram.reading import Unreadable, read
@@ -40,6 +40,20 @@ ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left
 MIXED = 16  # of the oldest so many any may be first
 
 # Built once: building a statement costs more than asking it.
+_CHATS = (
+    select(func.min(InboxRow.update_id).label("first"), func.max(InboxRow.urgency).label("urgency"))
+    .where(InboxRow.status == "new")
+    .group_by(col(InboxRow.chat_id))
+    .subquery()
+)
+_HEADS = (
+    select(InboxRow.update_id, InboxRow.chat_id, _CHATS.c.urgency)
+    .select_from(InboxRow)
+    .join(_CHATS, col(InboxRow.update_id) == _CHATS.c.first)
+    .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= bindparam("now")))
+    .order_by(_CHATS.c.urgency.desc(), col(InboxRow.update_id))
+    .limit(HEADS_AT_ONCE)
+)
 _TAKEN = (
     update(InboxRow)
     .where(col(InboxRow.update_id) == bindparam("update"), col(InboxRow.status) == "new")
@@ -145,25 +159,11 @@ class Worker:
 
         Chats in which something urgent waits come first: what stands before it there is in its way.
         """
-        now = self._clock.now()
-        chats = (
-            select(
-                func.min(InboxRow.update_id).label("first"),
-                func.max(InboxRow.urgency).label("urgency"),
-            )
-            .where(InboxRow.status == "new")
-            .group_by(col(InboxRow.chat_id))
-            .subquery()
-        )
-        ready = (
-            select(InboxRow.update_id, InboxRow.chat_id, chats.c.urgency)
-            .join(chats, col(InboxRow.update_id) == chats.c.first)
-            .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now))
-            .order_by(chats.c.urgency.desc(), col(InboxRow.update_id))
-            .limit(HEADS_AT_ONCE)
-        )
-        with Session(self._engine) as session:
-            return session.exec(ready).all()
+        with looking(self._engine) as session:
+            found: Sequence[tuple[int, int | None, int]] = session.exec(
+                _HEADS, params={"now": self._clock.now()}
+            ).all()
+        return found
 
     def _is_elsewhere(self, chat_id: int | None) -> bool:
         """Whether another process was at work on this chat a moment ago: looking again at once, as

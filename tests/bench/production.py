@@ -29,7 +29,7 @@ from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.outbox import say as say_plainly
 from bot.dispatcher import USE_CASES
-from bot.store.db import make_engine, times_run_again, transaction
+from bot.store.db import looking, make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.reading import read
 from bot.telegram.worker import Worker
@@ -160,7 +160,7 @@ def _work(url: str, begin: Any, results: Any, first: list[dict[str, Any]]) -> No
 
 
 def _open(engine: Any) -> bool:
-    with Session(engine) as session:
+    with looking(engine) as session:
         query = select(InboxRow.update_id).where(InboxRow.status == "new").limit(1)
         return session.exec(query).first() is not None
 

@@ -15,11 +15,11 @@ import pytest
 from alembic import command
 from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, SQLAlchemyError
-from sqlmodel import Session, col, select
+from sqlmodel import Session, col, func, select
 
 from bot.core.logs import error_name
 from bot.core.topics import Topic
-from bot.store.db import database_url, in_transaction, make_engine, transaction
+from bot.store.db import claiming, database_url, in_transaction, looking, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.shape import is_newest, newest
@@ -148,6 +148,24 @@ def _until_it_goes_through(work: Callable[[], None]) -> None:
             continue
         return
     raise AssertionError("it never went through")
+
+
+def test_a_look_leaves_a_connection_what_it_has_prepared(postgres_engine: Engine) -> None:
+    """psycopg drops it at each ROLLBACK, and every use case would have its statements planned anew."""
+    prepared = select(func.count()).select_from(text("pg_prepared_statements"))
+
+    def used_often() -> int:
+        for _ in range(10):
+            with claiming(postgres_engine) as session:
+                session.exec(select(InboxRow.update_id)).all()
+        with claiming(postgres_engine) as session:
+            return session.exec(prepared).one()
+
+    at_first = used_often()
+    with looking(postgres_engine) as session:
+        assert session.exec(select(InboxRow.update_id)).all() == []
+    with claiming(postgres_engine) as session:
+        assert session.exec(prepared).one() == at_first > 0
 
 
 def test_the_text_of_a_database_error_does_not_show_what_was_to_be_stored(
