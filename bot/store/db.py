@@ -21,16 +21,17 @@ import weakref
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from typing import Any, TypeVar
 
 import structlog
-from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Dialect, Engine, create_engine, event, make_url
 from sqlalchemy.dialects import registry
 from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.engine import URL
-from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
-from sqlalchemy.pool import PoolProxiedConnection
+from sqlalchemy.exc import ArgumentError, DBAPIError, DisconnectionError, OperationalError
+from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 from sqlmodel import Session
 
 from bot.store import traces
@@ -43,6 +44,9 @@ CONNECT_TIMEOUT_S = 10
 # A process that vanished with its machine must not hold row locks for TCP's two hours.
 KEEPALIVES = {"keepalives_idle": 30, "keepalives_interval": 10, "keepalives_count": 3}
 IDLE_IN_TRANSACTION_MS = 60_000
+BELIEVED_FOR_S = 5.0
+# A check-in, a card and the roster together put more than psycopg's 100; what it drops is planned anew.
+STATEMENTS_PREPARED = 300
 
 # Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
 SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
@@ -83,13 +87,13 @@ def make_engine(url: str) -> Engine:
     """
     address = database_url(url)
     if address.drivername.startswith("postgresql"):
-        return create_engine(
+        engine = create_engine(
             address,
             hide_parameters=True,
             json_serializer=to_text,
             json_deserializer=from_text,
-            pool_pre_ping=True,
             pool_size=10,
+            pool_use_lifo=True,  # a few connections that have everything prepared, not ten by turns
             max_overflow=10,
             connect_args={
                 "connect_timeout": CONNECT_TIMEOUT_S,
@@ -97,6 +101,10 @@ def make_engine(url: str) -> Engine:
                 **KEEPALIVES,
             },
         )
+        event.listen(engine, "connect", _set_up_postgresql)
+        event.listen(engine, "checkin", _note_its_use)
+        event.listen(engine, "checkout", partial(_ask_whether_it_lives, engine.dialect))
+        return engine
     assert address.database is not None
     file = Path(address.database).expanduser()
     _make_private(file)
@@ -259,6 +267,29 @@ def _most_attempts(error: DBAPIError) -> int:
     if code in (SERIALIZATION_FAILURE, DEADLOCK):
         return ATTEMPTS_AT_A_TRANSACTION
     return ATTEMPTS_AT_A_FILE if code.startswith("SQLITE_BUSY") else 1
+
+
+def _set_up_postgresql(connection: Any, _record: object) -> None:
+    connection.prepared_max = STATEMENTS_PREPARED
+
+
+def _note_its_use(_connection: object, record: ConnectionPoolEntry) -> None:
+    record.info["used"] = time.monotonic()
+
+
+def _ask_whether_it_lives(
+    dialect: Dialect, connection: Any, record: ConnectionPoolEntry, _proxy: object
+) -> None:
+    """A connection that has lain idle may be gone, with its server or a firewall's patience; the pool
+    opens another one then. One that was just in use is believed: the question is a round trip.
+    """
+    used = record.info.get("used")
+    if used is None or time.monotonic() - used < BELIEVED_FOR_S:
+        return
+    try:
+        dialect.do_ping(connection)
+    except dialect.loaded_dbapi.Error as error:
+        raise DisconnectionError from error
 
 
 def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:

@@ -14,11 +14,12 @@ from urllib.parse import urlsplit
 import pytest
 from alembic import command
 from sqlalchemy import Engine, text
-from sqlalchemy.exc import IntegrityError, SQLAlchemyError
+from sqlalchemy.exc import IntegrityError, OperationalError, SQLAlchemyError
 from sqlmodel import Session, col, func, select
 
 from bot.core.logs import error_name
 from bot.core.topics import Topic
+from bot.store import db
 from bot.store.db import claiming, database_url, in_transaction, looking, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic
@@ -166,6 +167,28 @@ def test_a_look_leaves_a_connection_what_it_has_prepared(postgres_engine: Engine
         assert session.exec(select(InboxRow.update_id)).all() == []
     with claiming(postgres_engine) as session:
         assert session.exec(prepared).one() == at_first > 0
+
+
+def test_a_connection_that_died_lying_idle_is_replaced_unnoticed_and_one_just_used_once_noticed(
+    postgres_engine: Engine, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def ended() -> None:
+        with claiming(postgres_engine) as session:
+            number = session.exec(select(func.pg_backend_pid())).one()
+        with postgres_engine.connect(), postgres_engine.connect() as other:
+            other.execute(text("SELECT pg_terminate_backend(:number, 5000)"), {"number": number})
+
+    monkeypatch.setattr(db, "BELIEVED_FOR_S", 0.0)
+    ended()
+    with claiming(postgres_engine) as session:
+        assert session.exec(select(InboxRow)).all() == []
+
+    monkeypatch.setattr(db, "BELIEVED_FOR_S", 60.0)
+    ended()
+    with pytest.raises(OperationalError), claiming(postgres_engine) as session:
+        session.exec(select(InboxRow)).all()
+    with claiming(postgres_engine) as session:
+        assert session.exec(select(InboxRow)).all() == []
 
 
 def test_the_text_of_a_database_error_does_not_show_what_was_to_be_stored(
