@@ -130,7 +130,6 @@ def _together(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
         if others:
             lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
             turn.session.add(lead)
-    turn.session.flush()
     return left
 
 

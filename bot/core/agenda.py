@@ -67,7 +67,6 @@ def put(
     row.attempts = 0
     row.claimed_until = None
     session.add(row)
-    session.flush()
     return row
 
 
@@ -91,8 +90,6 @@ def cancel(
     for row in meant:
         row.status = "cancelled"
         session.add(row)
-    if meant:
-        session.flush()
 
 
 def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:
