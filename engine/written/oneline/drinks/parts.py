@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
-from engine.written.oneline.drink_words import Piece
+from engine.written.oneline.drinks.words import Piece
 from engine.written.oneline.report import Known
 from engine.written.units import VolumeUnit, WeightUnit
 

@@ -7,11 +7,9 @@ from dataclasses import replace
 from itertools import permutations
 
 from engine.written.late import Late
-from engine.written.oneline.digits import rough
-from engine.written.oneline.labelling import LEAST_SPARE_CARBS
-from engine.written.oneline.leftover import Leftover
-from engine.written.oneline.pieces import Figure, Unit, is_unknown
-from engine.written.oneline.plausible import (
+from engine.written.oneline.answers.labelling import LEAST_SPARE_CARBS
+from engine.written.oneline.answers.leftover import Leftover
+from engine.written.oneline.answers.plausible import (
     KEY_OF_UNIT,
     at_last_weight,
     at_water_target,
@@ -21,8 +19,10 @@ from engine.written.oneline.plausible import (
     value_of,
     values_of,
 )
+from engine.written.oneline.answers.told import all_same
 from engine.written.oneline.report import CORE, DoubtCode
-from engine.written.oneline.told import all_same
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.pieces import Figure, Unit, is_unknown
 
 _SLIPPED = Late(r"\d{2,3}[.,][a-z]{1,2}")
 _HALF = 0.5

@@ -7,7 +7,7 @@ They are set aside before the answers are read, so that none is taken for one, a
 from __future__ import annotations
 
 from engine.written.late import Late
-from engine.written.oneline.numbers import SMALL_NUMBERS
+from engine.written.oneline.tokens.numbers import SMALL_NUMBERS
 
 _OVER = r"(?![^\W_]|')"
 _SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))

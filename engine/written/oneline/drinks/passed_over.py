@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.written.oneline.drink_parts import MOST_BARE_L, Part, Parts, is_british
-from engine.written.oneline.drink_words import may_be_counted, pieces_of
+from engine.written.oneline.drinks.parts import MOST_BARE_L, Part, Parts, is_british
+from engine.written.oneline.drinks.words import may_be_counted, pieces_of
 from engine.written.oneline.report import Known
 
 _NOT_DRUNK = (

@@ -10,9 +10,9 @@ from __future__ import annotations
 import re
 
 from engine.written.late import Late
-from engine.written.oneline.digits import rough
-from engine.written.oneline.numbers import SMALL_NUMBERS, spelt_at
 from engine.written.oneline.report import Doubt, DoubtCode, Known
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, spelt_at
 from engine.written.units import WeightUnit
 from engine.written.units.reading import NUMBER
 

@@ -11,9 +11,9 @@ from collections.abc import Callable
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
 from engine.written.late import Late
-from engine.written.oneline.digits import rough
-from engine.written.oneline.numbers import SMALL_NUMBERS
 from engine.written.oneline.report import Doubt, DoubtCode, Known
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.numbers import SMALL_NUMBERS
 from engine.written.units import VolumeUnit, WeightUnit
 from engine.written.units.reading import NUMBER
 

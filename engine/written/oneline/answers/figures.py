@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.written.oneline.pieces import Figure, Unit
-from engine.written.oneline.placing import Placed
-from engine.written.oneline.plausible import (
+from engine.written.oneline.answers.placing import Placed
+from engine.written.oneline.answers.plausible import (
     KEY_OF_UNIT,
     at_last_weight,
     at_water_target,
@@ -14,6 +13,7 @@ from engine.written.oneline.plausible import (
     value_of,
 )
 from engine.written.oneline.report import CORE, DoubtCode, Value
+from engine.written.oneline.tokens.pieces import Figure, Unit
 from engine.written.units import ParseError
 
 #: Beside a drink these say that it was another amount.

@@ -1,6 +1,6 @@
 """A day's drinking told in parts, added up: "1.5 in the morning, 2 at work and three 0.5s", "3 x 2 l".
 
-A small grammar over the pieces of `drink_words`: a part is a number of litres or ounces, so many of a
+A small grammar over the pieces of `drinks.words`: a part is a number of litres or ounces, so many of a
 size, or a bare number of a part of the day; parts are joined by "and", "plus" or what they are told of.
 What it comes to is written out in the place of it all, and told back. Where that can't be known (a
 bottle of no size, another drink than water), it is asked about; nothing of a sum is read as the whole.
@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from engine.written.late import Late
-from engine.written.oneline.drink_parts import (
+from engine.written.oneline.drinks.parts import (
     HALF_BOTTLE_L,
     MOST_L,
     OUNCE_L,
@@ -21,7 +21,7 @@ from engine.written.oneline.drink_parts import (
     Parts,
     is_british,
 )
-from engine.written.oneline.drink_words import may_be_counted, pieces_of
+from engine.written.oneline.drinks.words import may_be_counted, pieces_of
 from engine.written.oneline.report import Doubt, DoubtCode, Known
 
 _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0

@@ -6,10 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from engine.written.late import Late
-from engine.written.oneline.digits import rough
-from engine.written.oneline.phrases import Phrases
-from engine.written.oneline.pieces import Figure, Unit
-from engine.written.oneline.plausible import (
+from engine.written.oneline.answers.phrases import Phrases
+from engine.written.oneline.answers.plausible import (
     at_water_target,
     doubt_of_habit,
     doubt_of_parse_error,
@@ -21,6 +19,8 @@ from engine.written.oneline.plausible import (
     values_of,
 )
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.pieces import Figure, Unit
 from engine.written.units import ParseError, ParseErrorCode, VolumeUnit
 
 _WHOLE_AND_A_HALF = Late(r"\d[.,]50?")

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from engine.written.oneline.digits import rough
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.report import CORE
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.vocabulary.meanings import Means
 
 LEAST_OF_A_WEIGHT = 30
 DIGITS = 10

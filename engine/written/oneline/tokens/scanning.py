@@ -12,8 +12,8 @@ from dataclasses import replace
 from itertools import product
 from unicodedata import category
 
-import engine.written.oneline.patterns as at_number
-from engine.written.oneline.digits import (
+import engine.written.oneline.tokens.patterns as at_number
+from engine.written.oneline.tokens.digits import (
     MOST_WAYS,
     Choice,
     figure_at,
@@ -23,17 +23,17 @@ from engine.written.oneline.digits import (
     unread,
     with_unit,
 )
-from engine.written.oneline.meanings import Meaning, Means
-from engine.written.oneline.numbers import (
+from engine.written.oneline.tokens.numbers import (
     spelt_at,
     two_ways,
     with_half,
     with_tenths,
     without_its_point,
 )
-from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.slips import LEFT_OUT, LEFT_OUT_OF_LABEL
-from engine.written.oneline.words import label_meant, longest_phrase, phrases
+from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.tokens.slips import LEFT_OUT, LEFT_OUT_OF_LABEL
+from engine.written.oneline.vocabulary.by_language import label_meant, longest_phrase, phrases
+from engine.written.oneline.vocabulary.meanings import Meaning, Means
 
 #: Pictures that label a drink.
 _DRINKS = "💧💦🚰"

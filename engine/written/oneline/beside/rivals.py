@@ -13,8 +13,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from engine.written.late import Late
-from engine.written.oneline.digits import rough
 from engine.written.oneline.report import Doubt, DoubtCode, Known
+from engine.written.oneline.tokens.digits import rough
 from engine.written.units import WeightUnit
 
 _NEAR = 0.05  # of the last weight

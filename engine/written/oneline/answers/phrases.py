@@ -6,16 +6,16 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from engine.written.oneline.clauses import clauses_of
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.oddities import IN_PLACE_OF
-from engine.written.oneline.pieces import Clause, Figure, Mark, Token, Word, is_unknown
-from engine.written.oneline.plausible import is_plain
+from engine.written.oneline.answers.clauses import clauses_of
+from engine.written.oneline.answers.oddities import IN_PLACE_OF
+from engine.written.oneline.answers.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
-from engine.written.oneline.slips import LEFT_OUT
+from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word, is_unknown
+from engine.written.oneline.tokens.slips import LEFT_OUT
+from engine.written.oneline.vocabulary.meanings import Means
 
 if TYPE_CHECKING:
-    from engine.written.oneline.figures import Figures
+    from engine.written.oneline.answers.figures import Figures
 
 _TRAINING_TOGETHER = {
     frozenset({"none", "less"}): "none",

@@ -10,7 +10,7 @@ import re
 from typing import NamedTuple
 
 from engine.written.late import Late
-from engine.written.oneline.numbers import SMALL_NUMBERS, goes_on, spelt_at
+from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, goes_on, spelt_at
 
 _OVER = r"(?![^\W_]|')"
 _VESSEL_NOUNS = (

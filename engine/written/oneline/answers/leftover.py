@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from engine.written.oneline.digits import rough
-from engine.written.oneline.labelling import LEAST_SPARE_CARBS
-from engine.written.oneline.pieces import Clause, Figure, Token, Unit
-from engine.written.oneline.plausible import fits, is_plain, likely, values_of
+from engine.written.oneline.answers.labelling import LEAST_SPARE_CARBS
+from engine.written.oneline.answers.plausible import fits, is_plain, likely, values_of
+from engine.written.oneline.answers.told import Told, all_same
 from engine.written.oneline.report import DoubtCode, Value
-from engine.written.oneline.told import Told, all_same
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 
 _BESIDE = 7  # characters: " and ", " then "
 

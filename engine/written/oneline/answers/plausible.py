@@ -18,8 +18,8 @@ from engine.evidence.oneline import (
     WATER_FAR_OVER,
     WATER_FAR_UNDER,
 )
-from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
+from engine.written.oneline.tokens.pieces import Figure, Unit
 from engine.written.units import (
     ParseError,
     VolumeUnit,

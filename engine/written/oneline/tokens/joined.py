@@ -6,13 +6,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from engine.written.oneline.corrected import DIGITS, LEAST_OF_A_WEIGHT, corrected
-from engine.written.oneline.digits import rough
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.numbers import is_surely_number
-from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.report import CORE
-from engine.written.oneline.tokens import expanded, scan
+from engine.written.oneline.tokens.corrected import DIGITS, LEAST_OF_A_WEIGHT, corrected
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.numbers import is_surely_number
+from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.tokens.scanning import expanded, scan
+from engine.written.oneline.vocabulary.meanings import Means
 
 
 def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from engine.written.oneline.meanings import Meaning, Means
+from engine.written.oneline.vocabulary.meanings import Meaning, Means
 
 
 class Unit(StrEnum):

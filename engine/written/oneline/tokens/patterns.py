@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.written.late import Late
-from engine.written.oneline.pieces import Unit
+from engine.written.oneline.tokens.pieces import Unit
 from engine.written.units.reading import NUMBER
 from engine.written.units.volume import VOLUME_WORDS
 from engine.written.units.weight import KG_WORDS, LB_WORDS, ST_WORDS

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.pieces import Clause, Figure, Token, Unit, Word, is_unknown
+from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit, Word, is_unknown
+from engine.written.oneline.vocabulary.meanings import Means
 
 # after a figure these say that so much is not done yet
 _STILL_OPEN = frozenset(

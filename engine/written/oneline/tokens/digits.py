@@ -6,11 +6,11 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 
-import engine.written.oneline.patterns as at_number
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.numbers import goes_on, multiplied, spelt_at, with_half
-from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.words import label_meant, phrases
+import engine.written.oneline.tokens.patterns as at_number
+from engine.written.oneline.tokens.numbers import goes_on, multiplied, spelt_at, with_half
+from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.vocabulary.by_language import label_meant, phrases
+from engine.written.oneline.vocabulary.meanings import Means
 from engine.written.units.reading import NUMBER
 from engine.written.units.weight import LB_WORDS, ST_WORDS
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import combinations, product
 
-from engine.written.oneline.digits import rough
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.pieces import (
+from engine.written.oneline.answers.plausible import fits, is_readable, likely, value_of
+from engine.written.oneline.report import Known
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.pieces import (
     Clause,
     Figure,
     Named,
@@ -17,8 +18,7 @@ from engine.written.oneline.pieces import (
     adjacent,
     is_unknown,
 )
-from engine.written.oneline.plausible import fits, is_readable, likely, value_of
-from engine.written.oneline.report import Known
+from engine.written.oneline.vocabulary.meanings import Means
 from engine.written.units import ParseError
 
 _MOST_LABELS = 6

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from engine.written.oneline.labelling import name_figures
-from engine.written.oneline.meanings import Means
-from engine.written.oneline.oddities import mark_odd
-from engine.written.oneline.pieces import Clause, Figure, Mark, Token, Word
+from engine.written.oneline.answers.labelling import name_figures
+from engine.written.oneline.answers.oddities import mark_odd
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import is_skipped
+from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word
+from engine.written.oneline.tokens.scanning import is_skipped
+from engine.written.oneline.vocabulary.meanings import Means
 
 _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
