@@ -17,7 +17,7 @@ from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_row
 from bot.words.common import cancelled
-from engine.planning.bridge import BRIDGE, bridge_plan
+from engine.planning.drafting.bridge import BRIDGE, bridge_plan
 from engine.values.plan import DayTarget, PeakPlan
 
 

@@ -36,7 +36,7 @@ from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import current_event, events_ahead, limits_row, plan_row
 from bot.week.prompts import subject
-from engine.planning.bridge import is_bridge
+from engine.planning.drafting.bridge import is_bridge
 from engine.values.plan import PLAN_DAYS
 
 TAKE_OVER = "season"

@@ -10,7 +10,7 @@ from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow
 from engine.decision.kept import decision_from_dict
-from engine.planning.ratings import BothSaid, fullness_apart, sharpness_apart
+from engine.planning.behind.ratings import BothSaid, fullness_apart, sharpness_apart
 from engine.values.observed import CoachLook
 
 

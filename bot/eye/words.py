@@ -7,7 +7,7 @@ from datetime import date
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.looks import seen, seen_look
-from engine.planning.ratings import Apart
+from engine.planning.behind.ratings import Apart
 from engine.values.observed import CoachLook
 
 #: Why a look does not move the figure of the day any more.

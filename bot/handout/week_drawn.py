@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from bot.debrief.past_week import BehindWeek
 from bot.handout import words
 from bot.handout.tagged import Drawing
-from engine.planning.debrief import DayBehind
+from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit
 
 HEIGHT_MM = 41.0

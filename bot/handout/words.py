@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.debrief.words import WHY
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, tr
-from engine.planning.debrief import DayBehind
+from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit
 
 caption = SentenceOn(

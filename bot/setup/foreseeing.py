@@ -35,10 +35,10 @@ from bot.week.load import (
     limits_row,
     plan_row,
 )
-from engine.planning.bridge import BRIDGE, bridge_plan, is_bridge
-from engine.planning.draft import DEEP, MILD, draft_plan, load_range, usual_load
+from engine.planning.drafting.bridge import BRIDGE, bridge_plan, is_bridge
+from engine.planning.drafting.draft import DEEP, MILD, draft_plan, load_range, usual_load
+from engine.planning.drafting.template import scaled, scaled_limits
 from engine.planning.fitting import room_made
-from engine.planning.template import scaled, scaled_limits
 from engine.safety import Level
 from engine.stage_day.stage_day import StageDay
 from engine.values.limits import LIMIT_KEYS, Limits, OutsideGuardRail, plan_problems

@@ -10,8 +10,8 @@ from bot.plan.fit.words import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseen import Foreseen
 from bot.words.names import shape_words
-from engine.planning.bridge import BRIDGE
-from engine.planning.draft import SHAPES
+from engine.planning.drafting.bridge import BRIDGE
+from engine.planning.drafting.draft import SHAPES
 from engine.safety import Level
 from engine.values.look import TargetLook
 from engine.values.weigh_in import WeighIn

@@ -52,7 +52,7 @@ from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
 from bot.words import common
 from bot.words.languages import tr
-from engine.planning.phases import as_ever
+from engine.planning.drafting.phases import as_ever
 from engine.values.energy import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan

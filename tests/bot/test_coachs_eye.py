@@ -19,7 +19,7 @@ from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week_picture.picture import week_values
 from bot.words.languages import speaking
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
-from engine.planning.debrief import DayBehind
+from engine.planning.behind.debrief import DayBehind
 from engine.values.checkin import CheckIn
 from engine.values.observed import CoachLook, Observed
 from engine.values.plan import DayTarget

@@ -19,10 +19,11 @@ from bot.plan.words import FIELDS
 from bot.words import coach_figures, languages, names, sources, symptoms
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
-from engine.evidence import after, deciding, grading, health, readiness, reviewing, safety
+from engine.evidence import after, deciding, grading, safety
+from engine.evidence.planning import health, readiness, reviewing
 from engine.evidence.source import Source
 from engine.food.foods import known_foods
-from engine.planning.draft import SHAPES
+from engine.planning.drafting.draft import SHAPES
 from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom

@@ -29,7 +29,7 @@ from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, current_limits, plan_days, plan_row
 from bot.words import common
-from engine.planning.next_load import ModelMisfit, NothingLearnt
+from engine.planning.behind.next_load import ModelMisfit, NothingLearnt
 from engine.values.limits import plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 

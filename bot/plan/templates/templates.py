@@ -34,7 +34,7 @@ from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
 from bot.words.common import cancelled, keep_it_button
-from engine.planning.template import relative, scaled
+from engine.planning.drafting.template import relative, scaled
 from engine.values.plan import DayTarget, PeakPlan
 
 MOST_TEMPLATES = 30

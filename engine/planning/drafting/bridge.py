@@ -1,7 +1,8 @@
 """The days between two events a week or two apart: eat, drink, no second depletion, a smaller load.
 
-What an athlete carries from the first event stays for days (`engine.evidence.bridging`), so carbs go
-back to habit and not under it; water and salt stay at habit throughout. The day after is no load day.
+What an athlete carries from the first event stays for days (`engine.evidence.planning.bridging`), so
+carbs go back to habit and not under it; water and salt stay at habit throughout. The day after is no
+load day.
 """
 
 from __future__ import annotations
@@ -9,9 +10,9 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from engine.evidence import bridging as e
 from engine.evidence.deciding import ROUND_TO_G
-from engine.planning.draft import NONE, draft_plan, load_range, usual_load
+from engine.evidence.planning import bridging as e
+from engine.planning.drafting.draft import NONE, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline
 from engine.values.limits import GuardRails, nearest_inside
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase

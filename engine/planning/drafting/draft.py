@@ -12,8 +12,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from engine.evidence import drafting as e
 from engine.evidence.deciding import CARB_MOST_G_PER_KG, LOAD_MOST_G_PER_KG, ROUND_TO_G
+from engine.evidence.planning import drafting as e
 from engine.evidence.safety import LOW_ENERGY_AVAILABILITY
 from engine.safety import exercise_kcal
 from engine.values.athlete import Athlete, Baseline, Sex

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from engine.evidence.learning import OWN_LEARNING
+from engine.evidence.body.learning import OWN_LEARNING
 from engine.evidence.source import Number
 
 STEP = Number(

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from engine.evidence import deciding
-from engine.evidence import phases as e
+from engine.evidence.planning import phases as e
 from engine.values.athlete import Baseline
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, DayTarget, PeakPlan, Phase
 

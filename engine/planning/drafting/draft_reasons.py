@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from engine.evidence import drafting as e
+from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.deciding import (
     ARETA_2018,
     COMMON_PRACTICE,
@@ -19,11 +19,11 @@ from engine.evidence.deciding import (
     ROBERTS_2020,
     SEDLOCK_2008,
 )
-from engine.evidence.reviewing import ESCALANTE_2021_WATER, REHEARSAL, SODIUM_MODELS
+from engine.evidence.planning import drafting as e
+from engine.evidence.planning.reviewing import ESCALANTE_2021_WATER, REHEARSAL, SODIUM_MODELS
 from engine.evidence.safety import ENERGY_AVAILABILITY
 from engine.evidence.source import Source
-from engine.evidence.tracking import LEARNT_LOAD
-from engine.planning.draft import (
+from engine.planning.drafting.draft import (
     DEEP,
     MILD,
     MUCH_TRAINING,
@@ -72,7 +72,7 @@ def draft_reasons(
     """Why the draft of the same arguments is as it is, the load first.
 
     `learnt_g_per_kg` is the load that earlier weeks suggest, if they do. Raises what
-    `engine.planning.draft.draft_plan` raises.
+    `engine.planning.drafting.draft.draft_plan` raises.
     """
     plan = draft_plan(athlete, baseline, shape, load_g_per_kg, depletion, load_days)
     by_out = {day.days_out: day for day in plan}

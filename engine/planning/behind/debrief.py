@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from engine.evidence import debriefing as e
 from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE, SLEEPLESS_H, UNDERDRUNK_SHARE
+from engine.evidence.planning import debriefing as e
 from engine.evidence.source import Source
 from engine.values.checkin import CheckIn, Gut
 from engine.values.look import Look

@@ -17,7 +17,7 @@ from enum import StrEnum
 import numpy as np
 
 from engine.decision.beliefs import frame_of, intake_of, through
-from engine.evidence import learning as e
+from engine.evidence.body import learning as e
 from engine.model.forecast import subsample
 from engine.model.particles import Belief, Person
 from engine.model.structures import Bodies, Floats, Row, a_day, first_morning, hours_lifted

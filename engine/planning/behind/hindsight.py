@@ -16,12 +16,12 @@ import numpy as np
 from engine.decision.beliefs import intake_of
 from engine.decision.decide import Decision
 from engine.evidence import deciding
-from engine.evidence import learning as e
+from engine.evidence.body import learning as e
 from engine.model.forecast import look_of, subsample
 from engine.model.particles import Belief
 from engine.model.structures import Floats, a_day, first_morning, hours_lifted
 from engine.model.tracker import doubted, generator, outcome_probabilities
-from engine.planning.learning import led_through
+from engine.planning.behind.learning import led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.look import Look

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from engine.evidence import tracking as known
+from engine.evidence.body import tracking as known
 from engine.model.forecast import (
     LOOK_ROWS,
     PARTICLES,

@@ -8,8 +8,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.evidence.experiments.study import (
+    RIDE,
+    Data,
+    Measure,
+    Measured,
+    Study,
+    muscle,
+    published,
+    subject,
+)
 from engine.evidence.source import Provenance
-from engine.evidence.study import RIDE, Data, Measure, Measured, Study, muscle, published, subject
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
 

@@ -6,8 +6,17 @@ miss is named there too. No constant was moved for them.
 
 from __future__ import annotations
 
+from engine.evidence.experiments.study import (
+    RIDE,
+    Data,
+    Measure,
+    Measured,
+    Study,
+    muscle,
+    published,
+    subject,
+)
 from engine.evidence.source import Provenance
-from engine.evidence.study import RIDE, Data, Measure, Measured, Study, muscle, published, subject
 
 SEEN = Provenance.SEEN
 #: Dry to wet muscle: 77 % of muscle is water.

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from engine.evidence import debriefing as known
-from engine.evidence import learning as e
-from engine.planning.debrief import Debrief
-from engine.planning.hindsight import Helped
-from engine.planning.learning import Believed, Quantity
-from engine.planning.next_load import NextLoad
+from engine.evidence.body import learning as e
+from engine.evidence.planning import debriefing as known
+from engine.planning.behind.debrief import Debrief
+from engine.planning.behind.hindsight import Helped
+from engine.planning.behind.learning import Believed, Quantity
+from engine.planning.behind.next_load import NextLoad
 from engine.values.look import Look
 
 #: Lessons of how a week was carried out, the gravest first.

@@ -17,11 +17,11 @@ from dataclasses import dataclass, replace
 
 from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import deciding as e
-from engine.evidence import tracking as known
+from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead
 from engine.model.particles import Belief, Covariates
 from engine.model.tracker import first_belief, generator, next_prior
-from engine.planning.rescale import Suggestion, suggested_plan
+from engine.planning.drafting.rescale import Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs

@@ -2,12 +2,12 @@
 
 One set for every study and every athlete: what differs between people is size, sex and training
 status, never a constant picked for one study. "Fitted" in a note means that the value was chosen so
-that all loading experiments of `engine.evidence.loading` come out together.
+that all loading experiments of `engine.evidence.experiments.loading` come out together.
 """
 
 from __future__ import annotations
 
-from engine.evidence.readiness import CUNNINGHAM_1980
+from engine.evidence.planning.readiness import CUNNINGHAM_1980
 from engine.evidence.source import Number, Provenance, Source
 
 HALL_SODIUM = Source(

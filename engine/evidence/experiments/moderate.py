@@ -6,8 +6,8 @@ is moved for it. The misses are named in the studies' notes.
 
 from __future__ import annotations
 
+from engine.evidence.experiments.study import Data, Study, muscle, published, subject
 from engine.evidence.source import Provenance
-from engine.evidence.study import Data, Study, muscle, published, subject
 
 _SHERMAN = "Sherman et al. 1981, Int J Sports Med 2:114-118: a week's taper of running, "
 _SHERMAN_NOTE = (

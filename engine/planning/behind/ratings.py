@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import sqrt
 from statistics import fmean, stdev
 
-from engine.evidence import observing as e
+from engine.evidence.body import observing as e
 from engine.values.observed import CoachLook
 
 
