@@ -22,7 +22,7 @@ from bot.event import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
-from bot.photos import photos
+from bot.pictures.photos import photos
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

@@ -23,7 +23,7 @@ from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.people import drop_pending_entries, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
 from bot.people.telling import say_to
-from bot.photos.photo_rows import delete_all_photos
+from bot.pictures.photos.photo_rows import delete_all_photos
 from bot.store.base import id_of
 from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

@@ -14,14 +14,14 @@ from typing import Any
 from bot.core.instants import local_instant
 from bot.core.turn import Turn
 from bot.event import season
+from bot.event.stage import day as stage_days
+from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
 from bot.plan import gate
 from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
-from bot.stage import day as stage_days
-from bot.stage.flow import NIGHT_UNTIL
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow

@@ -29,8 +29,8 @@ from bot.core.buttons import (
 from bot.core.cards import PLAN, OfEvent, OnProposal, Say
 from bot.dialogue.asking import ANSWER
 from bot.dispatcher import TAPS
+from bot.event.stage.buttons import LATE, Late
 from bot.features import ON_CARD
-from bot.stage.buttons import LATE, Late
 from tests.support.weeks import Team
 
 HOUSE = Path(bot.__file__).parent

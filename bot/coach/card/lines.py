@@ -15,13 +15,13 @@ from bot.coach.roster.standing import Decided, RosterRow
 from bot.core.cards import Say
 from bot.core.outbox import Button, Buttons
 from bot.decision import words_signoff as signoff_words
+from bot.decision.eye import words as eye_words
 from bot.decision.signoff import plan_g
-from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_person, name_of
 from bot.people.rights import given_by
-from bot.photos.photo_rows import mornings_of
+from bot.pictures.photos.photo_rows import mornings_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
