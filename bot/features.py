@@ -88,7 +88,7 @@ def once(entries: Iterable[_Entry], key: Callable[[_Entry], str]) -> Mapping[str
     return found
 
 
-#: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.buttons.CardRoute`).
+#: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.chat.buttons.CardRoute`).
 ON_CARD = once((one for feature in FEATURES for one in feature.on_card), lambda one: one.name)
 
 

@@ -13,11 +13,11 @@ from bot.beside import has_a_day, with_hints
 from bot.checkin import typed
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
-from bot.core import outbox
-from bot.core.incoming import Kind, Media
-from bot.core.routes import COACHING, Command
+from bot.core.chat import outbox
+from bot.core.chat.incoming import Kind, Media
+from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn
-from bot.decision import signoff_typed
+from bot.decision.signoff import typed as signoff_typed
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across

@@ -6,8 +6,8 @@ from pathlib import PurePath
 
 from sqlmodel import Session
 
+from bot.core.chat.incoming import SentFile
 from bot.core.context import Context
-from bot.core.incoming import SentFile
 from bot.core.turn import ChatTurn, Turn
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import given_to

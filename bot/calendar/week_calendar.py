@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.calendar import words
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.decision.care import rests
 from bot.decision.words_target import resting_line
 from bot.event.stage import day as stage_day

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from sqlmodel import Session
 
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief, words, words_deeper
 from bot.debrief.buttons import ASK_PLACING

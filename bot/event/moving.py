@@ -7,8 +7,8 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
-from bot.core.outbox import ARRIVED, Button
+from bot.core.chat.outbox import ARRIVED, Button
+from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.event import words_moving as words
 from bot.event.stage import day as stage_day

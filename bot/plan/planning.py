@@ -7,10 +7,10 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.outbox import Button
 from bot.core.context import Context
-from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding

@@ -10,8 +10,8 @@ from zoneinfo import ZoneInfo
 from bot.core.zones import find_places
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import day_in, one_of, reason
-from bot.event import words_season as season_words
 from bot.event.flow import standing
+from bot.event.season import words as season_words
 from bot.plan import words as plan_words
 from bot.setup import words, words_sheet
 from engine.planning.drafting.bridge import BRIDGE

@@ -11,9 +11,9 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.core.turn import Turn
-from bot.event import season
+from bot.event.season import season
 from bot.event.stage import day as stage_days
 from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete

@@ -6,9 +6,9 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, Turn
 from bot.event.stage import day as stage_days
 from bot.people.people import local_date, name_of, own_athlete

@@ -6,8 +6,8 @@ from datetime import date
 
 from bot.core.turn import Turn
 from bot.decision import deciding
-from bot.event import asks as event_asks
-from bot.event import season
+from bot.event.asks import asks as event_asks
+from bot.event.season import season
 from bot.event.setting import New, replace_event
 from bot.event.stage import day as stage_days
 from bot.food import by_template

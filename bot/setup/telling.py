@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, time, timedelta
 from typing import Any
 
-from bot.event import words_asks as asks_words
+from bot.event.asks import words as asks_words
 from bot.plan.fit.words import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseen import Foreseen

@@ -6,10 +6,10 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import PLAN_SHEET, PlanInFormat
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change

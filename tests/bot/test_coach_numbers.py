@@ -12,7 +12,7 @@ import pandas as pd
 import pytest
 from PIL import Image
 
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.coach_numbers import words
 from bot.sheets.coach_numbers.gather import numbers_of

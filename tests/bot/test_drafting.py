@@ -11,7 +11,7 @@ from itertools import product
 import pytest
 from sqlmodel import delete, select
 
-from bot.core.outbox import TEXT_LIMIT
+from bot.core.chat.outbox import TEXT_LIMIT
 from bot.people.people import profile_of
 from bot.plan.words_draft_reasons import SENTENCES, line_text, why_these_numbers
 from bot.store.tables.plan_review import PlanReviewRow

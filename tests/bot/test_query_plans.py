@@ -10,8 +10,8 @@ from typing import Any
 import pytest
 from sqlalchemy import Column, Engine, Index, PrimaryKeyConstraint, Table, UniqueConstraint, event
 
-from bot.core.clock import DrivenClock
-from bot.core.duties import Duties
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.membership.my_data.handing_out import make

@@ -5,9 +5,9 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import send_document
 from bot.core.context import Document
-from bot.core.outbox import send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.debrief import paragraphs

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import Duty
+from bot.core.chat.routes import Duty
 from bot.debrief.pooling import weeks
 from bot.dialogue.feature import Feature
 

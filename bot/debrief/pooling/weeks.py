@@ -6,8 +6,8 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
-from bot.core.subjects import Subject
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import local_date, pending_entries, profile_of

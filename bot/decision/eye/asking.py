@@ -6,8 +6,8 @@ from datetime import date, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.outbox import Button, edit
-from bot.core.topics import Topic
+from bot.core.chat.outbox import Button, edit
+from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.decision.eye import view, words
 from bot.decision.eye.buttons import EYE

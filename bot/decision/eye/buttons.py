@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute
+from bot.core.chat.buttons import CardRoute
 from engine.values.observed import CoachLook
 
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.core import instants
-from bot.core.callbacks import answer, rewrite
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.timing import instants
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.eye import view, words
 from bot.decision.eye.buttons import Looked, Morning, Sharp
-from bot.decision.signoff import LATEST, default_carb_g
+from bot.decision.signoff.signoff import LATEST, default_carb_g
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
 from bot.store.base import id_of

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import view
+from bot.core.chat.routes import view
 from bot.decision.eye import buttons, looking, words
 from bot.dialogue.feature import Feature
 

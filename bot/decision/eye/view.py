@@ -6,12 +6,12 @@ from datetime import date, timedelta
 
 from sqlmodel import Session
 
-from bot.core.cards import CARD
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.cards import CARD
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Turn
 from bot.decision.eye import comparing, words
 from bot.decision.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
-from bot.decision.signoff import morning_line
+from bot.decision.signoff.signoff import morning_line
 from bot.people.coach_settings import clock_for
 from bot.people.people import local_date, name_of
 from bot.store.tables.people import AthleteProfile, Person

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute
-from bot.core.cards import OfEvent
+from bot.core.chat.buttons import CardRoute
+from bot.core.chat.cards import OfEvent
 from engine.values.case import ForecastUse
 
 

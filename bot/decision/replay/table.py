@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import view
+from bot.core.chat.routes import view
 from bot.decision.replay import buttons, what_if
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.dialogue.asking import FlowBinding

@@ -9,9 +9,9 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.core import agenda, instants
 from bot.core.context import Context
-from bot.core.subjects import Several
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Several
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.event.stage.flow import LOOK

@@ -8,7 +8,7 @@ from datetime import date, datetime, time, timedelta
 from functools import partial
 from typing import Any
 
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import MINUTES, Label, buttons, one_of, said, without

@@ -6,8 +6,8 @@ from datetime import timedelta
 
 from sqlmodel import select
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.outbox import Button, Buttons, edit
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons, edit
 from bot.core.turn import ChatTurn, Turn
 from bot.event.stage import day as stage_day
 from bot.event.stage import words

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CALENDAR_FILE, CalendarDo
-from bot.core.outbox import Button, Buttons
-from bot.core.topics import Topic
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
+from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import day_in
 from bot.event.travel import words

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, Command, Duty
+from bot.core.chat.routes import ATHLETE, Command, Duty
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.event.travel import travel, words

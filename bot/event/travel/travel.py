@@ -5,7 +5,7 @@ from __future__ import annotations
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
-from bot.core import agenda
+from bot.core.timing import agenda
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.event.travel import words

@@ -10,8 +10,8 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
+from bot.core.chat.outbox import send_document
 from bot.core.context import Document
-from bot.core.outbox import send_document
 from bot.core.turn import Act, Turn
 from bot.membership.my_data import words
 from bot.membership.my_data.document import as_json, document

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, FORMER, Command
+from bot.core.chat.routes import ANYONE_KNOWN, FORMER, Command
 from bot.dialogue.feature import Feature
 from bot.membership.my_data import handing_out, words
 

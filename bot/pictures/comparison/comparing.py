@@ -10,10 +10,10 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
-from bot.core.buttons import CallbackData
-from bot.core.callbacks import answer, rewrite
+from bot.core.chat.buttons import CallbackData
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons, send_pictures
 from bot.core.context import Document
-from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.people.people import get_profile, name_of, still_sees
 from bot.people.telling import say_to

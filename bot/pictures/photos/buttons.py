@@ -6,7 +6,7 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute, Nothing, Route
+from bot.core.chat.buttons import CardRoute, Nothing, Route
 from bot.store.tables.photos import Pose
 
 

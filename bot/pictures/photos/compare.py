@@ -8,9 +8,9 @@ from functools import partial
 
 from sqlmodel import Session
 
-from bot.core.buttons import CallbackData
-from bot.core.callbacks import answer, rewrite
-from bot.core.outbox import Button, Buttons, send_pictures
+from bot.core.chat.buttons import CallbackData
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.people.people import get_profile, name_of, profile_of
 from bot.people.rights import athletes_seen_by

@@ -9,10 +9,10 @@ from typing import Any
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core import agenda, instants
 from bot.core.context import Context, Document
+from bot.core.timing import agenda, instants
 from bot.core.turn import Turn
-from bot.decision.signoff import morning_line
+from bot.decision.signoff.signoff import morning_line
 from bot.pictures.photos import words
 from bot.pictures.photos.files import folder
 from bot.store.tables.people import AthleteProfile

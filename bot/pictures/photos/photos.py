@@ -7,12 +7,12 @@ from datetime import date, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
-from bot.core import agenda
-from bot.core.callbacks import answer, rewrite
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.incoming import Incoming, SentFile
+from bot.core.chat.outbox import MOST_IN_AN_ALBUM, Button, Buttons, edit, send_pictures
 from bot.core.context import Context
-from bot.core.incoming import Incoming, SentFile
-from bot.core.outbox import MOST_IN_AN_ALBUM, Button, Buttons, edit, send_pictures
-from bot.core.subjects import Subject
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.eye import asking as eye
 from bot.people.changes import Change

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, COACHING, Command, Duty, tap, view
+from bot.core.chat.routes import ATHLETE, COACHING, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
 from bot.pictures.photos import buttons, compare, photo_rows, photos
 from bot.pictures.photos import words as photo_words

@@ -2,6 +2,6 @@
 
 from __future__ import annotations
 
-from bot.core.buttons import CardRoute, Nothing
+from bot.core.chat.buttons import CardRoute, Nothing
 
 TIMELINE = CardRoute("timeline", Nothing)

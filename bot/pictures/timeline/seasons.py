@@ -8,9 +8,9 @@ from typing import Any
 from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import send_pictures
 from bot.core.context import Document
-from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import get_profile, local_date, name_of, still_sees
 from bot.people.telling import say_to

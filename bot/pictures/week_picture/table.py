@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import ATHLETE, Command, view
+from bot.core.chat import cards
+from bot.core.chat.routes import ATHLETE, Command, view
 from bot.dialogue.feature import Feature
 from bot.pictures.week_picture import picture, words
 

@@ -6,10 +6,10 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import EVENT, LEARNT
-from bot.core.outbox import Button
-from bot.core.topics import Topic
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import EVENT, LEARNT
+from bot.core.chat.outbox import Button
+from bot.core.chat.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change

@@ -6,9 +6,9 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import TEMPLATES, OfEvent, OfTemplate
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import TEMPLATES, OfEvent, OfTemplate
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.core import instants
+from bot.core.timing import instants
 from bot.decision.words_outlook import nearest
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers import reckoning as r

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import COACH, Command, tap
+from bot.core.chat.routes import COACH, Command, tap
 from bot.dialogue.feature import Feature
 from bot.sheets.coach_numbers import view, words
 from bot.sheets.coach_numbers.buttons import NUMBERS

@@ -6,9 +6,9 @@ from datetime import date
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button, send_document, send_pictures
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document, send_pictures
 from bot.core.turn import Act, Turn
 from bot.people.coach_settings import zone_of_coach
 from bot.people.telling import say_to

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.words_reasons import RULE_NAMES, gate_name, rule_name
+from bot.decision.reasons.words import RULE_NAMES, gate_name, rule_name
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.workbook import words as workbook_words
 from bot.words import coach_figures as figures

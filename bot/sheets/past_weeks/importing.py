@@ -15,10 +15,10 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import delete
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.cards import IMPORTS, InFormat
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.cards import IMPORTS, InFormat
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Context, Document
-from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Any
 
-from bot.core import instants
+from bot.core.timing import instants
 from bot.core.turn import Turn
 from bot.sheets.past_weeks import layout as at
 from bot.sheets.past_weeks.reading import PastWeekRead, carbs_of

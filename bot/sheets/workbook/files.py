@@ -9,11 +9,11 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import FILES, HANDOUT, IMPORTS, InFormat
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import FILES, HANDOUT, IMPORTS, InFormat
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Document
 from bot.core.garbage import unsearched
-from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, name_of, own_athlete, profile_of

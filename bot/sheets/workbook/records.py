@@ -17,7 +17,7 @@ from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.alerts.words_alert_causes import cause, flag_name
-from bot.decision import words_reasons
+from bot.decision.reasons import words as words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
 from bot.people.changes import Change

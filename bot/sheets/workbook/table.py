@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import ATHLETE, COACHING, Command, tap, view
+from bot.core.chat import cards
+from bot.core.chat.routes import ATHLETE, COACHING, Command, tap, view
 from bot.dialogue.feature import Feature
 from bot.sheets.workbook import files, words
 from bot.sheets.workbook.buttons import OWN_FILES
