@@ -14,8 +14,8 @@ from sqlalchemy import Engine
 from sqlalchemy.exc import SQLAlchemyError
 from telegram.error import TelegramError
 
-from bot.core.clock import Clock
 from bot.core.logs import error_name
+from bot.core.timing.clock import Clock
 from bot.store.db import looking
 from bot.telegram.transport import Transport
 from bot.watching.backlog import Backlog, Queue, backlog
