@@ -105,6 +105,7 @@ class Worker:
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
         self._busy: dict[int | None, asyncio.Task[None]] = {}
         self._elsewhere: dict[int | None, float] = {}
+        self._seen: list[tuple[int, int | None, int]] = []
 
     async def run(self) -> None:
         """Work until cancelled."""
@@ -112,13 +113,20 @@ class Worker:
 
     async def step(self) -> None:
         """Begin on the first open row of every chat that is not being served, as slots allow."""
+        self._begin()
         if len(self._busy) >= self._slots:
             return
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
-        for update_id, chat_id, _urgency in heads if is_sqlite(self._engine) else mixed(heads):
-            if len(self._busy) >= self._slots:
-                break
+        self._seen = list(heads if is_sqlite(self._engine) else mixed(heads))[: 2 * self._slots]
+        self._begin()
+
+    def _begin(self) -> None:
+        """Begin on what was seen at the last look. That is a few more than there are slots, so that
+        in a burst not each answer is followed by a look; what is urgent waits for no more than these.
+        """
+        while self._seen and len(self._busy) < self._slots:
+            update_id, chat_id, _urgency = self._seen.pop(0)
             if chat_id not in self._busy and not self._is_elsewhere(chat_id):
                 self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
 
