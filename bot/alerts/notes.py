@@ -77,10 +77,10 @@ def tell(
 def gather(
     turn: Turn, coach: Person, athlete: Person, sentence: Said, *,
     message_id: int | None = None, at_once: bool = False, idle: bool = False,
-) -> None:  # fmt: skip
+) -> str:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
     button to reply. `at_once` as for `tell`. What is `idle` makes no message by itself: it stands in
-    one that is still fresh, or comes with the next.
+    one that is still fresh, or comes with the next. Returns the words as they are kept.
     """
     with speaking_to(coach):
         said = sentence() if callable(sentence) else sentence
@@ -90,11 +90,12 @@ def gather(
         )  # fmt: skip
         if not idle:
             _tell_or_hold(turn, coach, note, at_once=at_once)
-            return
+            return said
         hold_coaches(turn.session)
         turn.session.add(note)
         if _fresh_stretch(turn, coach, athlete, _lately(turn, coach, athlete)) is not None:
             _send_all(turn, coach, [note])
+        return said
 
 
 def gathered_in(session: Session, outbox_id: int) -> list[CoachNote]:
