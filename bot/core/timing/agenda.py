@@ -67,6 +67,7 @@ def put(
     row.attempts = 0
     row.claimed_until = None
     session.add(row)
+    session.flush()
     return row
 
 
