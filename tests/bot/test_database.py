@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import stat
 import threading
 from collections.abc import Callable
@@ -29,6 +30,7 @@ from bot.store.tables import setting
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind
 from tests.support.databases import Server
 
+BOT = Path(__file__).parents[2] / "bot"
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
 
 
@@ -167,6 +169,15 @@ def test_a_look_leaves_a_connection_what_it_has_prepared(postgres_engine: Engine
         assert session.exec(select(InboxRow.update_id)).all() == []
     with claiming(postgres_engine) as session:
         assert session.exec(prepared).one() == at_first > 0
+
+
+def test_whatever_runs_beside_the_answers_only_looks() -> None:
+    """A plain session ends by ROLLBACK."""
+    running = ("core", "telegram", "watching", "store/prune.py")
+    files = [file for one in running for file in (BOT / one).rglob("*.py")] + [BOT / running[-1]]
+    plain = [file.name for file in files if re.search(r"with Session\(", file.read_text())]
+    assert plain == []
+    assert len(files) > 20
 
 
 def test_a_connection_that_died_lying_idle_is_replaced_unnoticed_and_one_just_used_once_noticed(
