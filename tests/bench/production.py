@@ -53,7 +53,7 @@ from tests.bench.crew import (
 LINE = "61.0 5 3.5 4 on target"
 DAYS_OUT = 6  # mornings of so many kinds, by the days that are left
 WARM = 10 * DAYS_OUT
-THREADS = 4
+THREADS = 2  # as the bot is set
 WARM_PROCESS = (THREADS + 1) * WARM  # updates until all its connections are warm
 COUNTED = 12  # whose statements are counted, by a listener that would cost those that are timed
 
