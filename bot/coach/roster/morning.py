@@ -105,7 +105,7 @@ def look_closer(session: Session, seen: Sequence[RosterRow]) -> dict[int, Closer
     decisions = session.exec(
         select(col(DecisionRow.id), col(DecisionRow.decision)).where(col(DecisionRow.id).in_(ids))
     )
-    whole = {ids[number or 0]: decision_from_dict(decision) for number, decision in decisions}
+    whole = {ids[n]: decision_from_dict(one) for n, one in decisions if n is not None}
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
