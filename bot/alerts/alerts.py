@@ -12,7 +12,7 @@ from sqlmodel import Session, col, or_, select
 from bot.alerts import delivery, notes, words, words_after
 from bot.alerts.delivery import TOGETHER, WITHIN
 from bot.alerts.words_advice import advice, under_a_warning
-from bot.core import agenda
+from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for

@@ -12,10 +12,10 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
-from bot.core import agenda
-from bot.core.outbox import Button, Buttons, edit
-from bot.core.subjects import Several, Subject
-from bot.core.topics import Topic, on
+from bot.core.chat.outbox import Button, Buttons, edit
+from bot.core.chat.topics import Topic, on
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for

@@ -12,12 +12,12 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core import agenda, instants
-from bot.core.cards import MESSAGE
+from bot.core.chat.cards import MESSAGE
+from bot.core.chat.outbox import TEXT_LIMIT, Button, edit
+from bot.core.chat.topics import Topic
 from bot.core.context import Context
-from bot.core.outbox import TEXT_LIMIT, Button, edit
-from bot.core.subjects import Subject
-from bot.core.topics import Topic
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach

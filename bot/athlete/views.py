@@ -14,16 +14,17 @@ from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
-from bot.decision import signoff, words_target
 from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_target
 from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
+from bot.decision.signoff import signoff
 from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
-from bot.event import season_lines
+from bot.event.season import lines as season_lines
 from bot.people.changes import Change
 from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
 from bot.people.rights import others_coaching

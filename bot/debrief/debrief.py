@@ -8,11 +8,11 @@ from datetime import time, timedelta
 from sqlmodel import Session, col, func, select
 
 from bot.alerts import notes
-from bot.core import agenda, instants
-from bot.core.callbacks import answer
-from bot.core.cards import LOOK, PICTURE
-from bot.core.outbox import Button
-from bot.core.subjects import Several
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LOOK, PICTURE
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Several
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
 from bot.debrief.buttons import CLOSER, NOTE

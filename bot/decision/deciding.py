@@ -12,9 +12,9 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
-from bot.decision import signoff
 from bot.decision import words_target as words
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
+from bot.decision.signoff import signoff
 from bot.decision.to_athlete import (
     answer_of_now,
     reason_of,

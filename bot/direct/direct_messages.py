@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from sqlmodel import Session
 
 from bot.alerts import notes
-from bot.core.callbacks import answer
-from bot.core.cards import MESSAGE, Message
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import MESSAGE, Message
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.direct import replies

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from bot.core.turn import Turn
 from bot.debrief import after_show, debrief
-from bot.event import words_season
+from bot.event.season import words as words_season
+from bot.event.stage import day as stage_day
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.plan.next_load import looks
-from bot.stage import day as stage_day
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 

@@ -7,16 +7,15 @@ from functools import partial
 from sqlmodel import Session, select
 
 from bot.alerts import notes
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.membership import second_coach
-from bot.membership import words_second as words
 from bot.membership.buttons import END_NO, END_YES
 from bot.membership.onboarding import health_screen
 from bot.membership.pending_items import has_pending_items
+from bot.membership.second import second_coach, words
 from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record, speaking_to

@@ -9,15 +9,15 @@ from sqlmodel import Session, select
 
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import alert_text, settle_message, subject_of, told_of
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision import signoff
+from bot.decision.signoff import signoff
 from bot.membership import words_leaving as words
-from bot.membership import words_second as ending_words
 from bot.membership.buttons import LEAVE, IsSure, Sure
 from bot.membership.ending import part
+from bot.membership.second import words as ending_words
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, name_of, record, speaking_to
 from bot.people.rights import second_coaches

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.core.outbox import Buttons, say
-from bot.core.topics import Topic
+from bot.core.chat.outbox import Buttons, say
+from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.people.people import speaking_to
 from bot.store.tables.people import Person

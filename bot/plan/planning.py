@@ -7,10 +7,10 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.outbox import Button
 from bot.core.context import Context
-from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding
@@ -43,7 +43,7 @@ from bot.week.load import (
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, take_snapshot
-from engine.planning.phases import named
+from engine.planning.drafting.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 

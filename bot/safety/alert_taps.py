@@ -16,9 +16,9 @@ from bot.alerts.delivery import (
     told_of,
 )
 from bot.alerts.words_alert_causes import cause
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button, Buttons
+from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions

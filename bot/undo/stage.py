@@ -7,13 +7,13 @@ from datetime import datetime
 from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words
-from bot.core.topics import on
+from bot.core.chat.topics import on
 from bot.core.turn import Turn
+from bot.event.stage import day as stage_day
+from bot.event.stage import views as stage_views
+from bot.event.stage import words
 from bot.people.changes import Change
 from bot.people.people import get_person, record, speaking_to
-from bot.stage import day as stage_day
-from bot.stage import views as stage_views
-from bot.stage import words
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow

@@ -7,13 +7,13 @@ from bot.athlete import words_why as why_words
 from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.cards import OfRow, OnProposal
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.cards import OfRow, OnProposal
+from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
-from bot.decision import signoff
 from bot.decision.deciding import latest_decision
-from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
+from bot.decision.signoff import signoff
+from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record

@@ -11,9 +11,9 @@ from bot.alerts import notes
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD, UNDO
-from bot.core.outbox import TEXT_LIMIT, Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD, UNDO
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change, Follows

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD
+from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership.buttons import ASK_MEASURES

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer
-from bot.core.cards import LOOK, AtLook
-from bot.core.outbox import Button, edit
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LOOK, AtLook
+from bot.core.chat.outbox import Button, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
 from bot.people.changes import Change
