@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import time, timedelta
+from functools import partial
 
 from sqlmodel import Session, col, func, select
 
@@ -166,9 +167,8 @@ def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     record(turn, profile.person_id, Change.DEBRIEF_WORD, by=person.id, event=event.id)
     coach = get_person(turn.session, profile.coach_id)
     say_to(turn, person, words.thanks(coach.first_name))
-    with speaking_to(coach):
-        told = words.coach_told(person.first_name, said)
-        notes.tell(turn, coach, profile.person_id, told)
+    told = partial(words.coach_told, person.first_name, said)
+    notes.tell(turn, coach, profile.person_id, told)
 
 
 def before_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:

@@ -126,9 +126,7 @@ def _tell_gone_back(
     said = [turn.session.get(OutboxRow, number) for number in row.detail.get("said", [])]
     athlete = get_person(turn.session, profile.person_id)
     if athlete.id != by.id and any(one is not None and one.status in ARRIVED for one in said):
-        with speaking_to(athlete):
-            text = words.athlete_told_event_back(by.first_name, line())
-            say_to(turn, athlete, text)
+        say_to(turn, athlete, lambda: words.athlete_told_event_back(by.first_name, line()))
 
 
 def tell(

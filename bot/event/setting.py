@@ -19,7 +19,7 @@ from bot.event.season import lines as season_lines
 from bot.event.season import season
 from bot.event.season import words as season_words
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.next_load import words as learnt_words
@@ -231,9 +231,12 @@ def _tell_event(
     )
     if coach.id != profile.person_id:
         athlete = get_person(turn.session, profile.person_id)
-        with speaking_to(athlete):
-            text = words.athlete_told_event(
+        told = say_to(
+            turn,
+            athlete,
+            lambda: words.athlete_told_event(
                 coach.first_name, event_line(profile, event, turn.context), replaced=replaced
-            )
-            return [id_of(say_to(turn, athlete, text))]
+            ),
+        )
+        return [id_of(told)]
     return []

@@ -17,7 +17,7 @@ from bot.decision import deciding
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.fit.offering import limits_for, offer_room
@@ -297,11 +297,13 @@ def week_changed(
             )
             say_to(turn, coach, text)
             if not self_coached:
-                with speaking_to(athlete):
-                    text = words.athlete_all_set(
+                say_to(
+                    turn,
+                    athlete,
+                    lambda: words.athlete_all_set(
                         coach.first_name, moment_for(turn.session, athlete, profile, first)
-                    )
-                    say_to(turn, athlete, text)
+                    ),
+                )
     if was_complete or _checked_in_today(turn, profile):
         deciding.redecide(turn, profile, because=because)
 

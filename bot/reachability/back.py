@@ -73,7 +73,7 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
         say_to(turn, person, text)
     for row in missed:
         if row.acknowledged_at is None:
-            delivery.tell_again(turn, row, person)
+            delivery.send(turn, row, person)
             continue
         say_to(
             turn,

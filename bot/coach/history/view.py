@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
@@ -24,7 +25,6 @@ from bot.people.people import (
     own_athlete,
     pending_entries,
     profile_of,
-    speaking_to,
 )
 from bot.people.rights import approvers
 from bot.people.telling import say_to
@@ -162,6 +162,9 @@ def note_to_others(turn: Turn, by: Person) -> None:
         for other in approvers(turn.session, profile):
             if other.id in (by.id, athlete.id):
                 continue
-            with speaking_to(other):
-                text = words.changed_by(athlete.first_name, by.first_name, in_words(row, profile))
-                notes.tell(turn, other, profile.person_id, text)
+            text = partial(_changed, row, profile, athlete.first_name, by.first_name)
+            notes.tell(turn, other, profile.person_id, text)
+
+
+def _changed(row: HistoryRow, profile: AthleteProfile, name: str, by: str) -> str:
+    return words.changed_by(name, by, in_words(row, profile))

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button, edit
+from bot.core.chat.outbox import Button
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.decision.eye import view, words
 from bot.decision.eye.buttons import EYE
-from bot.people.people import name_of, speaking_to
+from bot.people.people import name_of
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.photos import PhotoRow
@@ -49,13 +50,11 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
         Button(name_of(turn.session, athlete), EYE(athlete, on))
         for athlete, on in waiting[:MOST_NAMED]
     ]
-    with speaking_to(coach):
-        edit(
-            turn.session, chat_id=coach.chat_id, outbox_id=id_of(asked), now=turn.now,
-            text=words.under_photos_of(len(waiting)),
-            buttons=[names[at : at + 3] for at in range(0, len(names), 3)],
-            topic=Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked)),
-        )  # fmt: skip
+    edit_to(
+        turn, coach, id_of(asked), partial(words.under_photos_of, len(waiting)),
+        buttons=[names[at : at + 3] for at in range(0, len(names), 3)],
+        topic=Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked)),
+    )  # fmt: skip
 
 
 def _asked_before(turn: Turn, coach: Person) -> OutboxRow | None:

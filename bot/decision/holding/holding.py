@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 
 from sqlmodel import Session, select
 
@@ -17,7 +18,7 @@ from bot.decision.signoff import words as figure_words
 from bot.decision.signoff.taps import question_context, say_frozen
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
@@ -84,9 +85,8 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, text)
     said = []
     if not self_coached:
-        with speaking_to(athlete):
-            text = words.athlete_told_held(coach.first_name, carb_g, last)
-            said = [id_of(say_to(turn, athlete, text))]
+        told = partial(words.athlete_told_held, coach.first_name, carb_g, last)
+        said = [id_of(say_to(turn, athlete, told))]
     record(
         turn, profile.person_id, Change.HELD, by=coach.id, hold=hold.id,
         day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
@@ -114,9 +114,8 @@ def end_hold(turn: OnAthlete) -> None:
     rewrite(turn, words.ended(athlete.first_name, self_coached=self_coached))
     said = []
     if not self_coached:
-        with speaking_to(athlete):
-            text = words.athlete_told_ended(turn.person.first_name)
-            said = [id_of(say_to(turn, athlete, text))]
+        told = partial(words.athlete_told_ended, turn.person.first_name)
+        said = [id_of(say_to(turn, athlete, told))]
     record(
         turn, turn.profile.person_id, Change.HOLD_ENDED, by=turn.person.id, hold=hold.id,
         day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,

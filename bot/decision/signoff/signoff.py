@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime, time, timedelta
+from functools import partial
 
 from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import SIGN, Say
-from bot.core.chat.outbox import Button, Buttons, edit
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
@@ -21,9 +22,9 @@ from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
-from bot.people.people import get_profile, name_of, person_in_chat, profile_of, speaking_to
+from bot.people.people import get_profile, name_of, person_in_chat, profile_of
 from bot.people.rights import approvers
-from bot.people.telling import say_to
+from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
@@ -56,15 +57,14 @@ def ask_coach(
         due_at = _deadline(profile, decision_row, turn.context)
     decision_row.sign_off_due_at = due_at
     for coach in approvers(turn.session, profile):
-        with speaking_to(coach):
-            row = say_to(
-                turn,
-                coach,
-                proposal_text(turn.session, coach, profile, decision_row),
-                buttons=_buttons(decision_row, self_coached=coach.id == profile.person_id),
-                dedupe=_said_to(decision_row, coach),
-                decision_id=decision_row.id,
-            )
+        row = say_to(
+            turn,
+            coach,
+            partial(proposal_text, turn.session, coach, profile, decision_row),
+            buttons=partial(_buttons, decision_row, self_coached=coach.id == profile.person_id),
+            dedupe=_said_to(decision_row, coach),
+            decision_id=decision_row.id,
+        )
         if coach.id == profile.coach_id:
             decision_row.outbox_id = id_of(row)
     turn.session.add(decision_row)
@@ -158,11 +158,11 @@ def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
         reader = person_in_chat(turn.session, message.chat_id)
         if reader is None:
             continue
-        with speaking_to(reader):
-            edit(
-                turn.session, chat_id=message.chat_id, outbox_id=message.id, now=turn.now,
-                text=words.settled(message.payload["text"], what(reader)),
-            )  # fmt: skip
+        edit_to(turn, reader, message.id, partial(_settled, message.payload["text"], what, reader))
+
+
+def _settled(said: str, what: Callable[[Person], str], reader: Person) -> str:
+    return words.settled(said, what(reader))
 
 
 def proposal_text(

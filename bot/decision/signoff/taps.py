@@ -20,7 +20,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
-from bot.people.people import get_profile, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_profile, local_date, name_of, own_athlete, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -214,10 +214,8 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     settle(turn, row, partial(_what_happened, turn.session, profile, row))
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
-        with speaking_to(coach):
-            text = words.lapsed_told(name, figure, self_coached=False, small=small)
-            quiet = quiet_now(turn, coach)
-            say_to(turn, coach, text, silent=quiet)
+        text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)
+        say_to(turn, coach, text, silent=quiet_now(turn, coach))
     to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 
 

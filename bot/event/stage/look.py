@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from functools import partial
 
 from sqlmodel import select
 
 from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.outbox import Button, Buttons, edit
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import ChatTurn, Turn
 from bot.event.stage import day as stage_day
 from bot.event.stage import words
 from bot.event.stage.buttons import TOP_UP, TopUp
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
+from bot.people.people import get_person, own_athlete, profile_of, record
 from bot.people.rights import approvers
-from bot.people.telling import say_to
+from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
@@ -58,20 +59,23 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     say_to(turn, person, said)
     if own:
         return
+
+    def look() -> str:
+        told = (
+            words.coach_asked(choice.grams)
+            if waits
+            else words.look_result(choice.rule, choice.grams)
+        )
+        return words.coach_look(person.first_name, full, sharp, gut, told)
+
     for reader in approvers(turn.session, profile):
-        with speaking_to(reader):
-            told = words.look_result(choice.rule, choice.grams)
-            keys: Buttons = ()
-            if waits:
-                told = words.coach_asked(choice.grams)
-                keys = _top_up_keys(profile, question, choice.grams)
-            say_to(
-                turn,
-                reader,
-                words.coach_look(person.first_name, full, sharp, gut, told),
-                buttons=keys,
-                dedupe=_asked(question, reader),
-            )
+        say_to(
+            turn,
+            reader,
+            look,
+            buttons=partial(_top_up_keys, profile, question, choice.grams) if waits else (),
+            dedupe=_asked(question, reader),
+        )
 
 
 def top_up(
@@ -135,11 +139,12 @@ def _settle_others(
         ).first()
         if reader.id == coach.id or message is None:
             continue
-        with speaking_to(reader):
-            text = f"{message.payload['text']}\n\n{words.settled_by(coach.first_name)}"
-            edit(
-                turn.session, chat_id=reader.chat_id, outbox_id=message.id, text=text, now=turn.now
-            )
+        said = message.payload["text"]
+        edit_to(turn, reader, message.id, partial(_settled, said, coach.first_name))
+
+
+def _settled(said: str, by: str) -> str:
+    return f"{said}\n\n{words.settled_by(by)}"
 
 
 def _top_up_keys(profile: AthleteProfile, question: OpenQuestion, grams: float) -> Buttons:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
@@ -25,7 +27,7 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import approvers, athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import Said, say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import TopicKind
@@ -203,13 +205,8 @@ def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     stage_day.lay_out(turn, profile, event, stage_day_of(question.answers), person)
     say_day(turn, person, profile)
     for other in _others(turn.session, person, profile):
-        with speaking_to(other):
-            lead = (
-                words.set_by_coach(person.first_name)
-                if other.id == profile.person_id
-                else words.set_by_athlete(person.first_name)
-            )
-            say_day(turn, other, profile, lead=lead)
+        lead = words.set_by_coach if other.id == profile.person_id else words.set_by_athlete
+        say_day(turn, other, profile, lead=partial(lead, person.first_name))
 
 
 def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
@@ -237,9 +234,8 @@ def _move(
         return
     stage_day.move(turn, profile, event, row, minutes, person)
     for reader in (person, *_others(turn.session, person, profile)):
-        with speaking_to(reader):
-            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-            say_day(turn, reader, profile, lead=lead, rest=True)
+        lead = partial(words.moved, minutes, person.first_name, own=reader.id == person.id)
+        say_day(turn, reader, profile, lead=lead, rest=True)
 
 
 def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: StageRow) -> None:
@@ -247,13 +243,12 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
         stage_day.call_off(turn, profile, row, person)
         name = name_of(turn.session, profile.person_id)
         for other in _others(turn.session, person, profile):
-            with speaking_to(other):
-                text = (
-                    words.is_cancelled()
-                    if other.id == profile.person_id
-                    else words.coach_told_cancelled(name)
-                )
-                say_to(turn, other, text, topic=topic(profile, other))
+            text = (
+                words.is_cancelled
+                if other.id == profile.person_id
+                else partial(words.coach_told_cancelled, name)
+            )
+            say_to(turn, other, text, topic=topic(profile, other))
     keys = [[Button(words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
     rewrite(turn, words.is_cancelled(), keys)
 
@@ -271,14 +266,16 @@ def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: Event
 
 
 def say_day(
-    turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = "", rest: bool = False
+    turn: Turn, reader: Person, profile: AthleteProfile, *, lead: Said = "", rest: bool = False
 ) -> None:
     """The day's times below `lead`; of the `rest` only what is still ahead."""
     event = current_event(turn.session, profile.person_id)
     assert event is not None
-    text, keys = _view(turn, reader, profile, event, rest=rest)
-    text = f"{lead}\n\n{text}" if lead else text
-    say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
+    with speaking_to(reader):
+        text, keys = _view(turn, reader, profile, event, rest=rest)
+        above = lead() if callable(lead) else lead
+        text = f"{above}\n\n{text}" if above else text
+        say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
 
 
 def topic(profile: AthleteProfile, reader: Person) -> Topic:

@@ -29,7 +29,7 @@ from bot.membership.invitations.flow import CHANGE_COACH
 from bot.membership.leaving import close_all, waiting
 from bot.membership.second import second_coach
 from bot.people.changes import Change
-from bot.people.people import athletes_of, get_person, name_of, profile_of, record, speaking_to
+from bot.people.people import athletes_of, get_person, name_of, profile_of, record
 from bot.people.rights import given_by, given_to, second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -176,25 +176,25 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
     athlete = get_person(turn.session, profile.person_id)
     alerts = _urgent(turn.session, profile)
     told = _others_for_alerts(turn.session, coach, profile) if alerts else []
+
+    def call(reader: Person) -> str:
+        texts = [alert_text(turn.session, row, reader, settled=words.closed) for row in alerts]
+        return words.please_call(coach.first_name, athlete.first_name, "\n\n".join(texts))
+
     for other in told:
-        with speaking_to(other):
-            text = "\n\n".join(
-                alert_text(turn.session, row, other, settled=words.closed()) for row in alerts
-            )
-            call = words.please_call(coach.first_name, athlete.first_name, text)
-            say_to(turn, other, call, urgency=Urgency.URGENT)
+        say_to(turn, other, partial(call, other), urgency=Urgency.URGENT)
     record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)
     close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: words.closed())
     part(turn, profile, coach)
-    with speaking_to(athlete):
-        parts = [words.athlete_alone(coach.first_name)]
-        if alerts:
-            names = [one.first_name for one in told]
-            parts.insert(
-                0, words.athlete_alert_told(names) if names else words.athlete_alert_untold()
-            )
-        urgency = Urgency.URGENT if alerts else Urgency.ORDINARY
-        say_to(turn, athlete, "\n\n".join(parts), urgency=urgency)
+
+    def alone() -> str:
+        line, names = words.athlete_alone(coach.first_name), [one.first_name for one in told]
+        if not alerts:
+            return line
+        lead = words.athlete_alert_told(names) if names else words.athlete_alert_untold()
+        return f"{lead}\n\n{line}"
+
+    say_to(turn, athlete, alone, urgency=Urgency.URGENT if alerts else Urgency.ORDINARY)
 
 
 def _others_for_alerts(session: Session, coach: Person, profile: AthleteProfile) -> list[Person]:

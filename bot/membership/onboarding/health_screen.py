@@ -79,9 +79,11 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
     record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN, by=person.id)
     say_to(turn, person, words.measures_kept())
     coach = get_person(turn.session, profile.coach_id)
-    with speaking_to(coach):
-        text = words.coach_told_measures(
+    say_to(
+        turn,
+        coach,
+        lambda: words.coach_told_measures(
             person.first_name, words.lines(health, self_coached=coach.id == person.id)
-        )
-        key = Button(open_button(person.first_name), CARD(profile.person_id))
-        say_to(turn, coach, text, buttons=[[key]])
+        ),
+        buttons=lambda: [[Button(open_button(person.first_name), CARD(profile.person_id))]],
+    )

@@ -20,7 +20,7 @@ from bot.membership.second import words
 from bot.membership.second.flow import ONE, SECOND
 from bot.people.changes import Change
 from bot.people.coach_settings import zone_of_coach
-from bot.people.people import get_person, name_of, own_athlete, profile_of, record, speaking_to
+from bot.people.people import get_person, name_of, own_athlete, profile_of, record
 from bot.people.rights import covered, given_by, given_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -125,12 +125,12 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         turn.session, subject=Subject.SECOND(row.id), local_date=until, kind=OVER, due_at=until_at
     )
     name = _name_of(turn.session, row.athlete_id)
-    with speaking_to(person):
-        text = words.welcome(coach.first_name, name or words.theirs(None), row.rights, until)
-        say_to(turn, person, text)
-    with speaking_to(coach):
-        text = words.joined(person.first_name, words.who(name), row.rights, until)
-        say_to(turn, coach, text)
+    say_to(
+        turn,
+        person,
+        lambda: words.welcome(coach.first_name, name or words.theirs(None), row.rights, until),
+    )
+    say_to(turn, coach, lambda: words.joined(person.first_name, words.who(name), row.rights, until))
     for profile in covered(turn.session, row):
         record(
             turn, profile.person_id, Change.SECOND_COACH_JOINED, by=coach.id,
