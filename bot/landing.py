@@ -115,9 +115,10 @@ def land(
         return
     if not waits_for_words and _answered_in_part(it):
         return
-    if heard:
-        return
-    _go_on(it)
+    if not heard:
+        _go_on(it)
+    elif safety_watch.only_wonders(turn, person):
+        _show_beside(it)
 
 
 def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: bool) -> None:
@@ -322,7 +323,7 @@ def _go_on(it: Landing) -> None:
 
 def _show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
-    if it.heard or not has_a_day(it.turn, it.person):
+    if not has_a_day(it.turn, it.person):
         return
     if not stage_views.told_unset(it.turn, it.person, it.text):
         _shown(it, view_asked_for(it.text))

@@ -23,7 +23,7 @@ _NEXT_TO_NOTHING = 4
 
 @dataclass(frozen=True, slots=True)
 class Model:
-    """`weights` is (BUCKETS, classes) of int8, each times `scale`; `corpus` names what it learnt from."""
+    """`weights`: (BUCKETS, classes) of int8, each times `scale`; `corpus` names what it learnt from."""
 
     weights: npt.NDArray[np.int8]
     scale: float

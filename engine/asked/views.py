@@ -11,14 +11,16 @@ from enum import StrEnum
 
 from engine.asked.model import model
 
-#: Words and figures of more than this are a story, not a question.
+#: What has more words than this is a story, not a question.
 _MOST_WORDS = 60
 #: A request is heard from this chance on. Chosen on sentences unseen in training.
-THRESHOLD = 0.4
+THRESHOLD = 0.3
+#: Another view is named beside the likeliest from this share of its chance on.
+_AS_LIKELY = 0.3
 
 
 class View(StrEnum):
-    """What is shown, in the order of the model's classes behind "none"."""
+    """What is shown, in the order of the model's classes behind "none"; each is a command's name."""
 
     TODAY = "today"  # figures of the day: carbs, water, steps, cardio, what kind of day it is
     WEEK = "week"  # other days, the phases, how long to go
@@ -28,11 +30,17 @@ class View(StrEnum):
     PAST = "past"  # how the weight went, what was told on a day gone by
 
 
-def view_asked_for(text: str) -> View | None:
-    """The likeliest view, where the text asks for one; None for what is said to a person."""
+def views_asked_for(text: str) -> tuple[View, ...]:
+    """The likeliest view and, where it may as well be another, that; none for what a person is told."""
     if not 0 < len(text.split()) <= _MOST_WORDS:
-        return None
-    none, *views = model().chances(text)
+        return ()
+    none, *chances = model().chances(text)
     if 1.0 - none < THRESHOLD:
-        return None
-    return list(View)[views.index(max(views))]
+        return ()
+    (most, first), (less, second), *_ = sorted(zip(chances, View, strict=True), reverse=True)
+    return (first, second) if less >= _AS_LIKELY * most else (first,)
+
+
+def view_asked_for(text: str) -> View | None:
+    """The likeliest view, where the text asks for one."""
+    return next(iter(views_asked_for(text)), None)

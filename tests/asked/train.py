@@ -36,7 +36,7 @@ OF_THE_EAR = 6000
 #: What sounds so much like a request among them may be one.
 UNMARKED = 0.4
 #: What such a sentence counts beside one of the corpus.
-SHARE_OF_THE_EAR = 0.3
+SHARE_OF_THE_EAR = 0.8
 
 
 def rows(texts: Sequence[str]) -> sparse.csr_matrix:

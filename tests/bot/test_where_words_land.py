@@ -93,7 +93,7 @@ SHOWN_BESIDE = {
     """),
     "week": lines("""
         what's friday looking like | which days are the load days | can you list all my days to the show
-        is saturday a low day | tomorrow's food already please, I'm cooking tonight
+        is saturday a low day | what is on tomorrow already please, I'm cooking tonight
         wie schaut der donnerstag aus | gib mir den überblick über die woche
         an welchem tag gehen die kh hoch | ist freitag noch entladen
     """),
