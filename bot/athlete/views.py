@@ -20,7 +20,6 @@ from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
 from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
-from bot.decision.signoff import signoff
 from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
@@ -31,7 +30,7 @@ from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, stands_g
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases
@@ -114,7 +113,7 @@ def why(turn: Act) -> None:
             profile.weight_unit,
             profile.volume_unit,
             self_coached=is_own_coach(profile),
-            stands_g=signoff.stands_g(decided),
+            stands_g=stands_g(decided),
         )
         if decided
         else why_words.nothing_decided()

@@ -28,7 +28,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, is_small_step, stands_g
 from bot.week.load import Week, current_week, target_in_force
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
@@ -113,7 +113,7 @@ def target_topic(athlete_id: int, day: date) -> Topic:
 
 def lapsed_because(decided: DecisionRow) -> str:
     """Why the figure is what it is, where nobody answered in time (see `words.because`)."""
-    return "lapsed-small" if signoff.is_small_step(decided) else "lapsed"
+    return "lapsed-small" if is_small_step(decided) else "lapsed"
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
@@ -125,7 +125,7 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     said = on_your_own.reason(rule) if self_coached else ""
     return said or reason(
         decision, profile.weight_unit, profile.volume_unit,
-        self_coached=self_coached, stands_g=signoff.stands_g(decided),
+        self_coached=self_coached, stands_g=stands_g(decided),
     )  # fmt: skip
 
 
@@ -137,7 +137,7 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     self_coached, why = is_own_coach(profile), reason_of(profile, decided)
     if decided.status == DecisionStatus.WAITING:
         line = signoff.waiting_line(session, profile, decided)
-        small = signoff.stands_g(decided) is not None
+        small = stands_g(decided) is not None
         return f"{line}\n\n{why if small else words.suggested(why)}"
     if decided.status == DecisionStatus.LAPSED:
         return words.because(lapsed_because(decided), self_coached=self_coached)

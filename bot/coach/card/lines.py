@@ -16,7 +16,6 @@ from bot.core.chat.cards import Say
 from bot.core.chat.outbox import Button, Buttons
 from bot.decision.eye import words as eye_words
 from bot.decision.signoff import words as signoff_words
-from bot.decision.signoff.signoff import plan_g
 from bot.membership.second import words as second_words
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_person, name_of
@@ -26,6 +25,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import look_rows
+from bot.week.decided import plan_g
 from bot.week.load import Week
 from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS

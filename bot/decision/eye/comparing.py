@@ -6,6 +6,7 @@ from sqlmodel import Session, col, select
 
 from bot.decision.eye import words
 from bot.people.people import name_of
+from bot.store.base import id_of
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow
@@ -42,7 +43,7 @@ def both_said(session: Session, athlete_id: int, coach_id: int) -> list[BothSaid
 
 def lines(session: Session, profile: AthleteProfile, coach: Person) -> list[str]:
     """What can be said of it, a line each; nothing before a handful of mornings."""
-    said = both_said(session, profile.person_id, coach.id or 0)
+    said = both_said(session, profile.person_id, id_of(coach))
     name = name_of(session, profile.person_id)
     full, sharp = fullness_apart(said), sharpness_apart(said)
     found = [words.fullness_compared(name, full)] if full is not None else []

@@ -10,7 +10,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.eye import view, words
 from bot.decision.eye.buttons import Looked, Morning, Sharp
-from bot.decision.signoff.signoff import LATEST, default_carb_g
+from bot.decision.signoff.signoff import LATEST
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
 from bot.store.base import id_of
@@ -18,6 +18,7 @@ from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import look_row
+from bot.week.decided import default_carb_g
 from bot.week.load import HISTORY_DAYS, checkin_row, current_week, day_set
 
 SCORES = range(1, 6)

@@ -13,6 +13,7 @@ from pathlib import Path
 
 from sqlmodel import Session, col, select
 
+from bot.store.base import id_of
 from bot.store.tables.week import DecisionRow
 from engine.decision.record import case_from_dict
 from engine.decision.replay import (
@@ -142,7 +143,7 @@ def _rows(session: Session, athlete_id: int | None) -> Iterator[DecisionRow]:
         if not page:
             return
         yield from page
-        last = page[-1].id or 0
+        last = id_of(page[-1])
         session.expunge_all()
 
 

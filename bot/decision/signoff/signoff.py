@@ -29,7 +29,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, default_carb_g, is_small_step, plan_g, stands_g
 from bot.words import coach_figures as figures
 from engine.decision.decide import Decision
 
@@ -212,38 +212,6 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
         row.sharpness,
         figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
     )
-
-
-def default_carb_g(row: DecisionRow) -> float:
-    """The figure that holds if the coach says nothing (g)."""
-    lapse = decision_of(row).lapse_g
-    figure = lapse if lapse is not None else row.planned_carb_g
-    assert figure is not None
-    return figure
-
-
-def plan_g(row: DecisionRow) -> float:
-    """The plan's own figure for the day, as far as the limits still leave it (g)."""
-    assert row.planned_carb_g is not None
-    window = decision_of(row).trace.window
-    if window is None:
-        return row.planned_carb_g
-    return float(min(max(row.planned_carb_g, window.low), window.high))
-
-
-def is_small_step(row: DecisionRow) -> bool:
-    """Whether something other than the plan stands while nobody has answered."""
-    return abs(default_carb_g(row) - plan_g(row)) > 1e-6
-
-
-def stands_g(row: DecisionRow) -> float | None:
-    """The change (g) that stands as a small step while a larger one waits, or after it lapsed; None
-    where what was decided is in force.
-    """
-    if row.status not in (DecisionStatus.WAITING, DecisionStatus.LAPSED) or not is_small_step(row):
-        return None
-    assert row.planned_carb_g is not None
-    return default_carb_g(row) - row.planned_carb_g
 
 
 def _said_to(row: DecisionRow, coach: Person) -> str:

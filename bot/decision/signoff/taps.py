@@ -15,7 +15,7 @@ from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.signoff import words
-from bot.decision.signoff.signoff import default_carb_g, is_small_step, plan_g, settle
+from bot.decision.signoff.signoff import settle
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
@@ -26,6 +26,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.decided import default_carb_g, is_small_step, plan_g
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import take_snapshot
 from bot.words import common

@@ -63,7 +63,7 @@ class Foreseen:
         said = (
             sorted(one.person_id for one in self.alone),
             sorted((one.person_id, other.id) for one, other in self.taken),
-            sorted(row.id or 0 for row in self.alerts),
+            sorted(id_of(row) for row in self.alerts),
             sorted(self.waiting),
         )
         return hashlib.sha256(repr(said).encode()).hexdigest()[:12]

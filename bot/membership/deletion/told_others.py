@@ -24,6 +24,7 @@ from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.people.locks import hold_coaches
+from bot.store.base import id_of
 from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
@@ -67,7 +68,7 @@ class About:
 
 def about(session: Session, athlete: Person) -> About:
     """To be asked while the rows are still there."""
-    number = athlete.id or 0
+    number = id_of(athlete)
 
     def ids(query: Any) -> frozenset[int]:
         return frozenset(one for one in session.exec(query) if one is not None)
@@ -120,7 +121,7 @@ def forget(session: Session, chats: Collection[int], who: About) -> None:
         edits = row.edits_outbox_id in emptied
         if row.status == "sending" or not (edits or who.is_in(row)):
             continue
-        emptied.add(row.id or 0)
+        emptied.add(id_of(row))
         if row.status == "waiting":
             row.status = "dropped"
         # Nothing else may be left out of it: others look for these fields in a row.

@@ -255,11 +255,11 @@ def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
 
 
 def _as_athlete(turn: Turn, person: Person, invite: Invite) -> None:
-    _begin_or_change(turn, person, get_person(turn.session, invite.invited_by or 0), invite)
+    _begin_or_change(turn, person, _inviter(turn, invite), invite)
 
 
 def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
-    coach = get_person(turn.session, invite.invited_by or 0)
+    coach = _inviter(turn, invite)
     profile = profile_of(turn.session, person.id)
     if coach.id == person.id:
         _tell(turn, person, words.not_your_own_contact())
@@ -281,7 +281,7 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
 
 
 def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
-    coach, detail = get_person(turn.session, invite.invited_by or 0), invite.detail or {}
+    coach, detail = _inviter(turn, invite), invite.detail or {}
     refused = second_coach.refusal(turn.session, person, coach)
     if refused:
         _tell(turn, person, refused)
@@ -389,3 +389,8 @@ def _hash(token: str) -> str:
 
 def _tell(turn: Turn, person: Person, text: str, buttons: Buttons = ()) -> None:
     say_to(turn, person, text, buttons=buttons)
+
+
+def _inviter(turn: Turn, invite: Invite) -> Person:
+    assert invite.invited_by is not None
+    return get_person(turn.session, invite.invited_by)

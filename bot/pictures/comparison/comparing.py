@@ -22,6 +22,7 @@ from bot.pictures.comparison.buttons import OWN_WEEKS, WEEKS, Weeks
 from bot.pictures.comparison.values import LETTERS, MOST, Compared, ComparedWeek
 from bot.pictures.photos.photo_rows import kept_photos
 from bot.pictures.week_picture.picture import chart_day
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.photos import PhotoRow, Pose
 from bot.week.weeks_of import WeekRows, weeks_of_one
@@ -209,7 +210,7 @@ def _photos(
     found: dict[tuple[int, str], dict[str, PhotoRow]] = {}
     rows = kept_photos(turn.session, asked.profile.person_id)
     for letter, week in zip(LETTERS, chosen, strict=False):
-        for row in sorted(rows, key=lambda row: row.id or 0):
+        for row in sorted(rows, key=id_of):
             days_out = (week.day - row.date).days
             if days_out in PLAN_DAYS:
                 found.setdefault((days_out, row.pose), {})[letter] = row

@@ -15,6 +15,7 @@ from bot.decision.words_outlook import nearest
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.past_weeks.importing import imported_events
+from bot.store.base import id_of
 from bot.store.batches import batches
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -72,7 +73,7 @@ def numbers_of(session: Session, coach: Person, now: datetime) -> tuple[r.Number
         if row.status != DecisionStatus.REPLACED
         and by_forecast(row.rule_g, row.forecast_g, row.asked_g)
     }
-    looked = _looked(session, ids, coach.id or 0)
+    looked = _looked(session, ids, id_of(coach))
     days = _frame(pd, _days(over, looked, asked, imported, foreseen), _OF_A_DAY)
     days = days.merge(_answered(session, ids, profiles), on=["athlete_id", "date"], how="left")
     # A week from a sheet was asked about nobody knows when.
@@ -174,7 +175,7 @@ def _asked(
     set_at: dict[int, datetime] = {}
     for chunk in batches([week.event_id for week in weeks if week.event_id not in imported]):
         for event in session.exec(select(EventRow).where(col(EventRow.id).in_(chunk))):
-            set_at[event.id or 0] = event.set_at
+            set_at[id_of(event)] = event.set_at
     return {
         (week.athlete_id, day.date)
         for week in weeks

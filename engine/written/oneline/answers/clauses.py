@@ -38,7 +38,7 @@ def _only_rounds(clause: Clause) -> bool:
     plain = all(
         isinstance(t, Figure) or (isinstance(t, Word) and t.says(*said)) for t in clause.tokens
     )
-    return plain and bool(clause.figures) and clause.says(Means.ABOUT)
+    return plain and bool(clause.figures) and Means.ABOUT in clause.means
 
 
 def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:

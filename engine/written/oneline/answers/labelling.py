@@ -8,16 +8,7 @@ from itertools import combinations, product
 from engine.written.oneline.answers.plausible import fits, is_readable, likely, value_of
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.pieces import (
-    Clause,
-    Figure,
-    Named,
-    Token,
-    Unit,
-    Word,
-    adjacent,
-    is_unknown,
-)
+from engine.written.oneline.tokens.pieces import Clause, Figure, Named, Token, Unit, Word, adjacent
 from engine.written.oneline.vocabulary.meanings import Means
 from engine.written.units import ParseError
 
@@ -133,7 +124,7 @@ def _is_judged(tokens: Sequence[Token], index: int) -> bool:
 
 def _scores(word: Word, following: Token | None) -> bool:
     """Whether a score in words is said once more as a figure: "flat, 3"."""
-    score = word.says(Means.SCORE)
+    score = word.means.get(Means.SCORE)
     if score is None or not score.value or Means.LABEL in word.means:
         return False
     if not isinstance(following, Figure) or following.unit is not Unit.NONE or following.high:
@@ -179,7 +170,7 @@ def _is_surely_weight(figure: Figure, key: str, known: Known) -> bool:
 def _about(label: Word, figure: Figure, known: Known) -> str:
     """What a label names: the "w" of "w4" is water, that of "w 61" the weight."""
     names = [meaning.about for meaning in label.meanings if meaning.means is Means.LABEL]
-    if not names and (score := label.says(Means.SCORE)):
+    if not names and (score := label.means.get(Means.SCORE)):
         return score.about
     if len(names) > 1 and "water_l" in names:
         drunk = _usual("water_l", figure, known) and not _usual("weight_kg", figure, known)
@@ -201,7 +192,7 @@ def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) 
 
 def _unknown_between(clause: Clause, one: Token, other: Token) -> bool:
     first, last = sorted((clause.tokens.index(one), clause.tokens.index(other)))
-    return any(is_unknown(token) for token in clause.tokens[first + 1 : last])
+    return any(token.unknown for token in clause.tokens[first + 1 : last])
 
 
 def _valid(one: Named, known: Known) -> bool:
@@ -210,7 +201,7 @@ def _valid(one: Named, known: Known) -> bool:
     except ParseError:
         half = rough(one.figure.number) % 1 == _HALF and not one.figure.high
         close = 0 <= one.figure.start - one.label.end <= _CLOSE
-        named = close and one.label.says(Means.LABEL)
+        named = close and one.label.means.get(Means.LABEL)
         return (
             bool(named)
             and one.key == "fullness"

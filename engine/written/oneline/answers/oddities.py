@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit, Word, is_unknown
+from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit, Word
 from engine.written.oneline.vocabulary.meanings import Means
 
 # after a figure these say that so much is not done yet
@@ -49,7 +49,7 @@ def mark_odd(clause: Clause) -> None:
                 wished = True
             if Means.NOT in token.means and len(token.meanings) <= 3:
                 denied = _denies_answer(tokens, index)
-            if is_unknown(token):
+            if token.unknown:
                 denied = False
         elif isinstance(token, Figure):
             beside = _bounded(tokens, index) or _of_an_hour_or_open(tokens, index)
@@ -57,7 +57,7 @@ def mark_odd(clause: Clause) -> None:
                 clause.odd.add(token.start)
             _mark_beside(clause, token, index)
             denied = False
-    if alone and clause.says(Means.OTHERWISE) and not _drunk_down(clause):
+    if alone and Means.OTHERWISE in clause.means and not _drunk_down(clause):
         clause.odd.add(clause.figures[0].start)
         clause.trailed.clear()
         clause.beside.clear()
@@ -114,7 +114,7 @@ def _at_an_hour(tokens: Sequence[Token], index: int) -> bool:
     if figure.unit is not Unit.NONE or not figure.number.isdecimal():
         return False
     told = any(isinstance(t, Word) and t.says(Means.LABEL, Means.SCORE) for t in tokens)
-    what = any(is_unknown(token) for token in tokens[: index - 1])
+    what = any(token.unknown for token in tokens[: index - 1])
     return int(figure.number) <= _HOURS and what and not told
 
 
@@ -147,7 +147,7 @@ def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
     for token in tokens[index + 1 :]:
         if isinstance(token, Figure):
             return True
-        if is_unknown(token):
+        if token.unknown:
             return False
         if isinstance(token, Word) and Means.LABEL in token.means:
             return True
@@ -159,7 +159,7 @@ def _bounded(tokens: Sequence[Token], index: int) -> bool:
     if not isinstance(before, Word) or Means.BOUND not in before.means:
         return False
     label = tokens[index - 2] if index > 1 else None
-    of_score = label.says(Means.LABEL) if isinstance(label, Word) else None
+    of_score = label.means.get(Means.LABEL) if isinstance(label, Word) else None
     # "fullness up to 8" has risen to it
     return not (before.text in _RISEN_TO and of_score and of_score.about == "fullness")
 
@@ -172,7 +172,7 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
         return False
     if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
         return False
-    labels = [t.says(Means.LABEL) for t in tokens if isinstance(t, Word)]
+    labels = [t.means.get(Means.LABEL) for t in tokens if isinstance(t, Word)]
     figure = tokens[index]
     assert isinstance(figure, Figure)
     keys = {label.about for label in labels if label is not None}
@@ -184,7 +184,7 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
 def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
     """Whether a score follows the name of another day: "gestern hatt ich fülle 5 heut 6"."""
     label = next(
-        (t.says(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
+        (t.means.get(Means.LABEL) for t in tokens[max(0, index - 2) : index] if isinstance(t, Word)
          and Means.LABEL in t.means), None,
     )  # fmt: skip
     if label is None or label.about not in ("fullness", "sharpness"):
@@ -199,7 +199,7 @@ def _of_the_day_named(tokens: Sequence[Token], index: int) -> bool:
 
 def _labels_past(token: Token) -> bool:
     """Whether it labels what is always told of the day before: "water yesterday 3.5"."""
-    label = token.says(Means.LABEL) if isinstance(token, Word) else None
+    label = token.means.get(Means.LABEL) if isinstance(token, Word) else None
     return label is not None and label.about in ("water_l", "carb_eaten_g", "sleep_h")
 
 
@@ -211,7 +211,7 @@ def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
     if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
         return False
     eaten = any(isinstance(token, Word) and Means.EATEN in token.means for token in tokens)
-    return eaten and is_unknown(following)
+    return eaten and following.unknown
 
 
 def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
@@ -223,7 +223,7 @@ def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
     if word is None or Means.LABEL in word.means or Means.SCORE in word.means:
         return False
     if not word.meanings:
-        return is_unknown(word) and not any(
+        return word.unknown and not any(
             char.isdecimal() for char in word.text
         )  # "5 days" is counted already
     return step < 0 and {meaning.means for meaning in word.meanings} == {Means.COUNTS_NOT}

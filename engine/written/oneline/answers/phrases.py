@@ -10,7 +10,7 @@ from engine.written.oneline.answers.clauses import clauses_of
 from engine.written.oneline.answers.oddities import IN_PLACE_OF
 from engine.written.oneline.answers.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
-from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word, is_unknown
+from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word
 from engine.written.oneline.tokens.slips import LEFT_OUT
 from engine.written.oneline.vocabulary.meanings import Means
 
@@ -21,9 +21,11 @@ _TRAINING_TOGETHER = {
     frozenset({"none", "less"}): "none",
     frozenset({"as-planned", "less"}): "less",
 }
-_SAYS_LITTLE = (
-    Means.LINK, Means.ABOUT, Means.MANNERS, Means.TODAY, Means.YES, Means.RANGE, Means.BOUND,
+_SAYS_LITTLE = frozenset(
+    {Means.LINK, Means.ABOUT, Means.MANNERS, Means.TODAY, Means.YES, Means.RANGE, Means.BOUND}
 )  # fmt: skip
+
+_LINKS = frozenset({Means.LINK, Means.ABOUT})
 
 _LIKE_YESTERDAY = frozenset(
     {"same as yesterday", "like yesterday", "same as the day before", "wie gestern",
@@ -90,18 +92,18 @@ class Phrases:
         for word in clause.words:
             if Means.LABEL in word.means:
                 label = word
-            skip = word.says(Means.SKIP)
+            skip = word.means.get(Means.SKIP)
             if skip is None:
                 continue
             if skip.about:
                 self._skip(skip.about, word)
             elif label is not None and (not figures or _next_to(clause, label, word)):
-                meaning = label.says(Means.LABEL)
+                meaning = label.means.get(Means.LABEL)
                 assert meaning is not None
                 self._read.add(label.start)
                 self._skip(meaning.about, word)
             elif (after := _label_after(clause, word)) is not None:
-                meaning = after.says(Means.LABEL)
+                meaning = after.means.get(Means.LABEL)
                 assert meaning is not None
                 self._read.add(after.start)
                 self._skip(meaning.about, word)
@@ -123,14 +125,14 @@ class Phrases:
     def _take_later(self, clause: Clause) -> None:
         """ "Weight to follow, 7, 4": no number of this line is the weight."""
         for one, other in pairwise(clause.tokens):
-            label = one.says(Means.LABEL) if isinstance(one, Word) else None
+            label = one.means.get(Means.LABEL) if isinstance(one, Word) else None
             if label and isinstance(other, Word) and Means.LATER in other.means:
                 self.later.add(label.about)
 
     def _take_same(self, clause: Clause) -> None:
         """ "Same weight as yesterday", where the last one is known and no figure is told."""
         for word in clause.words:
-            same = word.says(Means.SAME)
+            same = word.means.get(Means.SAME)
             if same is None or clause.asks or self.before(same.about) is None:
                 continue
             key = same.about.replace("_before", "")
@@ -190,7 +192,7 @@ class Phrases:
         self._read.add(word.start)
 
     def _take_on_target(self, clause: Clause, following: Clause | None) -> None:
-        self.off_target |= clause.says(Means.OFF_TARGET) and not clause.asks
+        self.off_target |= Means.OFF_TARGET in clause.means and not clause.asks
         for index, word in enumerate(clause.tokens):
             if not isinstance(word, Word) or Means.ON_TARGET not in word.means:
                 continue
@@ -207,12 +209,13 @@ class Phrases:
             self._read.add(word.start)
 
     def _take_training(self, clause: Clause) -> None:
-        if clause.asks or (clause.says(Means.OTHERWISE) and not clause.says(Means.TRAINING)):
+        otherwise = Means.OTHERWISE in clause.means and Means.TRAINING not in clause.means
+        if clause.asks or otherwise:
             return
         if any(word.text in IN_PLACE_OF for word in clause.words):
             return  # "legs instead of shoulders" is another session than the plan's
         for index, word in enumerate(clause.tokens):
-            said = word.says(Means.TRAINING) if isinstance(word, Word) else None
+            said = word.means.get(Means.TRAINING) if isinstance(word, Word) else None
             if said is None or _denied(clause.tokens, index):
                 continue
             beside = [
@@ -232,7 +235,7 @@ class Phrases:
 
     def _take_scores(self, clause: Clause) -> None:
         """Scores said in words hold the place of their figure; the first of each answer counts."""
-        if clause.asks or clause.says(Means.OTHERWISE, Means.OTHER_DAY):
+        if clause.asks or not clause.means.isdisjoint((Means.OTHERWISE, Means.OTHER_DAY)):
             return
         named = {one.label.start for one in clause.named}
         named |= {one.label.start for way in clause.torn for one in way}
@@ -241,7 +244,7 @@ class Phrases:
                 continue
             if _denied(clause.tokens, index) or _of_something_else(clause.tokens, index):
                 continue
-            score = word.says(Means.SCORE)
+            score = word.means.get(Means.SCORE)
             if word.text in _OF_ANYTHING and not _beside_fullness(clause, index):
                 continue
             key = score.about if score else self._lone_label(clause, word)
@@ -251,7 +254,7 @@ class Phrases:
 
     def _lone_label(self, clause: Clause, word: Word) -> str:
         """ "full" with nothing beside it says a score."""
-        label = word.says(Means.LABEL)
+        label = word.means.get(Means.LABEL)
         alone = not clause.figures and not clause.unknown
         scored = label is not None and label.about in ("fullness", "sharpness")
         adjective = word.text in ("full", "sharp", "voll", "scharf", "prall", "hart")
@@ -263,7 +266,7 @@ class Phrases:
             if key in figures.spoken_for or key in self.skipped:
                 continue
             most = 10 if key == "fullness" else 5
-            score = word.says(Means.SCORE)
+            score = word.means.get(Means.SCORE)
             likely = int(score.value) if score and score.value else (8 if key == "fullness" else 4)
             around: list[Value] = [n for n in (likely - 1, likely, likely + 1) if 1 <= n <= most]
             around.sort(key=lambda n: (n != likely, n))
@@ -307,7 +310,7 @@ class Phrases:
         )
 
     def _trails(self, word: Word) -> bool:
-        return word.says(*_SAYS_LITTLE) is not None and word.start not in self._read
+        return not _SAYS_LITTLE.isdisjoint(word.means) and word.start not in self._read
 
     def _is_left(self, token: Token, figures: Figures) -> bool:
         if isinstance(token, Figure):
@@ -320,7 +323,7 @@ class Phrases:
             return True
         if Means.FINE in token.means:
             return False
-        return token.says(*_SAYS_LITTLE) is None and not (
+        return _SAYS_LITTLE.isdisjoint(token.means) and not (
             Means.OTHER_DAY in token.means and figures.answers
         )
 
@@ -330,7 +333,7 @@ class Phrases:
     def _back_over_links(self, clause: Clause, start: int, figures: Figures) -> int:
         before = [t for t in clause.tokens if t.end <= start]
         for token in reversed(before):
-            links = isinstance(token, Word) and token.says(Means.LINK, Means.ABOUT)
+            links = isinstance(token, Word) and not _LINKS.isdisjoint(token.means)
             if not links or token.start in figures.labels or token.start in self._read:
                 break
             start = token.start
@@ -349,7 +352,7 @@ _OF_ANYTHING = frozenset(
 def _beside_fullness(clause: Clause, index: int) -> bool:
     near = clause.tokens[max(0, index - 2) : index + 2]
     beside = [t for t in near if isinstance(t, Word) and not t.text.startswith("look")]
-    labels = (token.says(Means.LABEL) for token in beside)
+    labels = (token.means.get(Means.LABEL) for token in beside)
     return any(label is not None and label.about == "fullness" for label in labels)
 
 
@@ -383,7 +386,7 @@ def _of_something_else(tokens: Sequence[Token], index: int) -> bool:
     if index < 2:
         return False
     thing, says = tokens[index - 2], tokens[index - 1]
-    return is_unknown(thing) and isinstance(says, Word) and says.text in _IS
+    return thing.unknown and isinstance(says, Word) and says.text in _IS
 
 
 def _denied(tokens: Sequence[Token], index: int) -> bool:
@@ -391,7 +394,7 @@ def _denied(tokens: Sequence[Token], index: int) -> bool:
     for token in reversed(tokens[:index]):
         if not isinstance(token, Word):
             return False
-        if token.says(Means.NOT, Means.BOUND):
+        if Means.NOT in token.means or Means.BOUND in token.means:
             return True
         if Means.LINK not in token.means:
             return False

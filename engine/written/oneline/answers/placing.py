@@ -22,7 +22,7 @@ from engine.written.oneline.answers.plausible import (
 from engine.written.oneline.answers.told import all_same
 from engine.written.oneline.report import CORE, DoubtCode
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.pieces import Figure, Unit, is_unknown
+from engine.written.oneline.tokens.pieces import Figure, Unit
 
 _SLIPPED = Late(r"\d{2,3}[.,][a-z]{1,2}")
 _HALF = 0.5
@@ -67,7 +67,7 @@ class Placed(Leftover):
     def _begins_unreadable(self) -> bool:
         """Whether what can't be read stands in the place of the weight: "57.s, 6, 4"."""
         first = next((token for clause in self._clauses for token in clause.tokens), None)
-        return is_unknown(first) and bool(_SLIPPED.fullmatch(first.text)) if first else False
+        return first.unknown and bool(_SLIPPED.fullmatch(first.text)) if first else False
 
     def _is_chatter(self, bare: Sequence[Figure]) -> bool:
         """A lone number that nobody asked for is a weight, or nothing of a check-in."""

@@ -89,7 +89,7 @@ def _is_put_right(words: list[Word], *, of_ten: bool) -> bool:
 
 
 def _is_fullness(word: Word) -> bool:
-    label = word.says(Means.LABEL)
+    label = word.means.get(Means.LABEL)
     return label is not None and label.about == "fullness"
 
 

@@ -155,7 +155,7 @@ def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool
 
 def _of_fullness(before: list[Token]) -> bool:
     """Whether the words right before tell of it: "fullness went from 5 to 6"."""
-    labels = (token.says(Means.LABEL) for token in before[-4:] if isinstance(token, Word))
+    labels = (token.means.get(Means.LABEL) for token in before[-4:] if isinstance(token, Word))
     return any(label is not None and label.about == "fullness" for label in labels)
 
 
@@ -168,7 +168,7 @@ def _makes_range(
     tokens: list[Token], at: int, first: Figure, between: Token, second: Figure
 ) -> bool:
     if isinstance(between, Word):
-        if between.says(Means.RANGE):
+        if between.means.get(Means.RANGE):
             return True
         if between.text in _MAYBE and _are_next(first, second):
             return True  # "2 maybe 3"
@@ -192,7 +192,7 @@ def _makes_range(
         and spaced
         and isinstance(before, Word)
     ):
-        label = before.says(Means.LABEL)
+        label = before.means.get(Means.LABEL)
         if label and label.about != "water_l":
             return False  # "fullness 2 - 2.5 l"
     if first.unit is Unit.VOLUME and second.unit is Unit.NONE and spaced:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Set
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -20,11 +21,12 @@ class Unit(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Token:
-    """`start` and `end` are places in the plain line."""
+    """`start` and `end` are places in the plain line; `unknown` is a word that is not known here."""
 
     start: int
     end: int
     text: str
+    unknown: bool = field(init=False, compare=False, default=False)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,15 +46,18 @@ class Figure(Token):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Word(Token):
-    """`meanings` is empty for a word that is not known here."""
+    """What it says, by what is meant: of several meanings of a kind the first."""
 
     meanings: tuple[Meaning, ...] = ()
-    means: frozenset[Means] = field(init=False)
+    means: Mapping[Means, Meaning] = field(init=False, compare=False)
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "means", frozenset(one.means for one in self.meanings))
+        object.__setattr__(self, "means", {one.means: one for one in reversed(self.meanings)})
+        letters = any(map(str.isalnum, self.text))  # a picture counts nothing
+        object.__setattr__(self, "unknown", letters and not self.meanings)
 
     def says(self, *means: Means) -> Meaning | None:
+        """Its first meaning that is one of these."""
         return next((meaning for meaning in self.meanings if meaning.means in means), None)
 
 
@@ -88,14 +93,14 @@ class Clause:
     pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
     figures: list[Figure] = field(init=False)
     words: list[Word] = field(init=False)
+    unknown: list[Word] = field(init=False)
+    means: Set[Means] = field(init=False)  # what any of its words may say
 
     def __post_init__(self) -> None:
         self.figures = [token for token in self.tokens if isinstance(token, Figure)]
         self.words = [token for token in self.tokens if isinstance(token, Word)]
-
-    @property
-    def unknown(self) -> list[Word]:
-        return [word for word in self.words if is_unknown(word)]
+        self.unknown = [word for word in self.words if word.unknown]
+        self.means = {means for word in self.words for means in word.means}
 
     def is_told_plainly(self, one: Named) -> bool:
         """Whether its label stands right before the figure, so that no word behind it is counted."""
@@ -105,14 +110,6 @@ class Clause:
         if any(isinstance(token, Word) and Means.CORRECTS in token.means for token in after):
             return False
         return only_trailed and one.label.start < start and adjacent(self, one.label, one.figure)
-
-    def says(self, *means: Means) -> bool:
-        return any(word.says(*means) for word in self.words)
-
-
-def is_unknown(token: Token) -> bool:
-    said = isinstance(token, Word) and not token.meanings
-    return said and any(map(str.isalnum, token.text))  # a picture counts nothing
 
 
 def adjacent(clause: Clause, label: Token, figure: Token) -> bool:
