@@ -14,7 +14,7 @@ from engine.asked.model import model
 #: What has more words than this is a story, not a question.
 _MOST_WORDS = 60
 #: A request is heard from this chance on. Chosen on sentences unseen in training.
-THRESHOLD = 0.3
+THRESHOLD = 0.35
 #: Another view is named beside the likeliest from this share of its chance on.
 _AS_LIKELY = 0.3
 

@@ -19,7 +19,6 @@ ASKED = [
     ("en", "us", 61.0, "134.2 / 6 / 12 oz", "water_l"),
     ("de", "kg", 66.4, "66,1 6 330 ml", "water_l"),
     ("en", "kg", 72.4, "water 2.5 so far plus a litre in bed, 72.3, 6", "water_l"),
-    ("de", "kg", 72.4, "72,3 kg nach dem frühstück 72,9, 6, 3,5", "weight_kg"),
 ]
 READ = [
     ("en", "st", 82.9, "13 stone and half a pound, 7, 3.2", (82.78, 7, 3.2)),
@@ -28,6 +27,7 @@ READ = [
     ("en", "kg", 66.4, "66.5, 6, three litres plus a quarter", (66.5, 6, 3.25)),
     ("de", "kg", 66.4, "66,1 6 um viertel nach 6 gewogen, 3,5", (66.1, 6, 3.5)),
     ("en", "us", 61.0, "134.2 / 6 / 0", (60.87, 6, 0.0)),
+    ("de", "kg", 72.4, "72,3 kg nach dem frühstück 72,9, 6, 3,5", (72.3, 6, 3.5)),
     ("en", "kg", 72.4, "72.9 after breakfast, 72.3 before, 6, 3.5", (72.3, 6, 3.5)),
 ]
 

@@ -18,7 +18,8 @@ from engine.written.units import ParseError, ParseErrorCode
 _SHARE = Late(
     r" ?(?:[,&+] ?)?(?:(?:and|und|plus|a|an|one|noch|ein|eine|einen|einem|'n|n) ){0,3}"
     r"(?:half|halb(?:e[mnrs]?)?|einhalb|quarters?|(?:ein|drei)?viertel|third|drittel|eighth|achtel)"
-    r"(?![^\W_])(?! ?(?:past|after|to|vor|nach|an? hour|hour|stunde|std|way|asleep|dead|time|tot|so|marathon))"
+    r"(?![^\W_])(?! ?(?:past|after|to|vor|nach|an? hour|hour|stunde|std|way|asleep|dead|time|tot|so"
+    r"|marathon))"
 )
 #: "66.563.5", "66.56.3.5": a weight, a score and a drink, with nothing between two of them at least.
 _GLUED = Late(
