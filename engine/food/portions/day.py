@@ -214,7 +214,9 @@ class _Program:
         lp.a_matrix_.start_ = np.searchsorted(rows, np.arange(lp.num_row_ + 1))
         lp.a_matrix_.index_, lp.a_matrix_.value_ = list(columns), list(values)
 
-        search = highspy.Highs()  # type: ignore[no-untyped-call]
+        # The class that `highspy.Highs` adds callbacks to, and with them a line that each new one
+        # prints before it can be told not to.
+        search = highspy._Highs()  # type: ignore[attr-defined]
         for option, value in SEARCH.items():
             search.setOptionValue(option, value)
         search.passModel(lp)
