@@ -27,12 +27,14 @@ TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: for one 20.
 _HARDLY = 0.5
 #: The same for so many words between commas, at most, of which the tone tells less: "wait, chest pain".
-_IN_SHORT, _HARDLY_IN_SHORT = 4, 0.7
+_IN_SHORT, _HARDLY_IN_SHORT = 4, 0.95
 #: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
 _NOT_AT_ALL = 0.9
 #: And one of the mildest.
 _NOT_A_MILD_ONE = 0.95
-#: The same for a find in doubt; a sure warning is always asked about. Against a tenth and more higher 23
+#: The same for a warning in doubt; a sure one is always asked about.
+_NO_WARNING = 0.98
+#: The same for a doubtful find of anything milder. Against a tenth and more higher 23
 #: fewer of 198 harmless lines are asked about, and no complaint is missed.
 _HARDLY_EITHER = 0.8
 #: Up to here a doubtful find of anything milder than a warning is one, if it was not feared or supposed:
@@ -133,7 +135,7 @@ def _as_typed(read: str, typed: str) -> bool:
 def _let_pass(symptom: Symptom, certain: bool, harmless: float) -> bool:
     """Whether a find is forgotten, in what sounds harmless throughout: never a certain warning."""
     if symptom in WARNINGS:
-        return not certain and harmless >= _HARDLY_EITHER
+        return not certain and harmless >= _NO_WARNING
     if certain and symptom.level is Level.ADVISORY:
         return harmless >= _NOT_A_MILD_ONE
     return harmless >= (_NOT_AT_ALL if certain else _HARDLY_EITHER)

@@ -183,7 +183,7 @@ def fit_names(corpus: Sequence[Sentence]) -> Namer:
 
 def concern(model: Model, meaning: Meaning, text: str) -> float:
     """The most that any piece of the text sounds like a complaint."""
-    heard = ((piece, mixed(model.chances(piece), meaning, piece)) for piece in pieces(text))
+    heard = mixed(model, meaning, pieces(text)).items()
     return max((sound_of(chances, piece != text).score for piece, chances in heard), default=0.0)
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
 
 from engine.symptoms.ear.meaning import meaning, mixed
 from engine.symptoms.ear.model import model
@@ -130,11 +129,9 @@ class SecondOpinion:
                 yield Plain(symptom, suspicion.words)
 
     def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
-        about = [sentence for sentence in sentences(self.text) if words in sentence]
-        for sentence in about[:_MOST_PIECES]:
-            if says_nothing(sentence):
-                continue
-            _, emergency, *_ = _heard(sentence)
+        about = [one for one in sentences(self.text) if words in one][:_MOST_PIECES]
+        told = _listen([sentence for sentence in about if not says_nothing(sentence)])
+        for sentence, (_, emergency, *_) in told.items():
             if emergency >= least and len(sentence.split()) > 1:
                 yield Suspicion(Concern.EMERGENCY, sentence, round(emergency, 4))
 
@@ -169,10 +166,8 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
             continue
         left = len(words(sentence)) - sum(len(words(clause)) for clause in rest)
         whole = whole or left <= len(rest)  # but for an "and" or "but" between them
-        if whole:
-            heard = [sound_of(_heard(p), p != sentence) for p in pieces(sentence) if _has_words(p)]
-        else:
-            heard = [sound_of(_heard(piece), False) for piece in rest if _has_words(piece)]
+        listened = _listen([p for p in (pieces(sentence) if whole else rest) if _has_words(p)])
+        heard = [sound_of(told, whole and p != sentence) for p, told in listened.items()]
         spoken = [word for word in words(sentence) if word[0].isalnum()]
         alone = len(spoken) == 1
         if alone:
@@ -209,15 +204,29 @@ def called(suspicion: Suspicion) -> Symptom | None:
     return symptom if named else None
 
 
-@lru_cache(maxsize=256)
+#: What was made of the last pieces: one reading asks several times about each.
+_REMEMBERED: dict[str, tuple[float, ...]] = {}
+_MOST_REMEMBERED = 256
+
+
+def _listen(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
+    """What is made of each piece."""
+    remembered = dict(_REMEMBERED)
+    found = {piece: remembered[piece] for piece in pieces if piece in remembered}
+    anew = mixed(model(), meaning(), [piece for piece in pieces if piece not in found])
+    if len(remembered) + len(anew) > _MOST_REMEMBERED:
+        _REMEMBERED.clear()
+    _REMEMBERED.update(anew)
+    return found | anew
+
+
 def _heard(piece: str) -> tuple[float, ...]:
-    """What is made of it, kept for a while: one reading asks several times about a piece."""
-    return mixed(model().chances(piece), meaning(), piece)
+    return _listen([piece])[piece]
 
 
 def _has_words(piece: str) -> bool:
-    """Whether it is more than figures, which a check-in cut at its commas leaves by themselves."""
-    return any(letter.isalpha() for letter in piece)
+    """Whether it is more than figures and letters, which a check-in cut at its commas leaves."""
+    return any(sum(map(str.isalpha, word)) > 1 for word in piece.split())
 
 
 def sound_of(chances: Sequence[float], torn: bool) -> Sound:

