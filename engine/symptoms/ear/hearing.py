@@ -91,12 +91,15 @@ class SecondOpinion:
         A clause torn from its sentence counts as `_TORN` says. The least, so that a complaint told
         beside something harmless is heard.
         """
-        if self._pieces is None:
-            self._pieces = pieces(self.text)
-        about = [piece for piece in self._pieces if words in piece][:_MOST_PIECES] or [self.text]
+        about = [piece for piece in self._all() if words in piece][:_MOST_PIECES] or [self.text]
         if clause and words in clause:
             about.append(clause)
         return min(map(self._sound, about))
+
+    def _all(self) -> list[str]:
+        if self._pieces is None:
+            self._pieces = [piece for piece in pieces(self.text) if _has_words(piece)]
+        return self._pieces
 
     def emergency(self, words: str) -> Suspicion | None:
         """The sentence that the words stand in, where it sounds like an emergency after all."""
@@ -130,6 +133,7 @@ class SecondOpinion:
 
     def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
         about = [one for one in sentences(self.text) if words in one][:_MOST_PIECES]
+        _listen(self._all())  # together, as the rest is soon asked about
         told = _listen([sentence for sentence in about if not says_nothing(sentence)])
         for sentence, (_, emergency, *_) in told.items():
             if emergency >= least and len(sentence.split()) > 1:
