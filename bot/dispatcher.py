@@ -16,17 +16,18 @@ from sqlmodel import Session
 from bot import documents, features, landing, uploads
 from bot.checkin import typed
 from bot.coach.history.view import note_to_others
-from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
-from bot.core.callbacks import answer
-from bot.core.incoming import Kind
-from bot.core.outbox import menu_shown, say, set_menu
-from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
-from bot.core.subjects import Subject, about, kind_alone
+from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
+from bot.core.chat.callbacks import answer
+from bot.core.chat.incoming import Kind
+from bot.core.chat.outbox import menu_shown, say, set_menu
+from bot.core.chat.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
+from bot.core.timing.subjects import Subject, about, kind_alone
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
-from bot.membership import invitations, second_coach
+from bot.membership.invitations import invitations
+from bot.membership.second import second_coach
 from bot.people import coach_settings, locks
 from bot.people.people import (
     example_of,

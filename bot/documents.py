@@ -6,20 +6,20 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.calendar import file as calendar_file
-from bot.coach_numbers import view as numbers
-from bot.comparison import comparing
 from bot.core.context import Document
 from bot.core.turn import Turn
-from bot.handout import handing_over
-from bot.my_data import handing_out
-from bot.past_weeks import importing
-from bot.photos import photo_rows
+from bot.debrief.handout import handing_over
+from bot.membership.my_data import handing_out
+from bot.pictures.comparison import comparing
+from bot.pictures.photos import photo_rows
+from bot.pictures.timeline import seasons
+from bot.pictures.week_picture import picture
 from bot.setup import many
 from bot.sheets import sheets
-from bot.timeline import seasons
-from bot.week_picture import picture
+from bot.sheets.coach_numbers import view as numbers
+from bot.sheets.past_weeks import importing
+from bot.sheets.workbook import files as workbook_files
 from bot.words.languages import ENGLISH, speaking
-from bot.workbook import files as workbook_files
 
 Maker = Callable[[Turn, dict[str, Any]], Document | None]
 

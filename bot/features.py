@@ -13,33 +13,33 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
-from bot.coach_numbers.table import FEATURE as COACH_NUMBERS
-from bot.comparison.table import FEATURE as COMPARISON
+from bot.debrief.handout.table import FEATURE as HANDOUT
+from bot.debrief.pooling.table import FEATURE as POOLING
 from bot.debrief.table import FEATURE as DEBRIEF
+from bot.decision.eye.table import FEATURE as EYE
+from bot.decision.replay.table import FEATURE as REPLAY
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
+from bot.event.stage.table import FEATURE as STAGE
 from bot.event.table import FEATURE as EVENT
-from bot.eye.table import FEATURE as EYE
+from bot.event.travel.table import FEATURE as TRAVEL
 from bot.food.table import FEATURE as FOOD
-from bot.handout.table import FEATURE as HANDOUT
+from bot.membership.my_data.table import FEATURE as MY_DATA
 from bot.membership.table import FEATURE as MEMBERSHIP
-from bot.my_data.table import FEATURE as MY_DATA
-from bot.past_weeks.table import FEATURE as PAST_WEEKS
-from bot.photos.table import FEATURE as PHOTOS
+from bot.pictures.comparison.table import FEATURE as COMPARISON
+from bot.pictures.photos.table import FEATURE as PHOTOS
+from bot.pictures.timeline.table import FEATURE as TIMELINE
+from bot.pictures.week_picture.table import FEATURE as WEEK_PICTURE
 from bot.plan.table import FEATURE as PLAN
-from bot.pooling.table import FEATURE as POOLING
 from bot.readiness.table import FEATURE as READINESS
-from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
 from bot.setup.table import FEATURE as SETUP
+from bot.sheets.coach_numbers.table import FEATURE as COACH_NUMBERS
+from bot.sheets.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.sheets.table import FEATURE as SHEETS
-from bot.stage.table import FEATURE as STAGE
-from bot.timeline.table import FEATURE as TIMELINE
-from bot.travel.table import FEATURE as TRAVEL
+from bot.sheets.workbook.table import FEATURE as WORKBOOK
 from bot.undo.table import FEATURE as UNDO
-from bot.week_picture.table import FEATURE as WEEK_PICTURE
-from bot.workbook.table import FEATURE as WORKBOOK
 
 _Entry = TypeVar("_Entry")
 
@@ -88,7 +88,7 @@ def once(entries: Iterable[_Entry], key: Callable[[_Entry], str]) -> Mapping[str
     return found
 
 
-#: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.buttons.CardRoute`).
+#: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.chat.buttons.CardRoute`).
 ON_CARD = once((one for feature in FEATURES for one in feature.on_card), lambda one: one.name)
 
 

@@ -13,17 +13,18 @@ from bot.beside import has_a_day, with_hints
 from bot.checkin import typed
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
-from bot.core import outbox
-from bot.core.incoming import Kind, Media
-from bot.core.routes import COACHING, Command
+from bot.core.chat import outbox
+from bot.core.chat.incoming import Kind, Media
+from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn
-from bot.decision import signoff_typed
+from bot.decision.signoff import typed as signoff_typed
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE, sends
+from bot.event.stage import views as stage_views
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
 from bot.people.people import get_profile, profile_of
@@ -34,7 +35,6 @@ from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
 from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
-from bot.stage import views as stage_views
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.symptoms import symptom_name
 from engine.symptoms.thirst import is_of_thirst

@@ -6,23 +6,23 @@ from pathlib import PurePath
 
 from sqlmodel import Session
 
+from bot.core.chat.incoming import SentFile
 from bot.core.context import Context
-from bot.core.incoming import SentFile
 from bot.core.turn import ChatTurn, Turn
-from bot.past_weeks import importing
-from bot.past_weeks.reading import is_past_weeks
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import given_to
 from bot.people.telling import say_to
-from bot.photos import photos
-from bot.photos import words as photo_words
-from bot.photos.fetching import order
+from bot.pictures.photos import photos
+from bot.pictures.photos import words as photo_words
+from bot.pictures.photos.fetching import order
 from bot.setup import many
 from bot.setup.roster_sheet.reading import Roster, is_roster, read_roster
 from bot.sheets import sheets
 from bot.sheets import words as sheet_words
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
 from bot.sheets.format.opening import SheetRefused, open_sheet
+from bot.sheets.past_weeks import importing
+from bot.sheets.past_weeks.reading import is_past_weeks
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import FetchRow

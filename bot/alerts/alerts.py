@@ -4,31 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
+from functools import partial
 from typing import Any
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
-from bot.alerts import delivery, notes, words, words_after
-from bot.alerts.delivery import TOGETHER, WITHIN
-from bot.alerts.words_advice import advice, under_a_warning
-from bot.core import agenda
+from bot.alerts import delivery, notes, together, words, words_after
+from bot.alerts.delivery import WITHIN
+from bot.core.chat.outbox import Buttons
+from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.coach_settings import moment_for
-from bot.people.people import name_of, profile_of, speaking_to
+from bot.people.people import name_of, profile_of
 from bot.people.rights import others_coaching
 from bot.store.remembering import remembered
-from bot.store.tables.people import AthleteProfile, AthleteStatus
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.cases import words_told
 from bot.week.load import may_have
-from bot.words.figures import capital
-from bot.words.symptoms import symptom_names
-from engine.decision.record import plain
-from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
-from engine.safety.after_show import LOOKED_AT
-from engine.symptoms import EATING_AND_MOOD, Symptom
+from engine.safety import Flag, FlagId, Level, finding
+from engine.symptoms import Symptom
 
 # The same drink told twice: where both come at once, only the second is brought to the coach.
 SAID_BY = {
@@ -46,17 +42,6 @@ OF_FIGURES = frozenset(
     }
 )  # fmt: skip
 CORRECTED = "_corrected"
-# Findings that are made of what was said of these.
-_MADE_OF: dict[Finding, frozenset[Symptom]] = {
-    FlagId.LOW_SODIUM: frozenset().union(*LOW_SODIUM_SIGNS),
-    FlagId.NO_URINE_SWELLING: frozenset(
-        {Symptom.NO_URINE, Symptom.SWELLING, Symptom.SWOLLEN_HANDS}
-    ),
-    FlagId.AFTER_SHOW_COMPLAINT: frozenset(LOOKED_AT),
-    Symptom.MUSCLE_BREAKDOWN: frozenset({Symptom.URINE_DARK, Symptom.CRAMPS}),
-}
-# And these are told in words as well, which may tell of other things beside.
-_SAID_OUTRIGHT = frozenset({FlagId.EMERGENCY, FlagId.DRUG_NAMED, FlagId.WATER_TOO_FAST})
 
 
 def raise_flags(
@@ -83,75 +68,19 @@ def raise_flags(
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
         if SAID_BY.get(flag.id) in raised or flag.id is FlagId.DOUBT:
             continue
-        facts = in_their_words(flag, words)
+        facts = together.in_their_words(flag, words)
         row = _raise(turn, profile, flag, facts, day, told_anew=told_anew)
         if row is not None:
             opened.append(row)
-    opened = _together(turn, opened)
-    complaints = [row for row in opened if _is_complaint(row)]
+    opened = together.gathered(turn, opened)
+    complaints = [row for row in opened if together.is_complaint(row)]
     for row in opened:
         if row not in complaints:
             delivery.ping(turn, row)
-    untold = [row for row in complaints if not _told_with_graver(turn, row)]
+    alerts = of_day_or_open(turn.session, profile.person_id, day) if complaints else ()
+    untold = [row for row in complaints if not together.told_with_graver(row, alerts)]
     if untold:
-        _tell_complaints(turn, profile, untold, advised=advised)
-
-
-def _told_with_graver(turn: Turn, row: AlertRow) -> bool:
-    """Whether the same words have just gone out in an alert on the body."""
-    words = str(row.facts.get("words", ""))
-    return any(
-        alert.opened_at == turn.now
-        and alert.level != Level.ADVISORY
-        and _of_words(alert)
-        and alert.flag not in EATING_AND_MOOD
-        and (words or row.flag in _MADE_OF.get(finding(alert.flag), ()))
-        and words in str(alert.facts.get("words", ""))
-        for alert in of_day_or_open(turn.session, row.athlete_id, row.date)
-    )
-
-
-def _together(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
-    """What was told in one go is one message: the gravest, with all else that was told in it."""
-    told = [row for row in opened if _of_words(row)]
-    left = list(opened)
-    for mood in (True, False):
-        of_kind = [row for row in told if (row.flag in EATING_AND_MOOD) is mood]
-        leads = [row for row in of_kind if row.level != Level.ADVISORY]
-        if not leads:
-            continue
-        lead = leads[0]
-        others = [row for row in of_kind if row is not lead]
-        for row in others:
-            row.facts = row.facts | {WITHIN: lead.id}
-            row.acknowledged_at = turn.now
-            turn.session.add(row)
-            left.remove(row)
-        if others:
-            lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
-            turn.session.add(lead)
-    turn.session.flush()
-    return left
-
-
-def _of_words(row: AlertRow) -> bool:
-    found = finding(row.flag)
-    return isinstance(found, Symptom) or found in _MADE_OF or found in _SAID_OUTRIGHT
-
-
-def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
-    """The flag's facts, with what was written of it where the flag itself does not know."""
-    facts: dict[str, Any] = plain(dict(flag.facts))
-    if flag.id is FlagId.DRUG_NAMED:  # of which the flag knows the names alone
-        named = str(facts.get("words", "")).split(", ")
-        whole = dict.fromkeys(words[name] for name in named if name in words)
-        facts["words"] = "; ".join(whole) or facts.get("words", "")
-    if not facts.get("words"):
-        of = _MADE_OF.get(flag.id, frozenset()) | {flag.id}
-        told = dict.fromkeys(words[found] for found in of if found in words)
-        if told:
-            facts["words"] = "; ".join(told)
-    return facts
+        together.tell_complaints(turn, profile, untold, advised=advised)
 
 
 def found_on(session: Session, athlete_id: int, day: date) -> dict[str, int]:
@@ -213,7 +142,9 @@ def correct(turn: Turn, profile: AthleteProfile, row: CheckInRow, flags: Sequenc
             continue
         facts = dict(alert.facts)
         if flag is not None:
-            facts = in_their_words(flag, words_told(turn.session, profile.person_id, row.date))
+            facts = together.in_their_words(
+                flag, words_told(turn.session, profile.person_id, row.date)
+            )
         facts[CORRECTED] = {
             "before": {key: told[key] for key in moved}, "now": moved,
             "holds": flag is not None or signs,
@@ -238,20 +169,16 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
         return
     profile = profile_of(turn.session, row.athlete_id)
     for person in delivery.told_of(turn.session, row):
-        with speaking_to(person):
-            if row.level == Level.ADVISORY and row.flag != FlagId.DOUBT:
-                name = name_of(turn.session, row.athlete_id)
-                if profile is not None and person.id != row.athlete_id:
-                    what = words.corrected(
-                        facts[CORRECTED], profile.weight_unit, profile.volume_unit
-                    )
-                    text = words_after.corrected_note(name, what)
-                    notes.tell(turn, person, row.athlete_id, text)
-                continue
-            buttons = [[delivery.acknowledge_button(row)]] if was_open and holds else ()
-            delivery.settle_message(
-                turn, row, person, delivery.alert_text(turn.session, row, person), buttons
-            )
+        if row.level != Level.ADVISORY or row.flag == FlagId.DOUBT:
+            _rewrite(turn, row, person, to_acknowledge=was_open and holds)
+        elif profile is not None and person.id != row.athlete_id:
+            note_of = partial(_put_right, turn, profile, facts[CORRECTED])
+            notes.tell(turn, person, row.athlete_id, note_of)
+
+
+def _put_right(turn: Turn, profile: AthleteProfile, corrected: dict[str, Any]) -> str:
+    what = words.corrected(corrected, profile.weight_unit, profile.volume_unit)
+    return words_after.corrected_note(name_of(turn.session, profile.person_id), what)
 
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
@@ -289,10 +216,7 @@ def note(
     their target. With `once`, the same words are not noted twice within a day.
     """
     for person in others_coaching(turn.session, profile):
-        with speaking_to(person):
-            text = words_for()
-            if not (once and notes.noted(turn, person, profile.person_id, text)):
-                notes.tell(turn, person, profile.person_id, text)
+        notes.tell(turn, person, profile.person_id, words_for, once=once)
 
 
 def open_again(turn: Turn, row: AlertRow, level: Level) -> None:
@@ -307,12 +231,15 @@ def open_again(turn: Turn, row: AlertRow, level: Level) -> None:
 
 def rewrite_everywhere(turn: Turn, row: AlertRow) -> None:
     """What was said of it, as it is now."""
-    buttons = [[delivery.acknowledge_button(row)]] if row.acknowledged_at is None else ()
     for person in delivery.told_of(turn.session, row):
-        with speaking_to(person):
-            delivery.settle_message(
-                turn, row, person, delivery.alert_text(turn.session, row, person), buttons
-            )
+        _rewrite(turn, row, person, to_acknowledge=row.acknowledged_at is None)
+
+
+def _rewrite(turn: Turn, row: AlertRow, person: Person, *, to_acknowledge: bool) -> None:
+    def buttons() -> Buttons:
+        return [[delivery.acknowledge_button(row)]] if to_acknowledge else ()
+
+    delivery.settle_message(turn, row, person, buttons=buttons)
 
 
 def _raise(
@@ -334,7 +261,11 @@ def _raise(
         )
         if earlier.acknowledged_at is None:
             if not worse:
-                if told_anew and not same and (isinstance(flag.id, Symptom) or flag.id in _MADE_OF):
+                if (
+                    told_anew
+                    and not same
+                    and (isinstance(flag.id, Symptom) or flag.id in together.MADE_OF)
+                ):
                     _add_words(turn, earlier, facts, anew=earlier.date != day)
                 return None
             _supersede(turn, earlier, flag.level)
@@ -343,7 +274,7 @@ def _raise(
         elif earlier.date == day and not worse:
             if same and (flag.level is Level.ADVISORY or not _said_again(flag, told_anew)):
                 return None
-            if flag.level is Level.ADVISORY and not (told_anew and _is_complaint(earlier)):
+            if flag.level is Level.ADVISORY and not (told_anew and together.is_complaint(earlier)):
                 return None
     row = AlertRow(
         athlete_id=profile.person_id,
@@ -376,11 +307,6 @@ def _apart_from_corrections(facts: Mapping[str, Any]) -> dict[str, Any]:
     return {key: value for key, value in facts.items() if not key.startswith("_")}
 
 
-def _is_complaint(row: AlertRow) -> bool:
-    """Whether this is a single complaint that needs no acknowledging."""
-    return row.level == Level.ADVISORY and row.flag in set(Symptom)
-
-
 def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: bool) -> None:
     """Said once more in other words while the alert is open: they stand in it, without a sound; on
     another day (`anew`) it is told once more.
@@ -392,31 +318,10 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: boo
     row.facts = row.facts | {"words": "; ".join(parts)}
     turn.session.add(row)
     for person in delivery.told_of(turn.session, row):
-        with speaking_to(person):
-            if anew:
-                delivery.tell_again(turn, row, person)
-                continue
-            text = delivery.alert_text(turn.session, row, person)
-            delivery.settle_message(turn, row, person, text, [[delivery.acknowledge_button(row)]])
-
-
-def _tell_complaints(
-    turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow], *, advised: bool
-) -> None:
-    """What was complained of in one go, in one silent note, in any hours: who is told may look."""
-    told = [row.flag for row in rows]
-    wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
-    name = name_of(turn.session, profile.person_id)
-    for person in others_coaching(turn.session, profile):
-        with speaking_to(person):
-            text = words.info(
-                name=name,
-                named=capital(symptom_names(told)),
-                wrote=wrote,
-                told=advice(told) if advised else under_a_warning(told),
-                when=moment_for(turn.session, person, profile, turn.now),
-            )
-            notes.tell(turn, person, profile.person_id, text, at_once=True)
+        if anew:
+            delivery.send(turn, row, person)
+        else:
+            _rewrite(turn, row, person, to_acknowledge=True)
 
 
 def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
@@ -426,8 +331,4 @@ def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
     agenda.cancel(turn.session, subject=delivery.subject_of(row))
     delivery.keep_step(turn, row, Change.ALERT_BECAME_WORSE, now=level.value)
     for person in delivery.told_of(turn.session, row):
-        with speaking_to(person):
-            text = delivery.alert_text(
-                turn.session, row, person, settled=words_after.superseded(level)
-            )
-            delivery.settle_message(turn, row, person, text)
+        delivery.settle_message(turn, row, person, settled=partial(words_after.superseded, level))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import NamedTuple
 
-from bot.core.buttons import Route
+from bot.core.chat.buttons import Route
 
 
 class Do(StrEnum):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import partial
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -12,16 +13,16 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
-from bot.core import agenda
-from bot.core.outbox import Button, Buttons, edit
-from bot.core.subjects import Several, Subject
-from bot.core.topics import Topic, on
+from bot.core.chat.outbox import Button
+from bot.core.chat.topics import Topic, on
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, get_profile, name_of, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
-from bot.people.telling import say_to
+from bot.people.telling import Keys, Said, edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
@@ -82,9 +83,7 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
     coach = get_person(turn.session, row.coach_id)
     if turn.now - row.opened_at >= STOP_REPEATING_AFTER:
         for person in told_of(turn.session, row):
-            with speaking_to(person):
-                text = words_after.stopped(alert_text(turn.session, row, person))
-                _send(turn, row, person, text)
+            send(turn, row, person, words_after.stopped)
         keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
         return
     if _waits_for_the_day(row) and _at_night(turn, row, coach):
@@ -93,18 +92,11 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
     row.repeats += 1
     keep_step(turn, row, Change.ALERT_REPEATED, times=row.repeats)
     for person in told_of(turn.session, row):
-        with speaking_to(person):
-            text = words_after.again(row.repeats, alert_text(turn.session, row, person))
-            _send(turn, row, person, text)
+        send(turn, row, person, partial(words_after.again, row.repeats))
     if row.repeats >= _pace(row).contact_after:
         _bring_in_contact(turn, row, coach, words_after.no_answer)
     turn.session.add(row)
     _put_repeat(turn, row)
-
-
-def tell_again(turn: Turn, row: AlertRow, person: Person) -> None:
-    """An open alert once more, to somebody whom it did not reach."""
-    _send(turn, row, person, alert_text(turn.session, row, person))
 
 
 def coach_gone(turn: Turn, coach: Person) -> None:
@@ -123,22 +115,22 @@ def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow
 
 
 def settle_message(
-    turn: Turn, row: AlertRow, person: Person, text: str, buttons: Buttons = ()
+    turn: Turn, row: AlertRow, person: Person, *, settled: Said = "", buttons: Keys = ()
 ) -> None:
-    """Rewrite the newest message about this alert, with these buttons in place of its own."""
+    """Rewrite the newest message about this alert as it is now, with what has become of it, and with
+    these buttons in place of its own.
+    """
     message = latest_message(turn.session, row, person)
     if message is not None and message.status not in ("dropped", "failed"):
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=message.id, text=text, buttons=buttons,
-            now=turn.now,
-        )  # fmt: skip
+        text = partial(alert_text, turn.session, row, person, settled=settled)
+        edit_to(turn, person, message.id, text, buttons=buttons)
 
 
 def subject_of(row: AlertRow) -> str:
     return Subject.ALERT(row.id)
 
 
-def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
+def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said = "") -> str:
     """The alert as this reader sees it."""
     profile = get_profile(session, row.athlete_id)
     return words.alert(
@@ -151,7 +143,7 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str 
         volume_unit=profile.volume_unit,
         self_coached=reader.id == row.athlete_id,
         beside=_told_beside(session, row),
-        settled=settled,
+        settled=settled() if callable(settled) else settled,
     )
 
 
@@ -177,8 +169,7 @@ def ping(turn: Turn, row: AlertRow) -> None:
         _note_advisory(turn, row, coach)
         return
     for person in told_of(turn.session, row):
-        with speaking_to(person):
-            _send(turn, row, person, alert_text(turn.session, row, person))
+        send(turn, row, person)
     _put_repeat(turn, row)
     self_coached = row.coach_id == row.athlete_id
     if not coach.reachable:
@@ -192,8 +183,7 @@ def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
     for person in (coach, *second_coaches(turn.session, profile, rights=Rights.FULL)):
         if person.id == row.athlete_id and row.flag == MISSED:
             continue  # told as the athlete already
-        with speaking_to(person):
-            notes.tell(turn, person, row.athlete_id, alert_text(turn.session, row, person))
+        notes.tell(turn, person, row.athlete_id, partial(alert_text, turn.session, row, person))
 
 
 def _bring_in_contact(
@@ -213,26 +203,23 @@ def _bring_in_contact(
     if contact is not None:
         row.second_contact_at = turn.now
         turn.session.add(row)
-        with speaking_to(contact):
-            text = words_after.to_contact(
-                why_of(coach.first_name), alert_text(turn.session, row, contact)
-            )
-            _send(turn, row, contact, text)
+        send(
+            turn, row, contact, lambda text: words_after.to_contact(why_of(coach.first_name), text)
+        )
         keep_step(turn, row, Change.SECOND_CONTACT_TOLD, contact=contact.first_name, why=why)
     else:
         keep_step(turn, row, Change.NO_SECOND_CONTACT_TO_TELL, why=why)
     if row.coach_id != row.athlete_id:
         athlete = get_person(turn.session, row.athlete_id)
-        with speaking_to(athlete):
-            others = _others(turn.session, row, contact)
-            say_to(
-                turn,
-                athlete,
-                words_after.athlete_told_no_answer(
-                    why_of(coach.first_name), others, urgent=row.level == Level.WARNING
-                ),
-                dedupe=f"alert-no-answer:{row.id}",
-            )
+        others = _others(turn.session, row, contact)
+        say_to(
+            turn,
+            athlete,
+            lambda: words_after.athlete_told_no_answer(
+                why_of(coach.first_name), others, urgent=row.level == Level.WARNING
+            ),
+            dedupe=f"alert-no-answer:{row.id}",
+        )
 
 
 def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str]:
@@ -241,23 +228,29 @@ def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str
     return list(dict.fromkeys(person.first_name for person in others))
 
 
-def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
-    """The alert as a new message, which takes the button over from the message before it."""
+def send(
+    turn: Turn, row: AlertRow, person: Person, worded: Callable[[str], str] | None = None
+) -> None:
+    """The alert as a new message, which takes the button over from the message before it; `worded`
+    makes of its text what is said this time.
+    """
+
+    def text() -> str:
+        told = alert_text(turn.session, row, person)
+        return worded(told) if worded else told
+
     before = latest_message(turn.session, row, person)
     sent = say_to(
         turn,
         person,
         text,
-        buttons=[[acknowledge_button(row)]],
+        buttons=lambda: [[acknowledge_button(row)]],
         topic=topic_of(row, person),
         dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
         urgency=Urgency.URGENT,
     )
     if before is not None and before is not sent and before.status not in ("dropped", "failed"):
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=before.id, now=turn.now,
-            text=before.payload["text"],
-        )  # fmt: skip
+        edit_to(turn, person, before.id, before.payload["text"])
     if person.id == row.coach_id:
         row.outbox_id = id_of(sent)
         turn.session.add(row)

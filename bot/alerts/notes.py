@@ -12,18 +12,18 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core import agenda, instants
-from bot.core.cards import MESSAGE
+from bot.core.chat.cards import MESSAGE
+from bot.core.chat.outbox import TEXT_LIMIT, Button
+from bot.core.chat.topics import Topic
 from bot.core.context import Context
-from bot.core.outbox import TEXT_LIMIT, Button, edit
-from bot.core.subjects import Subject
-from bot.core.topics import Topic
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_coaches
 from bot.people.people import get_person, speaking_to
-from bot.people.telling import say_to
+from bot.people.telling import Said, edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
@@ -57,37 +57,45 @@ _GATHERED = (
 )
 
 
-def tell(turn: Turn, coach: Person, athlete_id: int, text: str, *, at_once: bool = False) -> None:
+def tell(
+    turn: Turn, coach: Person, athlete_id: int, sentence: Said, *,
+    at_once: bool = False, once: bool = False,
+) -> None:  # fmt: skip
     """Tell the coach silently: in the message of notes that is still fresh, or in a new one.
 
-    With `at_once`, in quiet hours too: it makes no sound, and is there for who looks.
+    With `at_once`, in quiet hours too: it makes no sound, and is there for who looks. With `once`,
+    the same words are not noted twice within a day.
     """
-    assert coach.id is not None
-    note = CoachNote(coach_id=coach.id, athlete_id=athlete_id, at=turn.now, text=text)
-    _tell_or_hold(turn, coach, note, at_once=at_once)
+    with speaking_to(coach):
+        text = sentence() if callable(sentence) else sentence
+        if once and _noted(turn, coach, athlete_id, text):
+            return
+        note = CoachNote(coach_id=id_of(coach), athlete_id=athlete_id, at=turn.now, text=text)
+        _tell_or_hold(turn, coach, note, at_once=at_once)
 
 
 def gather(
-    turn: Turn, coach: Person, athlete: Person, said: str, *,
+    turn: Turn, coach: Person, athlete: Person, sentence: Said, *,
     message_id: int | None = None, at_once: bool = False, idle: bool = False,
-) -> None:  # fmt: skip
+) -> str:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. To be called in the coach's language. `at_once` as for `tell`. What is `idle`
-    makes no message by itself: it stands in one that is still fresh, or comes with the next.
+    button to reply. `at_once` as for `tell`. What is `idle` makes no message by itself: it stands in
+    one that is still fresh, or comes with the next. Returns the words as they are kept.
     """
-    assert coach.id is not None
-    assert athlete.id is not None
-    note = CoachNote(
-        coach_id=coach.id, athlete_id=athlete.id, at=turn.now, said=said, message_id=message_id,
-        text=quoting.wrote(athlete.first_name, quoting.shown(said)),
-    )  # fmt: skip
-    if not idle:
-        _tell_or_hold(turn, coach, note, at_once=at_once)
-        return
-    hold_coaches(turn.session)
-    turn.session.add(note)
-    if _fresh_stretch(turn, coach, athlete, _lately(turn, coach, athlete)) is not None:
-        _send_all(turn, coach, [note])
+    with speaking_to(coach):
+        said = sentence() if callable(sentence) else sentence
+        note = CoachNote(
+            coach_id=id_of(coach), athlete_id=id_of(athlete), at=turn.now, said=said,
+            text=quoting.wrote(athlete.first_name, quoting.shown(said)), message_id=message_id,
+        )  # fmt: skip
+        if not idle:
+            _tell_or_hold(turn, coach, note, at_once=at_once)
+            return said
+        hold_coaches(turn.session)
+        turn.session.add(note)
+        if _fresh_stretch(turn, coach, athlete, _lately(turn, coach, athlete)) is not None:
+            _send_all(turn, coach, [note])
+        return said
 
 
 def gathered_in(session: Session, outbox_id: int) -> list[CoachNote]:
@@ -115,9 +123,9 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
             note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
             if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
-                edit(
-                    turn.session, chat_id=coach.chat_id, outbox_id=note.outbox_id, now=turn.now,
-                    text=_stretch(athlete, together), buttons=[[_reply_button(athlete)]],
+                edit_to(
+                    turn, coach, note.outbox_id, _stretch(athlete, together),
+                    buttons=[[_reply_button(athlete)]],
                     topic=Topic(TopicKind.NOTES, note.outbox_id),
                 )  # fmt: skip
     return changed
@@ -162,7 +170,7 @@ def held_notes(session: Session, coach: Person) -> list[CoachNote]:
     return list(session.exec(query.order_by(col(CoachNote.id))))
 
 
-def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
+def _noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
     """Whether the coach has been noted these very words about this athlete within a day."""
     asked = {
         "coach": coach.id, "athlete": athlete_id, "text": text, "since": turn.now - timedelta(days=1),
@@ -236,8 +244,8 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
     if fresh is not None:
         text = _stretch(athlete, [*gathered_in(turn.session, id_of(fresh)), *notes])
         if _fits(text):
-            edit(
-                turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
+            edit_to(
+                turn, coach, fresh.id, text,
                 buttons=[[_reply_button(athlete)]], topic=Topic(TopicKind.NOTES, id_of(fresh)),
             )  # fmt: skip
             _told(turn.session, notes, fresh)
@@ -303,10 +311,7 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         before = turn.session.exec(_GATHERED, params={"message": fresh.id})
         text = _together([*before, *notes])
         if _fits(text):
-            edit(
-                turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
-                topic=Topic(TopicKind.NOTES, id_of(fresh)),
-            )  # fmt: skip
+            edit_to(turn, coach, fresh.id, text, topic=Topic(TopicKind.NOTES, id_of(fresh)))
             _told(turn.session, notes, fresh)
             return
     while notes:

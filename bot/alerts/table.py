@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.alerts import delivery, notes
-from bot.core.routes import Duty
+from bot.core.chat.routes import Duty
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.athlete import buttons, words
 from bot.athlete import views as athlete_views
 from bot.athlete.flow_settings import SETTINGS
-from bot.core.routes import ATHLETE, Command, tap
+from bot.core.chat.routes import ATHLETE, Command, tap
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.words.common import already_answered

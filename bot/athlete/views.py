@@ -14,23 +14,23 @@ from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
-from bot.decision import signoff, words_target
 from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_target
 from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
 from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
-from bot.event import season_lines
+from bot.event.season import lines as season_lines
 from bot.people.changes import Change
 from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, stands_g
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases
@@ -113,7 +113,7 @@ def why(turn: Act) -> None:
             profile.weight_unit,
             profile.volume_unit,
             self_coached=is_own_coach(profile),
-            stands_g=signoff.stands_g(decided),
+            stands_g=stands_g(decided),
         )
         if decided
         else why_words.nothing_decided()

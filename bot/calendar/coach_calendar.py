@@ -10,8 +10,8 @@ from sqlmodel import Session, col, select
 
 from bot.calendar import words
 from bot.calendar.week_calendar import LENGTH_MIN, SHORT_MIN, Drawn
+from bot.event.stage import day as stage_day
 from bot.people.people import name_of
-from bot.stage import day as stage_day
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow

@@ -16,12 +16,12 @@ from sqlmodel import Session, col, select
 from bot.calendar import words
 from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
-from bot.core.callbacks import answer
-from bot.core.cards import OnCalendar
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import OnCalendar
+from bot.core.chat.outbox import send_document
+from bot.core.chat.topics import Topic
 from bot.core.context import Document
-from bot.core.outbox import send_document
-from bot.core.subjects import Subject
-from bot.core.topics import Topic
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by

@@ -6,8 +6,8 @@ from datetime import timedelta
 
 from sqlmodel import select
 
-from bot.core import agenda
-from bot.core.subjects import Subject
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change, Follows
 from bot.people.people import pending_entries

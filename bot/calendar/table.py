@@ -5,8 +5,8 @@ from __future__ import annotations
 from bot.calendar import file, stale, words
 from bot.calendar import file as calendar_file
 from bot.calendar.stale import ANEW
-from bot.core import cards
-from bot.core.routes import ATHLETE, COACH, Command, Duty, tap, view
+from bot.core.chat import cards
+from bot.core.chat.routes import ATHLETE, COACH, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(

@@ -11,13 +11,13 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.calendar import words
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.decision.care import rests
 from bot.decision.words_target import resting_line
+from bot.event.stage import day as stage_day
 from bot.food import words_day as food_words
 from bot.food.list import food_of, rows_of, times_of
 from bot.people.people import is_own_coach, name_of
-from bot.stage import day as stage_day
 from bot.store.tables.food import FoodDayRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.trip import TripRow

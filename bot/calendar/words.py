@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.decision.words_target import out, target_lines
-from bot.stage import words_entries as stage_entries
+from bot.event.stage import words_entries as stage_entries
 from bot.words import figures, phases
 from bot.words.common import event_name
 from bot.words.languages import Sentence, SentenceOn, tr, trn

@@ -10,7 +10,7 @@ from bot.alerts import alerts
 from bot.checkin import words
 from bot.checkin.flow import CHANGEABLE, CHECK_IN, QUESTIONS, SOMETHING_OFF, STORED
 from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED
-from bot.core.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
@@ -18,11 +18,11 @@ from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.dialogue.taking import TYPED_IN
-from bot.event import asks as event_asks
+from bot.event.asks import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
-from bot.photos import photos
+from bot.pictures.photos import photos
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

@@ -8,12 +8,12 @@ from bot.alerts import alerts
 from bot.checkin import checkins, words
 from bot.checkin.flow import CHECK_IN, enough
 from bot.checkin.flow_reading import ALL_FINE, NOTED
-from bot.core.subjects import Subject
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.dialogue import asking
-from bot.event import season
 from bot.event.closing import close_week
+from bot.event.season import season
 from bot.people.changes import Change
 from bot.people.people import example_of, get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to

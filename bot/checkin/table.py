@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.checkin import checkins, morning_duties
 from bot.checkin.flow import CHECK_IN
-from bot.core.routes import ATHLETE, Duty, tap
+from bot.core.chat.routes import ATHLETE, Duty, tap
 from bot.decision.buttons import ON_ANSWERS
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature

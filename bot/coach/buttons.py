@@ -6,8 +6,8 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute, Nothing, Route
-from bot.core.cards import OfRow, OnProposal
+from bot.core.chat.buttons import CardRoute, Nothing, Route
+from bot.core.chat.cards import OfRow, OnProposal
 from engine.values.case import ForecastUse
 
 

@@ -9,8 +9,8 @@ from sqlmodel import Session
 from bot.coach.buttons import SETTINGS, CoachSetting, OnSettings
 from bot.coach.digest import digest, words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
-from bot.core.callbacks import answer, rewrite
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow

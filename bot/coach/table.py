@@ -12,9 +12,9 @@ from bot.coach.history import view as history_view
 from bot.coach.history.flow import HISTORY_DAY
 from bot.coach.roster import roster, several, words_morning
 from bot.coach.roster.flow_several import SEVERAL
-from bot.core import cards
-from bot.core.routes import COACHING, Command, Duty, tap, view
-from bot.decision.words_signoff import not_your_decision
+from bot.core.chat import cards
+from bot.core.chat.routes import COACHING, Command, Duty, tap, view
+from bot.decision.signoff.words import not_your_decision
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.people import coach_settings

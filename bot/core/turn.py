@@ -7,8 +7,8 @@ from datetime import datetime
 
 from sqlmodel import Session
 
+from bot.core.chat.incoming import Incoming
 from bot.core.context import Context
-from bot.core.incoming import Incoming
 from bot.store.tables.people import AthleteProfile, Person
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.buttons import CardRoute, Nothing
+from bot.core.chat.buttons import CardRoute, Nothing
 
 DEBRIEF = CardRoute("debrief", Nothing)
 NOTE = CardRoute("debrief-note", Nothing)

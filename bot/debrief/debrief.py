@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import time, timedelta
+from functools import partial
 
 from sqlmodel import Session, col, func, select
 
 from bot.alerts import notes
-from bot.core import agenda, instants
-from bot.core.callbacks import answer
-from bot.core.cards import LOOK, PICTURE
-from bot.core.outbox import Button
-from bot.core.subjects import Several
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LOOK, PICTURE
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Several
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
 from bot.debrief.buttons import CLOSER, NOTE
@@ -166,9 +167,8 @@ def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     record(turn, profile.person_id, Change.DEBRIEF_WORD, by=person.id, event=event.id)
     coach = get_person(turn.session, profile.coach_id)
     say_to(turn, person, words.thanks(coach.first_name))
-    with speaking_to(coach):
-        told = words.coach_told(person.first_name, said)
-        notes.tell(turn, coach, profile.person_id, told)
+    told = partial(words.coach_told, person.first_name, said)
+    notes.tell(turn, coach, profile.person_id, told)
 
 
 def before_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from sqlmodel import Session
 
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief, words, words_deeper
 from bot.debrief.buttons import ASK_PLACING
@@ -21,10 +21,10 @@ from bot.store.tables.week import EventRow
 from bot.week.cases import weeks_before
 from bot.week.decided import decision_of, stood
 from bot.week.load import athlete_of, baseline_of, current_limits
-from engine.planning.hindsight import Moved, foreseen, rules_weighed
-from engine.planning.learning import taught
-from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
-from engine.planning.next_time import next_time
+from engine.planning.behind.hindsight import Moved, foreseen, rules_weighed
+from engine.planning.behind.learning import taught
+from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_time import next_time
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek
 from engine.values.look import Look

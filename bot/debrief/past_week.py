@@ -17,7 +17,7 @@ from bot.week.given_way import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.decision.decide import Decision
 from engine.decision.trace import by_forecast
-from engine.planning.debrief import DayBehind, Debrief, debrief
+from engine.planning.behind.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
 from engine.values.plan import PeakPlan

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import Duty, view
+from bot.core.chat.routes import Duty, view
 from bot.debrief import after_show, buttons, debrief, deeper
 from bot.debrief.flow import COACH_NOTE, OWN_WORD, PLACING
 from bot.debrief.flow_after_show import AFTER_SHOW

@@ -11,7 +11,7 @@ from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.looks import seen as look_seen
 from bot.words.names import word
-from engine.planning.debrief import DayBehind, Debrief, Lesson
+from engine.planning.behind.debrief import DayBehind, Debrief, Lesson
 
 #: What changed a day, in two or three words, by rule; "coach" is the coach's own hand, "forecast" the
 #: forecast where the rule by itself asked for nothing of the kind.

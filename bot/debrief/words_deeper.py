@@ -10,10 +10,10 @@ from bot.words import coach_figures as figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
 from bot.words.languages import Sentence, mark, tr, trn
-from engine.planning.debrief import DayBehind
-from engine.planning.hindsight import Foreseen, Helped, Odds
-from engine.planning.learning import Quantity, Taught
-from engine.planning.next_time import Advice
+from engine.planning.behind.debrief import DayBehind
+from engine.planning.behind.hindsight import Foreseen, Helped, Odds
+from engine.planning.behind.learning import Quantity, Taught
+from engine.planning.behind.next_time import Advice
 from engine.values.checkin import Gut
 from engine.values.look import Look
 

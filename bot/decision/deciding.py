@@ -12,9 +12,9 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
-from bot.decision import signoff
 from bot.decision import words_target as words
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
+from bot.decision.signoff import signoff
 from bot.decision.to_athlete import (
     answer_of_now,
     reason_of,
@@ -32,7 +32,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import build_case
-from bot.week.decided import keep_made
+from bot.week.decided import is_small_step, keep_made
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.safety import Level
@@ -251,7 +251,7 @@ def _put_in_force(turn: Turn, week: Week, decision: Decision, decided: DecisionR
 
 def _moves(decided: DecisionRow) -> bool:
     """Whether the check-in moves the day's figure before anybody has answered."""
-    return decided.status != DecisionStatus.WAITING or signoff.is_small_step(decided)
+    return decided.status != DecisionStatus.WAITING or is_small_step(decided)
 
 
 def freeze(turn: Turn, profile: AthleteProfile, because: str) -> None:

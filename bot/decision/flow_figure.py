@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision import words_signoff as words
+from bot.decision.signoff import words
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import yes_or_no
 from bot.words import invalid_answers

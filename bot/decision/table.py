@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import COACHING, Duty, tap, view
-from bot.decision import buttons, holding, signoff, signoff_taps, words_signoff
+from bot.core.chat import cards
+from bot.core.chat.routes import COACHING, Duty, tap, view
+from bot.decision import buttons
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.flow_hold import HOLD
+from bot.decision.holding import holding
+from bot.decision.holding.flow import HOLD
+from bot.decision.signoff import signoff
+from bot.decision.signoff import taps as signoff_taps
+from bot.decision.signoff import words as words_signoff
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 

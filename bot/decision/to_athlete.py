@@ -12,23 +12,23 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_cautions as cautions
-from bot.core.outbox import Button, Buttons, drop_waiting, said_in
-from bot.core.topics import Topic
+from bot.core.chat.outbox import Button, Buttons, drop_waiting, said_in
+from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
-from bot.decision import signoff
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
+from bot.decision.reasons.words import reason
+from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
-from bot.decision.words_reasons import reason
 from bot.decision.words_target import nothing_planned_today
 from bot.people.people import get_person, is_own_coach, name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, is_small_step, stands_g
 from bot.week.load import Week, current_week, target_in_force
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
@@ -113,7 +113,7 @@ def target_topic(athlete_id: int, day: date) -> Topic:
 
 def lapsed_because(decided: DecisionRow) -> str:
     """Why the figure is what it is, where nobody answered in time (see `words.because`)."""
-    return "lapsed-small" if signoff.is_small_step(decided) else "lapsed"
+    return "lapsed-small" if is_small_step(decided) else "lapsed"
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
@@ -125,7 +125,7 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     said = on_your_own.reason(rule) if self_coached else ""
     return said or reason(
         decision, profile.weight_unit, profile.volume_unit,
-        self_coached=self_coached, stands_g=signoff.stands_g(decided),
+        self_coached=self_coached, stands_g=stands_g(decided),
     )  # fmt: skip
 
 
@@ -137,7 +137,7 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     self_coached, why = is_own_coach(profile), reason_of(profile, decided)
     if decided.status == DecisionStatus.WAITING:
         line = signoff.waiting_line(session, profile, decided)
-        small = signoff.stands_g(decided) is not None
+        small = stands_g(decided) is not None
         return f"{line}\n\n{why if small else words.suggested(why)}"
     if decided.status == DecisionStatus.LAPSED:
         return words.because(lapsed_because(decided), self_coached=self_coached)

@@ -10,9 +10,9 @@ from typing import NamedTuple
 
 from sqlmodel import Session
 
-from bot.core.buttons import Rest, Route
+from bot.core.chat.buttons import Rest, Route
+from bot.core.chat.outbox import Button, Buttons, edit
 from bot.core.context import Context
-from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said

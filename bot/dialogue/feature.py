@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from bot.core.routes import CallbackRoute, Command, Duty, View
+from bot.core.chat.routes import CallbackRoute, Command, Duty, View
 from bot.core.turn import Turn
 from bot.dialogue.asking import FlowBinding
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core import callbacks as tapping
-from bot.core.buttons import UnreadableError
-from bot.core.outbox import edit
+from bot.core.chat import callbacks as tapping
+from bot.core.chat.buttons import UnreadableError
+from bot.core.chat.outbox import edit
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue.asking import (
     ANSWER,

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
 from sqlmodel import Session
 
 from bot.alerts import notes
-from bot.core.callbacks import answer
-from bot.core.cards import MESSAGE, Message
-from bot.core.outbox import Button
+from bot.core.chat.buttons import CallbackData
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import MESSAGE, Message
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.direct import replies
@@ -18,7 +20,7 @@ from bot.direct import words_passing_on as passing_words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
-from bot.people.people import get_person, get_profile, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, own_athlete, record
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -56,15 +58,16 @@ def deliver(
     """A coach's words to an athlete, above them what of the athlete's they answer."""
     athlete = get_person(turn.session, profile.person_id)
     first = get_person(turn.session, profile.coach_id)
-    with speaking_to(athlete):
-        text = (
+
+    def text() -> str:
+        told = (
             direct_words.from_coach(coach.first_name, said)
             if first.id == coach.id
             else direct_words.from_second_coach(coach.first_name, first.first_name, said)
         )
-        text = f"{passing_words.about(about)}\n\n{text}" if about else text
-        button = [[Button(common.reply_button(), REPLY(id_of(coach)))]]
-        say_to(turn, athlete, text, buttons=button)
+        return f"{passing_words.about(about)}\n\n{told}" if about else told
+
+    say_to(turn, athlete, text, buttons=partial(_reply, REPLY(id_of(coach))))
     _confirm(turn, coach, [athlete])
     _note(turn, profile, coach, [athlete], said)
     record(
@@ -99,15 +102,13 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
         return
     readers = _readers(turn.session, profile, to)
     for reader in readers:
-        with speaking_to(reader):
-            button = [[Button(common.reply_button(), MESSAGE(profile.person_id))]]
-            say_to(
-                turn,
-                reader,
-                from_athlete(athlete.first_name, [said]),
-                buttons=button,
-                silent=notes.quiet_now(turn, reader),
-            )
+        say_to(
+            turn,
+            reader,
+            partial(from_athlete, athlete.first_name, [said]),
+            buttons=partial(_reply, MESSAGE(profile.person_id)),
+            silent=notes.quiet_now(turn, reader),
+        )
     _confirm(turn, athlete, readers)
     _note(turn, profile, athlete, readers, said)
     record(
@@ -154,9 +155,12 @@ def _note(
     to = ", ".join(reader.first_name for reader in readers)
     for other in approvers(turn.session, profile):
         if other.id not in concerned:
-            with speaking_to(other):
-                text = direct_words.read_along(sender.first_name, to, said)
-                notes.tell(turn, other, profile.person_id, text)
+            text = partial(direct_words.read_along, sender.first_name, to, said)
+            notes.tell(turn, other, profile.person_id, text)
+
+
+def _reply(data: CallbackData) -> Buttons:
+    return [[Button(common.reply_button(), data)]]
 
 
 def _confirm(turn: Turn, sender: Person, readers: Sequence[Person]) -> None:

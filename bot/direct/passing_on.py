@@ -70,12 +70,14 @@ def from_athlete(
         return words.own_note()
     coaches = others_coaching(turn.session, profile)
     idle = instead is None and is_chatter(said) and not _written_to(turn, profile)
+
+    def whole() -> str:
+        return " ".join(part for part in (said, instead() if instead else "") if part)
+
     for coach in coaches:
-        with speaking_to(coach):
-            text = " ".join(part for part in (said, instead() if instead else "") if part)
-            notes.gather(
-                turn, coach, athlete, text, message_id=message_id, at_once=at_once, idle=idle
-            )
+        text = notes.gather(
+            turn, coach, athlete, whole, message_id=message_id, at_once=at_once, idle=idle
+        )
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import ATHLETE, Command, Duty, tap, view
+from bot.core.chat import cards
+from bot.core.chat.routes import ATHLETE, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.direct import direct_messages as messages_across

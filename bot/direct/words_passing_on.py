@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.incoming import Media
+from bot.core.chat.incoming import Media
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.quoting import shown

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer
-from bot.core.cards import OfEvent
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import OfEvent
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.event import season
-from bot.event import words_season as words
 from bot.event.flow_bridge import BRIDGE_WEEK, USE, USUAL
-from bot.event.season_views import named, show
+from bot.event.season import season, words
+from bot.event.season.views import named, show
 from bot.people.people import own_athlete
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
@@ -17,7 +16,7 @@ from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_row
 from bot.words.common import cancelled
-from engine.planning.bridge import BRIDGE, bridge_plan
+from engine.planning.drafting.bridge import BRIDGE, bridge_plan
 from engine.values.plan import DayTarget, PeakPlan
 
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core.buttons import CardRoute
-from bot.core.cards import OfEvent
+from bot.core.chat.buttons import CardRoute
+from bot.core.chat.cards import OfEvent
 
 SEASON_OFF = CardRoute("season-off", OfEvent)
 SEASON_OUT = CardRoute("season-out", OfEvent)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from bot.core.turn import Turn
 from bot.debrief import after_show, debrief
-from bot.event import words_season
+from bot.event.season import words as words_season
+from bot.event.stage import day as stage_day
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.plan.next_load import looks
-from bot.stage import day as stage_day
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 
@@ -22,8 +24,8 @@ def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     looks.ask_look(turn, profile, event)
     debrief.schedule(turn, profile, event)
     person = get_person(turn.session, profile.person_id)
+    if event.kind == "trial":
+        say_to(turn, person, partial(words_season.event_over, event.kind))
+        return
     with speaking_to(person):
-        if event.kind != "trial":
-            after_show.begin(turn, profile, event)
-        else:
-            say_to(turn, person, words_season.event_over(event.kind))
+        after_show.begin(turn, profile, event)

@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, day_in, one_of, zone_of
-from bot.event import words_season as season_words
+from bot.event.season import words as season_words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.plan import words
 from bot.words.languages import tr

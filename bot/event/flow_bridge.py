@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
 from bot.dialogue.readers import one_of
-from bot.event import words_season as words
+from bot.event.season import words
 from bot.plan.words import use_plan_button
 from bot.words.common import leave_it_button
 

@@ -7,25 +7,25 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
-from bot.core.outbox import ARRIVED, Button
+from bot.core.chat.outbox import ARRIVED, Button
+from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.event import words_moving as words
+from bot.event.stage import day as stage_day
+from bot.event.stage import views as stage_views
+from bot.event.stage import words as stage_words
+from bot.event.stage.buttons import ON_STAGE, StageView
+from bot.event.travel.travel import ARRIVE
 from bot.people.people import get_person, local_date, name_of, speaking_to
 from bot.people.telling import say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
-from bot.stage import day as stage_day
-from bot.stage import views as stage_views
-from bot.stage import words as stage_words
-from bot.stage.buttons import ON_STAGE, StageView
 from bot.store.base import id_of
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
-from bot.travel.travel import ARRIVE
 from bot.week import prompts
 from bot.week.load import event_ahead, limits_row, plan_row
 
@@ -126,9 +126,7 @@ def _tell_gone_back(
     said = [turn.session.get(OutboxRow, number) for number in row.detail.get("said", [])]
     athlete = get_person(turn.session, profile.person_id)
     if athlete.id != by.id and any(one is not None and one.status in ARRIVED for one in said):
-        with speaking_to(athlete):
-            text = words.athlete_told_event_back(by.first_name, line())
-            say_to(turn, athlete, text)
+        say_to(turn, athlete, lambda: words.athlete_told_event_back(by.first_name, line()))
 
 
 def tell(

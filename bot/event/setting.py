@@ -5,20 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from bot.core.callbacks import answer
-from bot.core.cards import DRAFT, LEARNT, PLAN, SEASON
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import DRAFT, LEARNT, PLAN, SEASON
+from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import moving as event_moving
-from bot.event import season, season_lines
-from bot.event import words_asks as asks_words
-from bot.event import words_season as season_words
+from bot.event.asks import words as asks_words
 from bot.event.buttons import ASKS, BRIDGE
 from bot.event.closing import close_week
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
+from bot.event.season import lines as season_lines
+from bot.event.season import season
+from bot.event.season import words as season_words
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.next_load import words as learnt_words
@@ -230,9 +231,12 @@ def _tell_event(
     )
     if coach.id != profile.person_id:
         athlete = get_person(turn.session, profile.person_id)
-        with speaking_to(athlete):
-            text = words.athlete_told_event(
+        told = say_to(
+            turn,
+            athlete,
+            lambda: words.athlete_told_event(
                 coach.first_name, event_line(profile, event, turn.context), replaced=replaced
-            )
-            return [id_of(say_to(turn, athlete, text))]
+            ),
+        )
+        return [id_of(told)]
     return []

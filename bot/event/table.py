@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import Duty, view
+from bot.core.chat import cards
+from bot.core.chat.routes import Duty, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.event import asks, bridging, buttons, season, season_views
+from bot.event import bridging, buttons
 from bot.event import setting as event_setting
+from bot.event.asks import asks
+from bot.event.asks.flow import TARGET_LOOK, WEIGH_IN
 from bot.event.flow import EVENT
-from bot.event.flow_asks import TARGET_LOOK, WEIGH_IN
 from bot.event.flow_bridge import BRIDGE_WEEK
+from bot.event.season import season
+from bot.event.season import views as season_views
 
 FEATURE = Feature(
     id="event",

@@ -11,7 +11,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.outbox import Button
+from bot.core.chat.outbox import Button
 from bot.core.turn import Turn
 from bot.food import words_coach as words
 from bot.food.buttons import TAKE

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import partial
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words

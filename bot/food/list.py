@@ -6,8 +6,8 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.food import words

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, Command, tap, view
+from bot.core.chat.routes import ATHLETE, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.food import buttons, coach, routes, words

@@ -7,10 +7,10 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
-from bot.core.buttons import Rest
-from bot.core.callbacks import answer, rewrite
+from bot.core.chat.buttons import Rest
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.context import Context
-from bot.core.outbox import Button, Buttons
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words

@@ -5,8 +5,8 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute, Nothing, Route
-from bot.core.cards import OfRow
+from bot.core.chat.buttons import CardRoute, Nothing, Route
+from bot.core.chat.cards import OfRow
 
 
 class Sure(StrEnum):

@@ -7,19 +7,18 @@ from functools import partial
 from sqlmodel import Session, select
 
 from bot.alerts import notes
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.membership import second_coach
-from bot.membership import words_second as words
 from bot.membership.buttons import END_NO, END_YES
 from bot.membership.onboarding import health_screen
 from bot.membership.pending_items import has_pending_items
+from bot.membership.second import second_coach, words
 from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import say_to
 from bot.readiness import readiness as ready
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
@@ -97,12 +96,10 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
     turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_BEGAN, by=coach.id)
     self_coached = coach.id == person.id
-    with speaking_to(person):
-        text = (
-            words.taken_up_own() if self_coached else words.athlete_told_taken_up(coach.first_name)
-        )
-        say_to(turn, person, text)
-    if not self_coached:
+    if self_coached:
+        say_to(turn, person, words.taken_up_own)
+    else:
+        say_to(turn, person, partial(words.athlete_told_taken_up, coach.first_name))
         say_to(turn, coach, partial(words.taken_up, person.first_name))
     prompts.schedule(turn, profile)
     ready.schedule(turn, profile)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act
 from bot.membership import words_language as words
 from bot.membership.buttons import LANGUAGE, Language

@@ -8,18 +8,18 @@ from functools import partial
 from sqlmodel import Session, select
 
 from bot.alerts.alerts import open_alerts
-from bot.alerts.delivery import alert_text, settle_message, subject_of, told_of
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button
+from bot.alerts.delivery import settle_message, subject_of, told_of
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision import signoff
+from bot.decision.signoff import signoff
 from bot.membership import words_leaving as words
-from bot.membership import words_second as ending_words
 from bot.membership.buttons import LEAVE, IsSure, Sure
 from bot.membership.ending import part
+from bot.membership.second import words as ending_words
 from bot.people.changes import Change
-from bot.people.people import get_person, get_profile, name_of, record, speaking_to
+from bot.people.people import get_person, get_profile, name_of, record
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -76,11 +76,8 @@ def _leave(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
         say_to(turn, second, partial(words.second_told, person.first_name, coach.first_name))
     part(turn, profile, coach)
     rewrite(turn, words.left(coach.first_name))
-    with speaking_to(coach):
-        parts = [words.coach_told(person.first_name)]
-        if closed:
-            parts.append(words.coach_told_while_open(person.first_name))
-        say_to(turn, coach, "\n\n".join(parts))
+    parts = (words.coach_told, words.coach_told_while_open) if closed else (words.coach_told,)
+    say_to(turn, coach, lambda: "\n\n".join(told(person.first_name) for told in parts))
 
 
 def close_all(
@@ -110,9 +107,7 @@ def _close_alert(
         flag=row.flag, level=row.level, day=row.date.isoformat(),
     )  # fmt: skip
     for reader in readers:
-        with speaking_to(reader):
-            text = alert_text(turn.session, row, reader, settled=why(person.first_name))
-            settle_message(turn, row, reader, text)
+        settle_message(turn, row, reader, settled=partial(why, person.first_name))
 
 
 def _close_proposal(

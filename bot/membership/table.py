@@ -2,28 +2,23 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
+from bot.core.chat.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.membership import (
-    buttons,
-    deletion,
-    ending,
-    invitations,
-    language,
-    leaving,
-    second_coach,
-    told_others,
-)
-from bot.membership import words_deletion as deletion_words
-from bot.membership import words_invitations as invitation_words
+from bot.membership import buttons, ending, language, leaving
 from bot.membership import words_language as words
 from bot.membership import words_leaving as leaving_words
-from bot.membership.flow_invitations import CHANGE_COACH
-from bot.membership.flow_second import SECOND
+from bot.membership.deletion import athlete as deletion
+from bot.membership.deletion import told_others
+from bot.membership.deletion import words as deletion_words
+from bot.membership.invitations import invitations
+from bot.membership.invitations import words as invitation_words
+from bot.membership.invitations.flow import CHANGE_COACH
 from bot.membership.onboarding import health_screen, later, onboarding
 from bot.membership.onboarding.flow import LATER, ONBOARDING
 from bot.membership.onboarding.flow_measures import MEASURES
+from bot.membership.second import second_coach
+from bot.membership.second.flow import SECOND
 
 FEATURE = Feature(
     id="membership",

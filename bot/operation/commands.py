@@ -38,7 +38,7 @@ def _wait_for_database(settings: Settings) -> None:
     """Until the database is there and in shape: one that is away or busy comes back by itself."""
     import structlog  # noqa: PLC0415
 
-    from bot.core.waiting import growing_pause  # noqa: PLC0415
+    from bot.core.timing.waiting import growing_pause  # noqa: PLC0415
 
     failures = 0
     while True:
@@ -136,7 +136,7 @@ def setup(_settings: Settings, _given: argparse.Namespace) -> int:
 def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
     from bot.core.context import Context  # noqa: PLC0415
     from bot.core.turn import Turn  # noqa: PLC0415
-    from bot.membership.invitations import invite_coach_command  # noqa: PLC0415
+    from bot.membership.invitations.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
@@ -227,7 +227,7 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
     """Every stored decision again; 1 where one that this version made comes out otherwise."""
     from sqlmodel import Session  # noqa: PLC0415
 
-    from bot.replay.command import NoSuchChangeError, change_of, replay_all  # noqa: PLC0415
+    from bot.decision.replay.command import NoSuchChangeError, change_of, replay_all  # noqa: PLC0415
 
     try:
         change = change_of(given.without, given.rules, given.limit, given.forecast)
@@ -251,7 +251,7 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
     """On how many finished weeks forecasts rest, coach by coach."""
     from bot.core.context import Context  # noqa: PLC0415
     from bot.core.turn import Turn  # noqa: PLC0415
-    from bot.pooling import command  # noqa: PLC0415
+    from bot.debrief.pooling import command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 

@@ -8,8 +8,8 @@ from sqlalchemy import func
 from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
-from bot.membership import words_invitations as words
-from bot.membership.invitations import InviteKind
+from bot.membership.invitations import words
+from bot.membership.invitations.invitations import InviteKind
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, Person
 

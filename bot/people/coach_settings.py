@@ -8,9 +8,9 @@ from datetime import datetime, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
-from bot.core.incoming import Incoming
-from bot.core.subjects import Subject
+from bot.core.chat.incoming import Incoming
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people import locks
 from bot.store.remembering import remembered

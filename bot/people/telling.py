@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.core.outbox import Buttons, say
-from bot.core.topics import Topic
+from bot.core.chat.outbox import Buttons, edit, say
+from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.people.people import speaking_to
 from bot.store.tables.people import Person
@@ -13,6 +13,8 @@ from bot.store.tables.traffic import OutboxRow, Urgency
 
 #: A sentence, or what makes it once the language of its reader is set.
 Said = str | Callable[[], str]
+#: Buttons, or what makes them likewise.
+Keys = Buttons | Callable[[], Buttons]
 
 
 def say_to(
@@ -20,7 +22,7 @@ def say_to(
     reader: Person,
     sentence: Said,
     *,
-    buttons: Buttons | Callable[[], Buttons] = (),
+    buttons: Keys = (),
     silent: bool = False,
     topic: Topic | None = None,
     dedupe: str | None = None,
@@ -42,4 +44,26 @@ def say_to(
             dedupe=dedupe,
             decision_id=decision_id,
             urgency=urgency,
+        )
+
+
+def edit_to(
+    turn: Turn,
+    reader: Person,
+    message: int | None,
+    sentence: Said,
+    *,
+    buttons: Keys = (),
+    topic: Topic | None = None,
+) -> None:
+    """Other words, and buttons, in place of a message of the outbox that this reader has."""
+    with speaking_to(reader):
+        edit(
+            turn.session,
+            chat_id=reader.chat_id,
+            outbox_id=message,
+            text=sentence() if callable(sentence) else sentence,
+            now=turn.now,
+            buttons=buttons() if callable(buttons) else buttons,
+            topic=topic,
         )

@@ -14,8 +14,8 @@ from bot.words import coach_figures as figures
 from bot.words import invalid_answers, phases
 from bot.words.common import too_long_here
 from bot.words.languages import tr
-from engine.evidence.teaching import STEP, WORTH_SAYING
-from engine.planning.draft import (
+from engine.evidence.planning.teaching import STEP, WORTH_SAYING
+from engine.planning.drafting.draft import (
     DEEP,
     MILD,
     MUCH_TRAINING,
@@ -27,7 +27,7 @@ from engine.planning.draft import (
     trial_window,
     usual_load,
 )
-from engine.planning.draft_reasons import draft_reasons
+from engine.planning.drafting.draft_reasons import draft_reasons
 from engine.planning.teaching import best_lesson
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import (
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import (
     CARD,
     DRAFT,
     EVENT,
@@ -18,7 +18,7 @@ from bot.core.cards import (
     TEMPLATES,
     OfEvent,
 )
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
@@ -45,7 +45,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
 from bot.words import common, phases
-from engine.planning.phases import as_ever, renamed
+from engine.planning.drafting.phases import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 

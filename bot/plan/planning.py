@@ -7,17 +7,17 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LIMITS, PLAN, OfEvent
+from bot.core.chat.outbox import Button
 from bot.core.context import Context
-from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.fit.offering import limits_for, offer_room
@@ -43,7 +43,7 @@ from bot.week.load import (
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, take_snapshot
-from engine.planning.phases import named
+from engine.planning.drafting.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
@@ -297,11 +297,13 @@ def week_changed(
             )
             say_to(turn, coach, text)
             if not self_coached:
-                with speaking_to(athlete):
-                    text = words.athlete_all_set(
+                say_to(
+                    turn,
+                    athlete,
+                    lambda: words.athlete_all_set(
                         coach.first_name, moment_for(turn.session, athlete, profile, first)
-                    )
-                    say_to(turn, athlete, text)
+                    ),
+                )
     if was_complete or _checked_in_today(turn, profile):
         deciding.redecide(turn, profile, because=because)
 

@@ -7,9 +7,9 @@ from datetime import timedelta
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button
 from bot.core.context import Context
-from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer

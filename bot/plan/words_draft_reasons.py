@@ -8,9 +8,9 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
+from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.source import Provenance, Source
-from engine.evidence.tracking import LEARNT_LOAD
-from engine.planning.draft_reasons import Line
+from engine.planning.drafting.draft_reasons import Line
 from engine.values.athlete import Sex
 
 #: What each line says. Names in braces are figures of the line, as `_figures` shows them.

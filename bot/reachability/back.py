@@ -14,10 +14,11 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts, delivery
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.incoming import Incoming, Kind
-from bot.core.topics import on
+from bot.core.chat.incoming import Incoming, Kind
+from bot.core.chat.topics import on
 from bot.core.turn import Turn
-from bot.decision import signoff, to_athlete
+from bot.decision import to_athlete
+from bot.decision.signoff import signoff
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.people.changes import Change
@@ -72,7 +73,7 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
         say_to(turn, person, text)
     for row in missed:
         if row.acknowledged_at is None:
-            delivery.tell_again(turn, row, person)
+            delivery.send(turn, row, person)
             continue
         say_to(
             turn,

@@ -10,7 +10,7 @@ from bot.alerts.delivery import coach_gone, second_contact
 from bot.alerts.notes import quiet_now
 from bot.coach import words
 from bot.core.turn import Turn
-from bot.membership import words_second as second_words
+from bot.membership.second import words as second_words
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, profile_of, record
 from bot.people.rights import given_to, others_coaching

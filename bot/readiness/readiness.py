@@ -13,11 +13,11 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core import agenda, instants
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import DRAFT
-from bot.core.outbox import Button
-from bot.core.subjects import Several, Subject
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import DRAFT
+from bot.core.chat.outbox import Button
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, COACH, Command, Duty, tap
+from bot.core.chat.routes import ATHLETE, COACH, Command, Duty, tap
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.readiness import readiness as ready

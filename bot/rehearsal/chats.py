@@ -10,7 +10,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 from telegram.error import BadRequest
 
-from bot.core.outbox import TEXT_LIMIT
+from bot.core.chat.outbox import TEXT_LIMIT
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.transport import Files
 

@@ -13,7 +13,7 @@ from datetime import datetime
 from typing import TextIO
 from zoneinfo import ZoneInfo
 
-from bot.core.clock import Clock
+from bot.core.timing.clock import Clock
 from bot.rehearsal.chats import Happening, Message
 from bot.rehearsal.demo.cast import PLAYERS, Player, player_of
 

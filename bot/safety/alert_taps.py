@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from sqlmodel import Session, col, select
 
 from bot.alerts import words, words_after
@@ -16,9 +18,9 @@ from bot.alerts.delivery import (
     told_of,
 )
 from bot.alerts.words_alert_causes import cause
-from bot.core import agenda
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.outbox import Button, Buttons
+from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions
@@ -32,7 +34,6 @@ from bot.people.people import (
     own_athlete,
     profile_of,
     record,
-    speaking_to,
 )
 from bot.people.rights import covered, given_to
 from bot.people.telling import say_to
@@ -218,7 +219,9 @@ def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:
     answer(turn, words_after.acknowledged_tap())
     buttons = _after(turn.session, person, row)
     latest = latest_message(turn.session, row, person)
-    settle_message(turn, row, person, settled_text(turn.session, row, person), buttons)
+    settle_message(
+        turn, row, person, settled=partial(settled_line, turn.session, row, person), buttons=buttons
+    )
     if latest is None or latest.message_id != turn.incoming.message_id:
         rewrite(turn, settled_text(turn.session, row, person), buttons)
     _tell_others(turn, person, row)
@@ -241,14 +244,13 @@ def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:
     for other in told_of(turn.session, row):
         if other.id == person.id:
             continue
-        with speaking_to(other):
-            settle_message(turn, row, other, settled_text(turn.session, row, other))
-            say_to(
-                turn,
-                other,
-                words_after.acknowledged_elsewhere(person.first_name, athlete.first_name),
-                buttons=_after(turn.session, other, row),
-            )
+        settle_message(turn, row, other, settled=partial(settled_line, turn.session, row, other))
+        say_to(
+            turn,
+            other,
+            partial(words_after.acknowledged_elsewhere, person.first_name, athlete.first_name),
+            buttons=partial(_after, turn.session, other, row),
+        )
     if athlete.id not in (person.id, coach.id):
         say_to(
             turn,
@@ -273,7 +275,8 @@ def settled_text(session: Session, row: AlertRow, reader: Person) -> str:
 
 def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
     """Who acknowledged it, and when."""
-    by = get_person(session, row.acknowledged_by or 0)
+    assert row.acknowledged_by is not None
+    by = get_person(session, row.acknowledged_by)
     return words_after.acknowledged(by.first_name, _when(session, row, reader))
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.buttons import CardRoute, Nothing
+from bot.core.chat.buttons import CardRoute, Nothing
 
 FREEZE = CardRoute("freeze", Nothing)
 LIFT = CardRoute("lift", Nothing)

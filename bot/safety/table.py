@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.alerts import words_after
 from bot.alerts.buttons import ALERT
-from bot.core.routes import TOLD_OF_ALERTS, Command, Duty, tap, view
+from bot.core.chat.routes import TOLD_OF_ALERTS, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
 from bot.safety import alert_taps, buttons
 from bot.safety import watch as safety_watch

@@ -10,10 +10,10 @@ from sqlmodel import Session
 
 from bot.alerts import doubts
 from bot.alerts import words_athlete as words
-from bot.core import agenda
+from bot.core.chat.incoming import Kind
 from bot.core.context import Context
-from bot.core.incoming import Kind
-from bot.core.subjects import Subject
+from bot.core.timing import agenda
+from bot.core.timing.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from bot.core.buttons import Route
+from bot.core.chat.buttons import Route
 
 
 class One(NamedTuple):

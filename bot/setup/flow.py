@@ -10,12 +10,12 @@ from zoneinfo import ZoneInfo
 from bot.core.zones import find_places
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import day_in, one_of, reason
-from bot.event import words_season as season_words
 from bot.event.flow import standing
+from bot.event.season import words as season_words
 from bot.plan import words as plan_words
 from bot.setup import words, words_sheet
-from engine.planning.bridge import BRIDGE
-from engine.planning.draft import SHAPES
+from engine.planning.drafting.bridge import BRIDGE
+from engine.planning.drafting.draft import SHAPES
 from engine.written.units import ParseError, parse_clock
 
 USE, ROOM, LEAVE = "use", "room", "leave"

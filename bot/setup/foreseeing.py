@@ -11,17 +11,17 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
 from bot.core.turn import Turn
-from bot.event import season
+from bot.event.season import season
+from bot.event.stage import day as stage_days
+from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
 from bot.plan import gate
 from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
-from bot.stage import day as stage_days
-from bot.stage.flow import NIGHT_UNTIL
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
@@ -35,10 +35,10 @@ from bot.week.load import (
     limits_row,
     plan_row,
 )
-from engine.planning.bridge import BRIDGE, bridge_plan, is_bridge
-from engine.planning.draft import DEEP, MILD, draft_plan, load_range, usual_load
+from engine.planning.drafting.bridge import BRIDGE, bridge_plan, is_bridge
+from engine.planning.drafting.draft import DEEP, MILD, draft_plan, load_range, usual_load
+from engine.planning.drafting.template import scaled, scaled_limits
 from engine.planning.fitting import room_made
-from engine.planning.template import scaled, scaled_limits
 from engine.safety import Level
 from engine.stage_day.stage_day import StageDay
 from engine.values.limits import LIMIT_KEYS, Limits, OutsideGuardRail, plan_problems

@@ -6,10 +6,11 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, Turn
+from bot.event.stage import day as stage_days
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -23,7 +24,6 @@ from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.meaning import Known, meant
 from bot.setup.roster_sheet.reading import Roster
 from bot.setup.roster_sheet.writing import Choices, Value, write
-from bot.stage import day as stage_days
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import events_ahead, limits_row, plan_row, target_of, weigh_in_row

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.core.callbacks import answer
+from bot.core.chat.callbacks import answer
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event.flow import INSTEAD

@@ -6,9 +6,10 @@ from datetime import date
 
 from bot.core.turn import Turn
 from bot.decision import deciding
-from bot.event import asks as event_asks
-from bot.event import season
+from bot.event.asks import asks as event_asks
+from bot.event.season import season
 from bot.event.setting import New, replace_event
+from bot.event.stage import day as stage_days
 from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
 from bot.people.people import get_person, local_date, record
@@ -19,7 +20,6 @@ from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
 from bot.readiness import readiness as ready
 from bot.setup import words
 from bot.setup.foreseen import Foreseen
-from bot.stage import day as stage_days
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow

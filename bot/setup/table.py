@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import COACHING, Command, tap, view
+from bot.core.chat import cards
+from bot.core.chat.routes import COACHING, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.setup import agreeing, many, one, words

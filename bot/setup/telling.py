@@ -5,13 +5,13 @@ from __future__ import annotations
 from datetime import date, time, timedelta
 from typing import Any
 
-from bot.event import words_asks as asks_words
+from bot.event.asks import words as asks_words
 from bot.plan.fit.words import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseen import Foreseen
 from bot.words.names import shape_words
-from engine.planning.bridge import BRIDGE
-from engine.planning.draft import SHAPES
+from engine.planning.drafting.bridge import BRIDGE
+from engine.planning.drafting.draft import SHAPES
 from engine.safety import Level
 from engine.values.look import TargetLook
 from engine.values.weigh_in import WeighIn

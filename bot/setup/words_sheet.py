@@ -11,9 +11,9 @@ from bot.words import coach_figures as figures
 from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import Sentence, SentenceOn, in_each, language, mark, tr
 from bot.words.names import shape_words
-from engine.planning.bridge import BRIDGE
-from engine.planning.draft import DEEP, MILD, SHAPES
-from engine.planning.draft import NONE as NO_DEPLETION
+from engine.planning.drafting.bridge import BRIDGE
+from engine.planning.drafting.draft import DEEP, MILD, SHAPES
+from engine.planning.drafting.draft import NONE as NO_DEPLETION
 from engine.values.look import TargetLook
 
 _LONGEST_WORDS = 60

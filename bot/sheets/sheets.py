@@ -6,10 +6,10 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer
-from bot.core.cards import PLAN_SHEET, PlanInFormat
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
+from bot.core.chat.outbox import Button, send_document
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
@@ -52,7 +52,7 @@ from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
 from bot.words import common
 from bot.words.languages import tr
-from engine.planning.phases import as_ever
+from engine.planning.drafting.phases import as_ever
 from engine.values.energy import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan

@@ -19,9 +19,9 @@ from sqlalchemy.exc import InterfaceError, OperationalError, SQLAlchemyError
 from telegram.error import Conflict, RetryAfter, TelegramError
 from tornado.web import RequestHandler
 
-from bot.core.clock import Clock
 from bot.core.logs import error_name
-from bot.core.waiting import growing_pause
+from bot.core.timing.clock import Clock
+from bot.core.timing.waiting import growing_pause
 from bot.core.web import WebServer
 from bot.store.db import claiming
 from bot.store.sole import LeaderLease

@@ -31,12 +31,12 @@ from telegram.error import (
     TelegramError,
 )
 
-from bot.core.clock import Clock
 from bot.core.context import Context
 from bot.core.logs import error_name
+from bot.core.timing.clock import Clock
+from bot.core.timing.waiting import retry_span
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
-from bot.core.waiting import retry_span
 from bot.store.db import claiming, in_transaction
 from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace

@@ -8,7 +8,7 @@ from typing import Any
 from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
 from telegram.ext import filters
 
-from bot.core.incoming import Incoming, Kind, Media, SentFile
+from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
 
 ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
 

@@ -20,9 +20,9 @@ import structlog
 from sqlalchemy import Engine, and_, bindparam, case, func, not_
 from sqlmodel import Session, col, select
 
-from bot.core.clock import Clock
-from bot.core.topics import ON_TOPIC, Topic
-from bot.core.waiting import keep_going, wait_for
+from bot.core.chat.topics import ON_TOPIC, Topic
+from bot.core.timing.clock import Clock
+from bot.core.timing.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import LeaderLease
 from bot.store.tables.traffic import OutboxRow

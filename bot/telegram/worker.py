@@ -20,13 +20,13 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
-from bot.core.clock import Clock
+from bot.core.chat.outbox import written_in
 from bot.core.context import Context
 from bot.core.logs import error_name
-from bot.core.outbox import written_in
+from bot.core.timing.clock import Clock
+from bot.core.timing.waiting import keep_going, retry_span, wait_for
 from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
-from bot.core.waiting import keep_going, retry_span, wait_for
 from bot.store.db import claiming, in_transaction, is_sqlite
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from bot.core.buttons import CardRoute, Nothing
+from bot.core.chat.buttons import CardRoute, Nothing
 
 
 class OfChange(NamedTuple):

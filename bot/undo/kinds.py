@@ -9,10 +9,10 @@ from datetime import date
 from sqlmodel import Session
 
 from bot.core.turn import Turn
-from bot.decision import words_signoff as signoff_words
-from bot.decision.signoff import settle
-from bot.event import asks as event_asks
+from bot.decision.signoff import words as signoff_words
+from bot.decision.signoff.signoff import settle
 from bot.event import moving as event_moving
+from bot.event.asks import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.store.base import id_of

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from datetime import datetime
+from functools import partial
 
 from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words
-from bot.core.topics import on
+from bot.core.chat.topics import on
 from bot.core.turn import Turn
+from bot.event.stage import day as stage_day
+from bot.event.stage import views as stage_views
+from bot.event.stage import words
 from bot.people.changes import Change
-from bot.people.people import get_person, record, speaking_to
-from bot.stage import day as stage_day
-from bot.stage import views as stage_views
-from bot.stage import words
+from bot.people.people import get_person, record
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow
@@ -63,9 +64,8 @@ def take_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) 
     )  # fmt: skip
     if arrived:
         for reader in stage_views.readers(turn.session, profile):
-            with speaking_to(reader):
-                lead = words.times_taken_back(by.first_name, own=reader.id == by.id)
-                stage_views.say_day(turn, reader, profile, lead=lead)
+            lead = partial(words.times_taken_back, by.first_name, own=reader.id == by.id)
+            stage_views.say_day(turn, reader, profile, lead=lead)
     return arrived
 
 

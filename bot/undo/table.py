@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core import cards
-from bot.core.routes import view
+from bot.core.chat import cards
+from bot.core.chat.routes import view
 from bot.dialogue.feature import Feature
 from bot.undo import buttons
 from bot.undo import undo as undoing

@@ -16,8 +16,8 @@ from sqlalchemy.exc import SQLAlchemyError
 from sqlmodel import Session, col, select
 from tornado.web import RequestHandler
 
-from bot.core.clock import Clock
 from bot.core.logs import error_name, errors_logged
+from bot.core.timing.clock import Clock
 from bot.core.web import WebServer
 from bot.store.db import times_run_again
 from bot.store.tables.week import DecisionRow

@@ -15,8 +15,8 @@ from sqlalchemy.exc import SQLAlchemyError
 from sqlmodel import Session
 from telegram.error import TelegramError
 
-from bot.core.clock import Clock
 from bot.core.logs import error_name
+from bot.core.timing.clock import Clock
 from bot.telegram.transport import Transport
 from bot.watching.backlog import Backlog, Queue, backlog
 

@@ -1,4 +1,4 @@
-"""Stored decisions as Decision objects, and those that stood for an event."""
+"""Stored decisions as Decision objects, what of one stands, and those that stood for an event."""
 
 from __future__ import annotations
 
@@ -25,6 +25,38 @@ def decision_of(row: DecisionRow) -> Decision:
 def keep_made(row: DecisionRow, made: Decision) -> None:
     """What the row has been written from, so that it isn't read back."""
     inspect(row).info[_MADE] = made
+
+
+def default_carb_g(row: DecisionRow) -> float:
+    """The figure that holds if the coach says nothing (g)."""
+    lapse = decision_of(row).lapse_g
+    figure = lapse if lapse is not None else row.planned_carb_g
+    assert figure is not None
+    return figure
+
+
+def plan_g(row: DecisionRow) -> float:
+    """The plan's own figure for the day, as far as the limits still leave it (g)."""
+    assert row.planned_carb_g is not None
+    window = decision_of(row).trace.window
+    if window is None:
+        return row.planned_carb_g
+    return float(min(max(row.planned_carb_g, window.low), window.high))
+
+
+def is_small_step(row: DecisionRow) -> bool:
+    """Whether something other than the plan stands while nobody has answered."""
+    return abs(default_carb_g(row) - plan_g(row)) > 1e-6
+
+
+def stands_g(row: DecisionRow) -> float | None:
+    """The change (g) that stands as a small step while a larger one waits, or after it lapsed; None
+    where what was decided is in force.
+    """
+    if row.status not in (DecisionStatus.WAITING, DecisionStatus.LAPSED) or not is_small_step(row):
+        return None
+    assert row.planned_carb_g is not None
+    return default_carb_g(row) - row.planned_carb_g
 
 
 def stood(session: Session, event: EventRow) -> Iterable[DecisionRow]:

@@ -13,7 +13,7 @@ from sqlalchemy.orm import aliased
 from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.turn import Turn
-from bot.store.base import from_text, to_text
+from bot.store.base import from_text, id_of, to_text
 from bot.store.remembering import made_of, remember, remembered
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
@@ -169,7 +169,7 @@ def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
     counts = current_event(session, athlete_id)
     found = session.exec(_AHEAD, params={"athlete": athlete_id})
     rows = [row for row in found if row.waits or row is counts]
-    return sorted(rows, key=lambda row: (row.day, row.id or 0))
+    return sorted(rows, key=lambda row: (row.day, id_of(row)))
 
 
 def event_ahead(session: Session, athlete_id: int, number: int) -> EventRow | None:

@@ -42,7 +42,7 @@ ALSO: dict[Phase, str] = {
     Phase.REST: mark("rest, rest day, rest from the load"),
     Phase.EVENT: mark("event, event day, show day, day"),
 }
-#: As `engine.planning.draft` and `engine.planning.bridge` have them.
+#: As `engine.planning.drafting.draft` and `engine.planning.drafting.bridge` have them.
 DRAFTED = (
     mark("upper body, usual session"),
     mark("legs, the last time"),

@@ -17,7 +17,7 @@ from typing import Any, TypeVar
 
 import numpy as np
 
-from engine.evidence import physiology as known
+from engine.evidence.body import physiology as known
 from engine.model.physiology import (
     HOURS_A_DAY,
     Body,

@@ -18,12 +18,12 @@ from engine.bench.setting import SESSIONS, Client, clients, planned_g
 from engine.bench.week import WEEKS_APART, Policy, Practice
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, People, World
-from engine.evidence import learning as e
-from engine.planning.debrief import DayBehind, Debrief, debrief
-from engine.planning.hindsight import Moved, rules_weighed
-from engine.planning.learning import Quantity, Taught, taught
-from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
-from engine.planning.next_time import Advice, next_time
+from engine.evidence.body import learning as e
+from engine.planning.behind.debrief import DayBehind, Debrief, debrief
+from engine.planning.behind.hindsight import Moved, rules_weighed
+from engine.planning.behind.learning import Quantity, Taught, taught
+from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_time import Advice, next_time
 from engine.values.case import PastWeek
 from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan

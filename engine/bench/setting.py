@@ -13,7 +13,7 @@ from datetime import date
 import numpy as np
 
 from engine.bench.worlds.world import Floats, People
-from engine.planning.draft import DEEP, MILD, NONE, draft_plan, load_range, usual_load
+from engine.planning.drafting.draft import DEEP, MILD, NONE, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.limits import GuardRails, Limits
 from engine.values.plan import LOAD_DAYS, PeakPlan

@@ -26,7 +26,7 @@ from engine.bench.worlds.world import Bools, Condition, Floats
 from engine.decision.beliefs import taught_by
 from engine.decision.decide import Decision, decide
 from engine.model.pooling import pooled
-from engine.planning.next_load import ModelMisfit, next_load
+from engine.planning.behind.next_load import ModelMisfit, next_load
 from engine.values.athlete import Event, EventKind
 from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, History, TrainingDone

@@ -26,7 +26,7 @@ from engine.cli.tables import (
     as_whole,
 )
 from engine.decision.decide import Decision, decide
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone

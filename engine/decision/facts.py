@@ -64,7 +64,7 @@ class Facts:
         """How far fullness is under its expectation; 0 where it was not told."""
         return 0 if self.fullness is None else self.expected_fullness - self.fullness
 
-    @property
+    @cached_property
     def flat(self) -> bool:
         return self.fullness_short >= e.FLAT_BY.value
 
@@ -86,7 +86,7 @@ class Facts:
         least, most = min(both, 0.0), max(both, 0.0)
         return round(min(max(both - own, least), most), 6)
 
-    @property
+    @cached_property
     def felt_so_on_enough(self) -> bool:
         """Flat, but not beside what was answered in a load behind that came in full or spilled."""
         then = self.short_with_enough
@@ -103,7 +103,7 @@ class Facts:
         """Grades behind the plan (+) or ahead of it (-), with the room that its load leaves."""
         return round(self.short_lately - grading.LOAD_COUNTS.value * self.load_counted, 6)
 
-    @property
+    @cached_property
     def raise_due(self) -> bool:
         """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
         if self.under_by > 0:
@@ -113,7 +113,7 @@ class Facts:
         last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
         return self.behind >= last.value
 
-    @property
+    @cached_property
     def ahead(self) -> bool:
         """Fuller than expected, with more of the load to come; on one morning alone, by far."""
         one = self.fullness_short_before is None
@@ -128,7 +128,7 @@ class Facts:
         last = grading.AHEAD_FROM_LAST if self.days_out <= 1 else grading.AHEAD_FROM
         return round(-self.behind - last.value, 6)
 
-    @property
+    @cached_property
     def cut_due(self) -> bool:
         return self.ahead_by > 0
 
@@ -153,7 +153,7 @@ class Facts:
             look = min(look, 0.0)
         return round(max(grading.UNDER_RAISE.value * past + look, 0.0), 6)
 
-    @property
+    @cached_property
     def room_for_more(self) -> bool:
         """Sharp, measured, not heavy, with the usual look asked for and a day after it to make good."""
         fit = self.sharp and self.measured and not (self.above_band or self.underdrunk)
@@ -161,72 +161,69 @@ class Facts:
         full_asked = self.full_from >= USUAL_LOOK.fullness_low
         return fit and unseen and full_asked and self.days_out > 1
 
-    @property
+    @cached_property
     def much_to_come(self) -> bool:
         """Not flat, with a load still to come that is well over the usual one."""
         told = self.fullness is not None and not (self.flat or self.seen_flat)
         return self.loading and self.days_out > 0 and told and self.over_by > 0
 
-    @property
+    @cached_property
     def little_to_come(self) -> bool:
         """No fuller than expected, with a load still to come that is well under the usual one."""
         told = self.fullness is not None and self.fullness_short >= 0
         return self.loading and self.days_out > 0 and told and self.under_by > 0
 
-    @property
+    @cached_property
     def full(self) -> bool:
         """Fullness at or over its expectation."""
         return self.fullness is not None and self.fullness_short <= 0
 
-    @property
+    @cached_property
     def very_flat(self) -> bool:
         return self.fullness_short >= e.VERY_FLAT_BY.value
 
-    @property
+    @cached_property
     def sharpness_fall(self) -> int:
         """How far sharpness fell since it was last told; 0 where that is not known."""
         if self.sharpness is None or self.sharpness_before is None:
             return 0
         return max(self.sharpness_before - self.sharpness, 0)
 
-    @property
+    @cached_property
     def blurred(self) -> bool:
         return self.sharpness is not None and self.sharpness <= self.blurred_to
 
-    @property
+    @cached_property
     def crisp(self) -> bool:
         return self.sharpness is not None and self.sharpness >= self.crisp_from
 
-    @property
+    @cached_property
     def sharp(self) -> bool:
         """Crisp, or in the middle and not on the way down; not where it is said to have spilled."""
-        if self.says_spilled:
-            return False
-        if self.crisp:
-            return True
-        return self.sharpness is not None and not self.blurred and self.sharpness_fall == 0
+        steady = self.sharpness is not None and not self.blurred and self.sharpness_fall == 0
+        return not self.says_spilled and (self.crisp or steady)
 
-    @property
+    @cached_property
     def blurring(self) -> bool:
         """Blurred, or so far down, and under what is asked for, that it comes to the same."""
         fallen = self.sharpness_fall >= e.SHARPNESS_FALL.value
         return self.blurred or (fallen and not self.crisp)
 
-    @property
+    @cached_property
     def softer_than_most(self) -> bool:
         """Under the most that the event asks for: a fall down to that is no loss."""
         return self.sharpness is not None and self.sharpness < self.sharpness_most
 
-    @property
+    @cached_property
     def too_full(self) -> bool:
         return self.fullness is not None and self.fullness > self.fullness_most
 
-    @property
+    @cached_property
     def loaded(self) -> bool:
         """Whether so much was eaten that something can have spilled."""
         return (self.loading and self.load_eaten) or self.refed
 
-    @property
+    @cached_property
     def spilling(self) -> bool:
         """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
         return self.loaded and self.blurring and (self.full or self.above_band)
@@ -236,75 +233,75 @@ class Facts:
         """Said to have spilled, where there is a load that can have."""
         return self.loaded and self.told_spilled
 
-    @property
+    @cached_property
     def softening(self) -> bool:
         full = self.fullness is not None and self.fullness >= self.full_from
         fallen = self.sharpness_fall == 1 and self.softer_than_most
         return self.loaded and fallen and full and self.upper_half
 
-    @property
+    @cached_property
     def soft_on_much(self) -> bool:
         """Lines on the way down and no longer crisp, on a load well over the usual one."""
         fallen = self.sharpness_fall > 0 and self.softer_than_most and not self.crisp
         much = self.load_counted >= grading.SOFT_ON_MUCH_FROM.value
         return self.loaded and fallen and much and not self.flat
 
-    @property
+    @cached_property
     def seen_spilled(self) -> bool:
         """The coach sees spill, and there is a load that can have spilled."""
         return self.loaded and self.coach_saw == CoachLook.SPILLED
 
-    @property
+    @cached_property
     def seen_softening(self) -> bool:
         return self.loaded and self.coach_saw == CoachLook.SOFTENING
 
-    @property
+    @cached_property
     def seen_blurred(self) -> bool:
         return self.coach_sharpness is not None and self.coach_sharpness <= self.blurred_to
 
-    @property
+    @cached_property
     def seen_flat(self) -> bool:
         return self.coach_saw == CoachLook.FLAT
 
-    @property
+    @cached_property
     def above_band(self) -> bool:
         return self.weight_kg is not None and self.weight_kg > self.band_high_kg
 
-    @property
+    @cached_property
     def under_band(self) -> bool:
         return self.weight_kg is not None and self.weight_kg < self.band_low_kg
 
-    @property
+    @cached_property
     def upper_half(self) -> bool:
         """In the upper half of the band, or above it."""
         middle = (self.band_low_kg + self.band_high_kg) / 2
         return self.weight_kg is not None and self.weight_kg > middle
 
-    @property
+    @cached_property
     def underdrunk(self) -> bool:
         # Rounded, for 80 % of 3.2 L is 2.56 L and not a hair more.
         least = round(e.UNDERDRUNK_SHARE.value * self.water_target_l, 6)
         return self.water_l is not None and self.water_l < least
 
-    @property
+    @cached_property
     def unwell(self) -> bool:
         """Dizzy or sleepless on low days: for the coach first."""
         return self.dizzy or self.sleepless
 
-    @property
+    @cached_property
     def measured(self) -> bool:
         """Whether weight and water were told, without which no large raise is made."""
         return self.weight_kg is not None and self.water_l is not None
 
-    @property
+    @cached_property
     def gut_bad(self) -> bool:
         return self.gut == Gut.BAD or bool(self.severe_gut)
 
-    @property
+    @cached_property
     def gut_signs(self) -> str:
         return f"bad ({self.severe_gut})" if self.severe_gut else "bad"
 
-    @property
+    @cached_property
     def signs_of_dropping(self) -> str:
         signs = []
         if self.under_band:
@@ -315,7 +312,7 @@ class Facts:
             signs.append("the night was short of sleep")
         return " and ".join(signs)
 
-    @property
+    @cached_property
     def weight_said(self) -> str:
         """The weight beside its band, in words."""
         band = f"{self.band_low_kg:.1f} to {self.band_high_kg:.1f} kg"
@@ -324,53 +321,52 @@ class Facts:
         where = "above" if self.above_band else "under" if self.under_band else "within"
         return f"weight {self.weight_kg:.1f} kg is {where} its band of {band}"
 
-    @property
+    @cached_property
     def sharpness_said(self) -> str:
         if self.sharpness is None:
             return "sharpness not told"
         fallen = f", down from {self.sharpness_before}" if self.sharpness_fall else ""
         return f"sharpness {self.sharpness}{fallen}"
 
-    @property
+    @cached_property
     def coach_said(self) -> str:
         """What the coach sees, in words."""
         if self.coach_sharpness is None:
             return self.coach_saw
         return f"{self.coach_saw}, sharpness {self.coach_sharpness}"
 
-    @property
+    @cached_property
     def told_said(self) -> str:
         """Fullness and sharpness as the athlete told them, in words."""
         full = f"fullness {self.fullness} ({self.expected_fullness} expected)"
         return f"{full} and {self.sharpness_said}"
 
-    @property
+    @cached_property
     def blur_said(self) -> str:
         """A clause on blurred lines beside another complaint; "" where they are sharp."""
         return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
 
-    @property
+    @cached_property
     def lately_said(self) -> str:
         """A clause on the morning before, where it was over its expectation too."""
         before = self.fullness_short_before
         return ", as on the morning before" if before is not None and before < 0 else ""
 
-    @property
+    @cached_property
     def load_said(self) -> str:
         """A clause on a planned load that is over the usual one."""
         over = round(self.load_over_usual, 1)
-        return (
-            f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
-        )
+        said = f"the planned load is {over:g} g/kg a day over the usual one"
+        return f", and {said}" if over > 0 else ""
 
-    @property
+    @cached_property
     def little_said(self) -> str:
         """A clause on a planned load that is under the usual one."""
         under = round(-self.load_over_usual, 1)
         said = f"the planned load is {under:g} g/kg a day under the usual one"
         return f", and {said}" if under > 0 else ""
 
-    @property
+    @cached_property
     def waits_said(self) -> str:
         """A clause on what keeps a flat athlete's load from being raised; "" where nothing does."""
         if self.raise_due:
@@ -383,7 +379,7 @@ class Facts:
             return "; a load behind that was enough felt like that too"
         return "; over both mornings that is not far enough"
 
-    @property
+    @cached_property
     def drink_said(self) -> str:
         if not self.underdrunk:
             return ""
@@ -391,15 +387,12 @@ class Facts:
 
     @classmethod
     def names(cls) -> frozenset[str]:
-        derived = (name for name, value in vars(cls).items() if isinstance(value, _WORKED_OUT))
+        derived = (name for name, value in vars(cls).items() if isinstance(value, cached_property))
         return frozenset(f.name for f in fields(cls)) | frozenset(derived)
 
     def as_dict(self) -> dict[str, Fact]:
         """Every fact by name, what follows from the others included."""
         return {name: getattr(self, name) for name in _in_order()}
-
-
-_WORKED_OUT = (property, cached_property)
 
 
 @cache

@@ -7,7 +7,8 @@ from datetime import date, timedelta
 from engine.decision.band import WeightBand
 from engine.decision.facts import Facts
 from engine.evidence import deciding as e
-from engine.evidence import drafting, grading
+from engine.evidence import grading
+from engine.evidence.planning import drafting
 from engine.symptoms import Symptom, from_report, screen
 from engine.symptoms.spilled import says_spilled
 from engine.values.athlete import Baseline, Sex

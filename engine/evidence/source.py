@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 from types import ModuleType, SimpleNamespace
+from typing import Self
 
 
 class Provenance(StrEnum):
@@ -30,22 +31,26 @@ class Source:
             raise ValueError("a source needs an id and a citation")
 
 
-@dataclass(frozen=True, slots=True)
-class Number:
-    """A named figure with its unit and where it comes from; `float(number)` is the bare value."""
+class Number(float):
+    """A named figure with its unit and where it comes from; `float(number)` is the bare value.
 
+    It computes as any number does; `value` is as it was written down, whole where that is whole.
+    """
+
+    __slots__ = ("name", "note", "source", "unit", "value")
     name: str
     value: float
     unit: str
     source: Source
-    note: str = ""
+    note: str
 
-    def __post_init__(self) -> None:
-        if not self.name or not self.unit:
+    def __new__(cls, name: str, value: float, unit: str, source: Source, note: str = "") -> Self:
+        if not name or not unit:
             raise ValueError("a number needs a name and a unit")
-
-    def __float__(self) -> float:
-        return float(self.value)
+        number = super().__new__(cls, value)
+        number.name, number.value, number.unit = name, value, unit
+        number.source, number.note = source, note
+        return number
 
 
 def bare(evidence: ModuleType) -> SimpleNamespace:

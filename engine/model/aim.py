@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from engine.evidence import deciding, tracking
+from engine.evidence import deciding
+from engine.evidence.body import tracking
 from engine.values.look import FULLEST, USUAL_LOOK, TargetLook
 
 

@@ -11,8 +11,8 @@ from dataclasses import replace
 
 import numpy as np
 
-from engine.evidence import observing as e
-from engine.evidence import tracking as known
+from engine.evidence.body import observing as e
+from engine.evidence.body import tracking as known
 from engine.model.particles import Belief
 from engine.model.structures import Floats, Row
 from engine.model.tracker import levels, normal_below, resample

@@ -15,7 +15,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import tracking as known
+from engine.evidence.body import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
 from engine.model.particles import Band, Belief, Person
 from engine.model.physiology import Intake

@@ -8,8 +8,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import physiology as sizes
-from engine.evidence import tracking as known
+from engine.evidence.body import physiology as sizes
+from engine.evidence.body import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
 from engine.model.structures import NOT_COUNTED, Bodies, Floats, Kinds, Usual, bodies
 from engine.values.athlete import Sex

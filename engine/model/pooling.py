@@ -13,7 +13,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import pooling as e
+from engine.evidence.body import pooling as e
 from engine.model.particles import ALIKE, MODEL, NAMES, PRIOR, Belief
 from engine.model.structures import KINDS, Kind
 from engine.values.prior import KindShares, Prior, Spread, Taught

@@ -17,7 +17,7 @@ from enum import IntEnum
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import tracking as known
+from engine.evidence.body import tracking as known
 from engine.model.physiology import Exercise, Intake
 
 Floats = NDArray[np.float32]

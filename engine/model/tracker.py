@@ -15,8 +15,8 @@ from datetime import date
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import pooling
-from engine.evidence import tracking as known
+from engine.evidence.body import pooling
+from engine.evidence.body import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
 from engine.model.particles import (
     _SCALE,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.evidence import tracking as known
+from engine.evidence.body import tracking as known
 from engine.model.physiology import Exercise
 from engine.values.checkin import TrainingDone
 

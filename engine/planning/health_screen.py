@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
-from engine.evidence import health as e
+from engine.evidence.planning import health as e
 from engine.values.athlete import Sex
 
 
@@ -126,7 +126,7 @@ def body_fat_believable(sex: Sex, percent: float) -> bool:
 def judged(told: Iterable[Sign], height_cm: float, body_mass_kg: float) -> Health:
     """What was ticked, and weight for height, as what follows from it.
 
-    Sources: `engine.evidence.health`; where a single condition leads is our own choice.
+    Sources: `engine.evidence.planning.health`; where a single condition leads is our own choice.
     """
     signs = tuple(dict.fromkeys(told))
     bmi = bmi_of(height_cm, body_mass_kg)

@@ -12,7 +12,6 @@ import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
-from engine.evidence import reviewing as e
 from engine.evidence.deciding import (
     ARETA_2018,
     COMMON_PRACTICE,
@@ -21,7 +20,8 @@ from engine.evidence.deciding import (
     HOMER_2024,
     SEDLOCK_2008,
 )
-from engine.evidence.phases import LARGE_OF_HABIT
+from engine.evidence.planning import reviewing as e
+from engine.evidence.planning.phases import LARGE_OF_HABIT
 from engine.evidence.safety import ENERGY_AVAILABILITY, LOW_ENERGY_AVAILABILITY
 from engine.evidence.source import Source
 from engine.food.foods import LabelConvention

@@ -16,13 +16,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from engine.decision.beliefs import frame_of
-from engine.evidence import deciding, learning
-from engine.evidence import teaching as known
+from engine.evidence import deciding
+from engine.evidence.body import learning
+from engine.evidence.planning import teaching as known
 from engine.model.forecast import subsample
 from engine.model.particles import Belief
 from engine.model.structures import Floats
 from engine.model.tracker import first_belief, generator, normal_below
-from engine.planning.learning import PARTICLES, edges, led_through
+from engine.planning.behind.learning import PARTICLES, edges, led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.limits import GuardRails

@@ -14,7 +14,8 @@ from datetime import date, timedelta
 from enum import StrEnum
 
 from engine.decision.band import GRAMS_PER_KG, weight_band
-from engine.evidence import deciding, weighing
+from engine.evidence import deciding
+from engine.evidence.planning import weighing
 from engine.evidence.source import Source
 from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History

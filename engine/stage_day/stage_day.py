@@ -167,7 +167,8 @@ class _Timeline:
         asked = self._day.look_before_min
         if asked is None:
             return e.LOOK_BEFORE_MIN
-        return replace(e.LOOK_BEFORE_MIN, value=asked) if asked else None
+        usual = e.LOOK_BEFORE_MIN
+        return Number(usual.name, asked, usual.unit, usual.source, usual.note) if asked else None
 
     def _leave(self) -> datetime | None:
         arrive = self._arrive()

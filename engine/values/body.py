@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from engine.evidence.readiness import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
+from engine.evidence.planning.readiness import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
 from engine.values.athlete import Sex
 
 #: Density (g/mL) = a - b x sum + c x sum^2 - d x years, by sex and number of sites.

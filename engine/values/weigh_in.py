@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import time
 
-from engine.evidence.weighing import CAP_BY_HEIGHT_CM
+from engine.evidence.planning.weighing import CAP_BY_HEIGHT_CM
 
 #: Caps that can be a class at all.
 LIGHTEST_KG, HEAVIEST_KG = 30.0, 250.0

@@ -25,8 +25,8 @@ from sqlmodel import Session, select
 
 from bot.core.context import Context
 from bot.core.turn import Turn
-from bot.membership.deletion import GONE, Gone
-from bot.my_data.handing_out import make
+from bot.membership.deletion.athlete import GONE, Gone
+from bot.membership.my_data.handing_out import make
 from bot.store.db import make_engine, transaction
 from bot.store.prune import prune_traffic
 from bot.store.tables import metadata

@@ -24,7 +24,7 @@ from bot.store.migrate import upgrade_to_head
 from bot.week.cases import weeks_before
 from bot.week.load import athlete_of, baseline_of
 from engine.bench.recovery import Known, athletes, contradicted
-from engine.planning.learning import taught
+from engine.planning.behind.learning import taught
 from tests.support.files import sends_file
 from tests.support.imported import as_sheet, taken_on
 from tests.support.weeks import Team, invited

@@ -22,10 +22,10 @@ from typing import Any
 
 from sqlalchemy import event
 
-from bot.core import outbox
-from bot.core.clock import DrivenClock
+from bot.core.chat import outbox
+from bot.core.chat.topics import Topic
 from bot.core.context import Context
-from bot.core.topics import Topic
+from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn
 from bot.core.use_cases import UseCases
 from bot.dispatcher import USE_CASES

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from engine.evidence import physiology as known
+from engine.evidence.body import physiology as known
 from engine.model.physiology import Body, Intake, Row, complete
 
 STEP_H = 0.25

@@ -25,9 +25,9 @@ from typing import Any
 import structlog
 from sqlmodel import Session, col, func, select
 
-from bot.core.clock import DrivenClock
+from bot.core.chat.outbox import say as say_plainly
 from bot.core.context import Context
-from bot.core.outbox import say as say_plainly
+from bot.core.timing.clock import DrivenClock
 from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow

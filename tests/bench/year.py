@@ -98,11 +98,11 @@ def _week(
 
 def work(kind: str, url: str) -> int:
     """One of them, in this process; what it made, in bytes or weeks."""
-    from bot.coach_numbers.gather import numbers_of
     from bot.people.people import athletes_of
+    from bot.sheets.coach_numbers.gather import numbers_of
+    from bot.sheets.workbook.files import pages_for
+    from bot.sheets.workbook.writing import write
     from bot.week.weeks_of import weeks_of
-    from bot.workbook.files import pages_for
-    from bot.workbook.writing import write
 
     with Session(make_engine(url)) as session:
         coach = session.get_one(Person, 1)

@@ -12,9 +12,9 @@ from hypothesis import strategies as st
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot.core import agenda
-from bot.core.instants import local_instant
-from bot.core.subjects import Subject, about
+from bot.core.timing import agenda
+from bot.core.timing.instants import local_instant
+from bot.core.timing.subjects import Subject, about
 from bot.people.locks import SUBJECTS
 from bot.store.db import claiming, make_engine, transaction
 from bot.store.tables.traffic import AgendaRow

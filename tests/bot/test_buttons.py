@@ -15,7 +15,7 @@ import pytest
 
 import bot
 from bot.coach.buttons import SIGN as SIGN_ON_CARD
-from bot.core.buttons import (
+from bot.core.chat.buttons import (
     LARGEST,
     CallbackData,
     CardRoute,
@@ -26,16 +26,16 @@ from bot.core.buttons import (
     card_of,
     on_card,
 )
-from bot.core.cards import PLAN, OfEvent, OnProposal, Say
+from bot.core.chat.cards import PLAN, OfEvent, OnProposal, Say
 from bot.dialogue.asking import ANSWER
 from bot.dispatcher import TAPS
+from bot.event.stage.buttons import LATE, Late
 from bot.features import ON_CARD
-from bot.stage.buttons import LATE, Late
 from tests.support.weeks import Team
 
 HOUSE = Path(bot.__file__).parent
-DECLARE = [HOUSE / "core" / "cards.py", *sorted(HOUSE.glob("*/buttons.py"))]
-DECLARE.remove(HOUSE / "core" / "buttons.py")
+CHAT = HOUSE / "core" / "chat"
+DECLARE = [CHAT / "cards.py", *sorted(set(HOUSE.rglob("buttons.py")) - {CHAT / "buttons.py"})]
 
 #: Data of buttons as they stood in chats before there were declarations, one of each form.
 TEXT = """
@@ -83,7 +83,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 def _declared() -> dict[str, Route[..., Any] | CardRoute[..., Any]]:
     found = {}
     for path in DECLARE:
-        module = import_module(f"bot.{path.parent.name}.{path.stem}")
+        module = import_module(".".join(path.relative_to(HOUSE.parent).with_suffix("").parts))
         for name, one in vars(module).items():
             if isinstance(one, Route | CardRoute) and f"\n{name} = " in path.read_text():
                 found[f"{module.__name__}.{name}"] = one
@@ -257,7 +257,7 @@ def test_the_look_at_the_sources_finds_what_it_looks_for(slip: Slip) -> None:
 
 
 def test_no_buttons_data_is_written_or_taken_apart_by_hand() -> None:
-    kernel = HOUSE / "core" / "buttons.py"
+    kernel = CHAT / "buttons.py"
     found = {
         f"{path.relative_to(HOUSE)}:{line}"
         for path in _python()

@@ -12,7 +12,7 @@ from sqlmodel import select
 
 from bot.alerts import alerts
 from bot.alerts.words_alert_causes import cause
-from bot.core.incoming import Kind
+from bot.core.chat.incoming import Kind
 from bot.core.turn import Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction

@@ -12,8 +12,8 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot.membership.coach_deletion import OWN_TABLES
-from bot.my_data.owned import Me, as_coach, as_person, owned
+from bot.membership.deletion.coach import OWN_TABLES
+from bot.membership.my_data.owned import Me, as_coach, as_person, owned
 from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables import metadata

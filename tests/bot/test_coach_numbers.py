@@ -12,10 +12,10 @@ import pandas as pd
 import pytest
 from PIL import Image
 
-from bot.coach_numbers import reckoning as r
-from bot.coach_numbers import words
-from bot.coach_numbers.gather import numbers_of
-from bot.core.instants import local_instant
+from bot.core.timing.instants import local_instant
+from bot.sheets.coach_numbers import reckoning as r
+from bot.sheets.coach_numbers import words
+from bot.sheets.coach_numbers.gather import numbers_of
 from bot.store.db import transaction
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import Person

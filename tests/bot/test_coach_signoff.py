@@ -8,9 +8,9 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.core.incoming import Kind
+from bot.core.chat.incoming import Kind
 from bot.core.turn import Turn
-from bot.decision import signoff
+from bot.decision.signoff import signoff
 from bot.store.db import transaction
 from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person

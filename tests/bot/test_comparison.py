@@ -13,12 +13,12 @@ from matplotlib.text import Text
 from PIL import Image
 from sqlmodel import select
 
-from bot.comparison import words
-from bot.comparison.comparing import _values
-from bot.comparison.drawn import WIDTH, draw
-from bot.comparison.values import Compared
 from bot.drawing import canvas
-from bot.photos.files import folder
+from bot.pictures.comparison import words
+from bot.pictures.comparison.comparing import _values
+from bot.pictures.comparison.drawn import WIDTH, draw
+from bot.pictures.comparison.values import Compared
+from bot.pictures.photos.files import folder
 from bot.store.tables.traffic import OutboxRow
 from bot.words.tables import MOST_ACROSS
 from tests.support.files import files_for

@@ -17,7 +17,7 @@ import pytest
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, func, select
 
-from bot.core.incoming import Incoming, Kind
+from bot.core.chat.incoming import Incoming, Kind
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import answering, asking
 from bot.direct import words_passing_on as words

@@ -17,8 +17,8 @@ from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, SQLAlchemyError
 from sqlmodel import Session, col, select
 
+from bot.core.chat.topics import Topic
 from bot.core.logs import error_name
-from bot.core.topics import Topic
 from bot.store.db import database_url, in_transaction, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic

@@ -222,7 +222,7 @@ def test_a_week_in_which_nobody_said_anything_is_not_looked_back_on(
 
 
 def test_each_lesson_has_its_sentence() -> None:
-    code = (Path(__file__).parents[2] / "engine" / "planning" / "debrief.py").read_text(
+    code = (Path(__file__).parents[2] / "engine" / "planning" / "behind" / "debrief.py").read_text(
         encoding="utf-8"
     )
     assert set(re.findall(r'Lesson\("([a-z-]+)"', code)) == set(LESSONS)

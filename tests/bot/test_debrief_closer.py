@@ -11,7 +11,7 @@ import pytest
 from bot.debrief import words_deeper as words
 from bot.debrief.past_week import moved_by
 from bot.words.languages import speaking
-from engine.planning.next_time import CARRIED_OUT
+from engine.planning.behind.next_time import CARRIED_OUT
 from tests.support.decided import decided
 from tests.support.past_weeks import ORDINARY, behind, moved
 from tests.support.weeks import Team, gone_on

@@ -12,9 +12,9 @@ import pytest
 from sqlalchemy import Engine, insert
 from sqlmodel import Session, select
 
-from bot.core.incoming import SentFile
+from bot.core.chat.incoming import SentFile
 from bot.dispatcher import USE_CASES
-from bot.my_data.owned import Me, as_athlete, owned
+from bot.membership.my_data.owned import Me, as_athlete, owned
 from bot.store import traces
 from bot.store.db import transaction
 from bot.store.prune import prune_traffic

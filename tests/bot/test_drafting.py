@@ -11,14 +11,14 @@ from itertools import product
 import pytest
 from sqlmodel import delete, select
 
-from bot.core.outbox import TEXT_LIMIT
+from bot.core.chat.outbox import TEXT_LIMIT
 from bot.people.people import profile_of
 from bot.plan.words_draft_reasons import SENTENCES, line_text, why_these_numbers
 from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.week import LimitsRow
 from bot.week.load import current_event, current_plan
-from engine.planning.draft import SHAPES, depletions, load_range, usual_load
-from engine.planning.draft_reasons import LINES, Line, draft_reasons
+from engine.planning.drafting.draft import SHAPES, depletions, load_range, usual_load
+from engine.planning.drafting.draft_reasons import LINES, Line, draft_reasons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import PeakPlan
 from tests.support.weeks import Team, replacing

@@ -14,7 +14,7 @@ from sqlmodel import Session, select
 from telegram.error import Conflict, NetworkError
 
 from bot.core import web
-from bot.core.clock import DrivenClock
+from bot.core.timing.clock import DrivenClock
 from bot.store.tables.traffic import InboxRow
 from bot.telegram.intake import LARGEST_BODY_BYTES, SECRET_HEADER, Intake, Poller, Webhook
 from bot.watching.health import HealthPage

@@ -15,8 +15,9 @@ import pytest
 from babel.messages import Message
 from sqlmodel import select
 
-from bot.decision import words_reasons, words_rules, words_seen
-from bot.decision.words_told import GAPS
+from bot.decision.reasons import words as words_reasons
+from bot.decision.reasons import words_rules, words_seen
+from bot.decision.reasons.words_told import GAPS
 from bot.dialogue.readers import day_in
 from bot.dispatcher import COMMANDS
 from bot.store.tables.people import Person

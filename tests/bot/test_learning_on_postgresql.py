@@ -11,13 +11,13 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session
 
-from bot.coach_numbers.gather import numbers_of
 from bot.operation.moving import move
 from bot.people.people import athletes_of
+from bot.sheets.coach_numbers.gather import numbers_of
+from bot.sheets.workbook.gather import frames_of
 from bot.store.tables.people import Person
 from bot.week.weeks_of import weeks_of
 from bot.words.languages import speaking
-from bot.workbook.gather import frames_of
 from tests.support.past_weeks import behind
 from tests.support.weeks import Team
 from tests.support.whole_week import lived

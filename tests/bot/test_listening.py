@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from sqlmodel import delete
 
-from bot.core.incoming import Kind
+from bot.core.chat.incoming import Kind
 from bot.dialogue import asking
 from bot.dialogue.requests import requested
 from bot.features import FLOWS

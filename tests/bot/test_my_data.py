@@ -19,9 +19,9 @@ from sqlmodel import SQLModel, select
 
 from bot.core.turn import Turn
 from bot.membership.ending import part
+from bot.membership.my_data import schema
+from bot.membership.my_data.owned import Me, as_athlete, owned, tables
 from bot.membership.onboarding import words as onboarding_words
-from bot.my_data import schema
-from bot.my_data.owned import Me, as_athlete, owned, tables
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables import metadata
@@ -74,7 +74,9 @@ def data(who: Someone) -> dict[str, Any]:
 
 
 def test_the_published_schema_is_that_of_the_tables_and_one_by_the_standard() -> None:
-    assert schema.FILE.read_text() == schema.written(), "run python -m bot.my_data.schema"
+    assert schema.FILE.read_text() == schema.written(), (
+        "run python -m bot.membership.my_data.schema"
+    )
     Draft202012Validator.check_schema(schema.schema())
 
 

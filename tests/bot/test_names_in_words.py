@@ -11,7 +11,8 @@ import bot
 from bot.alerts import words_advice as advice
 from bot.alerts import words_alert_causes as alert_causes
 from bot.alerts import words_cautions as cautions
-from bot.decision import words_reasons, words_rules
+from bot.decision.reasons import words as words_reasons
+from bot.decision.reasons import words_rules
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
@@ -19,10 +20,11 @@ from bot.plan.words import FIELDS
 from bot.words import coach_figures, languages, names, sources, symptoms
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
-from engine.evidence import after, deciding, grading, health, readiness, reviewing, safety
+from engine.evidence import after, deciding, grading, safety
+from engine.evidence.planning import health, readiness, reviewing
 from engine.evidence.source import Source
 from engine.food.foods import known_foods
-from engine.planning.draft import SHAPES
+from engine.planning.drafting.draft import SHAPES
 from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom
@@ -61,14 +63,16 @@ def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete() -> N
 
 def test_every_rule_has_its_sentence_and_its_name() -> None:
     for rule in (rule.id for rule in RULES):
-        assert rule in words_rules.BY_RULE, f"{rule} has no sentence in bot/decision/words_rules.py"
-        assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in words_reasons.py"
+        assert rule in words_rules.BY_RULE, (
+            f"{rule} has no sentence in bot/decision/reasons/words_rules.py"
+        )
+        assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in reasons/words.py"
 
 
 def test_every_gate_has_its_sentence_and_its_name() -> None:
     for gate in (gate.id for gate in GATES):
-        assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in words_reasons.py"
-        assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in words_reasons.py"
+        assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in reasons/words.py"
+        assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in reasons/words.py"
 
 
 def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:

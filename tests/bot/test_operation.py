@@ -14,8 +14,8 @@ from sqlmodel import Session, select
 from telegram.error import NetworkError
 
 from bot.cli import main
-from bot.core.clock import DrivenClock
-from bot.core.outbox import say
+from bot.core.chat.outbox import say
+from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Turn
 from bot.operation.roles import coaches_and_invitations, revoke_coach, revoke_invitation
 from bot.operation.status import status

@@ -8,9 +8,9 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core import outbox
-from bot.core.outbox import Button
-from bot.core.topics import Topic
+from bot.core.chat import outbox
+from bot.core.chat.outbox import Button
+from bot.core.chat.topics import Topic
 from bot.store.db import transaction
 from bot.store.tables.traffic import OutboxRow, TopicKind
 

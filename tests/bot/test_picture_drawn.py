@@ -18,11 +18,11 @@ from PIL import Image
 from pydantic import TypeAdapter
 
 from bot.drawing import canvas
-from bot.week_picture import words
-from bot.week_picture.chart.keys import EYES as LOOKS_SEEN
-from bot.week_picture.chart.layout import DAYS_TOP, LEFT, RIGHT, TOP, WIDTH
-from bot.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartWeek
-from bot.week_picture.chart.week import draw, layout, week_png
+from bot.pictures.week_picture import words
+from bot.pictures.week_picture.chart.keys import EYES as LOOKS_SEEN
+from bot.pictures.week_picture.chart.layout import DAYS_TOP, LEFT, RIGHT, TOP, WIDTH
+from bot.pictures.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartWeek
+from bot.pictures.week_picture.chart.week import draw, layout, week_png
 from bot.words.languages import speaking
 
 Pixels = np.ndarray[tuple[int, ...], np.dtype[np.float64]]

@@ -18,12 +18,12 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.drawing import canvas
+from bot.pictures.week_picture import words
+from bot.pictures.week_picture.chart.layout import ODDS_ROOM, RIGHT, WIDTH
+from bot.pictures.week_picture.chart.values import ChartOdds, ChartWeek
+from bot.pictures.week_picture.chart.week import ODDS_BOXES, draw, layout, week_png
+from bot.pictures.week_picture.picture import week_values
 from bot.store.tables.traffic import OutboxRow
-from bot.week_picture import words
-from bot.week_picture.chart.layout import ODDS_ROOM, RIGHT, WIDTH
-from bot.week_picture.chart.values import ChartOdds, ChartWeek
-from bot.week_picture.chart.week import ODDS_BOXES, draw, layout, week_png
-from bot.week_picture.picture import week_values
 from bot.words import chances
 from tests.bot.test_foresight import LINES, up_to_two_days_out
 from tests.bot.test_picture_drawn import EYES, contrast, seen, texts, through, week

@@ -14,9 +14,17 @@ import pytest
 from PIL import Image, ImageCms, ImageFont
 
 from bot.drawing.letters import letters
-from bot.photos.files import folder
-from bot.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.photos.files.pairing import GAP, HEIGHT, LEGIBLE, PHONE, WIDEST_ALL, in_a_row, side_by_side
+from bot.pictures.photos.files import folder
+from bot.pictures.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
+from bot.pictures.photos.files.pairing import (
+    GAP,
+    HEIGHT,
+    LEGIBLE,
+    PHONE,
+    WIDEST_ALL,
+    in_a_row,
+    side_by_side,
+)
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 
 

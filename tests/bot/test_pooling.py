@@ -10,9 +10,9 @@ from sqlmodel import Session, select
 
 from bot.cli import main
 from bot.core.turn import Turn
+from bot.debrief.pooling.weeks import LEARN, learn
 from bot.people.changes import Change
 from bot.people.people import get_profile, record
-from bot.pooling.weeks import LEARN, learn
 from bot.store.db import transaction
 from bot.store.tables import setting
 from bot.store.tables.people import AthleteProfile, Person

@@ -10,11 +10,11 @@ from typing import Any
 import pytest
 from sqlalchemy import Column, Engine, Index, PrimaryKeyConstraint, Table, UniqueConstraint, event
 
-from bot.core.clock import DrivenClock
-from bot.core.duties import Duties
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
-from bot.my_data.handing_out import make
+from bot.membership.my_data.handing_out import make
 from bot.store.db import claiming, transaction
 from bot.store.prune import prune_traffic
 from bot.store.tables import metadata

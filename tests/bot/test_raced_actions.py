@@ -15,9 +15,9 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
+from bot.core.chat.incoming import Incoming, Kind
 from bot.core.context import Context
-from bot.core.incoming import Incoming, Kind
+from bot.core.timing import agenda
 from bot.core.turn import ChatTurn, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import claiming, in_transaction, transaction

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.core.incoming import Kind, Media
+from bot.core.chat.incoming import Kind, Media
 from bot.telegram.reading import Unreadable, chat_id_of, read, update_id_of
 from tests.support.any_text import any_text
 

@@ -10,7 +10,7 @@ import pytest
 from sqlmodel import select
 
 from bot.cli import main
-from bot.replay.command import NoSuchChangeError, change_of, replay_all
+from bot.decision.replay.command import NoSuchChangeError, change_of, replay_all
 from bot.store.db import transaction
 from bot.store.tables.week import DaySetRow, DecisionRow
 from engine.decision import rules

@@ -26,12 +26,12 @@ from telegram.error import (
     TimedOut,
 )
 
-from bot.core import outbox
-from bot.core.clock import DrivenClock
-from bot.core.clock_watch import ClockWatch
+from bot.core.chat import outbox
+from bot.core.chat.outbox import Button
+from bot.core.chat.topics import Topic
 from bot.core.context import Context, Document
-from bot.core.outbox import Button
-from bot.core.topics import Topic
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.clock_watch import ClockWatch
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables import setting

@@ -12,8 +12,8 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
+from bot.event.stage.day import day_of, stage_row
 from bot.people.people import get_person, get_profile, profile_of
-from bot.stage.day import day_of, stage_row
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.plan_review import PlanReviewRow

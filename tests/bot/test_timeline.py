@@ -12,10 +12,10 @@ from matplotlib.text import Text
 from sqlmodel import select
 
 from bot.drawing import canvas
+from bot.pictures.timeline import words
+from bot.pictures.timeline.drawn import WIDTH, draw
+from bot.pictures.timeline.values import Season, SeasonEvent
 from bot.store.tables.traffic import OutboxRow
-from bot.timeline import words
-from bot.timeline.drawn import WIDTH, draw
-from bot.timeline.values import Season, SeasonEvent
 from bot.words.languages import speaking
 from tests.support.files import files_for
 from tests.support.past_weeks import ORDINARY, behind, moved

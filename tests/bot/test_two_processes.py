@@ -22,9 +22,9 @@ from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes
-from bot.core.clock import DrivenClock
 from bot.core.context import Context
-from bot.core.duties import Duties
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
 from bot.people import locks

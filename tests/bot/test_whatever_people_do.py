@@ -21,9 +21,9 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_state_machine_as_test
 from sqlmodel import col, select
 
-from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES
-from bot.core.incoming import Kind, Media
-from bot.core.outbox import TEXT_LIMIT
+from bot.core.chat.buttons import CALLBACK_DATA_LIMIT_BYTES
+from bot.core.chat.incoming import Kind, Media
+from bot.core.chat.outbox import TEXT_LIMIT
 from bot.features import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow

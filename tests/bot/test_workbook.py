@@ -18,16 +18,16 @@ from sqlalchemy import delete
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
+from bot.decision.reasons.words import reason
 from bot.decision.words_outlook import odds_in_force
-from bot.decision.words_reasons import reason
 from bot.membership.ending import part
 from bot.people.people import get_profile
 from bot.sheets.format.harmless import for_csv, from_csv
+from bot.sheets.workbook.gather import frames_of
+from bot.sheets.workbook.tables import TABLES
 from bot.store.db import transaction
 from bot.store.tables.people import Person
 from bot.store.tables.week import CheckInRow, EventRow, LimitsRow, PlanRow
-from bot.workbook.gather import frames_of
-from bot.workbook.tables import TABLES
 from engine.decision.kept import decided_in_short, decision_from_dict
 from engine.written.units import VolumeUnit, WeightUnit
 from tests.kept.make import kept

@@ -11,9 +11,9 @@ import pytest
 from sqlalchemy import Engine, event, text
 from sqlmodel import Session, select
 
-from bot.core import outbox
-from bot.core.clock import DrivenClock
+from bot.core.chat import outbox
 from bot.core.context import Context
+from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import make_engine

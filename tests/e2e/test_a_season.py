@@ -15,8 +15,8 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlmodel import Session, col, select
 
+from bot.event.stage.day import day_of
 from bot.people.people import get_profile
-from bot.stage.day import day_of
 from bot.store.db import transaction
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import Person

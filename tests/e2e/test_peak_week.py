@@ -13,7 +13,7 @@ import pytest
 
 from bot.core.context import Context
 from bot.core.turn import Turn
-from bot.membership.invitations import invite_coach_command
+from bot.membership.invitations.invitations import invite_coach_command
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from tests.support.chats import Telegram

@@ -6,11 +6,11 @@ from dataclasses import replace
 
 import pytest
 
-from engine.planning.bridge import bridge_plan
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.bridge import bridge_plan
+from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.template import relative_limits, scaled_limits
 from engine.planning.fitting import cut_to_fit, room_made
 from engine.planning.review import review_plan, to_answer
-from engine.planning.template import relative_limits, scaled_limits
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 

@@ -11,7 +11,7 @@ import pytest
 
 from engine.cli.casefile import parse, run
 from engine.cli.tables import CaseFileError
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Sex
 from engine.values.checkin import TrainingDone
 from engine.values.plan import LOAD_DAYS

@@ -22,8 +22,8 @@ from engine.cli.tables import CaseFileError
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.facts import Facts
 from engine.decision.rules import first_match
-from engine.evidence import observing as e
-from engine.evidence import tracking as known
+from engine.evidence.body import observing as e
+from engine.evidence.body import tracking as known
 from engine.model.eye import edges, learn_seen, look_chances, seen_grade
 from engine.model.particles import Covariates, Morning
 from engine.model.structures import Row

@@ -7,8 +7,8 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.planning.debrief import DayBehind, Debrief, debrief
-from engine.planning.draft import draft_plan
+from engine.planning.behind.debrief import DayBehind, Debrief, debrief
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.checkin import CheckIn, Gut
 from engine.values.look import Look

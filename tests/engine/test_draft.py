@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.planning.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
+from engine.planning.drafting.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
 from engine.safety.energy import energy_flags
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.energy import energy_kcal

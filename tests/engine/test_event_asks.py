@@ -18,7 +18,7 @@ from engine.model.aim import USUAL_AIM, aim_of
 from engine.model.forecast import look_of
 from engine.model.structures import Row
 from engine.model.tracker import first_belief, outcome_probabilities
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.planning.weigh_in import Standing, making, on_scale
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case

@@ -11,7 +11,7 @@ import pytest
 
 import engine.evidence
 from engine.evidence import deciding as e
-from engine.evidence import drafting
+from engine.evidence.planning import drafting
 from engine.evidence.source import Number, Provenance, Source
 from engine.safety import Flag, Level
 
@@ -84,7 +84,7 @@ def test_every_number_of_deciding_is_used_somewhere_in_the_engine() -> None:
 
 DECIDING = {
     "limits": "values", "band": "decision", "facts": "decision", "rules": "decision",
-    "gates": "decision", "decide": "decision", "draft": "planning",
+    "gates": "decision", "decide": "decision", "draft": "planning/drafting",
 }  # fmt: skip
 
 

@@ -18,7 +18,7 @@ from engine.model.particles import Covariates
 from engine.model.physiology import Exercise, Intake, Row
 from engine.model.tracker import after_day, first_belief, generator
 from engine.model.training import training_spread
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone

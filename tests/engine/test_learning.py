@@ -9,12 +9,12 @@ from functools import cache
 import pytest
 
 from engine.bench.recovery import Known, athletes, contradicted, named_load, sentences, shares
-from engine.planning.debrief import DayBehind, debrief
-from engine.planning.draft import draft_plan
-from engine.planning.hindsight import Helped, Moved, Odds, foreseen, rules_weighed
-from engine.planning.learning import Quantity, Taught, taught
-from engine.planning.next_load import LookOdds, NextLoad
-from engine.planning.next_time import next_time
+from engine.planning.behind.debrief import DayBehind, debrief
+from engine.planning.behind.hindsight import Helped, Moved, Odds, foreseen, rules_weighed
+from engine.planning.behind.learning import Quantity, Taught, taught
+from engine.planning.behind.next_load import LookOdds, NextLoad
+from engine.planning.behind.next_time import next_time
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History

@@ -9,10 +9,10 @@ import pytest
 
 from engine.bench.validation import STUDIES, compare
 from engine.cli.commands import simulate_command, validate_command
-from engine.evidence import physiology
-from engine.evidence.loading import STUDIES as FITTED
+from engine.evidence.body import physiology
+from engine.evidence.experiments.loading import STUDIES as FITTED
+from engine.evidence.experiments.study import Measure, Measured, Study
 from engine.evidence.source import Number
-from engine.evidence.study import Measure, Measured, Study
 
 FIGURES = [(study, measured) for study in STUDIES for measured in study.measured]
 #: Figures that the model is known to miss; each is explained in its study's note or here.

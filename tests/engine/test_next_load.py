@@ -9,8 +9,7 @@ from datetime import date, timedelta
 import pytest
 
 from engine.evidence import deciding
-from engine.planning.draft import draft_plan
-from engine.planning.next_load import (
+from engine.planning.behind.next_load import (
     ModelMisfit,
     NextLoad,
     NothingLearnt,
@@ -18,6 +17,7 @@ from engine.planning.next_load import (
     load_g_per_kg,
     next_load,
 )
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History

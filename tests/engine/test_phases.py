@@ -12,13 +12,13 @@ import pytest
 from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.gather import expected_fullness
-from engine.evidence.loading import STUDIES
-from engine.planning.debrief import DayBehind, debrief
-from engine.planning.draft import draft_plan
-from engine.planning.phases import as_ever, named, renamed
+from engine.evidence.experiments.loading import STUDIES
+from engine.planning.behind.debrief import DayBehind, debrief
+from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.phases import as_ever, named, renamed
+from engine.planning.drafting.template import relative, scaled
 from engine.planning.review import review_plan
 from engine.planning.room import room_to_correct
-from engine.planning.template import relative, scaled
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import Case, answers_decisive, answers_needed
 from engine.values.checkin import CheckIn, DaySet, Gut, History

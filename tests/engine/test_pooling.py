@@ -17,7 +17,7 @@ import pytest
 from engine.decision.beliefs import taught_by
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.record import plain, taught_from_dict
-from engine.evidence import pooling as e
+from engine.evidence.body import pooling as e
 from engine.model.particles import ALIKE, MODEL, PRIOR, Covariates
 from engine.model.pooling import pooled, taught
 from engine.model.structures import KINDS, Kind

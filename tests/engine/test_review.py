@@ -9,7 +9,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from engine.food.foods import LabelConvention
-from engine.planning.draft import (
+from engine.planning.drafting.draft import (
     MUCH_TRAINING,
     SHAPES,
     USUAL_TRAINING,

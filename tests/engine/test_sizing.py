@@ -11,7 +11,7 @@ from engine.decision.foresight import Foresight, Odds
 from engine.decision.rule import Forecast, Rule
 from engine.decision.rules import RULES
 from engine.decision.sizing import settled, sized_by
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, DaySet, History

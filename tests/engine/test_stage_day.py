@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.stage_day.stage_day import (
     DRINKS,
     MEALS,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.evidence import physiology as sizes
+from engine.evidence.body import physiology as sizes
 from engine.model.particles import Belief, Covariates
 from engine.model.physiology import Exercise, Intake
 from engine.model.structures import KINDS, Row, Usual, draw_kinds, hours_lifted

@@ -7,7 +7,7 @@ from datetime import date
 import numpy as np
 import pytest
 
-from engine.planning.draft import MILD, draft_plan
+from engine.planning.drafting.draft import MILD, draft_plan
 from engine.planning.teaching import Lesson, _lesson, best_lesson, lessons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek

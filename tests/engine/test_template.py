@@ -6,8 +6,8 @@ from dataclasses import replace
 
 import pytest
 
-from engine.planning.draft import draft_plan
-from engine.planning.template import relative, scaled
+from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.template import relative, scaled
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import DayTarget, PeakPlan
 

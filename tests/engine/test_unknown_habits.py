@@ -12,10 +12,10 @@ from engine.__main__ import main
 from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.food.portions import Aim, Totals
-from engine.planning.draft import SHAPES, draft_plan
-from engine.planning.draft_reasons import draft_reasons
+from engine.planning.drafting.draft import SHAPES, draft_plan
+from engine.planning.drafting.draft_reasons import draft_reasons
+from engine.planning.drafting.template import relative, scaled
 from engine.planning.review import review_plan
-from engine.planning.template import relative, scaled
 from engine.safety import Level
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import ForecastUse

@@ -35,7 +35,7 @@ WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
         "test_says_spilled", "test_event_asks", "test_coachs_eye", "test_foresight", "test_replay",
         "test_decide", "test_kept_decisions",
     ),
-    ("planning/next_load",): ("test_next_load", "test_next_load_moved"),
+    ("planning/behind/next_load",): ("test_next_load", "test_next_load_moved"),
     (
         "safety/__init__", "safety/drinking", "safety/energy", "safety/water",
         "safety/weight", "safety/readings", "safety/complaints", "safety/after_show",

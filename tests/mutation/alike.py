@@ -48,7 +48,7 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "_ruled: planned is None or band is None or window is None"
         "  ->  planned is None and band is None and (window is None)": _NEVER_THERE,
     },
-    "engine.planning.next_load": {
+    "engine.planning.behind.next_load": {
         "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw, as good as this one",
         "_Room.of: most = load.high / max(plan.load_g, 1.0)"
         "  ->  most = load.high / max(plan.load_g, 2.0)": _A_LOAD,

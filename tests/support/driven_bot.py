@@ -20,7 +20,7 @@ from sqlmodel import Session, col, select
 from telegram.error import Forbidden
 
 from bot.app import App
-from bot.core.clock import DrivenClock
+from bot.core.timing.clock import DrivenClock
 from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import is_sqlite, make_engine

@@ -27,8 +27,8 @@ from sqlmodel import Session, col, select
 from telegram.error import NetworkError, RetryAfter, TimedOut
 
 from bot.app import App
-from bot.core.clock import DrivenClock
-from bot.core.clock_watch import ClockWatch
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.clock_watch import ClockWatch
 from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import make_engine

@@ -12,9 +12,9 @@ from typing import Any
 
 from sqlmodel import col, select
 
-from bot.core.clock import DrivenClock
+from bot.core.chat.incoming import SentFile
 from bot.core.context import Document
-from bot.core.incoming import SentFile
+from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
 from bot.store.tables.traffic import OutboxRow

@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session
 
-from bot.past_weeks.layout import COLUMNS
+from bot.sheets.past_weeks.layout import COLUMNS
 from bot.store.tables.people import AthleteProfile, Person
 from engine.bench.setting import Client
 from engine.values.case import PastWeek

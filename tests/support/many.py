@@ -17,7 +17,7 @@ from bot.store.tables.week import (
     PlanRow,
 )
 from bot.week.load import athlete_of, baseline_of, plan_days
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.decided import stored
 

@@ -12,7 +12,7 @@ from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, baseline_of, plan_days
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.weeks import Team
 

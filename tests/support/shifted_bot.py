@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from bot.app import App
-from bot.core.clock import Clock
+from bot.core.timing.clock import Clock
 from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import make_engine

@@ -14,7 +14,7 @@ from zoneinfo import ZoneInfo
 
 from bot.core.context import Context
 from bot.core.turn import Turn
-from bot.membership.invitations import invite_coach_command
+from bot.membership.invitations.invitations import invite_coach_command
 from bot.store.db import transaction
 from tests.support.crowd import Crowd, Script, Someone
 from tests.support.driven_bot import DrivenBot

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
+from bot.core.chat.incoming import Incoming, Kind
 from bot.core.context import Context
-from bot.core.incoming import Incoming, Kind
 from bot.core.turn import Act
 from bot.store.tables.people import Person
 

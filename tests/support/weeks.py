@@ -22,7 +22,7 @@ from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import Week, athlete_of, baseline_of, current_week, plan_days
 from bot.words import languages
-from engine.planning.draft import draft_plan
+from engine.planning.drafting.draft import draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.world import Said, Someone, World

@@ -16,9 +16,9 @@ import sqlalchemy
 from sqlalchemy import Engine, Row, Select, bindparam, func
 from sqlmodel import Session, col, select
 
-from bot.core import agenda
+from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
 from bot.core.context import Context
-from bot.core.incoming import Incoming, Kind, Media, SentFile
+from bot.core.timing import agenda
 from bot.core.turn import ChatTurn, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction

@@ -7,13 +7,12 @@ from bot.athlete import words_why as why_words
 from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
-from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.cards import OfRow, OnProposal
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.cards import OfRow, OnProposal
+from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
-from bot.decision import signoff
 from bot.decision.deciding import latest_decision
-from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
+from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
@@ -22,7 +21,7 @@ from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, stands_g
 from bot.week.load import current_week
 from bot.words import common
 
@@ -43,7 +42,7 @@ def show_why(turn: OnAthlete) -> None:
             turn.profile.weight_unit,
             turn.profile.volume_unit,
             self_coached=self_coached,
-            stands_g=signoff.stands_g(decided),
+            stands_g=stands_g(decided),
         )
         text = words.why_as_seen(name, why, self_coached=self_coached)
     say_to(turn, turn.person, text)

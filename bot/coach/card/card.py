@@ -10,12 +10,12 @@ from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.card import pages
 from bot.coach.roster.standing import RosterRow, decided_line, load_roster_rows, standing
-from bot.core.callbacks import answer, rewrite
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.outbox import Buttons
 from bot.core.context import Context
-from bot.core.outbox import Buttons
 from bot.core.turn import OnAthlete, Turn
-from bot.decision.signoff import morning_line
-from bot.event import season_lines
+from bot.decision.signoff.signoff import morning_line
+from bot.event.season import lines as season_lines
 from bot.people import coach_settings
 from bot.people.people import name_of
 from bot.plan.planning import event_line

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bot.coach.buttons import FORECAST_USE, ChosenUse
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.decision import words_forecast_use as words
 from bot.people.changes import Change

@@ -12,20 +12,20 @@ from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.buttons import ACKNOWLEDGE, SIGN
 from bot.coach.roster.standing import Decided, RosterRow
-from bot.core.cards import Say
-from bot.core.outbox import Button, Buttons
-from bot.decision import words_signoff as signoff_words
-from bot.decision.signoff import plan_g
-from bot.eye import words as eye_words
-from bot.membership import words_second as second_words
+from bot.core.chat.cards import Say
+from bot.core.chat.outbox import Button, Buttons
+from bot.decision.eye import words as eye_words
+from bot.decision.signoff import words as signoff_words
+from bot.membership.second import words as second_words
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_person, name_of
 from bot.people.rights import given_by
-from bot.photos.photo_rows import mornings_of
+from bot.pictures.photos.photo_rows import mornings_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import look_rows
+from bot.week.decided import plan_g
 from bot.week.load import Week
 from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS

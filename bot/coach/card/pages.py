@@ -23,11 +23,9 @@ from bot.coach.buttons import (
 )
 from bot.coach.card import words_pages
 from bot.coach.history import words as history_words
-from bot.comparison import words as comparison_words
-from bot.comparison.buttons import WEEKS
-from bot.core.buttons import CallbackData
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import (
+from bot.core.chat.buttons import CallbackData
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import (
     CALENDAR,
     CARD,
     EVENT,
@@ -42,35 +40,37 @@ from bot.core.cards import (
     SEASON,
     SETUP,
 )
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
 from bot.decision import words_forecast_use as forecast_words
-from bot.decision import words_holding as hold_words
 from bot.decision.buttons import HOLD
-from bot.event import words_asks as asks_words
-from bot.event import words_season as season_words
+from bot.decision.eye import words as eye_words
+from bot.decision.eye.buttons import EYE
+from bot.decision.holding import words as hold_words
+from bot.decision.replay import words as replay_words
+from bot.decision.replay.buttons import WHAT_IF
+from bot.event.asks import words as asks_words
 from bot.event.buttons import ASKS
-from bot.eye import words as eye_words
-from bot.eye.buttons import EYE
+from bot.event.season import words as season_words
 from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
-from bot.membership import words_second as second_words
 from bot.membership.buttons import END, SECOND
+from bot.membership.second import words as second_words
 from bot.people.people import name_of
 from bot.people.rights import is_first_coach
-from bot.photos import words as photo_words
-from bot.photos.buttons import PHOTOS
+from bot.pictures.comparison import words as comparison_words
+from bot.pictures.comparison.buttons import WEEKS
+from bot.pictures.photos import words as photo_words
+from bot.pictures.photos.buttons import PHOTOS
+from bot.pictures.timeline import words as timeline_words
+from bot.pictures.timeline.buttons import TIMELINE
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.next_load.words import learnt_button
 from bot.plan.words import limits_button
-from bot.replay import words as replay_words
-from bot.replay.buttons import WHAT_IF
 from bot.safety.buttons import FREEZE, LIFT
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.timeline import words as timeline_words
-from bot.timeline.buttons import TIMELINE
 from bot.words import common
 
 FIRST = "first"

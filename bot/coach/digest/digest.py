@@ -14,11 +14,10 @@ from bot.alerts.words_alert_causes import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
-from bot.core import agenda, instants
-from bot.core.subjects import Subject
+from bot.core.timing import agenda, instants
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
-from bot.decision.signoff import default_carb_g, is_small_step
-from bot.decision.words_reasons import reason
+from bot.decision.reasons.words import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by
@@ -28,7 +27,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
-from bot.week.decided import decision_of
+from bot.week.decided import decision_of, default_carb_g, is_small_step
 from engine.safety import Level
 from engine.written.chatter import is_chatter
 

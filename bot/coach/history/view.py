@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
@@ -11,9 +12,9 @@ from bot.alerts import notes
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD, UNDO
-from bot.core.outbox import TEXT_LIMIT, Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD, UNDO
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change, Follows
@@ -24,7 +25,6 @@ from bot.people.people import (
     own_athlete,
     pending_entries,
     profile_of,
-    speaking_to,
 )
 from bot.people.rights import approvers
 from bot.people.telling import say_to
@@ -162,6 +162,9 @@ def note_to_others(turn: Turn, by: Person) -> None:
         for other in approvers(turn.session, profile):
             if other.id in (by.id, athlete.id):
                 continue
-            with speaking_to(other):
-                text = words.changed_by(athlete.first_name, by.first_name, in_words(row, profile))
-                notes.tell(turn, other, profile.person_id, text)
+            text = partial(_changed, row, profile, athlete.first_name, by.first_name)
+            notes.tell(turn, other, profile.person_id, text)
+
+
+def _changed(row: HistoryRow, profile: AthleteProfile, name: str, by: str) -> str:
+    return words.changed_by(name, by, in_words(row, profile))

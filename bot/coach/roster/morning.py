@@ -22,14 +22,15 @@ from bot.coach.roster.standing import (
     asked_at,
     decided_line,
 )
-from bot.core.cards import CARD, Say
-from bot.core.outbox import TEXT_LIMIT, Button, Buttons
-from bot.decision.signoff import morning_line, plan_g
-from bot.decision.words_reasons import rule_name
+from bot.core.chat.cards import CARD, Say
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
+from bot.decision.reasons.words import rule_name
+from bot.decision.signoff.signoff import morning_line
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
+from bot.week.decided import plan_g
 from bot.words import coach_figures as figures
 from bot.words.symptoms import symptom_names
 from engine.decision.decide import Decision
@@ -104,7 +105,7 @@ def look_closer(session: Session, seen: Sequence[RosterRow]) -> dict[int, Closer
     decisions = session.exec(
         select(col(DecisionRow.id), col(DecisionRow.decision)).where(col(DecisionRow.id).in_(ids))
     )
-    whole = {ids[number or 0]: decision_from_dict(decision) for number, decision in decisions}
+    whole = {ids[n]: decision_from_dict(one) for n, one in decisions if n is not None}
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 

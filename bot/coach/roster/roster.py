@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
 from bot.coach.roster.standing import load_roster_rows, standing
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import ROSTER, OnProposal
-from bot.core.cards import Page as Paged
-from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
-from bot.core.subjects import Subject
-from bot.core.topics import Topic
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import ROSTER, OnProposal
+from bot.core.chat.cards import Page as Paged
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, edit
+from bot.core.chat.topics import Topic
+from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, Turn
-from bot.decision.signoff_taps import sign_tapped
+from bot.decision.signoff.taps import sign_tapped
 from bot.people import coach_settings
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by

@@ -13,11 +13,11 @@ from bot.coach.roster.flow_several import ALL, SEVERAL
 from bot.coach.roster.morning import Line, look_closer, numbers_line
 from bot.coach.roster.standing import Decided, RosterRow, load_roster_rows
 from bot.coach.roster.words import short
-from bot.core.callbacks import answer
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
-from bot.decision import signoff_taps
-from bot.decision.words_reasons import rule_name
+from bot.decision.reasons.words import rule_name
+from bot.decision.signoff import taps as signoff_taps
 from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.people import name_of, own_athlete

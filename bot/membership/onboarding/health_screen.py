@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD
+from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership.buttons import ASK_MEASURES
@@ -79,9 +79,11 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
     record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN, by=person.id)
     say_to(turn, person, words.measures_kept())
     coach = get_person(turn.session, profile.coach_id)
-    with speaking_to(coach):
-        text = words.coach_told_measures(
+    say_to(
+        turn,
+        coach,
+        lambda: words.coach_told_measures(
             person.first_name, words.lines(health, self_coached=coach.id == person.id)
-        )
-        key = Button(open_button(person.first_name), CARD(profile.person_id))
-        say_to(turn, coach, text, buttons=[[key]])
+        ),
+        buttons=lambda: [[Button(open_button(person.first_name), CARD(profile.person_id))]],
+    )

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from functools import partial
 
-from bot.core.callbacks import answer
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.membership.buttons import MORE

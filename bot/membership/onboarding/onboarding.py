@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from datetime import time
 
-from bot.core.cards import CARD, SETUP
+from bot.core.chat.cards import CARD, SETUP
+from bot.core.chat.outbox import Button
 from bot.core.context import Context
-from bot.core.outbox import Button
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers

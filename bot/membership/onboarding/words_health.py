@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 from bot.words.names import cited
-from engine.evidence.health import SCOFF_1999
+from engine.evidence.planning.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign
 
 NONE_WORDS = mark("none of these, none of them, nothing of that, none apply, all no, no to all")

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
-from bot.core.outbox import Button, Buttons
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import name_of, own_athlete

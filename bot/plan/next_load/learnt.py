@@ -24,7 +24,7 @@ from bot.week.load import (
     plan_row,
     target_of,
 )
-from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek
 from engine.values.limits import Limits

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from bot.core.callbacks import answer
-from bot.core.cards import LOOK, AtLook
-from bot.core.outbox import Button, edit
+from functools import partial
+
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import LOOK, AtLook
+from bot.core.chat.outbox import Button, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
 from bot.people.changes import Change
-from bot.people.people import get_person, name_of, own_athlete, record, speaking_to
+from bot.people.people import get_person, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
@@ -23,17 +25,16 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
         get_person(turn.session, profile.coach_id),
         get_person(turn.session, profile.person_id),
     )
-    with speaking_to(coach):
-        say_to(
-            turn,
-            coach,
-            words.ask_own_look(event.kind)
-            if coach.id == athlete.id
-            else words.ask_look(athlete.first_name, event.kind),
-            dedupe=f"look:{event.id}",
-            buttons=_buttons(event),
-            silent=True,
-        )
+    say_to(
+        turn,
+        coach,
+        partial(words.ask_own_look, event.kind)
+        if coach.id == athlete.id
+        else partial(words.ask_look, athlete.first_name, event.kind),
+        dedupe=f"look:{event.id}",
+        buttons=partial(_buttons, event),
+        silent=True,
+    )
 
 
 def ask_look_again(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:

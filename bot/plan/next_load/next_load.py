@@ -6,10 +6,10 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import EVENT, LEARNT
-from bot.core.outbox import Button
-from bot.core.topics import Topic
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import EVENT, LEARNT
+from bot.core.chat.outbox import Button
+from bot.core.chat.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
@@ -29,7 +29,7 @@ from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, current_limits, plan_days, plan_row
 from bot.words import common
-from engine.planning.next_load import ModelMisfit, NothingLearnt
+from engine.planning.behind.next_load import ModelMisfit, NothingLearnt
 from engine.values.limits import plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 

@@ -8,7 +8,7 @@ from typing import Any
 from bot.words import coach_figures as figures
 from bot.words.chances import all_three
 from bot.words.languages import Sentence, SentenceOn, mark, tr
-from engine.planning.next_load import NextLoad
+from engine.planning.behind.next_load import NextLoad
 from engine.values.look import Look
 from engine.values.plan import PeakPlan
 

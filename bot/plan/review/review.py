@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import PLAN, OfEvent
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import PLAN, OfEvent
+from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.coach_settings import own_moment

@@ -16,7 +16,7 @@ from bot.store.tables.stage import StageRow
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits
-from engine.planning.template import relative_limits
+from engine.planning.drafting.template import relative_limits
 from engine.values.weigh_in import WeighIn
 
 Habits = dict[str, Any]

@@ -6,9 +6,9 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.callbacks import answer, rewrite
-from bot.core.cards import TEMPLATES, OfEvent, OfTemplate
-from bot.core.outbox import Button
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import TEMPLATES, OfEvent, OfTemplate
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
@@ -34,7 +34,7 @@ from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
 from bot.words.common import cancelled, keep_it_button
-from engine.planning.template import relative, scaled
+from engine.planning.drafting.template import relative, scaled
 from engine.values.plan import DayTarget, PeakPlan
 
 MOST_TEMPLATES = 30

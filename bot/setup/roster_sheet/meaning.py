@@ -18,7 +18,7 @@ from bot.core.context import Context
 from bot.core.zones import find_places
 from bot.dialogue.flow import InvalidAnswer
 from bot.dialogue.readers import day_in
-from bot.event.flow_asks import NONE, USUAL, read_cap, read_look
+from bot.event.asks.flow import NONE, USUAL, read_cap, read_look
 from bot.people.people import local_date, name_of
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at

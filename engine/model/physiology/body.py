@@ -8,7 +8,7 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import NDArray
 
-from engine.evidence import physiology as known
+from engine.evidence.body import physiology as known
 from engine.values.athlete import Sex
 
 Floats = NDArray[np.float64]

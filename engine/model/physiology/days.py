@@ -10,7 +10,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from engine.evidence import physiology as known
+from engine.evidence.body import physiology as known
 from engine.model.physiology.body import Body, Floats, Quantity
 from engine.model.physiology.dynamics import (
     HOURS_A_DAY,

@@ -7,7 +7,7 @@ from enum import IntEnum
 
 import numpy as np
 
-from engine.evidence import physiology
+from engine.evidence.body import physiology
 from engine.evidence.source import bare
 from engine.model.physiology.body import Body, Floats, Quantity
 from engine.model.physiology.intake import Day

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 import numpy as np
 
-from engine.evidence import physiology as known
+from engine.evidence.body import physiology as known
 from engine.model.physiology.body import Body, Quantity
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 
 from engine.written.word_set import word_set
 
@@ -125,12 +125,15 @@ class Corrector:
         variants: Mapping[str, str] = _VARIANTS,
         beginnings: Mapping[str, str] = _BEGINNINGS,
         left_alone: Collection[str] = _LEFT_ALONE,
+        tried_as: Callable[[str], str] | None = None,
     ) -> None:
         """Words of `also` are meant only where none of the `vocabulary` is as near.
 
         `variants` and `beginnings` are words that people misspell in ways of their own,
-        `left_alone` sound ones that only look like a misspelt one.
+        `left_alone` sound ones that only look like a misspelt one. What is none of them is looked
+        up once more as what `tried_as` makes of it.
         """
+        self._tried_as = tried_as
         self._variants, self._beginnings, self._left_alone = variants, beginnings, left_alone
         self._corrected: dict[str, str] = {}
         self._first = frozenset(word for word in vocabulary if len(word) >= 5)
@@ -145,6 +148,9 @@ class Corrector:
         known = self._corrected.get(word)
         if known is None:
             known = self._meant(word)
+            again = self._tried_as(word) if known == word and self._tried_as else word
+            if again != word:
+                known = self._meant(again)
             if len(self._corrected) < _MOST_KEPT:
                 self._corrected[word] = known
         return known

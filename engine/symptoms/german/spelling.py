@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import unicodedata
+from functools import partial
 
 from engine.symptoms.english.spelling import Corrector
 from engine.written.late import Late
@@ -93,17 +94,8 @@ _LEFT_ALONE = _folded_set("""
 """)
 
 
-class _GermanCorrector:
-    """Folds what the umlauts are written as, then puts slips right."""
-
-    def __init__(self) -> None:
-        self._slips = Corrector(
-            _VOCABULARY, variants=_VARIANTS, beginnings=_BEGINNINGS, left_alone=_LEFT_ALONE
-        )
-
-    def correct(self, word: str) -> str:
-        fixed = self._slips.correct(word)
-        return fixed if fixed != word else self._slips.correct(_UMLAUT_IN_TWO.sub(r"\1", word))
-
-
-GERMAN_CORRECTOR = _GermanCorrector()
+#: Puts slips right, and where there is none, folds what the umlauts are written as first.
+GERMAN_CORRECTOR = Corrector(
+    _VOCABULARY, variants=_VARIANTS, beginnings=_BEGINNINGS, left_alone=_LEFT_ALONE,
+    tried_as=partial(_UMLAUT_IN_TWO.sub, r"\1"),
+)  # fmt: skip

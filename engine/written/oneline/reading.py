@@ -12,18 +12,18 @@ from dataclasses import replace
 from functools import lru_cache
 
 from engine.written.late import Late
-from engine.written.oneline.asides import set_aside
-from engine.written.oneline.drinks import added_up
-from engine.written.oneline.drinks_passed_over import passed_over
-from engine.written.oneline.figures import Figures
-from engine.written.oneline.joined import interpretations
-from engine.written.oneline.measures import against_another, in_litres
-from engine.written.oneline.phrases import Phrases
-from engine.written.oneline.pieces import Figure, Token
-from engine.written.oneline.relative import score_moved, written_out
+from engine.written.oneline.answers.figures import Figures
+from engine.written.oneline.answers.phrases import Phrases
+from engine.written.oneline.beside.asides import set_aside
+from engine.written.oneline.beside.relative import score_moved, written_out
+from engine.written.oneline.beside.rivals import settled
+from engine.written.oneline.drinks.added_up import added_up
+from engine.written.oneline.drinks.measures import against_another, in_litres
+from engine.written.oneline.drinks.passed_over import passed_over
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
-from engine.written.oneline.rivals import settled
-from engine.written.oneline.slips import mended, parted, without_doubled
+from engine.written.oneline.tokens.joined import interpretations
+from engine.written.oneline.tokens.pieces import Figure, Token
+from engine.written.oneline.tokens.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 

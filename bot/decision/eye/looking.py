@@ -1,0 +1,164 @@
+"""A coach taps what they see of an athlete's morning; the morning is decided again with it."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.timing import instants
+from bot.core.turn import OnAthlete, Turn
+from bot.decision import deciding, to_athlete
+from bot.decision.eye import view, words
+from bot.decision.eye.buttons import Looked, Morning, Sharp
+from bot.decision.signoff.signoff import LATEST
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, record, speaking_to
+from bot.store.base import id_of
+from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.week.cases import look_row
+from bot.week.decided import default_carb_g
+from bot.week.load import HISTORY_DAYS, checkin_row, current_week, day_set
+
+SCORES = range(1, 6)
+
+
+def show(turn: OnAthlete, pressed: Morning) -> None:
+    """A morning, in the place of the message that was tapped."""
+    day = _morning(turn, pressed.day)
+    if day is not None:
+        answer(turn)
+        rewrite(turn, *view.morning(turn, turn.person, turn.profile, day))
+
+
+def look_tapped(turn: OnAthlete, pressed: Looked) -> None:
+    """What this coach sees, in the place of an earlier word."""
+    day, look = _morning(turn, pressed.day), pressed.look.value
+    if day is None:
+        return
+    row = look_row(turn.session, turn.profile.person_id, day, id_of(turn.person))
+    if row is None:
+        row = CoachLookRow(
+            athlete_id=turn.profile.person_id, date=day, by_id=id_of(turn.person),
+            look=look, at=turn.now,
+        )  # fmt: skip
+    elif row.look == look:
+        show(turn, Morning(day))
+        return
+    row.look = look
+    _keep(turn, row)
+
+
+def sharpness_tapped(turn: OnAthlete, pressed: Sharp) -> None:
+    """Beside a look; the same once more takes it away."""
+    day, score = _morning(turn, pressed.day), pressed.score
+    row = None if day is None else look_row(
+        turn.session, turn.profile.person_id, day, id_of(turn.person)
+    )  # fmt: skip
+    if day is None or row is None or score not in SCORES:
+        if day is not None:
+            show(turn, Morning(day))
+        return
+    row.sharpness = None if row.sharpness == score else score
+    _keep(turn, row)
+
+
+def take_back(turn: OnAthlete, pressed: Morning) -> None:
+    """As if this coach had not looked."""
+    day = _morning(turn, pressed.day)
+    if day is None:
+        return
+    row = look_row(turn.session, turn.profile.person_id, day, id_of(turn.person))
+    if row is None:
+        answer(turn, words.nothing_to_take_back())
+        rewrite(turn, *view.morning(turn, turn.person, turn.profile, day))
+        return
+    answer(turn, words.taken_back())
+    turn.session.delete(row)
+    turn.session.flush()
+    record(
+        turn, turn.profile.person_id, Change.COACH_LOOK_TAKEN_BACK, by=turn.person.id,
+        day=day.isoformat(), look=row.look, sharpness=row.sharpness,
+    )  # fmt: skip
+    _again(turn, day)
+
+
+def _keep(turn: OnAthlete, row: CoachLookRow) -> None:
+    answer(turn)
+    row.at = turn.now
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, row.athlete_id, Change.COACH_LOOK, by=turn.person.id,
+        day=row.date.isoformat(), look=row.look, sharpness=row.sharpness,
+    )  # fmt: skip
+    _again(turn, row.date)
+
+
+def _again(turn: OnAthlete, day: date) -> None:
+    """Decide with what is seen now, as far as that day is open, and show the morning with it."""
+    came = decided_with_it(turn, turn.profile, day)
+    rewrite(turn, *view.morning(turn, turn.person, turn.profile, day, came=came))
+
+
+def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
+    """Decide that morning again where its figure can still change; what came of it, in words."""
+    row = checkin_row(turn.session, profile.person_id, day)
+    why = _closed(turn, profile, day, row)
+    if row is None or why:
+        return words.not_open(why or "no-answers")
+    before = deciding.latest_decision(turn.session, profile.person_id)
+    stood = to_athlete.stands(before) if before is not None else None
+    with speaking_to(get_person(turn.session, profile.person_id)):
+        lead = words.athlete_lead(turn.person.first_name)
+    waiting = before is not None and before.status == DecisionStatus.WAITING
+    deciding.decide_with(
+        turn, profile, row, lead=lead, always=False,
+        answer_by=before.sign_off_due_at if before is not None and waiting else None,
+    )  # fmt: skip
+    return _came(stood, deciding.latest_decision(turn.session, profile.person_id))
+
+
+def _closed(turn: Turn, profile: AthleteProfile, day: date, row: CheckInRow | None) -> str:
+    """Why a look at that morning moves no figure any more; "" where it may."""
+    if day != local_date(profile, turn.context):
+        return "past"
+    if row is None:
+        return "no-answers"
+    week = current_week(turn.session, profile)
+    if week is None:
+        return "no-plan"
+    if profile.frozen_at is not None:
+        return "frozen"
+    decided = deciding.latest_decision(turn.session, profile.person_id)
+    sets_date = decided.sets_date if decided is not None and decided.checkin_id == row.id else day
+    standing = day_set(turn.session, profile.person_id, sets_date)
+    if standing is not None and standing.by == "coach":
+        return "by-hand"
+    latest = instants.local_instant(sets_date, LATEST, profile.zone or "UTC")
+    return "late" if turn.now >= latest else ""
+
+
+def _came(stood: float | None, after: DecisionRow | None) -> str:
+    """`stood`: the figure that was in force (g)."""
+    if after is None or after.carb_g is None:
+        return words.decided_nothing()
+    if after.status == DecisionStatus.WAITING:
+        return words.proposed(after.carb_g, default_carb_g(after), after.sets_date)
+    if stood is None or abs(stood - after.carb_g) < 0.5:
+        return words.stays(after.carb_g, after.sets_date)
+    return words.moved(stood, after.carb_g, after.sets_date)
+
+
+def _morning(turn: OnAthlete, named: date | None) -> date | None:
+    """The morning that a button names, today's where it names none; else it is answered why not."""
+    if turn.self_coached:
+        answer(turn, words.not_on_yourself())
+        return None
+    today = local_date(turn.profile, turn.context)
+    day = named or today
+    if today - timedelta(days=HISTORY_DAYS) <= day <= today:
+        return day
+    answer(turn, words.no_such_morning())
+    return None

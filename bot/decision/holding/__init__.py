@@ -1,0 +1,1 @@
+"""An athlete is held at one figure for some days."""

@@ -1,0 +1,1 @@
+"""Why a day's carbs are what they are, in words."""

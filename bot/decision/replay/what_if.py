@@ -1,0 +1,180 @@
+"""A finished week under another step, another limit, without a rule or with the forecast: in chat."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.core.chat.callbacks import answer, rewrite
+from bot.core.chat.cards import CARD, OfEvent
+from bot.core.chat.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.decision.reasons.words import rule_name
+from bot.decision.replay import words
+from bot.decision.replay.buttons import (
+    ASK_LIMIT,
+    WHAT_IF,
+    WHAT_IF_LESS,
+    WHAT_IF_USE,
+    WithLimit,
+    WithoutRule,
+    WithUse,
+)
+from bot.decision.replay.flow import WHAT_IF_LIMIT
+from bot.decision.replay.weeks import MorningAgain, finished, stored, week_under
+from bot.dialogue import asking
+from bot.people.people import local_date, name_of, own_athlete
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow
+from bot.week.decided import decision_of
+from bot.words import common
+from engine.decision.foresight import odds_of
+from engine.decision.record import case_from_dict
+from engine.decision.replay import Change
+from engine.decision.rules import RULES
+from engine.values.case import ForecastUse
+from engine.values.limits import LIMIT_KEYS
+
+RULES_SHOWN = 6
+#: Limits that say how far the carbs may move.
+LIMITS = tuple(key for key, limit in LIMIT_KEYS.items() if limit.unit == "g")
+
+
+def show(turn: OnAthlete, pressed: OfEvent) -> None:
+    """The week, and what can be asked of it."""
+    answer(turn)
+    event = _event(turn, pressed.event)
+    name = name_of(turn.session, turn.profile.person_id)
+    if event is None:
+        say_to(turn, turn.person, words.no_week_yet(name))
+        return
+    rewrite(turn, words.ask(name, event.kind, event.day), _choices(turn, turn.profile, event))
+
+
+def with_forecast(turn: OnAthlete, pressed: WithUse) -> None:
+    """The same week with the forecast used otherwise."""
+    event, use = _event(turn, pressed.event), pressed.use
+    if event is None or use is None:
+        show(turn, OfEvent(pressed.event))
+        return
+    answer(turn)
+    _tell(turn, turn.person, turn.profile, event, Change(forecast=use), words.with_use(use))
+
+
+def without_rule(turn: OnAthlete, pressed: WithoutRule) -> None:
+    """The same week without one of the rules."""
+    event, rule = _event(turn, pressed.event), pressed.rule
+    if event is None or rule is None or rule not in {one.id for one in RULES[:-1]}:
+        show(turn, OfEvent(pressed.event))
+        return
+    answer(turn)
+    change = Change(without=frozenset({rule}))
+    _tell(turn, turn.person, turn.profile, event, change, words.without(rule_name(rule)))
+
+
+def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
+    """The same week under another limit: which figure."""
+    event, key = _event(turn, pressed.event), pressed.key
+    rows = stored(turn.session, event) if event is not None else []
+    if event is None or key not in LIMITS or not rows:
+        show(turn, OfEvent(pressed.event))
+        return
+    answer(turn)
+    limits = case_from_dict(rows[-1].case).limits
+    asking.open_question(
+        turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
+        answers={"_event": event.id, "_key": key, "_value": getattr(limits, key)},
+    )  # fmt: skip
+
+
+def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of that question."""
+    profile = own_athlete(turn.session, coach, question.about)
+    event = turn.session.get(EventRow, question.answers["_event"])
+    if profile is None or event is None or event.athlete_id != profile.person_id:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    key, value = question.answers["_key"], float(question.answers["value"])
+    change = Change(limits={key: value})
+    if not _tell(turn, coach, profile, event, change, words.with_limit(key, value)):
+        asked = {name: told for name, told in question.answers.items() if name != "value"}
+        asking.open_question(
+            turn, coach, WHAT_IF_LIMIT, subject_id=profile.person_id, answers=asked
+        )
+
+
+def _tell(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, change: Change, what: str
+) -> bool:
+    """Then and now side by side, a line a morning, and what is not known of it.
+
+    Returns whether it could be asked: False for limits that cannot be.
+    """
+    name = name_of(turn.session, profile.person_id)
+    try:
+        mornings = week_under(turn.session, event, change)
+    except ValueError:
+        say_to(turn, coach, words.cannot_be(), buttons=_back(profile, event))
+        return False
+    head = words.head(name, event.kind, event.day, what)
+    lines = [
+        words.morning(
+            one.days_out, one.set_g, one.decision, by_coach=one.by_coach, as_then=one.as_then
+        )
+        for one in mornings
+    ]
+    moved = [one for one in mornings if one.differs]
+    parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
+    parts += [_estimate(change, moved), words.not_known(name)]
+    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
+    return True
+
+
+def _estimate(change: Change, moved: list[MorningAgain]) -> str:
+    """The forecast's own chances on the first morning that differs; "" where it has none."""
+    for one in moved:
+        set_g, again_g = one.set_g, one.decision.carb_g
+        if set_g is None or again_g is None:
+            continue
+        odds = odds_of(change.of(one.case), (set_g, again_g))
+        if odds:
+            then, now = odds
+            return words.estimate(one.days_out, (set_g, then), (again_g, now))
+    return ""
+
+
+def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
+    number, this, rows = profile.person_id, id_of(event), stored(turn.session, event)
+    used = {case_from_dict(row.case).forecast for row in rows}
+    uses = [ForecastUse.PROPOSES, ForecastUse.RULES_ONLY]
+    uses = [use for use in uses if used != {use}]
+    fired = dict.fromkeys(decision_of(row).rule for row in rows)
+    rules = [one for one in fired if one in {rule.id for rule in RULES[:-1]}][:RULES_SHOWN]
+    others = [one for one in finished(turn.session, number, local_date(profile, turn.context))
+              if one.id != event.id]  # fmt: skip
+    return [
+        [Button(words.use_button(use), WHAT_IF_USE(number, this, use)) for use in uses],
+        *([Button(words.less_button(rule_name(rule)), WHAT_IF_LESS(number, this, rule))]
+          for rule in rules),
+        *([Button(words.limit_button(key), ASK_LIMIT(number, this, key))] for key in LIMITS),
+        *([Button(words.week_button(one.kind, one.day), WHAT_IF(number, id_of(one)))]
+          for one in others[:3]),
+        [Button(common.back_button(), CARD(number))],
+    ]  # fmt: skip
+
+
+def _back(profile: AthleteProfile, event: EventRow) -> Buttons:
+    return [[Button(words.ask_more_button(), WHAT_IF(profile.person_id, id_of(event)))]]
+
+
+def _event(turn: OnAthlete, named: int | None) -> EventRow | None:
+    """The finished week that a button names, else the newest; None where there is none."""
+    weeks = _weeks(turn.session, turn, turn.profile)
+    if named is None:
+        return weeks[0] if weeks else None
+    return next((one for one in weeks if one.id == named), None)
+
+
+def _weeks(session: Session, turn: Turn, profile: AthleteProfile) -> list[EventRow]:
+    return finished(session, profile.person_id, local_date(profile, turn.context))

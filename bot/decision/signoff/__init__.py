@@ -1,0 +1,1 @@
+"""Changes that wait for the coach's word."""

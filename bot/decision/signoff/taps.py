@@ -1,0 +1,302 @@
+"""The coach's word on a change: approve it, set another figure, keep the plan, or say nothing."""
+
+from __future__ import annotations
+
+from datetime import date
+from functools import partial
+
+from sqlmodel import Session, select
+
+from bot.alerts.notes import quiet_now
+from bot.core.chat.callbacks import answer
+from bot.core.chat.cards import OnProposal, Say
+from bot.core.timing.subjects import Subject
+from bot.core.turn import Act, Turn
+from bot.decision import deciding, to_athlete
+from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
+from bot.decision.signoff import words
+from bot.decision.signoff.signoff import settle
+from bot.dialogue import asking
+from bot.dialogue.flow import Answers
+from bot.people.changes import Change
+from bot.people.coach_settings import clock_for, moment_for
+from bot.people.people import get_profile, local_date, name_of, own_athlete, record
+from bot.people.rights import others_coaching
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.decided import default_carb_g, is_small_step, plan_g
+from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.snapshots import take_snapshot
+from bot.words import common
+
+
+def sign_tapped(turn: Act, pressed: OnProposal) -> None:
+    """The coach's answer to a proposal."""
+    row = turn.session.get(DecisionRow, pressed.decision)
+    profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
+    if row is None or profile is None:
+        answer(turn, words.not_your_decision())
+        return
+    late = _too_late(turn, turn.person, profile, row)
+    if late:
+        answer(turn, late)
+        return
+    if profile.frozen_at is not None and pressed.say is not Say.KEEP:
+        answer(turn)
+        say_frozen(turn, turn.person, profile)
+        return
+    answer(turn)
+    if pressed.say is Say.APPROVE:
+        assert row.carb_g is not None
+        _sign(turn, turn.person, profile, row, DecisionStatus.APPROVED, row.carb_g)
+    elif pressed.say is Say.KEEP:
+        _sign(turn, turn.person, profile, row, DecisionStatus.PLAN_KEPT, plan_g(row))
+    else:
+        _ask_other(turn, turn.person, profile, row)
+
+
+def approve_if_open(turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow) -> str:
+    """Approve a proposal among others; what stands against it, and nothing is done, or "".
+
+    The athlete has been found to be this coach's.
+    """
+    late = _too_late(turn, coach, profile, row)
+    if late or row.carb_g is None:
+        return late or words.in_force_already()
+    if profile.frozen_at is not None:
+        name = name_of(turn.session, profile.person_id)
+        return words.frozen(name, self_coached=coach.id == profile.person_id)
+    _sign(turn, coach, profile, row, DecisionStatus.APPROVED, row.carb_g)
+    return ""
+
+
+def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of the question for another figure."""
+    row = turn.session.get(DecisionRow, question.subject_id)
+    profile = own_athlete(turn.session, coach, row.athlete_id) if row is not None else None
+    if row is None or profile is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    if question.answers.get("sure") is False:
+        _ask_other(turn, coach, profile, row)
+        return
+    late = _too_late(turn, coach, profile, row)
+    if late:
+        say_to(turn, coach, late)
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    figure = question.answers["carb_g"]
+    because = question.answers.get("because", "")
+    _sign(turn, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, because=because)
+    name = name_of(turn.session, profile.person_id)
+    said = words.day_set(name, row.sets_date, figure, self_coached=coach.id == profile.person_id)
+    say_to(turn, coach, said)
+
+
+def lapse(turn: Turn, duty: AgendaRow) -> None:
+    """The deadline has passed without a word."""
+    row = turn.session.get(DecisionRow, Subject.DECISION.of(duty))
+    if row is None or row.status != DecisionStatus.WAITING:
+        return
+    profile = get_profile(turn.session, row.athlete_id)
+    _lapse(turn, profile, row)
+
+
+def ask_day_by_hand(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
+    """Ask for a day's figure outside any proposal; the day is one that the week has."""
+    week = current_week(turn.session, profile)
+    target = target_in_force(turn.session, week, day) if week is not None else None
+    if week is None or target is None:
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    asking.open_question(
+        turn, coach, DAY_BY_HAND, subject_id=profile.person_id,
+        answers=question_context(turn.session, coach, week, day, target.carb_g)
+        | {"_proposed_g": None, "_stands_g": target.carb_g},
+    )  # fmt: skip
+
+
+def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of the question for a day's figure."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    day, figure = date.fromisoformat(question.answers["_day"]), question.answers["carb_g"]
+    name = name_of(turn.session, profile.person_id)
+    if question.answers.get("sure") is False:
+        ask_day_by_hand(turn, coach, profile, day)
+        return
+    if local_date(profile, turn.context) > day:
+        say_to(turn, coach, words.day_is_over(name))
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    before = take_snapshot(turn, profile)
+    set_day(turn, profile.person_id, day, figure, by="coach")
+    record(
+        turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
+        day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
+        before=before,
+    )  # fmt: skip
+    said = words.day_set(name, day, figure, self_coached=coach.id == profile.person_id)
+    say_to(turn, coach, said)
+    if _set_by_this_morning(turn, profile) == day:
+        deciding.redecide(turn, profile, because="coach-set")
+    else:
+        to_athlete.send_target(turn, profile, day, because="coach-set")
+
+
+def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
+    """The day that this morning's check-in has decided on."""
+    row = checkin_row(turn.session, profile.person_id, local_date(profile, turn.context))
+    if row is None:
+        return None
+    query = select(DecisionRow).where(
+        DecisionRow.checkin_id == row.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    decision = turn.session.exec(query).first()
+    return decision.sets_date if decision is not None else None
+
+
+def say_frozen(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
+    name = name_of(turn.session, profile.person_id)
+    text = words.frozen(name, self_coached=coach.id == profile.person_id)
+    say_to(turn, coach, text)
+
+
+def _sign(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    row: DecisionRow,
+    status: DecisionStatus,
+    carb_g: float,
+    *,
+    because: str = "",
+) -> None:
+    kept = status == DecisionStatus.PLAN_KEPT
+    before = take_snapshot(turn, profile)
+    row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
+    turn.session.add(row)
+    set_day(
+        turn, profile.person_id, row.sets_date, carb_g,
+        by="plan" if kept else "coach", decision_id=row.id,
+    )  # fmt: skip
+    record(
+        turn, profile.person_id, Change.SIGNED_OFF, by=coach.id,
+        decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
+        proposed_g=row.carb_g, because=because, before=before,
+    )  # fmt: skip
+    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    to_athlete.send_target(turn, profile, row.sets_date, because=status.value)
+
+
+def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
+    row.status = DecisionStatus.LAPSED
+    turn.session.add(row)
+    figure, small = default_carb_g(row), is_small_step(row)
+    set_day(
+        turn, profile.person_id, row.sets_date, figure,
+        by="decision" if small else "plan", decision_id=row.id,
+    )  # fmt: skip
+    record(
+        turn, profile.person_id, Change.SIGN_OFF_LAPSED, by=None, decision=row.id,
+        day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
+        small=small,
+    )  # fmt: skip
+    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    name = name_of(turn.session, profile.person_id)
+    for coach in others_coaching(turn.session, profile):
+        text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)
+        say_to(turn, coach, text, silent=quiet_now(turn, coach))
+    to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
+
+
+def _too_late(turn: Turn, reader: Person, profile: AthleteProfile, row: DecisionRow) -> str:
+    """What has happened to this proposal already; "" while it waits."""
+    if row.status == DecisionStatus.WAITING and local_date(profile, turn.context) > row.sets_date:
+        _lapse(turn, profile, row)
+    if row.status == DecisionStatus.WAITING:
+        return ""
+    return _what_happened(turn.session, profile, row, reader)
+
+
+def _what_happened(
+    session: Session, profile: AthleteProfile, row: DecisionRow, reader: Person
+) -> str:
+    if row.status == DecisionStatus.REPLACED:
+        name = name_of(session, profile.person_id)
+        return words.replaced(name, self_coached=profile.coach_id == profile.person_id)
+    if row.status == DecisionStatus.CLOSED:
+        return common.coaching_over()
+    if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
+        due = clock_for(session, reader, profile, row.sign_off_due_at)
+        return words.lapsed(default_carb_g(row), due, small=is_small_step(row))
+    if row.signed_by is None or row.signed_at is None or row.carb_g is None:
+        return words.in_force_already()
+    by = name_of(session, row.signed_by)
+    when = moment_for(session, reader, profile, row.signed_at)
+    if row.status == DecisionStatus.PLAN_KEPT:
+        return words.plan_kept(by, plan_g(row), when)
+    if row.status == DecisionStatus.OTHER_FIGURE:
+        standing = day_set(session, profile.person_id, row.sets_date)
+        same = standing is not None and standing.decision_id == row.id
+        return words.other_figure(by, standing.carb_g if standing and same else None, when)
+    return words.approved(by, row.carb_g, when)
+
+
+def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow) -> None:
+    week = current_week(turn.session, profile)
+    if week is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    asking.open_question(
+        turn, coach, OTHER_FIGURE, subject_id=row.id,
+        answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
+        | {"_proposed_g": row.carb_g, "_stands_g": default_carb_g(row)},
+    )  # fmt: skip
+
+
+def question_context(
+    session: Session, coach: Person, week: Week, day: date, planned_g: float | None
+) -> Answers:
+    """What the questions for a figure need to know to check it."""
+    profile, limits = week.profile, week.limits
+    rail = limits.guard_rails.rail("carb_ceiling_g")
+    return {
+        "_name": name_of(session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_day": day.isoformat(),
+        "_planned_g": planned_g,
+        "_limits": {
+            "carb_floor_g": limits.carb_floor_g,
+            "carb_ceiling_g": limits.carb_ceiling_g,
+            "load_room_g": _load_room(session, week, day),
+        },
+        "_rail": {
+            "low": rail.low,
+            "high": rail.high,
+            "low_source": rail.low_source.citation,
+            "high_source": rail.high_source.citation,
+        },
+    }
+
+
+def _load_room(session: Session, week: Week, day: date) -> float | None:
+    """What the load total leaves for this day, the other load days as they stand (g)."""
+    days_out = week.days_out(day)
+    load_days = week.plan.load_days
+    if days_out not in load_days:
+        return None
+    others = [
+        target_in_force(session, week, week.date_of(out)) for out in load_days if out != days_out
+    ]
+    return week.limits.load_total_g - sum(target.carb_g for target in others if target)

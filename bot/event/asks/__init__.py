@@ -1,0 +1,1 @@
+"""What an event asks for: its look, its weigh-in."""

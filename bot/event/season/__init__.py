@@ -1,0 +1,1 @@
+"""Several events ahead of one athlete."""

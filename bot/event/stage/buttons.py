@@ -1,0 +1,40 @@
+"""Stage: its buttons and what they carry."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import NamedTuple
+
+from bot.core.chat.buttons import Route
+
+
+class StageView(StrEnum):
+    DAY = "day"
+    SET = "set"
+    OFF = "off"
+    OFF_YES = "off-yes"
+
+
+class OnStage(NamedTuple):
+    view: StageView
+    athlete: int
+
+
+class Late(NamedTuple):
+    """`minutes`: how much later the day runs; earlier where negative."""
+
+    athlete: int
+    minutes: int
+
+
+class TopUp(NamedTuple):
+    """The coach's word on a look: 0 g is none."""
+
+    athlete: int
+    question: int
+    grams: float
+
+
+ON_STAGE = Route("st", OnStage)
+LATE = Route("st:late", Late)
+TOP_UP = Route("st:top", TopUp)

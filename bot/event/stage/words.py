@@ -1,0 +1,240 @@
+"""What athlete and coach read about the day itself."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.event.stage.words_entries import clock, line
+from bot.words import figures
+from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.names import word
+from engine.stage_day.stage_day import Entry
+
+menu = Sentence("The day itself: timetable and delays")
+late_menu = Sentence("The day runs late: /late 45")
+
+
+# Asking
+
+
+def ask_stage(day: date, zone: str) -> str:
+    return tr(
+        "{day}: at what time on stage? By the clocks of {zone}; times before 04:00 count as "
+        "the night after. Or tap if only the order of classes is known.",
+        day=figures.long_day(day),
+        zone=zone,
+    )
+
+
+order_button = Sentence("Only the class order")
+ask_show_start = Sentence("When does the first class go on?").for_any
+ask_class_number = Sentence("Which number in the order is the class? (1 goes first)").for_any
+ask_each = Sentence("About how many minutes does a class take?").for_any
+ask_second = Sentence(
+    "More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00."
+).for_any
+no_second_button = Sentence("One class only")
+second_not_later = Sentence("Each class has to come after the one before. Please check the times.")
+duty_not_before = Sentence(
+    "That is not before the stage time. If it is on the day before, tap None; it "
+    "does not shape this day."
+)
+ask_travel = Sentence("How long is the way there on the day, in minutes?").for_any
+ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?").for_any
+ask_tan = Sentence("Tan on the day: at what time?").for_any
+
+
+def so_far(answers: Mapping[str, Any]) -> str:
+    parts = [
+        tr("On stage: by class order")
+        if answers["stage"] == "order"
+        else tr("On stage: {time}", time=answers["stage"])
+    ]
+    if answers.get("show_start"):
+        parts.append(tr("first class {time}", time=answers["show_start"]))
+    if answers.get("number"):
+        parts.append(tr("number {number}", number=answers["number"]))
+    if answers.get("second"):
+        parts += [
+            tr("class {number} {time}", number=number, time=time)
+            for number, time in enumerate(answers["second"].split(), start=2)
+        ]
+    if "travel_min" in answers:
+        parts.append(tr("way {minutes} min", minutes=figures.plain(answers["travel_min"])))
+    if answers.get("registration"):
+        parts.append(tr("registration {time}", time=answers["registration"]))
+    if answers.get("tan"):
+        parts.append(tr("tan {time}", time=answers["tan"]))
+    return ", ".join(parts)
+
+
+# The timetable
+
+
+def timetable(
+    name: str,
+    entries: Sequence[tuple[Entry, bool]],
+    zone: str,
+    classes: int,
+    *,
+    own: bool,
+    home_zone: str | None = None,
+) -> str:
+    """`entries`: each with whether it is done."""
+    head = (
+        tr("Your day, backwards from the stage.")
+        if own
+        else tr("{name}'s day, backwards from the stage.", name=name)
+    )
+    if home_zone not in (None, zone):
+        head += " " + tr("Clocks of {zone}.", zone=zone)
+    days = {entry.at.astimezone(ZoneInfo(zone)).date() for entry, _ in entries}
+    lines = []
+    shown: date | None = None
+    for entry, done in entries:
+        local = entry.at.astimezone(ZoneInfo(zone)).date()
+        if len(days) > 1 and local != shown:
+            lines.append(f"{figures.long_day(local)}:")
+            shown = local
+        lines.append(f"{'✓ ' if done else ''}{clock(entry.at, zone)}  {line(entry, classes)}")
+    return f"{head}\n\n" + "\n".join(lines)
+
+
+habits = Sentence(
+    "Times are common practice, not science; food is what sat well before. Water is "
+    "not cut: there is something to drink every hour, and thirst comes first."
+)
+which_athlete = Sentence("Which athlete's day?")
+not_set = Sentence("The times of the day are not set yet.")
+set_button = Sentence("Set the times")
+change_button = Sentence("Change the times")
+
+cancel_button = Sentence("Cancelled")
+ask_cancel = Sentence("Is the stage really off for the day? Then no more reminders come.")
+cancel_yes_button = Sentence("Yes, it is off")
+cancel_no_button = Sentence("No, it stands")
+is_cancelled = Sentence(
+    "The stage is off, so the timetable and its reminders are off too. Eat and drink "
+    "as usual; the targets of the day stand until the plan is changed."
+)
+
+how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
+day_not_here = Sentence(
+    "There is no timetable running that could be moved later or earlier. /stage shows the day."
+)
+day_over = Sentence("The last class is over, so nothing is left to move.")
+
+
+def moved(minutes: int, by: str, own: bool) -> str:
+    values = {"minutes": abs(minutes), "by": by}
+    if own:
+        if minutes > 0:
+            return tr("Moved {minutes} min later. The rest of the day now:", **values)
+        return tr("Moved {minutes} min earlier. The rest of the day now:", **values)
+    if minutes > 0:
+        return tr("Moved {minutes} min later ({by} said so). The rest of the day now:", **values)
+    return tr("Moved {minutes} min earlier ({by} said so). The rest of the day now:", **values)
+
+
+def times_taken_back(by: str, *, own: bool) -> str:
+    if own:
+        return tr("You have taken back the last change of the day's times. They are again:")
+    return tr(
+        "A correction: {name} has taken back the last change of the day's times. They are again:",
+        name=by,
+    )
+
+
+set_by_coach = SentenceOn("{coach} has set the times of your day.")
+set_by_athlete = SentenceOn("{name} has set the times of the day.")
+
+
+def no_event(own: bool) -> str:
+    return (
+        tr("Your coach sets the event first; then the day can be laid out.")
+        if own
+        else tr("Set the event first: the day is laid out from it.")
+    )
+
+
+late_button = SentenceOn("{minutes} min late")
+early_button = SentenceOn("{minutes} min early")
+coach_told_cancelled = SentenceOn("{name}'s stage is off, as just told. No more reminders go out.")
+
+
+# The look
+
+
+ask_fullness = Sentence(
+    "Look check. How full? 1 = completely flat, 10 = as full as you can get"
+).for_any
+ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp").for_any
+ask_gut = Sentence("How is your stomach?").for_any
+no_top_up_button = Sentence("No top-up")
+too_late_to_top_up = Sentence("It is too close to the stage for that now.")
+
+
+LOOKS = {
+    "gut-unsettled": mark("No top-up: with an unsettled gut more food can only make it worse."),
+    "blurred": mark("No top-up: lines that have softened only soften more."),
+    "full": mark("No extra carbs. You're full; leave it."),
+    "good-enough": mark("No top-up: this is good. Leave it."),
+    "flat-no-room": mark("No top-up: the limits leave no room for one."),
+}
+
+
+def look_result(rule: str, grams: float) -> str:
+    if rule in LOOKS:
+        return tr(LOOKS[rule])
+    return tr(
+        "A small top-up: {grams} g of quick carbs with the last meal, of what you know. "
+        "(Flat and sharp: common practice.)",
+        grams=figures.plain(grams),
+    )
+
+
+look_waits = SentenceOn("I've asked {coach} about a small top-up. Until {coach} answers, leave it.")
+
+
+def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) -> str:
+    return tr(
+        "{name}'s look check: fullness {fullness}, sharpness {sharpness}, stomach {gut}. {said}",
+        name=name,
+        fullness=fullness,
+        sharpness=sharpness,
+        gut=word(gut),
+        said=said,
+    )
+
+
+coach_asked = SentenceOn(
+    "The rules would top up {grams} g of quick carbs, which is more than you auto-approve. "
+    "Approve it?",
+    figures.plain,
+)
+
+
+def top_up_told(name: str, grams: float) -> str:
+    if grams:
+        return tr(
+            "I've told {name}: {grams} g of quick carbs.", name=name, grams=figures.plain(grams)
+        )
+    return tr("I've told {name}: no top-up.", name=name)
+
+
+top_up_button = SentenceOn("Top up {grams} g", figures.plain)
+
+
+def approved(coach: str, grams: float) -> str:
+    return tr(
+        "{coach} says yes: {grams} g of quick carbs with the last meal, of what you know.",
+        coach=coach,
+        grams=figures.plain(grams),
+    )
+
+
+declined = SentenceOn("{coach} says: no top-up.")
+settled_by = SentenceOn("{name} has answered this.")

@@ -1,0 +1,1 @@
+"""Somebody has everything deleted that is kept about them."""

@@ -1,0 +1,1 @@
+"""One-time keys: made, taken, and what happens then."""

@@ -1,0 +1,1 @@
+"""Another coach beside the first one for a while."""

@@ -1,0 +1,289 @@
+"""Weeks as small multiples for a phone held upright: a column a day out, a panel a measure, and in it
+one strip a week under the other. A letter tells the weeks apart, so that no colour has to.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from bot.drawing import canvas as c
+from bot.drawing.canvas import Canvas, drawn
+from bot.pictures.comparison import words
+from bot.pictures.comparison.values import Compared, ComparedWeek
+from bot.pictures.week_picture import words as week_words
+from bot.pictures.week_picture.chart.keys import EYES, eye_boxes
+from bot.pictures.week_picture.chart.panels import bar, planned_bar
+from bot.pictures.week_picture.chart.values import ChartDay
+from engine.values.plan import PLAN_DAYS
+
+WIDTH = 1080
+LEFT, RIGHT = 92, 1070
+TEXT, HEADING = 30, 34
+TITLE, LEGEND, LEGEND_LINE = 40, 96, 44
+DAYS, HEAD_ROOM = 60, 54
+LEAST_SPAN_KG = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """Where one week's strip of a panel lies."""
+
+    page: Canvas
+    all: Compared
+    week: ComparedWeek
+    top: float
+
+    def middle(self, days_out: int) -> float:
+        width = (RIGHT - LEFT) / len(PLAN_DAYS)
+        return LEFT + (PLAN_DAYS.index(days_out) + 0.5) * width
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """One measure: whether any week has it, how high a strip of it is, and how that is drawn."""
+
+    id: str
+    there: Callable[[ChartDay], bool]
+    height: float
+    draw: Callable[[Strip], None]
+
+
+def compared_png(compared: Compared) -> bytes:
+    """The picture, 1080 pixels wide; the same from the same."""
+    return drawn(lambda: draw(compared))
+
+
+def draw(compared: Compared) -> Canvas:
+    shown = [
+        measure
+        for measure in MEASURES
+        if any(measure.there(day) for week in compared.weeks for day in week.days)
+    ]
+    days_top = LEGEND + LEGEND_LINE * len(compared.weeks) - 10
+    tops, at = [], float(days_top + DAYS)
+    for measure in shown:
+        tops.append(at)
+        at += HEAD_ROOM + measure.height * len(compared.weeks)
+    page = Canvas(WIDTH, int(at) + 14)
+    _head(page, compared)
+    _days(page, days_top, at)
+    for measure, top in zip(shown, tops, strict=True):
+        _panel(page, compared, measure, top)
+    return page
+
+
+def _head(page: Canvas, compared: Compared) -> None:
+    """Whose weeks they are, and what each letter stands for."""
+    page.words(20, TITLE, compared.name, size=42, bold=True, align="left", room=WIDTH - 40)
+    for number, (letter, week) in enumerate(compared.lettered()):
+        y = LEGEND + number * LEGEND_LINE
+        _letter(page, 42, y, letter)
+        page.words(
+            74, y, words.legend(week), size=TEXT, align="left", room=WIDTH - 94
+        )  # fmt: skip
+
+
+def _letter(page: Canvas, x: float, y: float, letter: str) -> None:
+    page.box(x - 19, y - 19, 38, 38, fill=c.INK, edge=c.INK, line=2, above=5)
+    page.words(x, y, letter, size=TEXT - 2, bold=True, colour=c.PAPER)
+
+
+def _days(page: Canvas, top: float, bottom: float) -> None:
+    width = (RIGHT - LEFT) / len(PLAN_DAYS)
+    for number, days_out in enumerate(PLAN_DAYS):
+        left = LEFT + number * width
+        event = days_out == 0
+        if event:
+            page.box(left + 4, top + 4, width - 8, DAYS - 10, fill=c.INK)
+        page.line([(left, top + DAYS), (left, bottom)], colour=c.LINES, width=2, above=1)
+        page.words(
+            left + width / 2, top + DAYS / 2, words.column(days_out), size=TEXT, bold=True,
+            colour=c.PAPER if event else c.INK, room=width - 14,
+        )  # fmt: skip
+    page.line([(RIGHT, top + DAYS), (RIGHT, bottom)], colour=c.LINES, width=2, above=1)
+
+
+def _panel(page: Canvas, compared: Compared, measure: Measure, top: float) -> None:
+    page.box(0, top, WIDTH, HEAD_ROOM, fill=c.PAPER, above=2)
+    name = week_words.heading(measure.id, compared.weight_unit, compared.volume_unit)
+    wide = page.words(
+        20, top + HEAD_ROOM / 2, name, size=HEADING, bold=True, align="left", room=420
+    )  # fmt: skip
+    hint = words.hint(measure.id)
+    if hint:
+        page.words(
+            20 + wide + 26, top + HEAD_ROOM / 2, hint, size=TEXT - 3, colour=c.QUIET,
+            align="left", room=WIDTH - 60 - wide,
+        )  # fmt: skip
+    for number, (letter, week) in enumerate(compared.lettered()):
+        strip = top + HEAD_ROOM + number * measure.height
+        if number:
+            page.line([(LEFT, strip), (RIGHT, strip)], colour=c.LINES, width=2, above=1)
+        _letter(page, 42, strip + measure.height / 2, letter)
+        measure.draw(Strip(page, compared, week, strip))
+
+
+# The measures
+
+
+def _weight(strip: Strip) -> None:
+    """Each week against its own first morning, all on one scale; the figures are as weighed."""
+    unit = strip.all.weight_unit
+    spans = [_moves(week) for week in strip.all.weeks]
+    low = min((value for span in spans for value in span), default=0.0)
+    high = max((value for span in spans for value in span), default=0.0)
+    spare = max(LEAST_SPAN_KG - (high - low), 0.0) / 2
+    low, high = low - spare, high + spare
+    first = _first(strip.week)
+    # Under the figures, of which stones take two lines, with room for the sign of one outside.
+    top, room = (strip.top + 92, 50) if unit == "st" else (strip.top + 58, 58)
+
+    def y(kg: float) -> float:
+        return top + room * (high - (kg - first)) / (high - low)
+
+    before: tuple[int, tuple[float, float]] | None = None
+    for day in strip.week.days:
+        x = strip.middle(day.days_out)
+        if day.band_low_kg is not None and day.band_high_kg is not None:
+            upper, lower = y(day.band_high_kg), y(day.band_low_kg)
+            upper, lower = max(upper, top - 8), min(lower, top + room + 8)
+            if lower > upper:
+                strip.page.box(
+                    x - 34, upper, 68, lower - upper, fill=c.PALE_BLUE, edge=c.BLUE, line=3
+                )  # fmt: skip
+        if day.weight_kg is None:
+            continue
+        here = (x, y(day.weight_kg))
+        if before is not None and before[0] - day.days_out == 1:
+            strip.page.line([before[1], here], colour=c.INK, width=4, above=4)
+        before = day.days_out, here
+        shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
+        outside = shape != "o"
+        strip.page.mark(
+            *here, shape, size=28 if outside else 18, fill=c.VERMILLION if outside else c.INK,
+            edge=c.INK if outside else c.PAPER, line=2,
+        )  # fmt: skip
+        strip.page.words(
+            x, strip.top + (24 if unit != "st" else 36), week_words.weight_label(day.weight_kg, unit),
+            size=TEXT - 2, bold=True,
+        )  # fmt: skip
+
+
+def _first(week: ComparedWeek) -> float:
+    return next((day.weight_kg for day in week.days if day.weight_kg is not None), 0.0)
+
+
+def _moves(week: ComparedWeek) -> list[float]:
+    first = _first(week)
+    return [day.weight_kg - first for day in week.days if day.weight_kg is not None]
+
+
+def _carbs(strip: Strip) -> None:
+    most = max(
+        (
+            grams
+            for week in strip.all.weeks
+            for day in week.days
+            for grams in (day.planned_carb_g, day.set_carb_g, day.eaten_carb_g)
+            if grams is not None
+        ),
+        default=0.0,
+    )
+    tall = 52 / most if most else 0.0
+    bottom = strip.top + 130
+    for day in strip.week.days:
+        x = strip.middle(day.days_out)
+        stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
+        planned_bar(strip.page, x, bottom, (day.planned_carb_g or 0) * tall)
+        bar(strip.page, x, bottom, (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
+        bar(strip.page, x, bottom, (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        if stands is not None:
+            strip.page.words(
+                x, strip.top + 22, week_words.carbs_label(stands), size=TEXT - 2, bold=True
+            )  # fmt: skip
+        if day.eaten_carb_g is not None:
+            strip.page.words(
+                x, strip.top + 56, week_words.carbs_label(day.eaten_carb_g), size=TEXT - 3,
+                colour=c.QUIET,
+            )  # fmt: skip
+
+
+def _water(strip: Strip) -> None:
+    most = max(
+        (
+            litres
+            for week in strip.all.weeks
+            for day in week.days
+            for litres in (day.planned_water_l, day.water_l)
+            if litres is not None
+        ),
+        default=0.0,
+    )
+    tall, bottom = 42 / most if most else 0.0, strip.top + 88
+    for day in strip.week.days:
+        x = strip.middle(day.days_out)
+        planned_bar(strip.page, x, bottom, (day.planned_water_l or 0) * tall)
+        bar(strip.page, x, bottom, (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        if day.water_l is not None:
+            figure = week_words.water_label(day.water_l, strip.all.volume_unit)
+            strip.page.words(x, strip.top + 24, figure, size=TEXT - 2)
+
+
+def _scores(strip: Strip, key: str, most: int, *, square: bool) -> None:
+    top, room = strip.top + 28, 48.0
+
+    def y(score: int) -> float:
+        return top + room * (most - score) / (most - 1)
+
+    before: tuple[int, tuple[float, float]] | None = None
+    for day in strip.week.days:
+        score = getattr(day, key)
+        if score is None:
+            continue
+        here = (strip.middle(day.days_out), y(score))
+        if before is not None and before[0] - day.days_out == 1:
+            strip.page.line([before[1], here], colour=c.INK, width=4, above=3)
+        before = day.days_out, here
+        if square:
+            strip.page.mark(*here, "s", size=40, fill=c.PAPER, edge=c.INK, line=4)
+        else:
+            strip.page.mark(*here, "o", size=46, fill=c.INK)
+        strip.page.words(
+            *here, str(score), size=TEXT - 2, bold=True, colour=c.INK if square else c.PAPER
+        )  # fmt: skip
+
+
+def _eye(strip: Strip) -> None:
+    for day in strip.week.days:
+        if day.eye in EYES:
+            eye_boxes(strip.page, strip.middle(day.days_out), strip.top + 26, day.eye or "")
+
+
+def _symptoms(strip: Strip) -> None:
+    for day in strip.week.days:
+        if day.symptoms:
+            x, y = strip.middle(day.days_out), strip.top + 28
+            strip.page.mark(x, y, "D", size=36, fill=c.PAPER, edge=c.VERMILLION, line=6)
+            strip.page.words(x, y, str(len(day.symptoms)), size=TEXT - 3, bold=True)
+
+
+MEASURES = (
+    Measure("weight", lambda day: day.weight_kg is not None, 152, _weight),
+    Measure("carbs", lambda _: True, 142, _carbs),
+    Measure("water", lambda day: day.water_l is not None, 98, _water),
+    Measure(
+        "fullness",
+        lambda day: day.fullness is not None,
+        104,
+        lambda strip: _scores(strip, "fullness", 10, square=False),
+    ),
+    Measure("eye", lambda day: day.eye in EYES, 52, _eye),
+    Measure(
+        "sharpness",
+        lambda day: day.sharpness is not None,
+        104,
+        lambda strip: _scores(strip, "sharpness", 5, square=True),
+    ),
+    Measure("symptoms", lambda day: bool(day.symptoms), 56, _symptoms),
+)

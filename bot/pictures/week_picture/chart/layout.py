@@ -1,0 +1,145 @@
+"""Where everything stands on the picture of a week: columns for days, panels one below the other."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+
+from bot.drawing import canvas as c
+from bot.drawing.canvas import Canvas
+from bot.pictures.week_picture import words
+from bot.pictures.week_picture.chart.values import ChartDay, ChartWeek
+
+WIDTH = 1080
+LEFT, RIGHT = 142, 1070
+TITLE, UNDER_TITLE = 40, 90
+DAYS_TOP = 122  # of the columns' own lines: days out, weekday, date
+TOP = 268  # of the first panel
+
+TEXT = 31  # about 11 points on a phone that shows the picture as wide as its screen
+HEADING = 34
+HEAD_ROOM = 56  # of a panel's heading
+KEYS_FROM = 372
+
+Scale = Callable[[float], float]
+#: Draws a mark with its left edge at x, its middle at y, and says how wide it is.
+Key = Callable[[float, float], float]
+
+
+class Columns:
+    """Where each day stands."""
+
+    def __init__(self, week: ChartWeek) -> None:
+        self.width = (RIGHT - LEFT) / max(len(week.days), 1)
+        self._place = {day.date: number for number, day in enumerate(week.days)}
+        self._out = {day.days_out: number for number, day in enumerate(week.days)}
+
+    def left(self, day: ChartDay) -> float:
+        return LEFT + self._place[day.date] * self.width
+
+    def middle(self, day: ChartDay) -> float:
+        return self.left(day) + self.width / 2
+
+    def middle_out(self, days_out: int) -> float | None:
+        """The middle of the column that many days out; None where the week has none."""
+        number = self._out.get(days_out)
+        return None if number is None else LEFT + (number + 0.5) * self.width
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """What a panel draws on and from; `top` is where its heading begins."""
+
+    page: Canvas
+    week: ChartWeek
+    columns: Columns
+    top: float
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A measure of the week. It is left out where `shown` finds nothing to draw: no blank panels."""
+
+    id: str
+    shown: Callable[[ChartWeek], bool]
+    height: Callable[[ChartWeek], float]
+    draw: Callable[[Drawing], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """The panels with their tops, the end of the last one and what comes below it."""
+
+    panels: tuple[tuple[Panel, float], ...]
+    bottom: float
+    notes: tuple[str, ...]
+    odds_top: float
+    height: int
+
+    def top(self, panel: str) -> float:
+        """Where that panel begins. Raises KeyError where it is left out."""
+        return {one.id: top for one, top in self.panels}[panel]
+
+
+NOTE_LINE, ODDS_ROOM = 40, 190
+
+
+def lay_out(week: ChartWeek, panels: Sequence[Panel]) -> Layout:
+    placed, at = [], float(TOP)
+    for panel in panels:
+        if panel.shown(week):
+            placed.append((panel, at))
+            at += panel.height(week)
+    notes = tuple(words.notes(week))
+    odds_top = at + 16 + NOTE_LINE * len(notes) + (8 if notes else 0)
+    height = odds_top + (ODDS_ROOM if week.odds is not None else 0)
+    return Layout(tuple(placed), at, notes, odds_top, int(height))
+
+
+def heading(on: Drawing, panel: str, keys: Sequence[tuple[str, Key]] = ()) -> None:
+    """The panel's name, and what its marks mean; each of `keys` draws one and says how wide it is."""
+    y = on.top + HEAD_ROOM / 2
+    on.page.box(0, on.top, WIDTH, HEAD_ROOM, fill=c.PAPER, above=2)
+    name = words.heading(panel, on.week.weight_unit, on.week.volume_unit)
+    room = KEYS_FROM - 30 if keys else WIDTH - 40
+    on.page.words(20, y, name, size=HEADING, bold=True, align="left", room=room)
+    x = float(KEYS_FROM)
+    for key, draw in keys:
+        x += draw(x, y) + 12
+        wide = on.page.words(x, y, words.key(key), size=TEXT - 3, align="left", room=WIDTH - 10 - x)
+        x += wide + 30
+
+
+def gutter(on: Drawing, y: float, text: str) -> None:
+    """A word or a figure left of the columns."""
+    on.page.words(
+        LEFT - 10, y, text, size=TEXT - 4, colour=c.QUIET, align="right", room=LEFT - 18
+    )  # fmt: skip
+
+
+def joined(
+    on: Drawing, told: Iterable[tuple[ChartDay, float | None]], *, colour: str = c.INK
+) -> None:
+    """A line from each morning to the next; none across a morning without an answer."""
+    before: tuple[float, float] | None = None
+    for day, at in told:
+        here = (on.columns.middle(day), at) if at is not None else None
+        if before is not None and here is not None:
+            on.page.line([before, here], colour=colour, width=5, above=4)
+        before = here
+
+
+def behind(on: Drawing, values: Iterable[tuple[int, float | None]], y: Scale) -> None:
+    """The last trial, faint and dashed: by days out; a day that is missing is a gap."""
+    before: tuple[int, tuple[float, float]] | None = None
+    for days_out, value in values:
+        x = on.columns.middle_out(days_out)
+        if value is None or x is None:
+            continue
+        here = (x, y(value))
+        if before is not None and before[0] - days_out == 1:
+            on.page.line([before[1], here], colour=c.FAINT, width=4, dashed=True, above=2)
+        on.page.line(
+            [(x - 10, here[1]), (x + 10, here[1])], colour=c.FAINT, width=6, above=2
+        )  # fmt: skip
+        before = days_out, here

@@ -1,0 +1,154 @@
+"""What a cell of the sheet says, by the kind of its column."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from datetime import date, timedelta
+from functools import partial
+from typing import Any
+
+from bot.plan.flow import LONGEST_TRAINING
+from bot.sheets.format.grid import Cell, Content
+from bot.sheets.format.harmless import from_csv
+from bot.sheets.past_weeks.layout import Reads
+from bot.words.calendar_words import calendar_words
+from bot.words.common import EVENT_NAMES, KINDS
+from bot.words.languages import tr, ways_written
+from bot.words.names import GUT_BUTTONS
+from bot.words.phases import as_drafted, phase_in
+from engine.values.look import Look
+from engine.written.units import (
+    ParseError,
+    ParseErrorCode,
+    VolumeUnit,
+    WeightUnit,
+    parse_day,
+    parse_grams,
+    parse_number,
+    parse_score,
+    parse_volume,
+    parse_weight,
+)
+
+YEAR = timedelta(days=365)
+
+
+LONGEST_NOTE = 1000
+
+
+_EPOCH = date(1899, 12, 30)  # of a spreadsheet's day numbers (ECMA-376 Part 1, 18.17.4.1)
+
+
+_SERIALS = range(36526, 73051)  # those of this century's years up to 2099
+
+
+_ISO = re.compile(r"(\d{4}-\d\d-\d\d)(?: 00:00:00)?")
+
+
+_HOUR = r"(?:h|hours?|hrs?|std|stunden?)\.?"
+
+
+_HOURS = re.compile(rf" ?{_HOUR}$")
+
+
+_MINUTES = r"(?:m|min|minutes?|minuten?)\.?"
+
+
+CLOCKED = re.compile(
+    rf"(\d{{1,2}})(?::| ?{_HOUR} ?)([0-5]?\d)(?::00| ?{_MINUTES}| ?{_HOUR})?", re.IGNORECASE
+)
+
+
+_TWO_NUMBERS = re.compile(r"(\d{1,2}) ?[/.-] ?(\d{1,2}) ?[/.-] ?(\d{4}|\d\d)")
+
+
+def _day(cell: Cell, _unit: str, today: date) -> tuple[date, ...]:
+    """The dates that a cell may mean: one, or two where day and month could be either."""
+    if cell.content is Content.NUMBER:
+        if cell.value not in _SERIALS:
+            raise ParseError(ParseErrorCode.NOT_A_DATE)
+        return (_EPOCH + timedelta(days=int(cell.value)),)
+    text = cell.text.strip()
+    if found := _ISO.fullmatch(text):
+        return (_real(found[1]),)
+    if found := _TWO_NUMBERS.fullmatch(text):
+        first, second, year = int(found[1]), int(found[2]), int(found[3])
+        year += 2000 if year < 100 else 0
+        either = [(second, first), (first, second)]  # (month, day): day first, then month first
+        days = [_real(f"{year:04}-{m:02}-{d:02}") for m, d in either if m <= 12]
+        return tuple(dict.fromkeys(days)) if len(days) < 2 else (days[0], days[1])
+    return (parse_day(text, today=today - YEAR, words=calendar_words()),)
+
+
+def _real(iso: str) -> date:
+    try:
+        return date.fromisoformat(iso)
+    except ValueError as error:
+        raise ParseError(ParseErrorCode.NOT_A_DATE) from error
+
+
+def _text(cell: Cell) -> str:
+    """The cell for the readers of what people write: a number without exponent, and never with three
+    decimals, which they refuse as perhaps thousands.
+    """
+    if cell.content is not Content.NUMBER:
+        return cell.text.strip()
+    return str(int(cell.value)) if cell.value == int(cell.value) else f"{cell.value:.4f}"
+
+
+def _of(high: int) -> Callable[[Cell, str, date], int]:
+    return lambda cell, _unit, _today: parse_score(_whole(cell), 1, high)
+
+
+def _whole(cell: Cell) -> str:
+    return f"{cell.value:g}" if cell.content is Content.NUMBER else cell.text.strip()
+
+
+def _hours(cell: Cell, _unit: str, _today: date) -> float:
+    """7.5, "7:30", "7 h 30 min", "7,5 Std."."""
+    text = _text(cell).casefold()
+    if found := CLOCKED.fullmatch(text):
+        return parse_number(found[1], low=0, high=24) + int(found[2]) / 60
+    return parse_number(_HOURS.sub("", text), low=0, high=24)
+
+
+def _phase(cell: Cell, _unit: str, _today: date) -> str:
+    phase = phase_in(from_csv(cell.text))
+    if phase is None:
+        raise KeyError(cell.text)
+    return phase.value
+
+
+def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
+    def read(cell: Cell, _unit: str, _today: date) -> str:
+        known = {
+            text: key
+            for table in tables
+            for key, said in table.items()
+            for text in ways_written(partial(tr, said))
+        }
+        return known[" ".join(cell.text.split()).casefold()]
+
+    return read
+
+
+READERS: Mapping[Reads, Callable[[Cell, str, date], Any]] = {
+    Reads.DAY: _day,
+    Reads.KIND: _one_of(KINDS, EVENT_NAMES),
+    Reads.LOOK: _one_of({look.value: look.value for look in Look}),
+    Reads.GRAMS: lambda cell, _unit, _today: parse_grams(_text(cell), high=1500),
+    Reads.WEIGHT: lambda cell, unit, _today: parse_weight(_text(cell), unit=WeightUnit(unit)).kg,
+    Reads.VOLUME: lambda cell, unit, _today: (
+        parse_volume(_text(cell), unit=VolumeUnit(unit.lower())).litres
+    ),
+    Reads.OF_TEN: _of(10),
+    Reads.OF_FIVE: _of(5),
+    Reads.GUT: _one_of(GUT_BUTTONS, {gut: gut for gut in GUT_BUTTONS}),
+    Reads.HOURS: _hours,
+    Reads.PHASE: _phase,
+    Reads.TRAINING: lambda cell, _unit, _today: as_drafted(from_csv(_text(cell)))[
+        :LONGEST_TRAINING
+    ],
+    Reads.WORDS: lambda cell, _unit, _today: from_csv(_text(cell))[:LONGEST_NOTE],
+}

@@ -1,0 +1,318 @@
+"""The rows of each sheet of a workbook, as its table has them by key: a few queries for all athletes.
+
+Words in them (names of symptoms, reasons) are in the language in force; instants are as stored.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from functools import cache
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from sqlalchemy import DateTime, type_coerce
+from sqlalchemy import select as pick
+from sqlmodel import Session, col, select
+
+from bot.alerts.words_alert_causes import cause, flag_name
+from bot.decision.reasons import words as words_reasons
+from bot.decision.words_outlook import odds_in_force
+from bot.food.words_names import food_name
+from bot.people.changes import Change
+from bot.sheets.past_weeks.importing import imported_events
+from bot.sheets.workbook import words
+from bot.store.base import UTCDateTime, id_of
+from bot.store.batches import batches
+from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.food import EatenRow, FoodRow
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
+from bot.week.cases import READINGS
+from bot.week.weeks_of import WeekRows
+from bot.words import common, names
+from bot.words.phases import phase_words, training_words
+from bot.words.symptoms import symptom_name
+from engine.decision.kept import decided_in_short
+from engine.values.energy import energy_kcal
+
+Record = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Who:
+    """The athletes of a workbook, and first names by person, looked up when they are first said."""
+
+    session: Session
+    profiles: dict[int, AthleteProfile]
+    names: dict[int, str]
+
+    def local(self, athlete_id: int, instant: datetime | None) -> datetime | None:
+        """The instant on the athlete's own clocks, without its zone, as sheets know times."""
+        if instant is None:
+            return None
+        return instant.astimezone(ZoneInfo(self.zone(athlete_id))).replace(
+            tzinfo=None, microsecond=0
+        )
+
+    def zone(self, athlete_id: int) -> str:
+        return self.profiles[athlete_id].zone or "UTC"
+
+    def named(self, person_id: int | None) -> str:
+        if person_id is None:
+            return ""
+        if person_id not in self.names:
+            person = self.session.get(Person, person_id)
+            self.names[person_id] = person.first_name if person is not None else ""
+        return self.names[person_id]
+
+
+def names_of(session: Session, ids: Sequence[int]) -> dict[int, str]:
+    found: dict[int, str] = {}
+    for chunk in batches(ids):
+        query = select(Person).where(col(Person.id).in_(chunk))
+        found |= {id_of(person): person.first_name for person in session.exec(query)}
+    return found
+
+
+def days_of(weeks: Sequence[WeekRows]) -> list[Record]:
+    kind, set_by, training = map(_once_each, (names.word, words.set_by, training_words))
+    phase = cache(phase_words)
+    found = []
+    for week in weeks:
+        of_week = {
+            "athlete_id": week.athlete_id, "event_day": week.day, "kind": kind(week.kind)
+        }  # fmt: skip
+        for day in week.days:
+            planned, carb_g = day.planned, day.carb_g
+            record = of_week | {
+                "date": day.date, "days_out": day.days_out, "carb_g": carb_g,
+                "set_by": set_by(day.set_by or "plan"), "carb_eaten_g": day.eaten_carb_g,
+                "water_l": day.water_l, "weight_kg": day.weight_kg, "fullness": day.fullness,
+                "sharpness": day.sharpness, "band_low_kg": day.band_low_kg,
+                "band_high_kg": day.band_high_kg, "expected_fullness": day.expected_fullness,
+            }  # fmt: skip
+            if carb_g is not None and day.eaten_carb_g is not None:
+                record["eaten_off_g"] = day.eaten_carb_g - carb_g
+            if planned is not None and carb_g is not None:
+                others = (planned.protein_g, planned.fat_g, planned.fibre_g)
+                record |= {
+                    "phase": phase(planned.phase), "carb_planned_g": planned.carb_g,
+                    "protein_g": planned.protein_g, "fat_g": planned.fat_g,
+                    "fibre_g": planned.fibre_g, "water_target_l": planned.water_l,
+                    "sodium_mg": planned.sodium_mg, "training": training(planned.training),
+                    "cardio_min": planned.cardio_min, "steps": planned.steps,
+                    "kcal_planned": energy_kcal(planned.carb_g, *others),
+                    "kcal": energy_kcal(carb_g, *others),
+                }  # fmt: skip
+            found.append(record)
+    return found
+
+
+def weeks_in(
+    session: Session, weeks: Sequence[WeekRows], who: Who, reader_id: int
+) -> Iterator[Record]:
+    debriefs, writers = _debriefs(session, list(who.profiles))
+    imported = imported_events(session, who.profiles)
+    for week in weeks:
+        load = week.load
+        known = [day for day in load if day.eaten_carb_g is not None and day.carb_g]
+        set_g = sum(day.carb_g or 0.0 for day in load)
+        mass = who.profiles[week.athlete_id].body_mass_kg
+        first, event = (load[0] if load else None), week.at(0)
+        debrief, writer = debriefs.get(week.event_id), writers.get(week.event_id)
+        may_read = reader_id == writer or reader_id != week.athlete_id
+        yield {
+            "athlete_id": week.athlete_id, "event_day": week.day, "kind": names.word(week.kind),
+            "look": names.word(week.look) if week.look else "",
+            "mornings": week.mornings,
+            "load_planned_g": sum(day.planned.carb_g for day in load if day.planned),
+            "load_set_g": set_g,
+            "load_g_per_kg": set_g / len(load) / mass if load and mass else None,
+            "eaten_percent": 100 * sum(day.eaten_carb_g or 0 for day in known)
+            / sum(day.carb_g or 0 for day in known) if known else None,
+            "weight_first_kg": first.weight_kg if first else None,
+            "weight_event_kg": event.weight_kg if event else None,
+            "fullness_event": event.fullness if event else None,
+            "imported": common.yes() if week.event_id in imported else "",
+            "placing": debrief.placing if debrief else "",
+            "athlete_said": debrief.athlete_said if debrief else "",
+            "coach_note": debrief.coach_note if debrief and may_read else "",
+        }  # fmt: skip
+
+
+def _debriefs(
+    session: Session, ids: Sequence[int]
+) -> tuple[dict[int, DebriefRow], dict[int, int | None]]:
+    """By event, what was kept of the week, and who wrote the coach's note last."""
+    rows: dict[int, DebriefRow] = {}
+    writers: dict[int, int | None] = {}
+    for chunk in batches(ids):
+        kept = select(DebriefRow).where(col(DebriefRow.athlete_id).in_(chunk))
+        rows |= {row.event_id: row for row in session.exec(kept)}
+        noted = select(HistoryRow).where(
+            col(HistoryRow.athlete_id).in_(chunk), HistoryRow.what == Change.DEBRIEF_NOTE
+        )
+        for row in session.exec(noted.order_by(col(HistoryRow.id))):
+            writers[row.detail["event"]] = row.by_id
+    return rows, writers
+
+
+def checkins(session: Session, ids: Sequence[int]) -> Iterator[Record]:
+    looks: dict[tuple[int, date], CoachLookRow] = {}
+    for chunk in batches(ids):
+        query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
+        looks |= {(row.athlete_id, row.date): row for row in session.exec(query)}
+    said = _once_each(names.word)
+    for (
+        athlete_id, day, answered_at, weight_kg, fullness, sharpness, water_l, carb_eaten_g, gut,
+        sleep_h, urine_colour, resting_pulse, training_done, symptoms, note,
+    ) in _rows(session, CheckInRow, _OF_A_CHECKIN, ids):  # fmt: skip
+        seen = looks.get((athlete_id, day))
+        yield {
+            "athlete_id": athlete_id, "date": day, "answered_at": answered_at,
+            "weight_kg": weight_kg, "fullness": fullness, "sharpness": sharpness,
+            "coach_look": words.look_seen(seen.look) if seen else "",
+            "coach_sharpness": seen.sharpness if seen else None,
+            "water_l": water_l, "carb_eaten_g": carb_eaten_g,
+            "gut": said(gut) if gut else "", "sleep_h": sleep_h,
+            "urine_colour": urine_colour, "resting_pulse": resting_pulse,
+            "training": words.training_done(training_done),
+            "symptoms": ", ".join(
+                [symptom_name(s) for s in symptoms if not s.startswith(READINGS)]
+            ),
+            "note": note,
+        }  # fmt: skip
+
+
+_OF_A_CHECKIN = (
+    "athlete_id", "date", "answered_at", "weight_kg", "fullness", "sharpness", "water_l",
+    "carb_eaten_g", "gut", "sleep_h", "urine_colour", "resting_pulse", "training_done", "symptoms",
+    "note",
+)  # fmt: skip
+_OF_A_DECISION = (
+    "athlete_id", "sets_date", "outcome", "status", "carb_g", "planned_carb_g", "decision",
+    "made_at", "signed_by", "signed_at",
+)  # fmt: skip
+
+
+def _rows(
+    session: Session,
+    table: type[CheckInRow | DecisionRow],
+    columns: Sequence[str],
+    ids: Sequence[int],
+) -> Iterator[Any]:
+    """Only what is read of so many rows, in the order of `columns`; each athlete's oldest first.
+
+    Instants are as the driver has them, all in UTC: what reads them here takes that for granted.
+    """
+    of = table.__table__.c  # type: ignore[union-attr]
+    wanted = [
+        type_coerce(of[name], DateTime()) if isinstance(of[name].type, UTCDateTime) else of[name]
+        for name in columns
+    ]
+    session.flush()
+    for chunk in batches(ids):
+        # In the order of the index: sorted otherwise, whole decisions would be put aside first.
+        query = pick(*wanted).where(of.athlete_id.in_(chunk)).order_by(of.athlete_id, of.id)
+        yield from session.connection().execute(query)
+
+
+def _once_each(say: Callable[[str], str]) -> Callable[[str], str]:
+    """The same words, looked up once each; for as long as one language is in force."""
+    return cache(say)
+
+
+def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+    outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
+    units = {
+        number: (profile.weight_unit, profile.volume_unit)
+        for number, profile in who.profiles.items()
+    }
+    # Whole histories are in `case`: nothing here reads them.
+    for (
+        athlete_id, sets_date, came_to, became, carb_g, planned_carb_g, kept, made_at, signed_by,
+        signed_at,
+    ) in _rows(session, DecisionRow, _OF_A_DECISION, ids):  # fmt: skip
+        decision = decided_in_short(kept)
+        odds = odds_in_force(decision)
+        yield {
+            "athlete_id": athlete_id, "date": decision.date, "sets_date": sets_date,
+            "outcome": outcome(came_to), "status": status(became),
+            "planned_carb_g": planned_carb_g, "carb_g": carb_g, "change_g": decision.change_g,
+            "rule": rule(decision.rule),
+            "bound": words_reasons.bound_name(decision.bound) if decision.bound else "",
+            "reason": words_reasons.reason(decision, *units[athlete_id]),
+            "flat_percent": 100 * odds.flat if odds is not None else None,
+            "full_percent": 100 * odds.full if odds is not None else None,
+            "spilled_percent": 100 * odds.spilled if odds is not None else None,
+            "made_at": made_at, "signed_by": who.named(signed_by), "signed_at": signed_at,
+            "sign_off_min": (signed_at - made_at).total_seconds() / 60 if signed_at else None,
+        }  # fmt: skip
+
+
+def _rule(rule: str) -> str:
+    if rule in words_reasons.RULE_NAMES:
+        return words_reasons.rule_name(rule)
+    return words_reasons.gate_name(rule)
+
+
+def flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+    for chunk in batches(ids):
+        query = select(AlertRow).where(col(AlertRow.athlete_id).in_(chunk))
+        for row in session.exec(query.order_by(col(AlertRow.id))):
+            profile, done = who.profiles[row.athlete_id], row.acknowledged_at
+            yield {
+                "athlete_id": row.athlete_id, "date": row.date, "level": names.word(row.level),
+                "flag": flag_name(row.flag),
+                "cause": cause(
+                    row.flag, row.facts, name=who.named(row.athlete_id),
+                    weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+                ),
+                "opened_at": row.opened_at,
+                "acknowledged_at": done,
+                "acknowledged_by": who.named(row.acknowledged_by),
+                "acknowledged_min": (done - row.opened_at).total_seconds() / 60 if done else None,
+            }  # fmt: skip
+
+
+def foods(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+    for row in _food_rows(session, ids):
+        yield {
+            "athlete_id": row.athlete_id, "food": food_name(row.name),
+            "liking": words.liking(row.liking), "usual_g": row.usual_g,
+            **{key: row.figures[key] for key in _NUTRIENTS},
+            "added": _day_of(who.local(row.athlete_id, row.added_at)),
+            "removed": _day_of(who.local(row.athlete_id, row.removed_at)),
+        }  # fmt: skip
+
+
+_NUTRIENTS = ("kcal", "carb_g", "protein_g", "fat_g", "fibre_g", "sodium_mg")
+
+
+def eaten(session: Session, ids: Sequence[int]) -> Iterator[Record]:
+    foods = {row.id: row for row in _food_rows(session, ids)}
+    for chunk in batches(ids):
+        query = select(EatenRow).where(col(EatenRow.athlete_id).in_(chunk))
+        for row in session.exec(query.order_by(col(EatenRow.id))):
+            food = foods[row.food_id]
+            yield {
+                "athlete_id": row.athlete_id, "date": row.date, "grams": row.grams,
+                "at": row.at, "food": food_name(food.name),
+                **{f"eaten_{key}": food.figures[key] * row.grams / 100
+                   for key in _NUTRIENTS if key != "fibre_g"},
+            }  # fmt: skip
+
+
+def _food_rows(session: Session, ids: Sequence[int]) -> list[FoodRow]:
+    found: list[FoodRow] = []
+    for chunk in batches(ids):
+        query = select(FoodRow).where(col(FoodRow.athlete_id).in_(chunk))
+        found += session.exec(query.order_by(col(FoodRow.id)))
+    return found
+
+
+def _day_of(moment: datetime | None) -> date | None:
+    return moment.date() if moment is not None else None

@@ -1,0 +1,237 @@
+"""The sheets of a workbook, column by column: the one list of what is handed out.
+
+`bot.sheets.workbook.gather` fills a frame for each; a test names a column that either side lacks.
+"""
+
+from __future__ import annotations
+
+from bot.sheets.workbook.columns import Column, Kind, Table
+from bot.words.languages import mark
+
+_N, _D, _M = Kind.NUMBER, Kind.DATE, Kind.MOMENT
+
+
+def _text(key: str, heading: str, about: str = "", *, for_coaches: bool = False) -> Column:
+    return Column(key=key, heading=heading, about=about, for_coaches=for_coaches)
+
+
+def _number(
+    key: str, heading: str, unit: str = "", about: str = "", places: int | None = None
+) -> Column:
+    return Column(key=key, heading=heading, kind=_N, unit=unit, about=about, places=places)
+
+
+def _day(key: str, heading: str, about: str = "") -> Column:
+    return Column(key=key, heading=heading, kind=_D, about=about)
+
+
+def _moment(key: str, heading: str, about: str = "") -> Column:
+    return Column(key=key, heading=heading, kind=_M, about=about)
+
+
+WHO = (
+    Column(key="athlete", heading=mark("Athlete"), across=True),
+    Column(
+        key="athlete_id", heading=mark("Athlete no."), kind=_N, across=True,
+        about=mark("Tells two athletes of one name apart."),
+    ),
+)  # fmt: skip
+WEEK = (
+    _day("event_day", mark("Event day"), mark("The event whose week the day belongs to.")),
+    _text("kind", mark("Event")),
+    _number(
+        "days_out", mark("Days out"), about=mark("Days from the row's date to the event; 0 is it.")
+    ),
+)
+DATE = _day("date", mark("Date"))
+
+WEEKS = Table(
+    id="weeks",
+    title=mark("Weeks"),
+    about=mark("One row a peak week that has a plan, trials included."),
+    columns=(
+        *WHO,
+        *WEEK[:2],
+        _text("look", mark("Look on the day"), mark("The coach's verdict.")),
+        _number("mornings", mark("Mornings answered"), about=mark("Of eight.")),
+        _number("load_planned_g", mark("Load planned"), "g", mark("Carbs of all load days.")),
+        _number("load_set_g", mark("Load set"), "g"),
+        _number("load_g_per_kg", mark("Load set, mean day"), "g/kg", places=1),
+        _number("eaten_percent", mark("Eaten of the load"), "%", mark("As reported."), places=0),
+        _number("weight_first_kg", mark("Weight before the load"), "kg", places=1),
+        _number("weight_event_kg", mark("Weight on event day"), "kg", places=1),
+        _number("fullness_event", mark("Fullness on event day"), "1-10"),
+        _text("imported", mark("Imported"), mark("Whether the week came from a sheet.")),
+        _text("placing", mark("Placing")),
+        _text("athlete_said", mark("Athlete on the week")),
+        _text("coach_note", mark("Coach's note"), for_coaches=True),
+    ),
+)
+CHECKINS = Table(
+    id="check-ins",
+    title=mark("Check-ins"),
+    about=mark("One row a morning on which something was answered."),
+    columns=(
+        *WHO,
+        DATE,
+        *WEEK,
+        _moment("answered_at", mark("Answered at"), mark("On the athlete's own clocks.")),
+        _number("weight_kg", mark("Weight"), "kg", places=2),
+        _number("band_low_kg", mark("Weight expected from"), "kg", places=2),
+        _number("band_high_kg", mark("Weight expected to"), "kg", places=2),
+        _number("fullness", mark("Fullness"), "1-10"),
+        _number("expected_fullness", mark("Fullness expected"), "1-10"),
+        _number("sharpness", mark("Sharpness"), "1-5"),
+        _text("coach_look", mark("Look, seen by the coach"), for_coaches=True),
+        Column(
+            key="coach_sharpness",
+            heading=mark("Sharpness, seen by the coach"),
+            kind=_N,
+            unit="1-5",
+            for_coaches=True,
+        ),
+        _number("water_l", mark("Water the day before"), "L", places=2),
+        _number("carb_eaten_g", mark("Carbs eaten the day before"), "g"),
+        _text("gut", mark("Stomach")),
+        _number("sleep_h", mark("Sleep"), "h", places=1),
+        _number("urine_colour", mark("Urine colour"), "1-8"),
+        _number("resting_pulse", mark("Resting pulse"), "1/min"),
+        _text("training", mark("Training the day before")),
+        _text("symptoms", mark("Symptoms")),
+        _text("note", mark("Note")),
+    ),
+)
+TARGETS = Table(
+    id="targets",
+    title=mark("Targets"),
+    about=mark("One row a day of a peak week: planned, set, eaten and drunk."),
+    columns=(
+        *WHO,
+        *WEEK[:2],
+        DATE,
+        WEEK[2],
+        _text("phase", mark("Phase"), mark("Empty where the plan names none.")),
+        _number("carb_planned_g", mark("Carbs planned"), "g"),
+        _number("carb_g", mark("Carbs set"), "g", mark("What counted for the day in the end.")),
+        _text("set_by", mark("Set by")),
+        _number("carb_eaten_g", mark("Carbs eaten"), "g", mark("As told the next morning.")),
+        _number("eaten_off_g", mark("Eaten minus set"), "g"),
+        _number("protein_g", mark("Protein"), "g"),
+        _number("fat_g", mark("Fat"), "g"),
+        _number("fibre_g", mark("Fibre"), "g", mark("Empty: as always.")),
+        _number(
+            "kcal_planned", mark("Energy planned"), "kcal",
+            mark("Carbs without fibre, 4 kcal/g; fibre 2."),
+        ),
+        _number("kcal", mark("Energy set"), "kcal"),
+        _number("water_target_l", mark("Water target"), "L", places=2),
+        _number("water_l", mark("Water drunk"), "L", mark("As told the next morning."), places=2),
+        _number("sodium_mg", mark("Sodium"), "mg", mark("Empty: as always.")),
+        _text("training", mark("Training")),
+        _number("cardio_min", mark("Cardio"), "min"),
+        _number("steps", mark("Steps")),
+    ),
+)  # fmt: skip
+DECISIONS = Table(
+    id="decisions",
+    title=mark("Decisions"),
+    about=mark("One row a decision, replaced ones included."),
+    columns=(
+        *WHO,
+        DATE,
+        _day("sets_date", mark("For the day")),
+        *WEEK,
+        _text("outcome", mark("Outcome")),
+        _text("status", mark("What became of it")),
+        _number("planned_carb_g", mark("Carbs planned"), "g"),
+        _number("carb_g", mark("Carbs decided"), "g"),
+        _number("change_g", mark("Change"), "g", mark("Decided minus planned.")),
+        _text("rule", mark("Rule")),
+        _text("bound", mark("Limited by"), mark("The limit that cut what the rule asked for.")),
+        _text("reason", mark("Reason"), mark("As the athlete reads it.")),
+        _number(
+            "flat_percent", mark("Chance flat"), "%", mark("Forecast for event day."), places=0
+        ),
+        _number("full_percent", mark("Chance full"), "%", places=0),
+        _number("spilled_percent", mark("Chance spilled over"), "%", places=0),
+        _moment("made_at", mark("Decided at"), mark("On the athlete's own clocks.")),
+        _text("signed_by", mark("Approved or set by")),
+        _moment("signed_at", mark("Answered by the coach at")),
+        _number("sign_off_min", mark("Time to the coach's answer"), "min", places=0),
+    ),
+)
+FLAGS = Table(
+    id="flags",
+    title=mark("Flags"),
+    about=mark("One row a caution, warning or info that was brought to the coach."),
+    columns=(
+        *WHO,
+        DATE,
+        *WEEK,
+        _text("level", mark("Level")),
+        _text("flag", mark("What")),
+        _text("cause", mark("Why")),
+        _moment("opened_at", mark("Told at")),
+        _moment("acknowledged_at", mark("Acknowledged at")),
+        _text("acknowledged_by", mark("Acknowledged by")),
+        _number("acknowledged_min", mark("Time to acknowledge"), "min", places=0),
+    ),
+)
+_PER_100 = (
+    _number("kcal", mark("Energy in 100 g"), "kcal"),
+    _number("carb_g", mark("Carbs in 100 g"), "g", mark("Without fibre."), places=1),
+    _number("protein_g", mark("Protein in 100 g"), "g", places=1),
+    _number("fat_g", mark("Fat in 100 g"), "g", places=1),
+    _number("fibre_g", mark("Fibre in 100 g"), "g", places=1),
+    _number("sodium_mg", mark("Sodium in 100 g"), "mg"),
+)
+FOODS = Table(
+    id="foods",
+    title=mark("Foods"),
+    about=mark("One row a food on the list, those taken off it included."),
+    columns=(
+        *WHO,
+        _text("food", mark("Food")),
+        _text("liking", mark("Liking")),
+        _number("usual_g", mark("Usual amount a day"), "g"),
+        *_PER_100,
+        _day("added", mark("On the list since")),
+        _day("removed", mark("Taken off")),
+    ),
+)
+EATEN = Table(
+    id="eaten",
+    title=mark("Eaten"),
+    about=mark("One row a food that was entered as eaten."),
+    columns=(
+        *WHO,
+        DATE,
+        _moment("at", mark("Entered at")),
+        _text("food", mark("Food")),
+        _number("grams", mark("Amount"), "g"),
+        _number("eaten_kcal", mark("Energy"), "kcal"),
+        _number("eaten_carb_g", mark("Carbs"), "g", places=1),
+        _number("eaten_protein_g", mark("Protein"), "g", places=1),
+        _number("eaten_fat_g", mark("Fat"), "g", places=1),
+        _number("eaten_sodium_mg", mark("Sodium"), "mg"),
+    ),
+)
+#: Its columns go on with one a week, the oldest first.
+COMPARED = Table(
+    id="weeks-compared",
+    title=mark("Weeks compared"),
+    about=mark("One row a measure and day out, with one column a week, the oldest first."),
+    columns=(*WHO, _text("measure", mark("Measure")), WEEK[2]),
+)
+TABLES = (WEEKS, COMPARED, CHECKINS, TARGETS, DECISIONS, FLAGS, FOODS, EATEN)
+
+#: What the weeks are compared by, as columns of `TARGETS` or `CHECKINS`.
+MEASURES = (
+    "carb_planned_g",
+    "carb_g",
+    "carb_eaten_g",
+    "water_l",
+    "weight_kg",
+    "fullness",
+    "sharpness",
+)

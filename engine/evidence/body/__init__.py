@@ -1,0 +1,1 @@
+"""What the model of the body rests on, and the tracker that follows an athlete."""

@@ -1,0 +1,1 @@
+"""Published experiments, as protocols beside what was measured."""

@@ -1,0 +1,1 @@
+"""Numbers by which plans are drafted, reviewed, learnt from and carried out."""

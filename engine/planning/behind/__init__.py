@@ -1,0 +1,1 @@
+"""The weeks that are over: what they show, what they teach, what comes of it next time."""

@@ -1,0 +1,1 @@
+"""A plan to begin from: drafted, explained, named day by day, taken over and scaled."""

@@ -1,0 +1,1 @@
+"""What is told beside the answers, or by another figure, written out before they are read."""

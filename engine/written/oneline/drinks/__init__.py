@@ -1,0 +1,1 @@
+"""A day's drinking, told in parts or by what it was drunk from."""

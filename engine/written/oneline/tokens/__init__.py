@@ -1,0 +1,1 @@
+"""From what was typed to figures, words and marks."""
