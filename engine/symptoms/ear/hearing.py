@@ -50,11 +50,11 @@ _AGAINST_THE_TABLES = 0.35
 #: nothing: on 1,300 fresh harmless lines 4 vain questions, on 2,200 complaints 14 that are not missed.
 _AFTER_ALL = 0.8
 #: With this chance of an emergency at least, of no complaint at most and of its name at least, a
-#: warning is told as plainly as by a phrase: on 1,700 fresh lines that the ear was not taught with, of
-#: 189 warnings that no phrase knew 37, 1 of 355 milder complaints and 4 of 1,145 harmless lines.
+#: warning is told as plainly as by a phrase: on 1,060 fresh lines that the ear was not taught with nine more
+#: than with at most .05 of no complaint, and no harmless one.
 _PLAINLY = 0.7
-_NO_COMPLAINT = 0.05
-_BY_NAME = 0.5
+_NO_COMPLAINT = 0.14
+_BY_NAME = 0.45
 #: With this much of a complaint, at most so much of an emergency in it and its name at least, what is
 #: no warning is told as plainly as by a phrase: of 675 such lines that the ear was not taught with 90
 #: more were called by name instead of asked about, of 548 harmless ones one. What is of eating or mood
