@@ -122,7 +122,8 @@ class Settings(BaseSettings):
     webhook_port: int = Field(8080, ge=0, le=65535)
 
     tick_seconds: float = Field(10.0, ge=0.2, le=60.0)  # how late a timed duty may begin
-    worker_threads: int = Field(4, ge=1, le=32)
+    # More only hides the way to a database far away: they take turns at the interpreter's lock.
+    worker_threads: int = Field(2, ge=1, le=32)
     invite_days: int = Field(7, ge=1, le=30)
     keep_traffic_days: int = Field(30, ge=1, le=3650)  # how long raw messages are kept
     photo_dir: Path | None = Field(default_factory=default_photo_dir, repr=False)

@@ -69,7 +69,6 @@ def gathered(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
         if others:
             lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
             turn.session.add(lead)
-    turn.session.flush()
     return left
 
 

@@ -196,7 +196,7 @@ def take(
     keep_checkin(turn.session, row)
     record(
         turn, profile.person_id, Change.CHECKED_IN, by=profile.person_id,
-        checkin=row.id, revision=row.revision,
+        checkin=id_of(row), revision=row.revision,
     )  # fmt: skip
     prompts.cancel_morning(turn.session, profile, day)
     if again and not lead:

@@ -259,7 +259,7 @@ def ask(
 
 
 def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
-    ticked = set(question.answers.get(ticks(step), []))
+    ticked = set(question.answers.get(step.ticks, []))
     rows = [
         [
             Button(
@@ -282,11 +282,6 @@ def _meant(unread: InvalidAnswer) -> str:
     """What the answer was probably meant to be, where its reader can tell."""
     cause = unread.__cause__
     return str(cause.facts.get("hint") or "") if isinstance(cause, ParseError) else ""
-
-
-def ticks(step: Step) -> str:
-    """Under which key the ticked choices are kept until they are done with."""
-    return f"_ticked_{step.key}"
 
 
 def put_again(

@@ -8,7 +8,7 @@ JSON values by step key; keys that begin with "_" are context that was laid in w
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 Answers = dict[str, Any]
@@ -64,6 +64,12 @@ class Step:
     returns: bool = False
     spreads: bool = False
     names: bool = False
+    ticks: str = field(
+        init=False
+    )  # under which key ticked choices are kept until they are done with
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "ticks", f"_ticked_{self.key}")
 
 
 def nothing_yet(answers: Answers) -> str:

@@ -18,7 +18,6 @@ from bot.dialogue.asking import (
     is_outdated,
     put_again,
     read_answer,
-    ticks,
 )
 from bot.dialogue.flow import DONE, Flow, InvalidAnswer, Step, given_by, offered
 from bot.store.tables.people import OpenQuestion, Person
@@ -41,7 +40,7 @@ def take_typed(
         typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): key}
         question.answers = question.answers | {TYPED_IN: typed_in}
     if step.many:
-        ticked = question.answers.get(ticks(step), [])
+        ticked = question.answers.get(step.ticks, [])
         answer = ticked if answer == DONE else [*ticked, answer]
     _take(turn, person, question, registered, step, answer, message_id=None)
 
@@ -89,7 +88,7 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
         _toggle(turn, person, question, registered.flow, step, value)
         return
     if step.many:
-        given: object = list(question.answers.get(ticks(step), []))
+        given: object = list(question.answers.get(step.ticks, []))
     else:
         try:
             given = read_answer(step, value, question, turn.context)
@@ -112,7 +111,7 @@ def _take(
     *,
     message_id: int | None,
 ) -> None:
-    answers = {k: v for k, v in question.answers.items() if k not in (ticks(step), MEANT)}
+    answers = {k: v for k, v in question.answers.items() if k not in (step.ticks, MEANT)}
     if step.back_to and (step.returns or answer is None):
         kept = answers if answer is None else answers | given_by(step, answer)
         question.answers = {k: v for k, v in kept.items() if k != step.back_to}
@@ -161,9 +160,9 @@ def _settle_old_message(
 def _toggle(
     turn: ChatTurn, person: Person, question: OpenQuestion, flow: Flow, step: Step, value: str
 ) -> None:
-    ticked: list[str] = list(question.answers.get(ticks(step), []))
+    ticked: list[str] = list(question.answers.get(step.ticks, []))
     ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
-    question.answers = question.answers | {ticks(step): ticked}
+    question.answers = question.answers | {step.ticks: ticked}
     ask(turn, person, question, flow, step, message_id=turn.incoming.message_id)
 
 

@@ -21,20 +21,22 @@ import weakref
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from typing import Any, TypeVar
 
 import structlog
-from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Dialect, Engine, create_engine, event, make_url
 from sqlalchemy.dialects import registry
 from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.engine import URL
-from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
-from sqlalchemy.pool import PoolProxiedConnection
+from sqlalchemy.exc import ArgumentError, DBAPIError, DisconnectionError, OperationalError
+from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 from sqlmodel import Session
 
 from bot.store import traces
 from bot.store.base import from_text, to_text
+from bot.store.reading import ReadsPlainly
 from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30
@@ -42,6 +44,9 @@ CONNECT_TIMEOUT_S = 10
 # A process that vanished with its machine must not hold row locks for TCP's two hours.
 KEEPALIVES = {"keepalives_idle": 30, "keepalives_interval": 10, "keepalives_count": 3}
 IDLE_IN_TRANSACTION_MS = 60_000
+BELIEVED_FOR_S = 5.0
+# A check-in, a card and the roster together put more than psycopg's 100; what it drops is planned anew.
+STATEMENTS_PREPARED = 300
 
 # Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
 SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
@@ -82,13 +87,13 @@ def make_engine(url: str) -> Engine:
     """
     address = database_url(url)
     if address.drivername.startswith("postgresql"):
-        return create_engine(
+        engine = create_engine(
             address,
             hide_parameters=True,
             json_serializer=to_text,
             json_deserializer=from_text,
-            pool_pre_ping=True,
             pool_size=10,
+            pool_use_lifo=True,  # a few connections that have everything prepared, not ten by turns
             max_overflow=10,
             connect_args={
                 "connect_timeout": CONNECT_TIMEOUT_S,
@@ -96,6 +101,10 @@ def make_engine(url: str) -> Engine:
                 **KEEPALIVES,
             },
         )
+        event.listen(engine, "connect", _set_up_postgresql)
+        event.listen(engine, "checkin", _note_its_use)
+        event.listen(engine, "checkout", partial(_ask_whether_it_lives, engine.dialect))
+        return engine
     assert address.database is not None
     file = Path(address.database).expanduser()
     _make_private(file)
@@ -137,6 +146,19 @@ def transaction(engine: Engine, *, locked: bool = False) -> Iterator[Session]:
     """
     level = "READ COMMITTED" if locked else "SERIALIZABLE"
     with _session(engine, postgresql_level=level) as session:
+        yield session
+
+
+@contextmanager
+def looking(engine: Engine) -> Iterator[Session]:
+    """For whoever only reads: each read stands for itself, and nothing that is written is kept.
+
+    On PostgreSQL without a transaction, which would end by ROLLBACK: at each of these psycopg drops
+    whatever the connection has prepared, and the next use case has all its statements planned anew.
+    """
+    with ReadsPlainly(engine, expire_on_commit=False) as session:
+        if not is_sqlite(engine):
+            session.connection(execution_options={"isolation_level": "AUTOCOMMIT"})
         yield session
 
 
@@ -245,6 +267,29 @@ def _most_attempts(error: DBAPIError) -> int:
     if code in (SERIALIZATION_FAILURE, DEADLOCK):
         return ATTEMPTS_AT_A_TRANSACTION
     return ATTEMPTS_AT_A_FILE if code.startswith("SQLITE_BUSY") else 1
+
+
+def _set_up_postgresql(connection: Any, _record: object) -> None:
+    connection.prepared_max = STATEMENTS_PREPARED
+
+
+def _note_its_use(_connection: object, record: ConnectionPoolEntry) -> None:
+    record.info["used"] = time.monotonic()
+
+
+def _ask_whether_it_lives(
+    dialect: Dialect, connection: Any, record: ConnectionPoolEntry, _proxy: object
+) -> None:
+    """A connection that has lain idle may be gone, with its server or a firewall's patience; the pool
+    opens another one then. One that was just in use is believed: the question is a round trip.
+    """
+    used = record.info.get("used")
+    if used is None or time.monotonic() - used < BELIEVED_FOR_S:
+        return
+    try:
+        dialect.do_ping(connection)
+    except dialect.loaded_dbapi.Error as error:
+        raise DisconnectionError from error
 
 
 def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:

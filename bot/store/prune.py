@@ -7,9 +7,9 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import ColumnElement, Engine, and_, case, delete
-from sqlmodel import Session, col, select
+from sqlmodel import col, select
 
-from bot.store.db import claiming, write_file_anew
+from bot.store.db import claiming, looking, write_file_anew
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
@@ -65,7 +65,7 @@ def _found(
     query = select(key, and_(*settled)).order_by(key).limit(LOOKED_AT)
     last: Any = None
     while True:
-        with Session(engine) as session:
+        with looking(engine) as session:
             rows = session.exec(query if last is None else query.where(key > last)).all()
         if not rows:
             return

@@ -9,6 +9,7 @@ writer, and on PostgreSQL whoever is concerned is locked (`bot.people.locks`).
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Mapping, Sequence
+from dataclasses import dataclass
 from functools import cache
 from typing import Any, TypeVar
 
@@ -30,8 +31,10 @@ class RemembersReads(WritesPlainly):
     def __init__(self, *given: Any, **more: Any) -> None:
         super().__init__(*given, **more)
         self.answers: dict[type[SQLModel], dict[tuple[object, ...], Any]] = {}
+        self._ahead: dict[type[SQLModel], _Ahead] = {}
 
     def connection(self, *given: Any, **more: Any) -> Any:
+        self._ahead.clear()
         self.answers.clear()
         return super().connection(*given, **more)
 
@@ -45,12 +48,48 @@ class RemembersReads(WritesPlainly):
         return super().get(entity, ident) if instance_state(known).expired else known
 
     def expire_all(self) -> None:
+        self._ahead.clear()
         self.answers.clear()
         super().expire_all()
 
     def after_writing(self, rows: list[Any]) -> None:
-        for row in rows:
-            self.answers.pop(type(row), None)
+        for table in set(map(type, rows)):
+            self.answers.pop(table, None)
+            ahead = self._ahead.pop(table, None)
+            if ahead is not None and ahead.rows == {
+                instance_state(row) for row in rows if type(row) is table
+            }:
+                self.answers[table] = {ahead.key: ahead.answer}
+
+    def know_ahead(self, table: type[SQLModel], key: tuple[object, ...], answer: object) -> None:
+        self._ahead[table] = _Ahead(self._pending(table), key, answer)
+
+    def known_ahead(self, table: type[SQLModel], key: tuple[object, ...]) -> Any:
+        """What was told ahead, where no other row of the table has come to be pending; else `_NOT`."""
+        ahead = self._ahead.get(table)
+        if ahead is None or ahead.key != key or ahead.rows != self._pending(table):
+            return _NOT
+        return ahead.answer
+
+    def forget(self, table: type[SQLModel]) -> None:
+        self._ahead.pop(table, None)
+        self.answers.pop(table, None)
+
+    def _pending(self, table: type[SQLModel]) -> frozenset[Any]:
+        states = (*self._new, *self.identity_map._modified, *self._deleted)
+        return frozenset(state for state in states if state.class_ is table)
+
+
+@dataclass(frozen=True, slots=True)
+class _Ahead:
+    """The answer that holds once these rows, which are pending, are written."""
+
+    rows: frozenset[Any]
+    key: tuple[object, ...]
+    answer: object
+
+
+_NOT = object()
 
 
 @cache
@@ -61,10 +100,9 @@ def _by_key(table: type[SQLModel]) -> Any:
 
 @event.listens_for(RemembersReads, "after_flush")
 def _forget_what_was_written(session: RemembersReads, _context: UOWTransaction) -> None:
-    if session.answers:
-        for rows in (session.new, session.dirty, session.deleted):
-            for row in rows:
-                session.answers.pop(type(row), None)
+    for rows in (session.new, session.dirty, session.deleted):
+        for row in rows:
+            session.forget(type(row))
 
 
 def remembered(
@@ -82,6 +120,8 @@ def remembered(
     """
     if not isinstance(session, RemembersReads):
         return read()
+    if (ahead := session.known_ahead(table, key)) is not _NOT:
+        return ahead  # type: ignore[no-any-return]
     if flushes:
         session.flush_for((str(table.__tablename__),))
     kept = session.answers.setdefault(table, {})
@@ -99,6 +139,16 @@ def remember(
         session.answers.setdefault(table, {})[key] = answer
 
 
+def remember_ahead(
+    session: Session, table: type[SQLModel], key: tuple[object, ...], answer: object
+) -> None:
+    """What `remembered` finds with the rows of this table that are pending, which need not be written
+    for it; nor is it read anew once they are, unless others of the table are written with them.
+    """
+    if isinstance(session, RemembersReads):
+        session.know_ahead(table, key, answer)
+
+
 def made_of(row: SQLModel, name: Hashable, source: object, make: Callable[[], _Answer]) -> _Answer:
     """What is made of a column of a row, made once while the row is loaded and the column stands."""
     made: dict[Any, tuple[object, _Answer]] = inspect(row).info
@@ -112,7 +162,7 @@ def forget(session: Session, *tables: type[SQLModel]) -> None:
     """What was read of these tables is read anew: another may have written to them."""
     if isinstance(session, RemembersReads):
         for table in tables:
-            session.answers.pop(table, None)
+            session.forget(table)
 
 
 def looked_up(

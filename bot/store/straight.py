@@ -13,6 +13,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Any
 from weakref import WeakKeyDictionary
 
@@ -21,6 +22,7 @@ from sqlalchemy.exc import DBAPIError
 from sqlalchemy.sql.compiler import SQLCompiler
 
 Processor = Callable[[Any], Any]
+PSYCOPG = "psycopg"
 
 
 @dataclass(slots=True)
@@ -63,7 +65,7 @@ def prepared(
 
 
 def _work_out(statement: Any, dialect: Dialect, columns: Sequence[str] | None) -> Prepared | None:
-    compiled = statement.compile(dialect=dialect, column_keys=columns)
+    compiled = statement.compile(dialect=_written_for(dialect), column_keys=columns)
     assert isinstance(compiled, SQLCompiler)
     if compiled.literal_execute_params or compiled.post_compile_params:
         return None
@@ -81,13 +83,33 @@ def _work_out(statement: Any, dialect: Dialect, columns: Sequence[str] | None) -
     )
 
 
+@cache
+def _numbered() -> Dialect:
+    from sqlalchemy.dialects.postgresql.psycopg import PGDialect_psycopg  # noqa: PLC0415
+
+    return PGDialect_psycopg(paramstyle="numeric_dollar")  # type: ignore[no-untyped-call]
+
+
+def _written_for(dialect: Dialect) -> Dialect:
+    """What a statement is written down for: for psycopg as the server takes it, so that the driver has
+    no names of parameters to look for, which it does anew at every long statement.
+    """
+    return _numbered() if dialect.driver == PSYCOPG else dialect
+
+
+def _cursor_of(connection: Connection) -> Any:
+    if connection.dialect.driver != PSYCOPG:
+        return connection.connection.cursor()
+    return connection.dialect.loaded_dbapi.RawCursor(connection.connection.dbapi_connection)
+
+
 class Straight:
     """The way from a connection's transaction to its driver."""
 
     def __init__(self, connection: Connection) -> None:
         self.connection = connection
         self.dialect = connection.dialect
-        self._cursor: Any = connection.connection.cursor()
+        self._cursor = _cursor_of(connection)
 
     def put(self, statement: Prepared, *values: Mapping[str, Any]) -> Any:
         """Put it with these values, or with each of several; returns the driver's cursor, which knows

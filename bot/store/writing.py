@@ -12,10 +12,11 @@ A read (`bot.store.reading`) has nothing to wait for where no row of its tables 
 from __future__ import annotations
 
 from collections import Counter
-from functools import cache
+from collections.abc import Mapping
+from functools import cache, lru_cache
 from typing import Any
 
-from sqlalchemy import bindparam, insert, update
+from sqlalchemy import bindparam, func, insert, select, update
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
 from sqlalchemy.orm.exc import StaleDataError
@@ -27,6 +28,8 @@ from bot.store.straight import Straight, prepared
 
 #: So many new rows of one table are better sent by the mapper, which sends them together.
 MANY = 20
+#: More of one table go one by one, or every number of them would be another statement to be prepared.
+ALIKE_AT_ONCE = 4
 
 
 class WritesPlainly(ReadsPlainly):
@@ -48,7 +51,7 @@ class WritesPlainly(ReadsPlainly):
         try:
             straight = self.straight()
             states = _updated(straight, changed)
-            states += [_inserted(straight, instance_state(row)) for row in new]
+            states += _all_inserted(straight, [instance_state(row) for row in new])
             self.after_writing([*new, *changed])
             # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
             self._register_persistent(set(states))
@@ -107,9 +110,73 @@ def _insert(kind: type[SQLModel], counted: tuple[str, ...]) -> tuple[Any, tuple[
     return statement, tuple(one.key for name, one in shape.columns if name not in counted)
 
 
+def _counted(state: InstanceState[Any]) -> tuple[str, ...]:
+    """The keys of a new row that the database counts up."""
+    return tuple(name for name in _shape(state).keys if state.dict.get(name) is None)
+
+
+def _all_inserted(straight: Straight, states: list[InstanceState[Any]]) -> list[InstanceState[Any]]:
+    """On PostgreSQL, where each statement is a round trip, rows go together as far as they can."""
+    alike: dict[type[SQLModel], list[InstanceState[Any]]] = {}
+    if straight.dialect.name == "postgresql" and len(states) > 1:
+        for state in states:
+            alike.setdefault(_shape(state).kind, []).append(state)
+        alike = {kind: found for kind, found in alike.items() if _may_go_together(found)}
+    for state in states:
+        if _shape(state).kind not in alike:
+            _inserted(straight, state)
+    if alike:
+        _inserted_together(straight, alike)
+    return states
+
+
+def _may_go_together(states: list[InstanceState[Any]]) -> bool:
+    return len(states) <= ALIKE_AT_ONCE and all(len(_counted(state)) == 1 for state in states)
+
+
+def _inserted_together(
+    straight: Straight, alike: Mapping[type[SQLModel], list[InstanceState[Any]]]
+) -> None:
+    kinds = tuple((kind, len(found)) for kind, found in alike.items())
+    ready = prepared(_inserts(kinds), straight.dialect)
+    assert ready is not None  # as with a single one
+    given = {
+        f"{table}_{place}_{column.key}": state.dict.get(name)
+        for table, found in enumerate(alike.values())
+        for place, state in enumerate(found)
+        for name, column in _shape(state).columns
+    }
+    (row,) = straight.values(ready, given)
+    for found, keys in zip(alike.values(), row, strict=True):
+        for state, key in zip(found, sorted(keys), strict=True):  # counted up in their order
+            state.dict[_shape(state).keys[0]] = key
+
+
+@lru_cache(maxsize=300)
+def _inserts(kinds: tuple[tuple[type[SQLModel], int], ...]) -> Any:
+    """One statement for so many new rows of each of these kinds, which returns the keys of each."""
+    found = []
+    for number, (kind, count) in enumerate(kinds):
+        shape = shape_of(kind)
+        (key,) = (column for name, column in shape.columns if name in shape.keys)
+        rows = [
+            {
+                column: bindparam(f"{number}_{place}_{column.key}", type_=column.type)
+                for _, column in shape.columns
+                if column is not key
+            }
+            for place in range(count)
+        ]
+        new = insert(shape.table).values(rows).returning(key).cte(f"new_{number}")
+        found.append(
+            select(func.array_agg(new.c[key.key])).scalar_subquery().label(f"keys_{number}")
+        )
+    return select(*found)
+
+
 def _inserted(straight: Straight, state: InstanceState[Any]) -> InstanceState[Any]:
     shape, values = _shape(state), state.dict
-    counted = tuple(name for name in shape.keys if values.get(name) is None)
+    counted = _counted(state)
     statement, columns = _insert(shape.kind, counted)
     given = {column.key: values.get(name) for name, column in shape.columns}
     ready = prepared(statement, straight.dialect, columns)

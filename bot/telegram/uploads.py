@@ -11,11 +11,11 @@ from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import Engine
-from sqlmodel import Session
 
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
+from bot.store.db import looking
 from bot.telegram.transport import Files
 
 
@@ -41,7 +41,7 @@ class Uploads:
     ) -> Made | None:
         """The call as it can be made now; None where none of its files can."""
         files = {}
-        with Session(self._engine, expire_on_commit=False) as session:
+        with looking(self._engine) as session:
             for field, named in attached.items():
                 document = self._use_cases.document(Turn(session, self._context()), named)
                 if document is not None:

@@ -27,7 +27,7 @@ from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
 from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
-from bot.store.db import claiming, in_transaction, is_sqlite
+from bot.store.db import claiming, in_transaction, is_sqlite, looking
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow
 from bot.telegram.reading import Unreadable, read
@@ -40,6 +40,20 @@ ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left
 MIXED = 16  # of the oldest so many any may be first
 
 # Built once: building a statement costs more than asking it.
+_CHATS = (
+    select(func.min(InboxRow.update_id).label("first"), func.max(InboxRow.urgency).label("urgency"))
+    .where(InboxRow.status == "new")
+    .group_by(col(InboxRow.chat_id))
+    .subquery()
+)
+_HEADS = (
+    select(InboxRow.update_id, InboxRow.chat_id, _CHATS.c.urgency)
+    .select_from(InboxRow)
+    .join(_CHATS, col(InboxRow.update_id) == _CHATS.c.first)
+    .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= bindparam("now")))
+    .order_by(_CHATS.c.urgency.desc(), col(InboxRow.update_id))
+    .limit(HEADS_AT_ONCE)
+)
 _TAKEN = (
     update(InboxRow)
     .where(col(InboxRow.update_id) == bindparam("update"), col(InboxRow.status) == "new")
@@ -91,6 +105,7 @@ class Worker:
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
         self._busy: dict[int | None, asyncio.Task[None]] = {}
         self._elsewhere: dict[int | None, float] = {}
+        self._seen: list[tuple[int, int | None, int]] = []
 
     async def run(self) -> None:
         """Work until cancelled."""
@@ -98,13 +113,20 @@ class Worker:
 
     async def step(self) -> None:
         """Begin on the first open row of every chat that is not being served, as slots allow."""
+        self._begin()
         if len(self._busy) >= self._slots:
             return
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
-        for update_id, chat_id, _urgency in heads if is_sqlite(self._engine) else mixed(heads):
-            if len(self._busy) >= self._slots:
-                break
+        self._seen = list(heads if is_sqlite(self._engine) else mixed(heads))[: 2 * self._slots]
+        self._begin()
+
+    def _begin(self) -> None:
+        """Begin on what was seen at the last look. That is a few more than there are slots, so that
+        in a burst not each answer is followed by a look; what is urgent waits for no more than these.
+        """
+        while self._seen and len(self._busy) < self._slots:
+            update_id, chat_id, _urgency = self._seen.pop(0)
             if chat_id not in self._busy and not self._is_elsewhere(chat_id):
                 self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
 
@@ -145,25 +167,11 @@ class Worker:
 
         Chats in which something urgent waits come first: what stands before it there is in its way.
         """
-        now = self._clock.now()
-        chats = (
-            select(
-                func.min(InboxRow.update_id).label("first"),
-                func.max(InboxRow.urgency).label("urgency"),
-            )
-            .where(InboxRow.status == "new")
-            .group_by(col(InboxRow.chat_id))
-            .subquery()
-        )
-        ready = (
-            select(InboxRow.update_id, InboxRow.chat_id, chats.c.urgency)
-            .join(chats, col(InboxRow.update_id) == chats.c.first)
-            .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now))
-            .order_by(chats.c.urgency.desc(), col(InboxRow.update_id))
-            .limit(HEADS_AT_ONCE)
-        )
-        with Session(self._engine) as session:
-            return session.exec(ready).all()
+        with looking(self._engine) as session:
+            found: Sequence[tuple[int, int | None, int]] = session.exec(
+                _HEADS, params={"now": self._clock.now()}
+            ).all()
+        return found
 
     def _is_elsewhere(self, chat_id: int | None) -> bool:
         """Whether another process was at work on this chat a moment ago: looking again at once, as

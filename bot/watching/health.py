@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Iterable, Iterator
+from contextlib import AbstractContextManager
 from datetime import datetime
 from typing import Any
 
@@ -19,7 +20,7 @@ from tornado.web import RequestHandler
 from bot.core.logs import error_name, errors_logged
 from bot.core.timing.clock import Clock
 from bot.core.web import WebServer
-from bot.store.db import times_run_again
+from bot.store.db import looking, times_run_again
 from bot.store.tables.week import DecisionRow
 from bot.watching.backlog import backlog
 
@@ -70,7 +71,7 @@ class _WithDatabase(RequestHandler):
 class _Ready(_WithDatabase):
     @staticmethod
     def text(engine: Engine, now: datetime) -> str:  # noqa: ARG004 - one signature for both
-        with Session(engine) as session:
+        with looking(engine) as session:
             session.connection().exec_driver_sql("SELECT 1")
         return "ready\n"
 
@@ -86,14 +87,16 @@ def metrics(engine: Engine, now: datetime) -> str:
     from prometheus_client import CollectorRegistry, generate_latest  # noqa: PLC0415
 
     registry = CollectorRegistry()
-    registry.register(_Figures(lambda: Session(engine), now))
+    registry.register(_Figures(lambda: looking(engine), now))
     return generate_latest(registry).decode()
 
 
 class _Figures:
     """What is counted, read from the database when it is asked for."""
 
-    def __init__(self, session: Callable[[], Session], now: datetime) -> None:
+    def __init__(
+        self, session: Callable[[], AbstractContextManager[Session]], now: datetime
+    ) -> None:
         self._session = session
         self._now = now
 

@@ -12,11 +12,11 @@ from datetime import timedelta
 import structlog
 from sqlalchemy import Engine
 from sqlalchemy.exc import SQLAlchemyError
-from sqlmodel import Session
 from telegram.error import TelegramError
 
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
+from bot.store.db import looking
 from bot.telegram.transport import Transport
 from bot.watching.backlog import Backlog, Queue, backlog
 
@@ -94,7 +94,7 @@ class Watch:
 
     def _found(self) -> tuple[frozenset[str], list[str]]:
         try:
-            with Session(self._engine) as session:
+            with looking(self._engine) as session:
                 found = backlog(session, self._clock.now())
         except SQLAlchemyError as error:
             _log.error("the database does not answer", error=error_name(error))

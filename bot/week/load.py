@@ -14,7 +14,7 @@ from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.turn import Turn
 from bot.store.base import from_text, id_of, to_text
-from bot.store.remembering import made_of, remember, remembered
+from bot.store.remembering import made_of, remember, remember_ahead, remembered
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import PRIORS, SettingRow
@@ -123,17 +123,21 @@ _NEWEST_LIMITS = (
     .order_by(col(LimitsRow.id).desc())
     .limit(1)
 )
-_DAYS_SET = (
-    select(DaySetRow)
-    .where(DaySetRow.athlete_id == bindparam("athlete"), col(DaySetRow.date) >= bindparam("first"))
-    .order_by(col(DaySetRow.date))
-)
-_CHECKINS = (
-    select(CheckInRow)
-    .where(
-        CheckInRow.athlete_id == bindparam("athlete"), col(CheckInRow.date) >= bindparam("first")
-    )
-    .order_by(col(CheckInRow.date))
+
+
+def _since(table: type[CheckInRow] | type[DaySetRow]) -> Any:
+    theirs = table.athlete_id == bindparam("athlete")
+    found = select(table).where(theirs, col(table.date) >= bindparam("first"))
+    return aliased(table, found.subquery(f"{table.__tablename__}_since"))
+
+
+_ANSWERED, _SET = _since(CheckInRow), _since(DaySetRow)
+#: Of each date its check-in and the figure in force, where there is either.
+_DAYS: Any = (
+    select(_ANSWERED, _SET)
+    .select_from(_ANSWERED)
+    .join(_SET, _SET.date == _ANSWERED.date, full=True)
+    .order_by(func.coalesce(_ANSWERED.date, _SET.date))
 )
 
 
@@ -259,12 +263,20 @@ def set_around(session: Session, athlete_id: int, day: date) -> dict[date, DaySe
     """The figures of every date from four weeks before this day's month on, in order of dates."""
     first = reaches_back_to(day)
     return remembered(
-        session, DaySetRow, (athlete_id, first),
-        lambda: {
-            row.date: row
-            for row in session.exec(_DAYS_SET, params={"athlete": athlete_id, "first": first})
-        },
-    )  # fmt: skip
+        session, DaySetRow, (athlete_id, first), lambda: _read_days(session, athlete_id, first)[1]
+    )
+
+
+def _read_days(
+    session: Session, athlete_id: int, first: date
+) -> tuple[dict[date, CheckInRow], dict[date, DaySetRow]]:
+    """Check-ins and figures from that date on: whoever asks for one of them comes to ask for both."""
+    days = session.exec(_DAYS, params={"athlete": athlete_id, "first": first}).all()
+    checkins = {row.date: row for row, _ in days if row is not None}
+    figures = {row.date: row for _, row in days if row is not None}
+    remember(session, CheckInRow, (athlete_id, first), checkins)
+    remember(session, DaySetRow, (athlete_id, first), figures)
+    return checkins, figures
 
 
 def _keep_around(
@@ -274,9 +286,9 @@ def _keep_around(
     day: date,
     around: Mapping[date, object],
 ) -> None:
-    """Write what was added, which is known along with what had been read."""
-    session.flush()
-    remember(session, table, (athlete_id, reaches_back_to(day)), dict(sorted(around.items())))
+    """What was added is known along with what had been read, before it is written."""
+    key = (athlete_id, reaches_back_to(day))
+    remember_ahead(session, table, key, dict(sorted(around.items())))
 
 
 def reaches_back_to(day: date) -> date:
@@ -336,9 +348,5 @@ def checkins_around(session: Session, athlete_id: int, day: date) -> dict[date, 
     """Every check-in from four weeks before this day's month on, in order of dates."""
     first = reaches_back_to(day)
     return remembered(
-        session, CheckInRow, (athlete_id, first),
-        lambda: {
-            row.date: row
-            for row in session.exec(_CHECKINS, params={"athlete": athlete_id, "first": first})
-        },
-    )  # fmt: skip
+        session, CheckInRow, (athlete_id, first), lambda: _read_days(session, athlete_id, first)[0]
+    )

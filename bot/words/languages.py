@@ -28,6 +28,8 @@ CATALOGUES = Path(__file__).with_name("locale")
 
 _What_contra = TypeVar("_What_contra", contravariant=True)
 _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
+#: The language in force, as a two-letter code (ISO 639-1).
+language: Callable[[], str] = _language.get
 
 
 def known() -> tuple[str, ...]:
@@ -55,14 +57,9 @@ def ways_written(say: Callable[[], str]) -> set[str]:
     return {" ".join(text.split()).casefold() for text in in_each(say)}
 
 
-def language() -> str:
-    """The language in force, as a two-letter code (ISO 639-1)."""
-    return _language.get()
-
-
 def catalogue() -> gettext.NullTranslations:
     """The sentences of the language in force, for who keeps what was said in it."""
-    return _catalogue(CATALOGUES, _language.get())
+    return _catalogue(CATALOGUES, language())
 
 
 @contextmanager
@@ -77,18 +74,18 @@ def speaking(code: str) -> Iterator[None]:
 
 def tr(message: str, /, **values: object) -> str:
     """The sentence in the language in force, its {names} filled in."""
-    return _catalogue(CATALOGUES, _language.get()).gettext(message).format(**values)
+    return _catalogue(CATALOGUES, language()).gettext(message).format(**values)
 
 
 def tr_with(message: str, gaps: Mapping[str, object], /) -> str:
     """The sentence in the language in force, its {gaps} asked for where they stand in it."""
-    return _catalogue(CATALOGUES, _language.get()).gettext(message).format_map(gaps)
+    return _catalogue(CATALOGUES, language()).gettext(message).format_map(gaps)
 
 
 def trn(one: str, many: str, number: float, /, **values: object) -> str:
     """The sentence in the form that goes with this number, which it may name as {number}."""
     count = int(number) if number == int(number) else 2  # plural forms are made for whole numbers
-    text = _catalogue(CATALOGUES, _language.get()).ngettext(one, many, count)
+    text = _catalogue(CATALOGUES, language()).ngettext(one, many, count)
     return text.format(**{"number": number} | values)
 
 

@@ -206,9 +206,11 @@ def watching_the_server(url: str, counted: Counted, every_s: float = 0.02) -> It
     """
     engine = create_engine(make_engine(url).url, isolation_level="AUTOCOMMIT")
     over, seen = threading.Event(), Counter[str]()
+    watcher = engine.connect()
+    own = int(watcher.execute(text("SELECT pg_backend_pid()")).scalar_one())
 
     def look() -> None:
-        with engine.connect() as connection:
+        with watcher as connection:
             last = time.perf_counter()
             while not over.wait(every_s):
                 found = connection.execute(text(_WAITING)).all()
@@ -217,9 +219,8 @@ def watching_the_server(url: str, counted: Counted, every_s: float = 0.02) -> It
                     seen[name] += count * (now - last)
                 last = now
 
-    with engine.connect() as connection:
-        folder = Path(str(connection.execute(text("SHOW data_directory")).scalar()))
-    before = _server_cpu_s(folder)
+    folder = Path(str(watcher.execute(text("SHOW data_directory")).scalar()))
+    before = _server_cpu_s(folder, own)
     looking = threading.Thread(target=look)
     looking.start()
     try:
@@ -227,13 +228,13 @@ def watching_the_server(url: str, counted: Counted, every_s: float = 0.02) -> It
     finally:
         over.set()
         looking.join()
-        engine.dispose()
-        counted.server_cpu_s = _server_cpu_s(folder) - before
+        counted.server_cpu_s = _server_cpu_s(folder, own) - before
+        engine.dispose()  # what has ended counts as the server's
         counted.waits = dict(seen.most_common(5))
 
 
-def _server_cpu_s(folder: Path) -> float:
-    """CPU of the server's processes, with those that have ended."""
+def _server_cpu_s(folder: Path, without: int) -> float:
+    """CPU of the server's processes, with those that have ended, but for one that is there still."""
     master = int((folder / "postmaster.pid").read_text().split()[0])
     ticks = 0
     for stat in Path("/proc").glob("[0-9]*/stat"):
@@ -243,7 +244,7 @@ def _server_cpu_s(folder: Path) -> float:
             number, parent = int(name.split()[0]), int(fields[1])
             if number == master:
                 ticks += sum(int(one) for one in fields[11:15])
-            elif parent == master:
+            elif parent == master and number != without:
                 ticks += sum(int(one) for one in fields[11:13])
     return ticks / os.sysconf("SC_CLK_TCK")
 

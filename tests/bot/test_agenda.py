@@ -204,7 +204,7 @@ CLAIMER = """
 import sys
 from datetime import UTC, datetime
 import structlog
-from bot.core import agenda
+from bot.core.timing import agenda
 from bot.store.db import claiming, make_engine
 structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
 engine = make_engine(sys.argv[1])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import stat
 import threading
 from collections.abc import Callable
@@ -14,12 +15,13 @@ from urllib.parse import urlsplit
 import pytest
 from alembic import command
 from sqlalchemy import Engine, text
-from sqlalchemy.exc import IntegrityError, SQLAlchemyError
-from sqlmodel import Session, col, select
+from sqlalchemy.exc import IntegrityError, OperationalError, SQLAlchemyError
+from sqlmodel import Session, col, func, select
 
 from bot.core.chat.topics import Topic
 from bot.core.logs import error_name
-from bot.store.db import database_url, in_transaction, make_engine, transaction
+from bot.store import db
+from bot.store.db import claiming, database_url, in_transaction, looking, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.shape import is_newest, newest
@@ -28,6 +30,7 @@ from bot.store.tables import setting
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind
 from tests.support.databases import Server
 
+BOT = Path(__file__).parents[2] / "bot"
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
 
 
@@ -148,6 +151,55 @@ def _until_it_goes_through(work: Callable[[], None]) -> None:
             continue
         return
     raise AssertionError("it never went through")
+
+
+def test_a_look_leaves_a_connection_what_it_has_prepared(postgres_engine: Engine) -> None:
+    """psycopg drops it at each ROLLBACK, and every use case would have its statements planned anew."""
+    prepared = select(func.count()).select_from(text("pg_prepared_statements"))
+
+    def used_often() -> int:
+        for _ in range(10):
+            with claiming(postgres_engine) as session:
+                session.exec(select(InboxRow.update_id)).all()
+        with claiming(postgres_engine) as session:
+            return session.exec(prepared).one()
+
+    at_first = used_often()
+    with looking(postgres_engine) as session:
+        assert session.exec(select(InboxRow.update_id)).all() == []
+    with claiming(postgres_engine) as session:
+        assert session.exec(prepared).one() == at_first > 0
+
+
+def test_whatever_runs_beside_the_answers_only_looks() -> None:
+    """A plain session ends by ROLLBACK."""
+    running = ("core", "telegram", "watching", "store/prune.py")
+    files = [file for one in running for file in (BOT / one).rglob("*.py")] + [BOT / running[-1]]
+    plain = [file.name for file in files if re.search(r"with Session\(", file.read_text())]
+    assert plain == []
+    assert len(files) > 20
+
+
+def test_a_connection_that_died_lying_idle_is_replaced_unnoticed_and_one_just_used_once_noticed(
+    postgres_engine: Engine, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def ended() -> None:
+        with claiming(postgres_engine) as session:
+            number = session.exec(select(func.pg_backend_pid())).one()
+        with postgres_engine.connect(), postgres_engine.connect() as other:
+            other.execute(text("SELECT pg_terminate_backend(:number, 5000)"), {"number": number})
+
+    monkeypatch.setattr(db, "BELIEVED_FOR_S", 0.0)
+    ended()
+    with claiming(postgres_engine) as session:
+        assert session.exec(select(InboxRow)).all() == []
+
+    monkeypatch.setattr(db, "BELIEVED_FOR_S", 60.0)
+    ended()
+    with pytest.raises(OperationalError), claiming(postgres_engine) as session:
+        session.exec(select(InboxRow)).all()
+    with claiming(postgres_engine) as session:
+        assert session.exec(select(InboxRow)).all() == []
 
 
 def test_the_text_of_a_database_error_does_not_show_what_was_to_be_stored(

@@ -14,9 +14,10 @@ from sqlalchemy.orm.exc import StaleDataError
 from sqlalchemy.types import TypeDecorator
 from sqlmodel import Session, SQLModel, select
 
-from bot.store.db import code_of, transaction
+from bot.store.base import id_of
+from bot.store.db import code_of, is_sqlite, transaction
 from bot.store.rows import shape_of
-from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from tests.bench.crew import NOW, counting
@@ -231,6 +232,35 @@ def test_rows_come_in_the_order_in_which_they_were_added(sqlite_engine: Engine) 
             del rows[:count]
         found = session.exec(select(OutboxRow.chat_id).order_by(OutboxRow.id)).all()
     assert list(found) == list(range(30))
+
+
+def test_rows_of_several_tables_that_are_written_at_once_have_their_own_keys_in_order(
+    any_engine: Engine,
+) -> None:
+    """On PostgreSQL they go in one statement; a table of which there are many goes by itself."""
+    with transaction(any_engine) as session:
+        person = Person(telegram_user_id=1, chat_id=1, first_name="Aino", created_at=NOW)
+        session.add(person)
+        session.flush()
+        for many, statements in ((1, 2), (2, 2), (4, 2), (5, 7)):
+            said = [
+                OutboxRow(chat_id=n, method="x", payload={"n": n}, not_before=NOW, created_at=NOW)
+                for n in range(many)
+            ]
+            changes = [
+                HistoryRow(athlete_id=id_of(person), at=NOW, what=str(n), detail={"n": n})
+                for n in range(2)
+            ]
+            for row in (*said[:1], *changes, SettingRow(name=str(many), value="1"), *said[1:]):
+                session.add(row)
+            with counting(any_engine) as put:
+                session.flush()
+            inserts = [one for one in put if "INSERT" in one]
+            assert len(inserts) == (many + 3 if is_sqlite(any_engine) else statements)
+            told = session.exec(select(OutboxRow.id, OutboxRow.payload).order_by(OutboxRow.id))
+            assert told.all()[-many:] == [(row.id, row.payload) for row in said]
+            changed = session.exec(select(HistoryRow.id, HistoryRow.what).order_by(HistoryRow.id))
+            assert changed.all()[-2:] == [(row.id, row.what) for row in changes]
 
 
 def test_a_column_that_there_is_not_cannot_be_given() -> None:

@@ -11,7 +11,7 @@ from sqlalchemy import Engine, update
 from sqlmodel import Session, select
 
 from bot.store.db import transaction
-from bot.store.remembering import remembered
+from bot.store.remembering import remember_ahead, remembered
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow
 from tests.bench.crew import NOW, counting
@@ -64,6 +64,36 @@ def test_a_write_of_another_kind_changes_nothing(sqlite_engine: Engine) -> None:
         with counting(sqlite_engine) as said:
             assert value(session) is None
         assert said == []
+
+
+@pytest.mark.parametrize("after", ["nothing", "another added", "deleted", "all forgotten"])
+def test_what_is_known_ahead_of_its_writing_is_not_asked_for_until_more_is_written(
+    any_engine: Engine, after: str
+) -> None:
+    query = select(SettingRow.name).order_by(SettingRow.name)
+
+    def names(session: Session) -> list[str]:
+        return remembered(session, SettingRow, ("all",), lambda: list(session.exec(query)))
+
+    with transaction(any_engine) as session:
+        session.add(SettingRow(name="b", value="1"))
+        session.flush()
+        session.add(SettingRow(name="a", value="1"))
+        remember_ahead(session, SettingRow, ("all",), ["a", "b"])
+        with counting(any_engine) as said:
+            assert names(session) == ["a", "b"]
+        assert said == []
+        if after == "another added":
+            session.add(SettingRow(name="c", value="1"))
+        elif after == "deleted":
+            session.delete(session.get_one(SettingRow, "b"))
+        elif after == "all forgotten":
+            session.connection()
+        with counting(any_engine) as said:
+            session.flush()
+            found = names(session)
+        assert found == {"another added": ["a", "b", "c"], "deleted": ["a"]}.get(after, ["a", "b"])
+        assert any("SELECT" in one for one in said) == (after != "nothing")
 
 
 def test_nothing_is_remembered_from_one_use_case_to_the_next(sqlite_engine: Engine) -> None:

@@ -91,8 +91,6 @@ def cancel(
     for row in meant:
         row.status = "cancelled"
         session.add(row)
-    if meant:
-        session.flush()
 
 
 def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:

@@ -68,7 +68,6 @@ def ask_coach(
         if coach.id == profile.coach_id:
             decision_row.outbox_id = id_of(row)
     turn.session.add(decision_row)
-    turn.session.flush()
     agenda.put(
         turn.session,
         subject=subject_of(decision_row),

@@ -8,8 +8,8 @@ from itertools import pairwise
 from engine.written.oneline.answers.labelling import name_figures
 from engine.written.oneline.answers.oddities import mark_odd
 from engine.written.oneline.report import Known
+from engine.written.oneline.tokens.patterns import SKIPPED_MARKS
 from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word
-from engine.written.oneline.tokens.scanning import is_skipped
 from engine.written.oneline.vocabulary.meanings import Means
 
 _ENDS = frozenset("\n;.!?|()[]")
@@ -48,7 +48,7 @@ def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:
             if part:
                 yield part, "|" if _is_gap(part, token) else token.text
             part = []
-        elif not is_skipped(token):
+        elif not isinstance(token, Mark) or token.text not in SKIPPED_MARKS:
             part.append(token)
     if part:
         yield part, ""

@@ -38,17 +38,9 @@ _LIKE_YESTERDAY = frozenset(
 )  # fmt: skip
 #: Alone these may be said of anything.
 _SAYS_NO_MORE = frozenset(
-    {
-        "no change",
-        "no changes",
-        "nothing changed",
-        "same again",
-        "unchanged",
-        "unverändert",
-        "keine änderung",
-        "keine veränderung",
-    }
-)
+    {"no change", "no changes", "nothing changed", "same again", "unchanged", "unverändert",
+     "keine änderung", "keine veränderung"}
+)  # fmt: skip
 _DITTO = frozenset({"same", "ditto", "dito", "gleich", "idem"})
 _HOLD_A_PLACE = _DITTO | {LEFT_OUT}
 _IS = frozenset({"is", "was", "are", "were", "ist", "war", "sind", "waren"})
@@ -59,6 +51,7 @@ class Phrases:
 
     def __init__(self, tokens: Sequence[Token], known: Known) -> None:
         self.known = known
+        self._order = known.order  # which answer a place is
         self.clauses = clauses_of(tokens, known)
         self.skipped: set[str] = set()
         self.on_target = False
@@ -110,8 +103,8 @@ class Phrases:
             elif word.text == LEFT_OUT or (
                 self.known.asked and len(clause.words) == 1 and not clause.named
             ):
-                order = self.known.order
-                self._skip(order[min(self._place_of(word), len(order) - 1)], word)
+                last = len(self._order) - 1
+                self._skip(self._order[min(self._place_of(word), last)], word)
 
     def _place_of(self, word: Word) -> int:
         """How many answers without a label stand before it, those that were left out included."""
@@ -158,7 +151,7 @@ class Phrases:
         if word is None or word.text not in _DITTO or not self.known.asked or not figures:
             return
         place = self._place_of(word)
-        key = self.known.order[place] if place < len(self.known.order) else ""
+        key = self._order[place] if place < len(self._order) else ""
         before = self.before("water_before_l" if key == "water_l" else key)
         if before is not None:
             self.same[key] = word
@@ -248,7 +241,7 @@ class Phrases:
             if word.text in _OF_ANYTHING and not _beside_fullness(clause, index):
                 continue
             key = score.about if score else self._lone_label(clause, word)
-            wanted = key in self.known.order
+            wanted = key in self._order
             if key and wanted and key not in self.reserved:
                 self.reserved[key] = word
 

@@ -151,8 +151,3 @@ def _mark(line: str, at: int) -> Choice:
             return unread(line, at, at + 1)
         return only(Mark(start=at, end=pointer.end(), text="|"))
     return only(Mark(start=at, end=at + 1, text=char))
-
-
-def is_skipped(token: Token) -> bool:
-    """Whether this is a mark that says nothing, such as a colon after a label."""
-    return isinstance(token, Mark) and token.text in at_number.SKIPPED_MARKS
