@@ -50,8 +50,8 @@ _AGAINST_THE_TABLES = 0.35
 #: nothing: on 1,300 fresh harmless lines 4 vain questions, on 2,200 complaints 14 that are not missed.
 _AFTER_ALL = 0.8
 #: With this chance of an emergency at least, of no complaint at most and of its name at least, a
-#: warning is told as plainly as by a phrase: on 1,060 fresh lines that the ear was not taught with nine more
-#: than with at most .05 of no complaint, and no harmless one.
+#: warning is told as plainly as by a phrase: on 1,060 fresh lines that the ear was not taught with nine
+#: more than with at most .05 of no complaint, and no harmless one.
 _PLAINLY = 0.7
 _NO_COMPLAINT = 0.14
 _BY_NAME = 0.45
@@ -105,10 +105,16 @@ class SecondOpinion:
         """The sentence that the words stand in, where it sounds like an emergency after all."""
         return next(self._emergencies(words, _GRAVER), None)
 
-    def contradicts(self) -> Suspicion | None:
-        """A sentence that sounds like an emergency whatever the tables made of it."""
-        heard = self._emergencies("", _AGAINST_THE_TABLES)
-        return next((one for one in heard if len(one.words.split()) > _A_FEW_WORDS), None)
+    def contradicts(self, but: Sequence[str]) -> Suspicion | None:
+        """A sentence that sounds like an emergency though the tables set aside what they found in it.
+
+        One with any of the words of `but`, which they took as said, is left to `emergency`.
+        """
+        for one in self._emergencies("", _AGAINST_THE_TABLES):
+            taken = any(words in one.words for words in but)
+            if len(one.words.split()) > _A_FEW_WORDS and not taken:
+                return one
+        return None
 
     def after_all(self) -> Suspicion | None:
         """A sentence that sounds like some complaint although the tables found none."""
