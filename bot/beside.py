@@ -10,12 +10,15 @@ from bot.people.people import local_date, profile_of
 from bot.store.tables.people import AthleteStatus, Person
 from bot.week.load import current_week, target_in_force
 from bot.words.figures import volume
+from engine.asked import views_asked_for
 from engine.symptoms.asked_whether import says_all_is_well
 from engine.written.drink_questions import asks_about_amount
 
 
 def with_hints(turn: Turn, person: Person, text: str, sentence: str) -> str:
-    """The sentence with what answers the text meanwhile: rest, drink, food, today's water."""
+    """The sentence with what answers the text meanwhile: rest, drink, food, today's water, and what
+    may be meant beside the view that is shown.
+    """
     if still := _rests_who_asks(turn, person, text):
         sentence = f"{sentence} {still}."
     drink = asks_about_drink(text)
@@ -23,6 +26,8 @@ def with_hints(turn: Turn, person: Person, text: str, sentence: str) -> str:
         sentence = f"{sentence} {words.drink_hint()}"
     if (drink or asks_about_food(text)) and has_a_day(turn, person):
         sentence = f"{sentence} {words.food_hint()}"
+    if has_a_day(turn, person) and (others := views_asked_for(text)[1:]):
+        sentence = f"{sentence} {words.or_meant(others[0])}"
     if asks_about_amount(text) and (water := _water_of_today(turn, person)):
         sentence = f"{words.water_hint(water)} {sentence}"
     return sentence

@@ -37,9 +37,9 @@ from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.symptoms import symptom_name
+from engine.asked import view_asked_for
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.chatter import is_chatter
-from engine.written.day_questions import view_of_the_plan
 from engine.written.putting_off import puts_off
 
 #: Whom a coach's words are for is answered in no more; what is longer are other words.
@@ -115,9 +115,10 @@ def land(
         return
     if not waits_for_words and _answered_in_part(it):
         return
-    if heard:
-        return
-    _go_on(it)
+    if not heard:
+        _go_on(it)
+    elif safety_watch.only_wonders(turn, person):
+        _show_beside(it)
 
 
 def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: bool) -> None:
@@ -313,15 +314,19 @@ def _go_on(it: Landing) -> None:
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
         return
     sentence = with_hints(it.turn, it.person, it.text, sentence)
+    if latest is not None:  # above the question, which is put once more
+        _show_beside(it)
     _say_and_remind(it, sentence)
-    _show_beside(it)
+    if latest is None:
+        _show_beside(it)
 
 
 def _show_beside(it: Landing) -> None:
-    """What the plan says to what was asked of a person, where no question waits for its answer."""
-    view = view_of_the_plan(it.text) if it.latest is None and not it.heard else None
-    if view is not None and has_a_day(it.turn, it.person):
-        _shown(it, view)
+    """What the athlete's own plan says to what was asked of a person."""
+    if not has_a_day(it.turn, it.person):
+        return
+    if not stage_views.told_unset(it.turn, it.person, it.text):
+        _shown(it, view_asked_for(it.text))
 
 
 def _of_a_mild_doubt(it: Landing) -> bool:

@@ -29,6 +29,7 @@ may_drink = Sentence(
 )
 food_hint = Sentence("/food shows what fits your targets today.")
 drink_hint = Sentence("Plain water when you're thirsty is always fine meanwhile.")
+or_meant = SentenceOn("If you meant something else, see /{command}.")
 when_you_can = Sentence("Send the answers when you can.")
 
 

@@ -80,6 +80,22 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     return _ask_about(turn, person, profile, found, answers) or bool(told)
 
 
+def only_wonders(turn: ChatTurn, person: Person) -> bool:
+    """Whether nothing came of what was just written but the question if something is wrong with the
+    body: no emergency, and no mood that figures would weigh on.
+    """
+    asked = _asked_last(turn.session, person)
+    found = _heard(turn.incoming.text)
+    if found.hits or found.drug_words:
+        return False
+    return (
+        asked is not None
+        and asked.flow == SOMETHING_WRONG.id
+        and asked.asked_at == turn.now
+        and asked.answers["_concern"] == Concern.BODY
+    )
+
+
 def mild_doubt(text: str) -> Symptom | None:
     """The mild complaint that a text may mean, the gravest where it may mean several."""
     doubtful = [hit.symptom for hit in screen_text(text).doubtful]

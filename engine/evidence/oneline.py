@@ -17,6 +17,10 @@ WATER_FAR_UNDER = Number(
     "drinking under the day's target that is asked about", 0.28, "1",
     BELIEVABLE,
 )  # fmt: skip
+A_GLASS_L = Number(
+    "drinking of a whole day, other than none, under which it is asked about: a glass or a can",
+    0.5, "L", BELIEVABLE, "such a figure mostly is of one drink; so little in a day is heard once sure",
+)  # fmt: skip
 WATER_AT_TARGET = Number(
     "distance from the day's water target within which a figure before words is still water",
     0.1, "1", BELIEVABLE, "further off, it may count what the words name",

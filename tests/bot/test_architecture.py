@@ -59,6 +59,7 @@ FEATURES: dict[str, set[str]] = {
 
 #: The rooms of the engine, each with the rooms that it imports.
 ENGINE: dict[str, set[str]] = {
+    "asked": {"symptoms"},
     "evidence": set(),
     "bench": {"decision", "evidence", "model", "planning", "values"},
     "cli": {"bench", "decision", "model", "planning", "values"},

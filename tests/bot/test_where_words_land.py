@@ -9,9 +9,9 @@ from bot.dialogue.food_talk import asks_about_drink, asks_about_food
 from bot.dialogue.requests import requested
 from bot.food.words_names import food_name
 from bot.words.languages import speaking
+from engine.asked import view_asked_for
 from engine.food.foods import known_foods
 from engine.symptoms import screen
-from engine.written.day_questions import view_of_the_plan
 from engine.written.putting_off import puts_off
 
 
@@ -93,7 +93,7 @@ SHOWN_BESIDE = {
     """),
     "week": lines("""
         what's friday looking like | which days are the load days | can you list all my days to the show
-        is saturday a low day | tomorrow's food already please, I'm cooking tonight
+        is saturday a low day | what is on tomorrow already please, I'm cooking tonight
         wie schaut der donnerstag aus | gib mir den überblick über die woche
         an welchem tag gehen die kh hoch | ist freitag noch entladen
     """),
@@ -113,7 +113,7 @@ SHOWN_NOTHING = lines("""
 
 
 def test_a_question_of_the_plan_in_looser_words_is_known_by_the_view_that_answers_it() -> None:
-    read = {text: view_of_the_plan(text) for texts in SHOWN_BESIDE.values() for text in texts}
+    read = {text: view_asked_for(text) for texts in SHOWN_BESIDE.values() for text in texts}
     meant = {text: view for view, texts in SHOWN_BESIDE.items() for text in texts}
     assert {t: v for t, v in read.items() if v != meant[t]} == {}
-    assert [text for text in SHOWN_NOTHING if view_of_the_plan(text)] == []
+    assert [text for text in SHOWN_NOTHING if view_asked_for(text)] == []

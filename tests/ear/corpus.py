@@ -84,18 +84,18 @@ def _read(path: Path) -> Iterator[Sentence]:
                 raise ValueError(f"{path.name}: {line}")
         elif line:
             count += 1
-            for text in _spelt_out(line):
+            for text in spelt_out(line):
                 about = f"{language} {kind} {family}"
                 yield Sentence(text, kind, language, about, line, count // 5, symptom)
 
 
-def _spelt_out(line: str) -> list[str]:
+def spelt_out(line: str, most: int = MOST) -> list[str]:
     """A template's sentences: all, or as many as are wanted, drawn in a way that never changes."""
     choices = [choice.split("|") for choice in _CHOICE.findall(line)]
     if not choices:
         return [line]
     chance = random.Random(crc32(line.encode()))
-    wanted = min(MOST, prod(map(len, choices)))
+    wanted = min(most, prod(map(len, choices)))
     found: dict[str, None] = {}
     for _ in range(wanted * 8):
         drawn = iter([chance.choice(choice) for choice in choices])

@@ -101,11 +101,37 @@ def heard_delay(turn: Turn, person: Person, text: str) -> str | None:
     return rest
 
 
+def told_unset(turn: Turn, person: Person, text: str) -> bool:
+    """Where a delay is told on the day of an event whose times nobody has set, say that it moves
+    nothing yet, with the way to set them; whether it was said.
+    """
+    told = delay_beside(text, language()) is not None or tells_of_delay(text, language())
+    return told and _said_unset(turn, person)
+
+
+def _said_unset(turn: Turn, person: Person) -> bool:
+    own = profile_of(turn.session, person.id)
+    event = current_event(turn.session, own.person_id) if own is not None else None
+    if own is None or event is None or not stage_day.local_day(event, turn.context):
+        return False
+    row = stage_day.stage_row(turn.session, event)
+    if row is not None and row.cancelled_at is None:
+        return False
+    set_times = Button(words.set_button(), ON_STAGE(StageView.SET, own.person_id))
+    say_to(turn, person, words.late_unset(), buttons=[[set_times]])
+    return True
+
+
+def _say_nothing_runs(turn: Turn, person: Person) -> None:
+    if not _said_unset(turn, person):
+        say_to(turn, person, words.day_not_here())
+
+
 def _ask_how_much(turn: Turn, person: Person) -> None:
     """With the amounts to tap, where it is plain whose day is meant."""
     days = _running_days(turn, person)
     if not days:
-        say_to(turn, person, words.day_not_here())
+        _say_nothing_runs(turn, person)
         return
     keys = _amounts(days[0][0].person_id) if len(days) == 1 else []
     say_to(turn, person, words.how_late(), buttons=keys)
@@ -186,7 +212,7 @@ def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
     days = _running_days(turn, person)
     if not days:
-        say_to(turn, person, words.day_not_here())
+        _say_nothing_runs(turn, person)
         return
     if len(days) == 1:
         _move(turn, person, *days[0], minutes)

@@ -125,6 +125,10 @@ how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
 day_not_here = Sentence(
     "There is no timetable running that could be moved later or earlier. /stage shows the day."
 )
+late_unset = Sentence(
+    "The times of the day are not set, so a delay moves nothing yet. Set them by when your class is "
+    "now expected, and I say when to eat and drink."
+)
 day_over = Sentence("The last class is over, so nothing is left to move.")
 
 

@@ -17,6 +17,7 @@ from engine.written.oneline.answers.phrases import Phrases
 from engine.written.oneline.beside.asides import set_aside
 from engine.written.oneline.beside.relative import score_moved, written_out
 from engine.written.oneline.beside.rivals import settled
+from engine.written.oneline.beside.torn import glued, hanging
 from engine.written.oneline.drinks.added_up import added_up
 from engine.written.oneline.drinks.measures import against_another, in_litres
 from engine.written.oneline.drinks.passed_over import passed_over
@@ -47,6 +48,8 @@ def read_report(text: str, known: Known) -> Report:
     line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     line = mended(line, known.language, len(known.order))
+    if (run := glued(line, known)) is not None:
+        return Report(doubts=(run,))
     if _FIGURES_ALONE.fullmatch(line):
         report, span = _read_best(line, known)
         return _with_note(report, span, text, places)
@@ -127,6 +130,8 @@ def _read(tokens: list[Token], known: Known, line: str) -> _Read:
     figures.take()
     phrases.take_scores(figures)
     _ask_about_more(line, tokens, figures, known)
+    for doubt in hanging(line, tokens, figures.answers, figures.used, known):
+        figures.ask_instead(doubt)
     answers: dict[str, Value] = dict.fromkeys(phrases.skipped - figures.spoken_for)
     answers |= figures.answers
     span = phrases.unread(figures)

@@ -8,7 +8,7 @@ from dataclasses import replace
 from engine.written.oneline.answers.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.answers.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.answers.told import Told, all_same
-from engine.written.oneline.report import DoubtCode, Value
+from engine.written.oneline.report import Doubt, DoubtCode, Value
 from engine.written.oneline.tokens.digits import rough
 from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 
@@ -147,6 +147,12 @@ class Leftover(Told):
     def ask_about_more(self, given: str, drunk: float) -> None:
         """Asks whether the drink that was read is all, where more of it seems to stand there."""
         self._doubt(DoubtCode.UNCLEAR, "water_l", given.strip(), [{"water_l": drunk}])
+
+    def ask_instead(self, doubt: Doubt) -> None:
+        """Asks about an answer that was read, and takes it back."""
+        self.answers.pop(doubt.answer, None)
+        self.meant.pop(doubt.answer, None)
+        self._add(doubt)
 
     def _ask_odd(self, key: str, figure: Figure) -> None:
         if key == "sleep_h":

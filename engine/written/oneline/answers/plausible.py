@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from engine.evidence import deciding as e
 from engine.evidence.oneline import (
+    A_GLASS_L,
     CARBS_FAR_OVER,
     CARBS_FAR_UNDER,
     FULLNESS_FAR,
@@ -181,7 +182,7 @@ def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doub
     if before is None or value is None:
         return None
     meant = list(_meant(key, figure, before, known))
-    if key == "water_l" and not meant:
+    if key == "water_l" and not meant and not 0 < value < float(A_GLASS_L):
         # nothing else can be meant: too much or too little drunk is heard at once, not asked about
         return None
     insist = key != "weight_kg" or abs(value - before) <= 0.25 * before

@@ -40,6 +40,7 @@ _NEXT_ONES = Late(
 _MEAL = Late(
     r"\b(?:breakfast|food|eating|coffee|drinking|training|workout|gym|frühstück|essen|kaffee|trinken|sport)"
 )
+_EATEN = Late(r"\b(?:breakfast|food|eating|coffee|drinking|frühstück|essen|kaffee|trinken)")
 _BAD = Late(
     r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|erste[nrs]?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
     r"|mit (?:klamotten|kleidung|bademantel|schuhen|hose|kleidern|gwand)|angezogen|bekleidet|in klamotten|in kleidung|vor|vorm|davor|vorher|zuerst|erst|zunächst|gestern|vorgestern|abends?|evening|at night|nachts|letzte woche|ziel|soll|nicht|statt|anstatt|volle[rn]? blase"
@@ -178,7 +179,12 @@ def _by_words(line: str, rivals: Sequence[_Weighing]) -> _Weighing | None:
             bad, good = good, bad
         scores.append(int(good) - int(bad))
     best = max(scores)
-    return rivals[scores.index(best)] if scores.count(best) == 1 and any(scores) else None
+    if scores.count(best) != 1 or not any(scores):
+        return None
+    chosen = rivals[scores.index(best)]
+    eaten = any(_EATEN.search(words) for words in said)
+    # nobody is lighter after a meal: those words were the other one's
+    return None if eaten and chosen.kg > min(one.kg for one in rivals) else chosen
 
 
 def _by_choice(

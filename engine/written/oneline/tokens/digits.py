@@ -288,6 +288,8 @@ def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
     """The pounds after stones where they are written out or have a half: up to where they go."""
     gap = re.compile(r"[ ,&]*(?:and )?").match(line, at)
     assert gap is not None
+    if half := at_number.HALF_A_POUND.match(line, gap.end()):
+        return "0.5", half.end()
     digits = re.compile(NUMBER).match(line, gap.end())
     found = (
         goes_on(line, digits[0], digits.end(), "en") if digits else spelt_at(line, gap.end(), "en")

@@ -106,7 +106,8 @@ _HALF = Late(
     rf"| plus (?:a|ein|einen)| und(?= halb{_OVER}))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
-    rf"|(?:und)?einhalb{_OVER}"
+    rf"|(?:und| und)? ?(?P<fourth>einviertel){_OVER}"
+    rf"|(?:und)? ?einhalb{_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = Late(
@@ -167,7 +168,7 @@ def goes_on(line: str, number: str, end: int, language: str) -> tuple[str, int] 
 def with_half(line: str, number: str, end: int) -> tuple[str, int] | None:
     """The whole of "3 litres and a half", where `end` is behind the unit."""
     match = _HALF.match(line, end)
-    other = match and (match["fraction"] or match["quarter"] or match["three"])
+    other = match and any(match[share] for share in ("fraction", "quarter", "three", "fourth"))
     if match is None or other or not number.isdecimal():
         return None
     return f"{int(number)}.5", match.end()
@@ -203,7 +204,7 @@ def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, in
             0.75
             if match["three"]
             else 0.25
-            if match["quarter"]
+            if match["quarter"] or match["fourth"]
             else _FRACTIONS.get(match["fraction"] or "1/2")
         )
         if share is not None:

@@ -107,6 +107,7 @@ GRAMS_PER_KG = 1000
 AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te|e){OVER}")  # "eine 7er"
 LEAST_WEIGHT_G = 30_000
 POUNDS_PER_STONE = 14
+HALF_A_POUND = Late(rf"half (?:an? )?{LB_WORDS}{OVER}|an? half[ -]{LB_WORDS}{OVER}")
 MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
 ISH = Late(r" ?-?ish\b")
 SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
