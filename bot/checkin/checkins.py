@@ -313,6 +313,10 @@ def tapped(turn: Act, pressed: OnAnswers) -> None:
         _ask_one(turn, turn.person, profile, row, pressed.key)
 
 
+#: What the questions hang on that not every morning has.
+_ASKED_WHERE = {"sharpness": "_wants_sharpness", "training_done": "_trained"}
+
+
 def _ask_one(
     turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow, key: str
 ) -> None:
@@ -325,5 +329,7 @@ def _ask_one(
             answers["fine"] = SOMETHING_OFF
     else:
         answers.pop(key, None)
+        if key in _ASKED_WHERE:  # who asks for it by name is asked, whatever this morning wanted
+            answers[_ASKED_WHERE[key]] = True
     answers["_greeting"] = ""
     asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
