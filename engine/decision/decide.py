@@ -10,7 +10,7 @@ from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
 from engine.decision.foresight import Foresight, look_ahead, with_proposed
-from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
+from engine.decision.gates import Gate, Stop, first_shut, listed, unanswered
 from engine.decision.gather import expected_fullness, gather
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
@@ -110,13 +110,12 @@ def decide(
     if case.forecast is ForecastUse.SHOWS:
         return _shown(case, without, table)
     flags = flags_of_case(case)
-    steps: list[GateStep] = []
-    for gate in GATES:
-        stop = gate.stops(case, flags)
-        steps.append(GateStep(gate.id, stop is None))
-        if stop is not None:
-            return _stopped(case, flags, gate, stop, tuple(steps))
-    return _ruled(case, flags, tuple(steps), without, table)
+    shut, passed = first_shut(case, flags)
+    steps = tuple(GateStep(gate.id, passed=True) for gate in passed)
+    if shut is not None:
+        gate, stop = shut
+        return _stopped(case, flags, gate, stop, (*steps, GateStep(gate.id, passed=False)))
+    return _ruled(case, flags, steps, without, table)
 
 
 def _shown(case: Case, without: frozenset[str], table: Sequence[Rule]) -> Decision:

@@ -199,6 +199,17 @@ GATES: tuple[Gate, ...] = (
 )
 
 
+def first_shut(
+    case: Case, flags: tuple[Flag, ...]
+) -> tuple[tuple[Gate, Stop] | None, tuple[Gate, ...]]:
+    """The first gate that stops a case, with why; and those that the case went through before."""
+    for at, gate in enumerate(GATES):
+        stop = gate.stops(case, flags)
+        if stop is not None:
+            return (gate, stop), GATES[:at]
+    return None, GATES
+
+
 def unbelievable(checkin: CheckIn) -> tuple[str, ...]:
     """The answers that nobody can have meant, as `CheckIn` fields."""
     ranges: dict[str, tuple[float, float]] = {

@@ -94,7 +94,9 @@ def _caller(frame: FrameType) -> str:
 
 
 def walks() -> dict[str, Walk]:
-    """A check-in in one line that asks for a sign-off, and the coach's approval of it."""
+    """A check-in in one line that asks for a sign-off, and the coach's approval of it; and the check-in
+    of the next morning, when what is made once in a process has been made.
+    """
     from bot.store.db import make_engine
     from bot.store.migrate import upgrade_to_head
     from tests.support.weeks import in_peak_week
@@ -106,13 +108,19 @@ def walks() -> dict[str, Walk]:
         team.world.until(datetime(2027, 5, 7, 6, tzinfo=UTC))
         team.athlete.hears()
         team.coach.hears()
-        checked_in, approved = Walk(), Walk()
+        checked_in, approved, next_morning = Walk(), Walk(), Walk()
         checked_in.take(lambda: team.athlete.writes("61.0 1 3.5 5 on target fine"))
         asked = team.coach.hears()
         label = next(text for said in asked for text in said.buttons if "Approve" in text)
         approved.take(lambda: team.coach.taps(label, *asked[-1:]))
+        team.world.until(datetime(2027, 5, 8, 6, tzinfo=UTC))
+        next_morning.take(lambda: team.athlete.writes("61.1 6 3.5 5 on target fine"))
         engine.dispose()
-    return {"check-in in one line": checked_in, "approval": approved}
+    return {
+        "check-in in one line": checked_in,
+        "approval": approved,
+        "check-in of the next morning": next_morning,
+    }
 
 
 def main() -> None:
