@@ -324,9 +324,7 @@ def poisoned(turn: Turn, chat_id: int) -> None:
 
 
 def load() -> None:
-    """What the first morning needs: the tables of complaints, and what the forecast computes with."""
-    import scipy.special  # noqa: F401, PLC0415
-
+    """What the first morning needs: the tables of complaints."""
     safety_watch.may_be_urgent("I am well")
 
 

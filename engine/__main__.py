@@ -36,7 +36,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Exit status 0 when it was done, 2 when a file or an option could not be read."""
     given = list(sys.argv[1:] if arguments is None else arguments)
     if given and given[0] in COMMANDS:
-        from engine.cli import commands  # noqa: PLC0415 - numpy and scipy, not wanted for a case
+        from engine.cli import commands  # noqa: PLC0415 - numpy, not wanted for a case
 
         command: Callable[[Sequence[str]], int] = getattr(commands, COMMANDS[given[0]])
         return command(given[1:])

@@ -118,7 +118,8 @@ class Worker:
             return
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
-        self._seen = list(heads if is_sqlite(self._engine) else mixed(heads))[: 2 * self._slots]
+        free = [head for head in heads if head[1] not in self._busy]
+        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: 2 * self._slots]
         self._begin()
 
     def _begin(self) -> None:

@@ -13,9 +13,10 @@ import numpy as np
 
 from engine.evidence.body import observing as e
 from engine.evidence.body import tracking as known
+from engine.model.normal import normal_below
 from engine.model.particles import Belief
 from engine.model.structures import Floats, Row
-from engine.model.tracker import levels, normal_below, resample
+from engine.model.tracker import levels, resample
 from engine.values.observed import CoachLook, Observed
 
 

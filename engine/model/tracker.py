@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from engine.evidence.body import pooling
 from engine.evidence.body import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
+from engine.model.normal import normal_below
 from engine.model.particles import (
     _SCALE,
     ALIKE,
@@ -229,14 +230,6 @@ def update_on_look(
     """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
     looks = outcome_probabilities(belief.state, belief.person, belief.body, aim or belief.frame.aim)
     return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
-
-
-def normal_below(deviations: Floats) -> Floats:
-    """The chance that a standard normal value is below each of these."""
-    from scipy.special import ndtr  # noqa: PLC0415 - heavy: at the first morning, not at the start
-
-    below: Floats = ndtr(deviations)
-    return below
 
 
 def level_shift(person: Person, grades: float) -> Floats:

@@ -20,9 +20,10 @@ from engine.evidence import deciding
 from engine.evidence.body import learning
 from engine.evidence.planning import teaching as known
 from engine.model.forecast import subsample
+from engine.model.normal import normal_below
 from engine.model.particles import Belief
 from engine.model.structures import Floats
-from engine.model.tracker import first_belief, generator, normal_below
+from engine.model.tracker import first_belief, generator
 from engine.planning.behind.learning import PARTICLES, edges, led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek

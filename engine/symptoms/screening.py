@@ -237,7 +237,8 @@ def _taken_lightly(
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
-    opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts()]
+    taken = [hit.words for hit in hits if hit.sure]
+    opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts(taken)]
     if not hits and not spoken_of:
         opinions.append(opinion.after_all())
     mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]

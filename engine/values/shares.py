@@ -1,4 +1,4 @@
-"""A share that was counted, with the range that goes with so few."""
+"""A share that was counted, and a mean, with the range that goes with so few."""
 
 from __future__ import annotations
 
@@ -7,6 +7,34 @@ from dataclasses import dataclass
 
 #: The standard normal deviate of a two-sided 95 % interval.
 Z_95 = 1.959963984540054
+HALVINGS = 60  # of a right angle: to the last digit of a float
+
+
+def student_95(freedom: int) -> float:
+    """Student's deviate of a two-sided 95 % interval, for so many degrees of freedom.
+
+    M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, 26.7.3 and 26.7.4: the
+    chance within it, of the angle whose tangent is t by the root of the degrees of freedom. Raises
+    ValueError below one degree.
+    """
+    if freedom < 1:
+        raise ValueError(f"{freedom} degrees of freedom are none")
+    low, high = 0.0, math.pi / 2
+    for _ in range(HALVINGS):
+        middle = (low + high) / 2
+        low, high = (middle, high) if _within(middle, freedom) < 0.95 else (low, middle)
+    return math.sqrt(freedom) * math.tan(low)
+
+
+def _within(angle: float, freedom: int) -> float:
+    odd = freedom % 2
+    term = math.cos(angle) if odd else 1.0
+    series = 0.0
+    for power in range(odd, freedom - 1, 2):
+        series += term
+        term *= math.cos(angle) ** 2 * (power + 1) / (power + 2)
+    series *= math.sin(angle)
+    return (angle + series) * 2 / math.pi if odd else series
 
 
 @dataclass(frozen=True, slots=True)

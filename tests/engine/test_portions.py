@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import ctypes
 import random
 from collections import Counter
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 
 import numpy as np
@@ -185,6 +187,20 @@ def test_a_favourite_comes_first_and_what_sits_so_so_comes_last() -> None:
     assert "favourite" in steps
     assert "so-so" not in steps
     assert "well" not in steps
+
+
+def test_the_same_day_is_found_in_any_thread_and_not_a_word_is_printed(
+    capfd: pytest.CaptureFixture[str],
+) -> None:
+    """Threads come and go, several ask at once, and each has the answer that one alone has."""
+    choices = [Choice(food=one) for one in random.Random(4).sample(known_foods(), 14)]
+    wishes = [NutrientTargets(carb_g=carb_g, protein_g=90, fat_g=30) for carb_g in (150, 240, 330)]
+    alone = [solve_day(choices, wish, 4) for wish in wishes]
+    for _ in range(2):
+        with ThreadPoolExecutor(3) as pool:
+            assert list(pool.map(lambda wish: solve_day(choices, wish, 4), wishes)) == alone
+    ctypes.CDLL(None).fflush(None)  # what a library in C has printed waits in a buffer of its own
+    assert capfd.readouterr() == ("", "")
 
 
 def test_the_usual_day_is_left_as_little_as_can_be() -> None:

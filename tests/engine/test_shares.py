@@ -1,16 +1,17 @@
-"""Shares with their intervals, against scipy's."""
+"""Shares and means with their intervals, against scipy's."""
 
 from __future__ import annotations
 
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.values.shares import Z_95, Share
+from engine.values.shares import Z_95, Share, student_95
 
 
+@settings(deadline=None)  # the first of them pays for the import
 @given(st.integers(1, 400).flatmap(lambda n: st.tuples(st.integers(0, n), st.just(n))))
 def test_the_interval_is_wilsons_as_scipy_has_it(counted: tuple[int, int]) -> None:
     count, total = counted
@@ -27,6 +28,18 @@ def test_the_deviate_is_that_of_ninety_five_per_cent() -> None:
     from scipy.stats import norm  # noqa: PLC0415
 
     assert pytest.approx(norm.ppf(0.975), abs=1e-12) == Z_95
+
+
+@pytest.mark.parametrize("freedom", [*range(1, 41), 99, 100, 1000, 5001])
+def test_students_deviate_is_scipys(freedom: int) -> None:
+    from scipy.special import stdtrit  # noqa: PLC0415
+
+    assert student_95(freedom) == pytest.approx(float(stdtrit(freedom, 0.975)), rel=1e-10)
+
+
+def test_of_one_alone_no_interval_is_told() -> None:
+    with pytest.raises(ValueError, match="none"):
+        student_95(0)
 
 
 def test_of_none_anything_may_be_true() -> None:

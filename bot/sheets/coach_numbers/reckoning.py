@@ -12,7 +12,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from engine.values.look import Look
-from engine.values.shares import Share
+from engine.values.shares import Share, student_95
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -116,14 +116,12 @@ def minutes(series: pd.Series[float]) -> Minutes | None:
 
 def apart(differences: pd.Series[float]) -> Apart | None:
     """None for fewer than three pairs, of which no interval can be told."""
-    from scipy.special import stdtrit  # noqa: PLC0415 - Student's quantile; scipy.stats takes a second
-
     told = differences.dropna()
     count = len(told)
     if count < 3:
         return None
     mean = float(told.mean())
-    reach = float(stdtrit(count - 1, 0.975)) * float(told.std(ddof=1)) / count**0.5
+    reach = student_95(count - 1) * float(told.std(ddof=1)) / count**0.5
     return Apart(count, mean, mean - reach, mean + reach)
 
 

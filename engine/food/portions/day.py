@@ -1,4 +1,4 @@
-"""How much of each food over the day: an integer program, solved by HiGHS through scipy.
+"""How much of each food over the day: an integer program, solved by HiGHS.
 
 Where some day misses nothing, only such days count. Points are paid for what is missed, for what is
 liked less, for leaving the usual day and for many foods; the cheapest day wins. A target that cannot
@@ -41,6 +41,15 @@ A_STEP = 0.001  # so that what costs nothing is not piled up
 NEAR_PER_G = 0.02  # within the tolerance, nearer is better
 NODES = 4000  # a bound on the search that does not depend on the machine's speed
 GAP = 1e-3
+# One thread and one seed, so that the same question has the same answer wherever it is asked; more
+# threads would also outlive the one that asks. Not a word on the standard output.
+SEARCH = {
+    "output_flag": False,
+    "threads": 1,
+    "random_seed": 0,
+    "mip_max_nodes": NODES,
+    "mip_rel_gap": GAP,
+}
 
 
 def solve_day(
@@ -192,19 +201,29 @@ class _Program:
 
     def _run(self, cost: Sequence[float], high: Sequence[float]) -> NDArray[np.float64] | None:
         # Heavy: loaded at the first menu, not at the start.
-        from scipy.optimize import Bounds, LinearConstraint, milp  # noqa: PLC0415
-        from scipy.sparse import csr_array  # noqa: PLC0415
+        import highspy  # noqa: PLC0415
 
+        lp = highspy.HighsLp()
+        lp.num_col_, lp.num_row_ = len(cost), len(self._least)
+        lp.col_cost_, lp.col_lower_, lp.col_upper_ = list(cost), self._low, list(high)
+        lp.row_lower_, lp.row_upper_ = self._least, self._most
+        whole, any_size = highspy.HighsVarType.kInteger, highspy.HighsVarType.kContinuous
+        lp.integrality_ = [whole] * self._whole + [any_size] * (len(cost) - self._whole)
         rows, columns, values = zip(*self._entries, strict=True)
-        matrix = csr_array((values, (rows, columns)), shape=(len(self._least), len(cost)))
-        found = milp(
-            cost,
-            integrality=[1] * self._whole + [0] * (len(cost) - self._whole),
-            bounds=Bounds(self._low, high),
-            constraints=LinearConstraint(matrix, self._least, self._most),
-            options={"node_limit": NODES, "mip_rel_gap": GAP},
-        )
-        return None if found.x is None else np.asarray(found.x)
+        lp.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
+        lp.a_matrix_.start_ = np.searchsorted(rows, np.arange(lp.num_row_ + 1))
+        lp.a_matrix_.index_, lp.a_matrix_.value_ = list(columns), list(values)
+
+        # The class that `highspy.Highs` adds callbacks to, and with them a line that each new one
+        # prints before it can be told not to.
+        search = highspy._Highs()  # type: ignore[attr-defined]
+        for option, value in SEARCH.items():
+            search.setOptionValue(option, value)
+        search.passModel(lp)
+        search.run()
+        if search.getInfo().primal_solution_status != highspy.kSolutionStatusFeasible:
+            return None
+        return np.asarray(search.getSolution().col_value)
 
     def _steps_of(self, choice: Choice, locked: Steps, wanted: frozenset[str]) -> None:
         id = choice.food.id

@@ -32,6 +32,8 @@ _SUNG = Late(
 #: Whole sentences of every day in a word or three, apostrophes left out: of so few letters the ear
 #: makes anything ("I think so" would be danger).
 _EVERYDAY_SAID = """
+my period started, my period started today, my period came, period started, got my period,
+on my period, hab meine tage, habe meine tage, meine tage sind da, hab meine periode,
 not sure, no idea, dont know, i dont know, dunno, i wont, i cant, i dont, i didnt, hard to say,
 not really, nicht wirklich, eher nicht,
 cant say, maybe, whatever, same as always, the usual, who knows, not sure yet, ask me later,
