@@ -52,17 +52,19 @@ def raise_flags(
     day: date,
     told_anew: bool = True,
     advised: bool = True,
-) -> None:
+    answer: Callable[[], str] | None = None,
+) -> bool:
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
     again): then a warning acknowledged that day is not raised once more. `advised` is False where
     the athlete was told nothing of what to do about mild ones. Doubts have a life of their own
-    (`bot.alerts.doubts`).
+    (`bot.alerts.doubts`). `answer` is what the athlete is told of them: who coaches themselves reads
+    it with the button of the gravest alert, in one message; whether that was sent.
     """
     raised = {flag.id for flag in flags}
     if profile.status == AthleteStatus.ENDED:
-        return  # nobody coaches them; what they are told to do themselves is said all the same
+        return False  # nobody coaches them; what they are to do themselves is said all the same
     words = words_told(turn.session, profile.person_id, day)
     opened = []
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
@@ -74,13 +76,15 @@ def raise_flags(
             opened.append(row)
     opened = together.gathered(turn, opened)
     complaints = [row for row in opened if together.is_complaint(row)]
+    answered = False
     for row in opened:
         if row not in complaints:
-            delivery.ping(turn, row)
+            answered |= delivery.ping(turn, row, answer=None if answered else answer)
     alerts = of_day_or_open(turn.session, profile.person_id, day) if complaints else ()
     untold = [row for row in complaints if not together.told_with_graver(row, alerts)]
     if untold:
         together.tell_complaints(turn, profile, untold, advised=advised)
+    return answered
 
 
 def found_on(session: Session, athlete_id: int, day: date) -> dict[str, int]:

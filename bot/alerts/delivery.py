@@ -163,19 +163,32 @@ def _told_beside(session: Session, row: AlertRow) -> list[tuple[str, Mapping[str
     ]
 
 
-def ping(turn: Turn, row: AlertRow) -> None:
+def ping(turn: Turn, row: AlertRow, *, answer: Callable[[], str] | None = None) -> bool:
+    """Tell who is to hear of it. Who coaches themselves reads it as the `answer` to their words, where
+    there is one: whether they have read it so.
+    """
     coach = get_person(turn.session, row.coach_id)
     if row.level == Level.ADVISORY:
         _note_advisory(turn, row, coach)
-        return
+        return False
+    answered = False
     for person in told_of(turn.session, row):
-        send(turn, row, person)
+        if answer is not None and person.id == row.athlete_id:
+            send(turn, row, person, partial(_in_the_answer, answer))
+            answered = True
+        else:
+            send(turn, row, person)
     _put_repeat(turn, row)
     self_coached = row.coach_id == row.athlete_id
     if not coach.reachable:
         _bring_in_contact(turn, row, coach, words_after.unreachable)
     elif self_coached and row.level == Level.WARNING:
         _bring_in_contact(turn, row, coach, words_after.on_their_own)
+    return answered
+
+
+def _in_the_answer(answer: Callable[[], str], _alert: str) -> str:
+    return f"{answer()}\n\n{words.acknowledge_own()}"
 
 
 def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:

@@ -353,9 +353,12 @@ _no_raise = Sentence("I won't add carbs on these answers.")
 _no_raise_meanwhile = Sentence("I won't add carbs until this is clear.")
 
 
+acknowledge_own = Sentence("Tap Acknowledge once you have seen to it. I repeat this until then.")
+
+
 def _acknowledge(level: Level, name: str, *, self_coached: bool) -> str:
     if self_coached:
-        return tr("Tap Acknowledge once you have seen to it. I repeat this until then.")
+        return acknowledge_own()
     if level is Level.WARNING:
         return tr("Tap Acknowledge once you are on it. I repeat this until then.")
     return tr("Tap Acknowledge once you've spoken to {name}. I repeat this until then.", name=name)

@@ -65,18 +65,16 @@ def answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
 def say_emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> None:
     """Stop, and call for help; once for what is told in one go."""
     person = get_person(turn.session, profile.person_id)
-    coach = get_person(turn.session, profile.coach_id)
     drop_waiting(turn.session, answer_topic(profile.person_id))
-    say_to(
-        turn,
-        person,
-        lambda: (
-            safety.emergency_self_coached(found, turn.context.helpline)
-            if is_own_coach(profile)
-            else safety.emergency(found, coach.first_name, turn.context.helpline)
-        ),
-        urgency=Urgency.URGENT,
-    )
+    say_to(turn, person, lambda: emergency(turn, profile, found), urgency=Urgency.URGENT)
+
+
+def emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> str:
+    """What is said then, in the language in force."""
+    if is_own_coach(profile):
+        return safety.emergency_self_coached(found, turn.context.helpline)
+    coach = get_person(turn.session, profile.coach_id)
+    return safety.emergency(found, coach.first_name, turn.context.helpline)
 
 
 def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
@@ -69,20 +70,28 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     if rests(profile):
         fresh = [_under_a_warning(flag) for flag in fresh]
     _freeze(turn, profile, fresh)
-    alerts.raise_flags(turn, profile, fresh, day=day, advised=not rests(profile))
-    warned = [flag for flag in fresh if flag.level is Level.WARNING]
+    warned = [flag.id for flag in fresh if flag.level is Level.WARNING]
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
     coach = coach_name(turn.session, profile)
+    answer = None
     if warned:
-        to_athlete.say_emergency(turn, profile, [flag.id for flag in warned])
-        _decide(turn, profile, lead=None)
+        answer = partial(to_athlete.emergency, turn, profile, warned)
     elif moods:
-        person = get_person(turn.session, profile.person_id)
         beside = [
             flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
         ]
-        text = advice.mood(moods, coach, turn.context.helpline, beside=beside)
-        say_to(turn, person, text)
+        answer = partial(advice.mood, moods, coach, turn.context.helpline, beside=beside)
+    answered = alerts.raise_flags(
+        turn, profile, fresh, day=day, advised=not rests(profile),
+        answer=answer if is_own_coach(profile) else None,
+    )  # fmt: skip
+    if warned:
+        if not answered:
+            to_athlete.say_emergency(turn, profile, warned)
+        _decide(turn, profile, lead=None)
+    elif answer is not None:
+        if not answered:
+            say_to(turn, get_person(turn.session, profile.person_id), answer)
         _decide(turn, profile, lead=None)
     else:
         text = _answer(told, fresh, coach, warned=rests(profile))

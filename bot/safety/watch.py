@@ -43,6 +43,7 @@ from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.ear.reading import speaks_of_body_or_mood
 from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
 
@@ -81,19 +82,16 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
 
 
 def only_wonders(turn: ChatTurn, person: Person) -> bool:
-    """Whether nothing came of what was just written but the question if something is wrong with the
-    body: no emergency, and no mood that figures would weigh on.
+    """Whether nothing came of what was just written but the question if something is wrong, of the body
+    or on no word of body or mood: then figures beside it weigh on nobody.
     """
     asked = _asked_last(turn.session, person)
     found = _heard(turn.incoming.text)
-    if found.hits or found.drug_words:
+    if found.hits or found.drug_words or asked is None or asked.flow != SOMETHING_WRONG.id:
         return False
-    return (
-        asked is not None
-        and asked.flow == SOMETHING_WRONG.id
-        and asked.asked_at == turn.now
-        and asked.answers["_concern"] == Concern.BODY
-    )
+    of_body = asked.answers["_concern"] == Concern.BODY
+    mild = of_body or not speaks_of_body_or_mood(turn.incoming.text)
+    return mild and asked.asked_at == turn.now
 
 
 def mild_doubt(text: str) -> Symptom | None:

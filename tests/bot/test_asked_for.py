@@ -32,7 +32,7 @@ def test_every_view_that_is_heard_is_a_command_of_athletes() -> None:
 @pytest.mark.parametrize(
     ("text", "command"),
     [
-        ("deleted the message, what was I on today carb wise", "today"),
+        ("can you resend what i'm on for today", "today"),
         ("what do the next few days look like from here on", "week"),
         ("honestly, how did you come up with that number", "why"),
         ("no cod at the shop, would haddock do in its place", "food"),
@@ -75,6 +75,11 @@ def test_where_the_body_is_wondered_about_the_view_is_shown_all_the_same(team: T
     asked, view = team.athlete.writes("whats my fat sitting at today")
     assert "Is something wrong with you?" in asked.text
     assert view.text == shown
+
+
+def test_where_the_mood_may_be_meant_no_figures_are_shown(team: Team) -> None:
+    said = team.athlete.writes("could I eat nothing today, I only deserve water")
+    assert all("Carbs" not in one.text for one in said)
 
 
 def test_what_may_as_well_be_meant_is_named(team: Team) -> None:

@@ -416,9 +416,10 @@ def test_an_athlete_on_their_own_has_warnings_go_to_the_second_contact_at_once(t
         profile = get_profile(session, team.athlete_id)
         profile.person_id, profile.status = 1, AthleteStatus.ACTIVE
         session.add(profile)
-    said = text_of(team.coach.writes("I fainted"))
-    assert "Warning: you" in said
-    assert "Call Ravi" not in said
+    (said,) = team.coach.writes("I fainted")
+    assert said.text.startswith("Stop. You reported: fainting.")
+    assert set(said.buttons) == {"Acknowledge"}
+    assert "Call Ravi" not in said.text
     assert "Ravi is their own coach" in text_of(lea.hears())
 
 

@@ -111,3 +111,21 @@ def test_a_doctors_clearance_is_ones_own_to_note(mira: Someone) -> None:
     said = heard(mira, "/food")
     assert "Note it on your card" in said
     assert "your coach" not in said.lower()
+
+
+def test_what_somebody_on_their_own_tells_is_answered_and_alerted_in_one_message(
+    mira: Someone,
+) -> None:
+    (said,) = mira.writes("I fainted this morning and my chest hurts")
+    assert said.text.startswith("Stop. You reported: chest pain, fainting.")
+    assert said.text.endswith("Tap Acknowledge once you have seen to it. I repeat this until then.")
+    assert set(said.buttons) == {"Acknowledge"}
+    settled = text_of(mira.presses(said.buttons["Acknowledge"], said.outbox_id))
+    assert "Warning: you" in settled
+    assert "chest pain, fainting" in settled
+
+
+def test_a_binge_told_by_somebody_on_their_own_is_one_message_too(mira: Someone) -> None:
+    (said,) = mira.writes("I binged last night")
+    assert said.text.startswith("Thank you for telling me.")
+    assert set(said.buttons) == {"Acknowledge"}
