@@ -455,6 +455,8 @@ de | kg | 55.3 | 55,6 mit handy in der tasche, 55,3 ohne, 6, 3,5 | 55.3 | 6 | 3.
 de | kg | 55.3 | 55 Punkt null. sechs Punkt fünf. drei Punkt fünf. | 55.0 | 6.5 | 3.5
 de | kg | 55.3 | minus null komma drei, fülle 6, 3,5 liter | 55.0 | 6 | 3.5
 de | kg | 55.3 | hab 300 gramm verloren, fülle 6, 3,5 liter | 55.0 | 6 | 3.5
+de | kg | 55.3 | 55,0kg;6/10;3,5L | 55.0 | 6 | 3.5
+en | kg | 93.9 | 93.6kg;8/10;7L | 93.6 | 8 | 7
 de | kg | 55.3 | 300g hoch, fülle 7, 3,5 liter | 55.6 | 7 | 3.5
 de | kg | 55.3 | Fülle: sechs bis sieben, Gewicht 55,0, Wasser dreieinhalb | 55.0 | 6.5 | 3.5
 de | kg | 55.3 | 55,0 6 halber liter vor dem sport liter dabei und 2 übern tag | 55.0 | 6 | 3.5

@@ -21,7 +21,7 @@ _NOUGHT = Late(
 )
 _ONE = Late(r"(?<=\d\d[.,])[li](?![^\W_])|(?<=\d)[li](?=\d*[.,]\d)")
 #: "77'2", and "77;2 ; 7 ; 4" where other marks part the answers.
-_FOR_A_POINT = Late(r"(?<![\d.,;'])\d{2,3}(?P<mark>[';])(?=\d(?![\d;']))")
+_FOR_A_POINT = Late(r"(?<![\d.,;'/])\d{2,3}(?P<mark>[';])(?=\d(?![\d;']))")
 _TIGHT_MARKS = Late(r"(?<=\d);(?=\d)")
 _BEFORE_ITS_PLACE = Late(r"(?<=\d) (?P<mark>[,;])(?=\d{1,2}(?:[.,]\d)?(?: |$))")  # "80,9 ,8 ,5"
 _IN_BRACKETS = Late(r"\((?P<inside>\d{1,3}(?:[.,]\d+)?)\)")
