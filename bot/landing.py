@@ -19,6 +19,7 @@ from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.decision.signoff import typed as signoff_typed
 from bot.dialogue import answering, asking
+from bot.dialogue.food_talk import asks_about_drink
 from bot.dialogue.requests import requested
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
@@ -37,7 +38,7 @@ from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.symptoms import symptom_name
-from engine.asked import view_asked_for
+from engine.asked import View, view_asked_for
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.chatter import is_chatter
 from engine.written.putting_off import puts_off
@@ -323,10 +324,11 @@ def _go_on(it: Landing) -> None:
 
 def _show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
-    if not has_a_day(it.turn, it.person):
-        return
+    view = view_asked_for(it.text)
+    if not has_a_day(it.turn, it.person) or (view is View.FOOD and asks_about_drink(it.text)):
+        return  # of coffee the hint says what a menu would not
     if not stage_views.told_unset(it.turn, it.person, it.text):
-        _shown(it, view_asked_for(it.text))
+        _shown(it, view)
 
 
 def _of_a_mild_doubt(it: Landing) -> bool:
