@@ -75,7 +75,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     if told:
         report(turn, profile, told)
         if told.symptoms:
-            _no_longer_asked(turn, person, profile)
+            _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
         return False  # likewise
     return _ask_about(turn, person, profile, found, answers) or bool(told)
@@ -119,12 +119,18 @@ def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
     return asked[-1] if asked and asked[-1].flow in ASKED_ABOUT_SIGNS else None
 
 
-def _no_longer_asked(turn: Turn, person: Person, profile: AthleteProfile) -> None:
-    """It has been said plainly what is wrong, so the question whether anything is has its answer."""
-    for flow in (SOMETHING_WRONG, UNWELL_HOW):
+def _no_longer_asked(
+    turn: Turn, person: Person, profile: AthleteProfile, told: Sequence[Symptom]
+) -> None:
+    """It has been said plainly what is wrong, so the question whether anything is has its answer, and
+    so has the one whether it is this.
+    """
+    for flow in (SOMETHING_WRONG, UNWELL_HOW, SYMPTOM_CHECK):
         for question in asking.open_questions(
             turn.session, person, flow=flow.id, subject_id=profile.person_id
         ):
+            if flow is SYMPTOM_CHECK and question.answers["_symptom"] not in told:
+                continue
             _let_go(turn, question)
             doubts.settled(turn, profile, question, doubts.TOLD)
 

@@ -472,3 +472,13 @@ def test_a_complaint_in_two_words_is_answered_and_not_asked_about_as_well(team: 
     assert "I've told Ravi: bleeding" in text_of(said)
     assert "Is something wrong with you?" not in text_of(said)
     assert len(team.coach.hears()) == 1
+
+
+def test_who_says_plainly_what_was_asked_about_is_answered_once(team: Team) -> None:
+    team.athlete.writes("passed out asleep at 9")
+    assert "do you mean fainting" in team.athlete.all_said()[-1].text
+    team.coach.hears()
+    said = [one.text for one in team.athlete.writes("yes I fainted in the bathroom")]
+    assert sum(text.startswith("Stop.") for text in said) == 1
+    warned = [one for one in team.coach.hears() if one.text.startswith("Warning")]
+    assert len(warned) == 1
