@@ -6,13 +6,12 @@ import json
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from math import exp
 
 import numpy as np
 import numpy.typing as npt
 
 from engine.asked.reading import FAMILIES, features
-from engine.symptoms.ear.model import rows_packed, rows_unpacked
+from engine.symptoms.ear.model import chances_of, rounded, rows_packed, rows_unpacked
 from engine.symptoms.ear.reading import BUCKETS
 
 #: A new number for other features or classes.
@@ -34,24 +33,13 @@ class Model:
     def of(
         cls, weights: npt.NDArray[np.float64], bias: npt.NDArray[np.float64], corpus: str
     ) -> Model:
-        """Rounded to whole numbers; features that weigh next to nothing are forgotten."""
-        largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
-        scale = float(f"{largest / 127:.6g}")
-        whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
-        whole[np.abs(whole).max(axis=1) <= _NEXT_TO_NOTHING] = 0
-        return cls(whole, scale, tuple(round(float(b), 4) for b in bias), corpus)
+        """Rounded to whole numbers."""
+        return cls(*rounded(weights, bias, _NEXT_TO_NOTHING), corpus)
 
     def chances(self, text: str) -> tuple[float, ...]:
         """How likely the text is of each class; they sum to 1."""
-        sums = list(self.bias)
-        for weight, family in zip(FAMILIES, features(text), strict=True):
-            if family:
-                share = weight * self.scale / len(family) ** 0.5
-                total = self.weights[family].sum(axis=0, dtype=np.int64)
-                sums = [a + share * int(b) for a, b in zip(sums, total, strict=True)]
-        most = max(sums)
-        shares = [exp(each - most) for each in sums]
-        return tuple(each / sum(shares) for each in shares)
+        found = zip(FAMILIES, features(text), strict=True)
+        return chances_of(self.weights, self.scale, self.bias, found)
 
 
 def pack(model: Model) -> bytes:

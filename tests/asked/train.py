@@ -22,7 +22,7 @@ from engine.asked.views import THRESHOLD
 from engine.symptoms.ear.reading import BUCKETS
 from tests.asked.corpus import CLASSES, NONE, Request, digest, held_out, requests
 from tests.ear.corpus import sentences
-from tests.ear.train import slipped
+from tests.ear.train import rows, slipped
 
 HERE = Path(__file__).resolve().parents[2] / "engine" / "asked" / "weights.bin"
 SEED = 11
@@ -37,19 +37,6 @@ OF_THE_EAR = 6000
 UNMARKED = 0.4
 #: What such a sentence counts beside one of the corpus.
 SHARE_OF_THE_EAR = 0.8
-
-
-def rows(texts: Sequence[str]) -> sparse.csr_matrix:
-    """Each text's features as the model weighs them."""
-    indices: list[int] = []
-    values: list[float] = []
-    starts = [0]
-    for text in texts:
-        for weight, family in zip(FAMILIES, features(text), strict=True):
-            indices += family
-            values += [weight / max(1, len(family)) ** 0.5] * len(family)
-        starts.append(len(indices))
-    return sparse.csr_matrix((values, indices, starts), shape=(len(texts), BUCKETS))
 
 
 def examples(corpus: Sequence[Request]) -> tuple[list[str], list[str], list[float]]:
@@ -79,9 +66,9 @@ def of_the_ear() -> list[str]:
 def fit(corpus: Sequence[Request], others: Sequence[str]) -> Model:
     """Learns twice: the first model says which of the `others` may be requests themselves."""
     texts, asks, weights = examples(corpus)
-    plain = rows(texts)
+    plain = rows(texts, FAMILIES, features)
     known = np.flatnonzero((plain > 0).sum(axis=0).A1 >= RARE)
-    seen, unmarked = plain[:, known], rows(others)[:, known]
+    seen, unmarked = plain[:, known], rows(others, FAMILIES, features)[:, known]
     kinds = np.array([CLASSES.index(each) for each in asks])
     first = _learner().fit(seen, kinds, sample_weight=weights)
     told = unmarked[first.predict_proba(unmarked)[:, 0] > 1.0 - UNMARKED]

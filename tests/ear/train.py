@@ -8,7 +8,7 @@ from __future__ import annotations
 import argparse
 import random
 import warnings
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 import numpy as np
@@ -51,13 +51,17 @@ LETTERS = 2
 THRESHOLDS = {Concern.EMERGENCY: 0.3, Concern.BODY: 0.4, Concern.MOOD: 0.4}
 
 
-def rows(texts: Sequence[str]) -> sparse.csr_matrix:
-    """Each text's features as the model weighs them."""
+def rows(
+    texts: Sequence[str],
+    families: Sequence[float] = FAMILIES,
+    read: Callable[[str], Sequence[list[int]]] = features,
+) -> sparse.csr_matrix:
+    """Each text's features as the model weighs them: `read` by family, each with what it counts."""
     indices: list[int] = []
     values: list[float] = []
     starts = [0]
     for text in texts:
-        for weight, family in zip(FAMILIES, features(text), strict=True):
+        for weight, family in zip(families, read(text), strict=True):
             indices += family
             values += [weight / max(1, len(family)) ** 0.5] * len(family)
         starts.append(len(indices))

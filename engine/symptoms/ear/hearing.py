@@ -99,6 +99,7 @@ class SecondOpinion:
     def _all(self) -> list[str]:
         if self._pieces is None:
             self._pieces = [piece for piece in pieces(self.text) if _has_words(piece)]
+            _listen(self._pieces)  # together: each is asked about soon
         return self._pieces
 
     def emergency(self, words: str) -> Suspicion | None:
@@ -138,8 +139,8 @@ class SecondOpinion:
                 yield Plain(symptom, suspicion.words)
 
     def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
+        self._all()
         about = [one for one in sentences(self.text) if words in one][:_MOST_PIECES]
-        _listen(self._all())  # together, as the rest is soon asked about
         told = _listen([sentence for sentence in about if not says_nothing(sentence)])
         for sentence, (_, emergency, *_) in told.items():
             if emergency >= least and len(sentence.split()) > 1:
@@ -221,12 +222,13 @@ _MOST_REMEMBERED = 256
 
 def _listen(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
     """What is made of each piece."""
-    remembered = dict(_REMEMBERED)
-    found = {piece: remembered[piece] for piece in pieces if piece in remembered}
+    known = ((piece, _REMEMBERED.get(piece)) for piece in pieces)
+    found = {piece: told for piece, told in known if told is not None}
     anew = mixed(model(), meaning(), [piece for piece in pieces if piece not in found])
-    if len(remembered) + len(anew) > _MOST_REMEMBERED:
-        _REMEMBERED.clear()
-    _REMEMBERED.update(anew)
+    if anew:
+        if len(_REMEMBERED) + len(anew) > _MOST_REMEMBERED:
+            _REMEMBERED.clear()
+        _REMEMBERED.update(anew)
     return found | anew
 
 

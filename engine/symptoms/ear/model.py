@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -43,28 +43,45 @@ class Model:
         thresholds: Mapping[Concern, float],
         corpus: str,
     ) -> Model:
-        """Rounded to whole numbers; the few largest weights are cut to keep the rest fine, and features
-        that weigh next to nothing are forgotten.
-        """
-        largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
-        scale = float(f"{largest / 127:.6g}")
-        whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
-        whole[np.abs(whole).max(axis=1) <= _NEXT_TO_NOTHING] = 0
-        rounded = tuple(round(float(b), 4) for b in bias)
-        return cls(whole, scale, rounded, thresholds, corpus)
+        """Rounded to whole numbers."""
+        return cls(*rounded(weights, bias, _NEXT_TO_NOTHING), thresholds, corpus)
 
     def chances(self, piece: str) -> tuple[float, ...]:
         """How likely the piece is of each of `CLASSES`; they sum to 1."""
-        sums = list(self.bias)
-        for weight, family in zip(FAMILIES, features(piece), strict=True):
-            if family:
-                share = weight * self.scale / len(family) ** 0.5
-                # Whole numbers sum to the same whatever the order: the same bits everywhere.
-                total = self.weights[family].sum(axis=0, dtype=np.int64)
-                sums = [a + share * int(b) for a, b in zip(sums, total, strict=True)]
-        most = max(sums)
-        shares = [exp(each - most) for each in sums]
-        return tuple(each / sum(shares) for each in shares)
+        found = zip(FAMILIES, features(piece), strict=True)
+        return chances_of(self.weights, self.scale, self.bias, found)
+
+
+def rounded(
+    weights: npt.NDArray[np.float64], bias: npt.NDArray[np.float64], next_to_nothing: int
+) -> tuple[npt.NDArray[np.int8], float, tuple[float, ...]]:
+    """Weights as whole numbers with their scale, and the bias to four digits; the few largest weights
+    are cut to keep the rest fine, and features that weigh next to nothing are forgotten.
+    """
+    largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
+    scale = float(f"{largest / 127:.6g}")
+    whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
+    whole[np.abs(whole).max(axis=1) <= next_to_nothing] = 0
+    return whole, scale, tuple(round(float(b), 4) for b in bias)
+
+
+def chances_of(
+    weights: npt.NDArray[np.int8],
+    scale: float,
+    bias: Sequence[float],
+    found: Iterable[tuple[float, list[int]]],
+) -> tuple[float, ...]:
+    """How likely each class is by the features that were `found`, each family with what it counts."""
+    sums = list(bias)
+    for weight, family in found:
+        if family:
+            share = weight * scale / len(family) ** 0.5
+            # Whole numbers sum to the same whatever the order: the same bits everywhere.
+            total = weights[family].sum(axis=0, dtype=np.int64)
+            sums = [a + share * int(b) for a, b in zip(sums, total, strict=True)]
+    most = max(sums)
+    shares = [exp(each - most) for each in sums]
+    return tuple(each / sum(shares) for each in shares)
 
 
 def pack(model: Model) -> bytes:
