@@ -70,18 +70,19 @@ def unanswered(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> N
     row = of_question(turn.session, profile, question)
     if row is None:
         return
-    _change(turn.session, row, state="silent")
+    unwell = row.facts.get("state") in ("unwell", "unwell-silent")
+    _change(turn.session, row, state="unwell-silent" if unwell else "silent")
     alerts.open_again(turn, row, Level.CAUTION)
 
 
 def feels_unwell(
-    turn: Turn, profile: AthleteProfile, question: OpenQuestion, asks: OpenQuestion
+    turn: Turn, profile: AthleteProfile, question: OpenQuestion, asks: OpenQuestion, words: str
 ) -> None:
-    """They do not feel well, and are asked what it is by another question."""
+    """They do not feel well, and are asked what it is by another question. `words`: all they wrote."""
     row = of_question(turn.session, profile, question)
     if row is None:
         return
-    _change(turn.session, row, state="unwell")
+    _change(turn.session, row, state="unwell", words=words)
     row.about = str(asks.id)
     turn.session.add(row)
     turn.session.flush()

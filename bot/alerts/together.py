@@ -102,13 +102,14 @@ def tell_complaints(
     """What was complained of in one go, in one silent note, in any hours: who is told may look."""
     told = [row.flag for row in rows]
     wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
+    to_thirst = any(row.facts.get(words.TO_THIRST) for row in rows)
 
     def sentence(reader: Person) -> str:
         return words.info(
             name=name_of(turn.session, profile.person_id),
             named=capital(symptom_names(told)),
             wrote=wrote,
-            told=advice(told) if advised else under_a_warning(told),
+            told=advice(told, to_thirst=to_thirst) if advised else under_a_warning(told),
             when=moment_for(turn.session, reader, profile, turn.now),
         )
 

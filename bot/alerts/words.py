@@ -15,6 +15,8 @@ from engine.symptoms import EATING_AND_MOOD, Symptom
 Facts = Mapping[str, Any]
 #: In the facts of a complaint that came while a warning stood.
 AGAIN = "_under_warning"
+#: That there may be too much water in the blood, so that nobody was told to drink more.
+TO_THIRST = "_to_thirst"
 
 LEVEL_WORDS = {
     Level.WARNING: mark("Warning"),
@@ -66,7 +68,11 @@ def alert(
     elif level is Level.WARNING:
         parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
-        parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
+        parts += (
+            _caution_own(finding(flag))
+            if self_coached
+            else _caution(name, finding(flag), to_thirst=bool(facts.get(TO_THIRST)))
+        )
     if level is not Level.ADVISORY:
         parts.append(settled or _acknowledge(level, name, self_coached=self_coached))
     elif settled:
@@ -225,7 +231,7 @@ _TOO_MUCH_WATER = frozenset(
 )
 
 
-def _caution(name: str, flag: Finding) -> list[str]:
+def _caution(name: str, flag: Finding, *, to_thirst: bool) -> list[str]:
     if flag is FlagId.DOUBT:
         return [tr("Call {name} and ask. {no_raise}", name=name, no_raise=_no_raise_meanwhile())]
     if flag is FlagId.DRUG_NAMED:
@@ -307,7 +313,7 @@ def _caution(name: str, flag: Finding) -> list[str]:
             tr(
                 '{name} was told: "{advice}" {no_raise}',
                 name=name,
-                advice=advice([flag]),
+                advice=advice([flag], to_thirst=to_thirst),
                 no_raise=_no_raise(),
             ),
             tr(

@@ -78,25 +78,43 @@ ADVICE = {
     "exhaustion": mark("Take it slowly today, and rest before you train."),
     "unwell": mark("Take it slowly today, and don't train through it."),
 }
+#: The same where thirst alone counts, because there may be too much water in the blood already.
+ADVICE_TO_THIRST = {
+    "drying-out": mark(
+        "No sauna. Drink when you are thirsty, and no more than that until a doctor has looked."
+    ),
+    "dizzy": mark(
+        "Sit down until it passes, and stay near somebody. Eat something, and drink only to thirst. "
+        "Train only once a doctor has looked."
+    ),
+    "cramps": mark(
+        "For cramps: stop, and stretch gently. Eat and salt as usual; drink only to thirst."
+    ),
+    "constipation": mark("Walk a little, and drink only to thirst. No laxatives."),
+}
 AT_MOST = 2
 #: What is said already where one of these is told as well: smaller meals.
 _SAID_WITH = {"bloating": {"stomach-pain", "severe-gut", "nausea"}}
 
 
-def advice(symptoms: Sequence[str]) -> str:
-    """What to do now about the gravest of these."""
+def advice(symptoms: Sequence[str], *, to_thirst: bool = False) -> str:
+    """What to do now about the gravest of these. `to_thirst`: nothing tells them to drink more."""
+    sentences = ADVICE | ADVICE_TO_THIRST if to_thirst else ADVICE
     told = [
-        ADVICE[symptom]
+        sentences[symptom]
         for symptom in ADVICE
         if symptom in symptoms and _SAID_WITH.get(symptom, set()).isdisjoint(symptoms)
     ]
     return " ".join(tr(sentence) for sentence in list(dict.fromkeys(told))[:AT_MOST])
 
 
-def told(symptoms: Sequence[str], coach: str, *, warned: bool = False) -> str:
+def told(
+    symptoms: Sequence[str], coach: str, *, warned: bool = False, to_thirst: bool = False
+) -> str:
     """To the athlete: that the coach knows, and what to do. `coach` is "" for who coaches themself.
 
     `warned`: a warning stands, and nothing is said that might go against it (eat, drink, train).
+    `to_thirst`: there may be too much water in the blood.
     """
     named = symptom_names(symptoms)
     first = (
@@ -106,7 +124,8 @@ def told(symptoms: Sequence[str], coach: str, *, warned: bool = False) -> str:
     )
     if warned:
         return " ".join(part for part in (first, under_a_warning(symptoms)) if part)
-    return " ".join(part for part in (first, advice(symptoms), if_worse()) if part)
+    what_to_do = advice(symptoms, to_thirst=to_thirst)
+    return " ".join(part for part in (first, what_to_do, if_worse()) if part)
 
 
 sit_down = Sentence("Sit down until it passes.")

@@ -103,6 +103,13 @@ def _doubt(told: _Facts) -> str:
         return told.with_words(
             tr("{name} says they feel unwell, and I've asked what it is.", name=told.name)
         )
+    if state == "unwell-silent":
+        return told.with_words(
+            tr(
+                "{name} says they feel unwell. I asked what it is, and have no full answer yet.",
+                name=told.name,
+            )
+        )
     if about:
         meant = symptom_names(about.split(", "))
         asked = (

@@ -227,7 +227,8 @@ def _answer(
         return advice.mood(moods, coach, turn.context.helpline)
     if any(flag.id is FlagId.LOW_SODIUM for flag in new):
         return advice.low_sodium(coach)
-    return advice.told(symptoms, coach) if symptoms else ""
+    to_thirst = care_for(turn, profile).to_thirst
+    return advice.told(symptoms, coach, to_thirst=to_thirst) if symptoms else ""
 
 
 def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> str:

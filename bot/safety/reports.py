@@ -13,11 +13,11 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
-from bot.alerts.words import AGAIN
+from bot.alerts.words import AGAIN, TO_THIRST
 from bot.core.turn import Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
-from bot.decision.care import OF_EATING_AND_MOOD, WARNED, rests
+from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for, rests
 from bot.people.changes import Change
 from bot.people.people import get_person, is_own_coach, local_date, name_of, record
 from bot.people.telling import say_to
@@ -69,6 +69,9 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     fresh = _fresh(turn, profile, told, before)
     if rests(profile):
         fresh = [_under_a_warning(flag) for flag in fresh]
+    to_thirst = care_for(turn, profile).to_thirst
+    if to_thirst:
+        fresh = [_said_to_thirst(flag) for flag in fresh]
     _freeze(turn, profile, fresh)
     warned = [flag.id for flag in fresh if flag.level is Level.WARNING]
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
@@ -94,7 +97,7 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
             say_to(turn, get_person(turn.session, profile.person_id), answer)
         _decide(turn, profile, lead=None)
     else:
-        text = _answer(told, fresh, coach, warned=rests(profile))
+        text = _answer(told, fresh, coach, warned=rests(profile), to_thirst=to_thirst)
         if any(flag.id is FlagId.AFTER_SHOW_COMPLAINT for flag in fresh):
             # the stage is behind them: a doctor is meant to be seen, and no target met
             say_to(turn, get_person(turn.session, profile.person_id), text)
@@ -182,6 +185,11 @@ def _under_a_warning(flag: Flag) -> Flag:
     return Flag(flag.id, Level.CAUTION, dict(flag.facts) | {AGAIN: True}, flag.sources)
 
 
+def _said_to_thirst(flag: Flag) -> Flag:
+    """What was said to it told nobody to drink more, and the coach reads it so."""
+    return Flag(flag.id, flag.level, dict(flag.facts) | {TO_THIRST: True}, flag.sources)
+
+
 def _after_show(turn: Turn, profile: AthleteProfile, told: Told) -> list[Flag]:
     """In the night after a stage and the days that follow, what is a doctor's matter then."""
     now = turn.now.astimezone(ZoneInfo(profile.zone or "UTC"))
@@ -208,7 +216,7 @@ def _freeze(turn: Turn, profile: AthleteProfile, fresh: Sequence[Flag]) -> None:
         deciding.freeze(turn, profile, OF_EATING_AND_MOOD)
 
 
-def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool) -> str:
+def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_thirst: bool) -> str:
     """One message for all that was told: refusals, what to do, and who knows of it."""
     found = {flag.id for flag in fresh}
     parts = []
@@ -223,7 +231,7 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool) -> s
     elif FlagId.LOW_SODIUM in found:
         parts.append(advice.low_sodium(coach))
     elif told.symptoms:
-        parts.append(advice.told(told.symptoms, coach, warned=warned))
+        parts.append(advice.told(told.symptoms, coach, warned=warned, to_thirst=to_thirst))
     if told.unread:
         parts.append(advice.told_at_once(coach))
     if FlagId.PULSE_HIGH in found and Symptom.FAST_HEART not in told.symptoms:

@@ -35,6 +35,7 @@ from bot.safety.flow_symptom import (
     SOMETHING_WRONG,
     SYMPTOM_CHECK,
     UNWELL_HOW,
+    takes_complaints,
 )
 from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -43,6 +44,7 @@ from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.ear.reading import speaks_of_body_or_mood
 from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
@@ -70,14 +72,17 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     told = _told(profile, found, turn.incoming.text, turn.context)
     asked = _asked_last(turn.session, person)
     warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
-    if asked is not None and asked.flow == UNWELL_HOW.id and not warned:
+    if asked is not None and takes_complaints(asked) and not warned:
         return False  # the text is its answer, and told with the rest of it
     if told:
         report(turn, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
-        return False  # likewise
+        if says_all_is_well(turn.incoming.text) or not _graver_doubts(found):
+            return False  # likewise
+        _let_go(turn, asked)  # something is, and what it may be is asked instead
+        doubts.settled(turn, profile, asked, doubts.TOLD)
     return _ask_about(turn, person, profile, found, answers) or bool(told)
 
 
@@ -159,7 +164,7 @@ def _ask_about(
     text = turn.incoming.text
     sure = [hit for hit in found.hits if hit.sure]
     warned = any(hit.symptom.level is Level.WARNING for hit in sure)
-    doubtful = [hit for hit in found.doubtful if hit.symptom.level is not Level.ADVISORY]
+    doubtful = _graver_doubts(found)
     if doubtful:
         first = _first(doubtful)
         if warned and first.symptom is not Symptom.SELF_HARM:
@@ -179,6 +184,11 @@ def _ask_about(
         return False  # a figure that was asked for; a city may be heard in nearly anything
     _ask_what_is_wrong(turn, person, profile, suspicion.concern, text)
     return True
+
+
+def _graver_doubts(found: Screening) -> list[Hit]:
+    """What may be meant and is more than a mild complaint."""
+    return [hit for hit in found.doubtful if hit.symptom.level is not Level.ADVISORY]
 
 
 def _is_of_drinking(suspicion: Suspicion) -> bool:
@@ -332,11 +342,13 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
         doubts.settled(turn, profile, question, by)
         report(turn, profile, Told(emergency=True, words=said))
     else:
+        typed = _typed(turn)
+        words_of_both = _short(f"{said}; {typed}") if typed else said
         asks = asking.open_question(
             turn, person, UNWELL_HOW, subject_id=profile.person_id,
-            answers={"_words": said},
+            answers={"_words": words_of_both},
         )  # fmt: skip
-        doubts.feels_unwell(turn, profile, question, asks)
+        doubts.feels_unwell(turn, profile, question, asks, words_of_both)
         _wait(turn, profile, asks)
 
 

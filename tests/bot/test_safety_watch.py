@@ -278,3 +278,18 @@ def test_a_command_is_not_taken_for_a_complaint(sqlite_engine: Engine, command: 
     team.coach.hears()
     assert "Is something wrong with you?" not in text_of(team.athlete.writes(command))
     assert not [message for message in team.coach.hears() if command in message.text]
+
+
+def test_nobody_is_told_to_drink_more_while_there_may_be_too_much_water_in_the_blood(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("my hands are swollen and I have a headache and feel sick")
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("I have not drunk anything since noon and was in the sauna"))
+    told = text_of(team.coach.hears())
+    assert "drink again" not in said + told
+    assert advice.advice(["drying-out"], to_thirst=True) in said
+    assert advice.advice(["drying-out"], to_thirst=True) in told
+    said = text_of(team.athlete.writes("and I am dizzy"))
+    assert advice.advice(["dizzy"], to_thirst=True) in said

@@ -325,6 +325,42 @@ def test_is_something_wrong_unwell_asks_what_and_for_pulse_and_urine(team: Team)
     assert "urine-dark" not in levels(team)
 
 
+def test_a_complaint_typed_where_the_pulse_is_asked_for_is_told_as_what_it_is(team: Team) -> None:
+    something_wrong(team)
+    team.athlete.taps("I feel unwell")
+    team.athlete.taps("Dizzy")
+    assert "take your pulse" in text_of(team.athlete.taps("That's all"))
+    team.coach.hears()
+    said = text_of(team.athlete.writes("my pee is dark brown"))
+    assert "No training until a doctor has looked" in said
+    assert any("Caution" in one.text and not one.silent for one in team.coach.hears())
+    assert levels(team)["urine-dark"] == "caution"
+
+
+def test_what_may_be_a_warning_is_asked_about_where_it_was_asked_if_something_is_wrong(
+    team: Team,
+) -> None:
+    something_wrong(team)
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("legs feel heavy today"))
+    assert "legs feel heavy today" in said and "weak" in said
+    assert any("legs feel heavy today" in one.text for one in team.coach.hears())
+    arrive_and_read(team)
+    assert "not that" in text_of(team.athlete.writes("no"))
+    assert "not that" in text_of(team.coach.hears())
+
+
+def test_words_that_answer_whether_something_is_wrong_stay_with_those_before(team: Team) -> None:
+    something_wrong(team)
+    arrive_and_read(team)
+    team.athlete.writes("i just feel off")
+    told = text_of(team.coach.hears())
+    assert "idk whats going on with my body rn; i just feel off" in told
+    team.world.later(minutes=11)
+    told = text_of(team.coach.hears())
+    assert "no full answer yet" in told and "i just feel off" in told
+
+
 def test_after_a_warning_nobody_is_asked_what_its_words_are_as_a_score(team: Team) -> None:
     team.morning(3)
     said = text_of(team.athlete.writes("fell over in the corridor and came round on the floor"))
