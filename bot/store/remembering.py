@@ -132,7 +132,7 @@ def remembered(
     if flushes and session.some_are_pending(table):
         session.flush()
     kept = session.answers.setdefault(table, {})
-    found: _Answer = kept.get(key, _NOT)  # type: ignore[assignment]
+    found: _Answer = kept.get(key, _NOT)
     if found is _NOT:
         found = kept[key] = read()
     return found
