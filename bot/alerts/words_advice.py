@@ -202,7 +202,10 @@ MOOD = {
 }
 
 
-def mood(symptoms: Sequence[str], coach: str, helpline: str, *, beside: Sequence[str] = ()) -> str:
+def mood(
+    symptoms: Sequence[str], coach: str, helpline: str, *, beside: Sequence[str] = (),
+    to_thirst: bool = False,
+) -> str:  # fmt: skip
     """To somebody who told of eating, their body or their mood: `coach` "" for who coaches themself.
 
     `beside`: complaints of the body that were told with it, each of which gets its advice.
@@ -221,7 +224,7 @@ def mood(symptoms: Sequence[str], coach: str, helpline: str, *, beside: Sequence
         )
     )
     lines = [
-        " ".join(part for part in (said, advice(beside)) if part),
+        " ".join(part for part in (said, advice(beside, to_thirst=to_thirst)) if part),
         rest,
         tr("If it gets worse: {helpline}, day or night.", helpline=helpline)
         if helpline
