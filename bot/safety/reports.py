@@ -66,12 +66,11 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     new = [s for s in told.symptoms if keep(turn, profile, s.value, told.words)]
     for entry in (*told.drugs, *told.readings):
         keep(turn, profile, entry, told.words)
-    fresh = _fresh(turn, profile, told, before)
-    if rests(profile):
-        fresh = [_under_a_warning(flag) for flag in fresh]
     to_thirst = care_for(turn, profile).to_thirst
-    if to_thirst:
-        fresh = [_said_to_thirst(flag) for flag in fresh]
+    fresh = [
+        _as_it_stands(flag, warned=rests(profile), to_thirst=to_thirst)
+        for flag in _fresh(turn, profile, told, before)
+    ]
     _freeze(turn, profile, fresh)
     warned = [flag.id for flag in fresh if flag.level is Level.WARNING]
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
@@ -180,16 +179,16 @@ def _fresh(turn: Turn, profile: AthleteProfile, told: Told, before: dict[str, in
     ]
 
 
-def _under_a_warning(flag: Flag) -> Flag:
-    """What may come before a faint or tell of too much water is not mild while a warning stands."""
-    if flag.level is not Level.ADVISORY or flag.id not in BEFORE_WORSE:
-        return flag
-    return Flag(flag.id, Level.CAUTION, dict(flag.facts) | {AGAIN: True}, flag.sources)
+def _as_it_stands(flag: Flag, *, warned: bool, to_thirst: bool) -> Flag:
+    """The flag as it is meant while a warning stands, and where only thirst counts.
 
-
-def _said_to_thirst(flag: Flag) -> Flag:
-    """What was said to it told nobody to drink more, and the coach reads it so."""
-    return Flag(flag.id, flag.level, dict(flag.facts) | {TO_THIRST: True}, flag.sources)
+    What may come before a faint or tell of too much water is not mild under a warning; and what was
+    said to it told nobody to drink more, which the coach reads so.
+    """
+    facts = dict(flag.facts) | ({TO_THIRST: True} if to_thirst else {})
+    if warned and flag.level is Level.ADVISORY and flag.id in BEFORE_WORSE:
+        return Flag(flag.id, Level.CAUTION, facts | {AGAIN: True}, flag.sources)
+    return Flag(flag.id, flag.level, facts, flag.sources)
 
 
 def _after_show(turn: Turn, profile: AthleteProfile, told: Told) -> list[Flag]:
