@@ -13,12 +13,15 @@ from bot.words.figures import volume
 from engine.asked import views_asked_for
 from engine.symptoms.asked_whether import says_all_is_well
 from engine.written.drink_questions import asks_about_amount
+from engine.written.to_the_bot import asks_whether_human
 
 
 def with_hints(turn: Turn, person: Person, text: str, sentence: str) -> str:
     """The sentence with what answers the text meanwhile: rest, drink, food, today's water, and what
     may be meant beside the view that is shown.
     """
+    if asks_whether_human(text):
+        sentence = f"{words.a_program()} {sentence}"
     if still := _rests_who_asks(turn, person, text):
         sentence = f"{sentence} {still}."
     drink = asks_about_drink(text)

@@ -30,7 +30,7 @@ from bot.food.list import rows_of
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
 from bot.people.people import get_profile, profile_of
-from bot.people.rights import athletes_seen_by
+from bot.people.rights import athletes_seen_by, others_coaching
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
 from bot.plan.next_load import typed_look
@@ -44,6 +44,7 @@ from engine.asked import View, view_asked_for
 from engine.symptoms.thirst import is_of_thirst
 from engine.written.chatter import is_chatter
 from engine.written.putting_off import puts_off
+from engine.written.to_the_bot import asks_to_tell_nobody
 
 #: Whom a coach's words are for is answered in no more; what is longer are other words.
 MOST_OF_A_NAME = 2
@@ -316,12 +317,20 @@ def _go_on(it: Landing) -> None:
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")
         return
-    sentence = with_hints(it.turn, it.person, it.text, sentence)
+    sentence = with_hints(it.turn, it.person, it.text, _frankly(it, sentence))
     if latest is not None:  # above the question, which is put once more
         _show_beside(it)
     _say_and_remind(it, sentence)
     if latest is None:
         _show_beside(it)
+
+
+def _frankly(it: Landing, sentence: str) -> str:
+    """What is said of who was told, to somebody who asked that nobody is."""
+    coaches = others_coaching(it.turn.session, get_profile(it.turn.session, it.person.id))
+    if not coaches or not asks_to_tell_nobody(it.text):
+        return sentence
+    return words.cannot_keep_back([one.first_name for one in coaches])
 
 
 def _show_beside(it: Landing) -> None:

@@ -89,6 +89,16 @@ def feels_unwell(
     alerts.rewrite_everywhere(turn, row)
 
 
+def wrote_more(turn: Turn, profile: AthleteProfile, question: OpenQuestion, words: str) -> None:
+    """They were asked what it is, and say it: the coach reads it beside what was written before."""
+    row = of_question(turn.session, profile, question)
+    if row is None or alerts.CORRECTED in row.facts or words in str(row.facts["words"]):
+        return
+    _change(turn.session, row, words=f"{row.facts['words']}; {words}")
+    turn.session.flush()
+    alerts.rewrite_everywhere(turn, row)
+
+
 def settled(
     turn: Turn, profile: AthleteProfile, question: OpenQuestion, by: str, *, words: str = ""
 ) -> None:

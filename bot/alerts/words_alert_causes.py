@@ -279,7 +279,15 @@ CAUSES: dict[FlagId, Callable[[_Facts], str]] = {
     FlagId.SYMPTOM_UNREAD: lambda told: tr(
         "Something I can't place: {words}. Please read it and ask.", words=told.quote()
     ),
-    FlagId.MISSED_CHECK_IN: lambda told: tr("No check-in this morning; the plan's figure stands."),
+    FlagId.MISSED_CHECK_IN: lambda told: (
+        tr("No check-in this morning; the plan's figure stands.")
+        if told.facts["mornings"] < float(evidence.MISSED_IN_SILENCE)
+        else tr(
+            "No check-in for {mornings} mornings running, and not a word since. The plan's figures "
+            "stand.",
+            mornings=told.number("mornings"),
+        )
+    ),
     FlagId.SHORT_SLEEP: lambda told: tr(
         "Slept {last} h and {before} h the last two nights (I tell you under {bound} h on both).",
         last=told.number("last_night_h"),

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from sqlmodel import Session
+from sqlalchemy import bindparam
+from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.checkin import checkins, words
@@ -11,14 +12,16 @@ from bot.checkin.flow_reading import ALL_FINE, NOTED
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
+from bot.decision.care import care_for
 from bot.dialogue import asking
 from bot.event.closing import close_week
 from bot.event.season import season
 from bot.people.changes import Change
 from bot.people.people import example_of, get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
-from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion
 from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import CheckInRow
 from bot.week import prompts
 from bot.week.load import (
     athlete_of,
@@ -58,6 +61,8 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
         answers = question.answers | {"carb_eaten_g": question.answers.get("carb_eaten_g")}
         checkins.take_draft(turn, profile, answers)
         return
+    if care_for(turn, profile).unsaid:
+        return  # who has just told of eating or mood is not pressed for a weight
     first = prompts.NUDGE.number(duty) == 1
     example = words.example(question.answers) if question is not None else example_of(profile)
     say_to(turn, person, words.nudge(first, example))
@@ -92,7 +97,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         history=History(),
         checkin=CheckIn(date=duty.local_date),
         water_ceiling_l=week.limits.water_ceiling_l,
-        mornings_missed=1,
+        mornings_missed=1 if is_own_coach(profile) else 1 + _missed_in_silence(turn, profile),
     )
     told = [flag for flag in flags if flag.id == "missed-check-in"]
     alerts.raise_flags(turn, profile, told, day=duty.local_date)
@@ -119,6 +124,30 @@ def _still_wanted(turn: Turn, duty: AgendaRow) -> AthleteProfile | None:
         return None
     done = checkin_row(turn.session, profile.person_id, duty.local_date)
     return None if done is not None and checkins.is_answered(done) else profile
+
+
+def _missed_in_silence(turn: Turn, profile: AthleteProfile) -> int:
+    """How many check-ins were missed since this athlete last did anything here."""
+    rows = turn.session.exec(_LATELY, params={"athlete": profile.person_id}).all()
+    own = [at for what, by, at in rows if by == profile.person_id]
+    answered = turn.session.exec(_ANSWERED, params={"athlete": profile.person_id}).first()
+    heard = max([*own, *([answered] if answered is not None else [])], default=None)
+    return sum(what == Change.MISSED and (heard is None or at > heard) for what, by, at in rows)
+
+
+_SILENCE_LOOKED_AT = 60  # entries of the history: many more than two days of silence make
+_LATELY = (
+    select(HistoryRow.what, HistoryRow.by_id, HistoryRow.at)
+    .where(HistoryRow.athlete_id == bindparam("athlete"))
+    .order_by(col(HistoryRow.id).desc())
+    .limit(_SILENCE_LOOKED_AT)
+)
+_ANSWERED = (
+    select(CheckInRow.answered_at)
+    .where(CheckInRow.athlete_id == bindparam("athlete"))
+    .order_by(col(CheckInRow.date).desc())
+    .limit(1)
+)
 
 
 def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:

@@ -257,9 +257,12 @@ def changed(old: Answers, new: Answers) -> str:
     """What is different now: "Changed: fullness 6 → fullness 5." """
     before, after = parts(old), parts(new)
     keys = [key for key in {**before, **after} if before.get(key) != after.get(key)]
+    added = [after[key] for key in keys if key not in before]
     nothing = tr("nothing")
-    moves = [f"{before.get(key, nothing)} → {after.get(key, nothing)}" for key in keys]
-    return tr("Changed: {moves}.", moves="; ".join(moves)) if moves else tr("The note was changed.")
+    moves = [f"{before[key]} → {after.get(key, nothing)}" for key in keys if key in before]
+    lines = [tr("Added: {answers}.", answers="; ".join(added))] if added else []
+    lines += [tr("Changed: {moves}.", moves="; ".join(moves))] if moves else []
+    return " ".join(lines) or tr("The note was changed.")
 
 
 too_late_to_change = SentenceOn(

@@ -23,6 +23,14 @@ passed_on = SentenceOn("I've passed that on to {names}.", figures.all_of)
 kept_for = SentenceOn("Saved for {names}.", figures.all_of)
 told_it_came = SentenceOn("I've told {names} that it came.", figures.all_of)
 changed_for = SentenceOn("I've changed that for {names} too.", figures.all_of)
+#: To who asks that somebody is not told: nothing can be kept back, and why that is so.
+cannot_keep_back = SentenceOn(
+    "I can't keep anything back: what you write here, {names} can read, this too. It is so that you "
+    "are not alone with it. If you would rather talk to somebody else first: a doctor, or somebody "
+    "you trust.",
+    figures.all_of,
+)
+a_program = Sentence("I am a program, not a person.")
 may_drink = Sentence(
     "You may always drink when you're thirsty, on every day of the plan. Small sips, as much as "
     "thirst asks for."

@@ -12,6 +12,7 @@ from bot.words.languages import mark
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom, screen
 from engine.symptoms.asked_whether import means_it, says_all_is_well
+from engine.written.asking import asks_something
 from engine.written.units import parse_number
 
 FINE, UNWELL, EMERGENCY = "fine", "unwell", FlagId.EMERGENCY.value
@@ -76,7 +77,7 @@ def _how(text: str, answers: Answers) -> str:
     if says_all_is_well(text):
         return FINE
     found = screen(text)
-    if found.hits or found.suspicions:
+    if found.hits or (found.suspicions and not asks_something(text)):
         return UNWELL
     raise InvalidAnswer(words.tap_how_you_are())
 
@@ -105,6 +106,14 @@ SOMETHING_WRONG = Flow(
 def _symptoms(answers: Answers) -> Choices:
     labelled = [Choice(words.symptom_button(s), s) for s in words.SYMPTOM_BUTTONS]
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+
+
+def _what(text: str, answers: Answers) -> str:
+    """What is wrong, in their own words. Who asks something else has not said it yet."""
+    said_of_it = screen(text)
+    if asks_something(text) and not (said_of_it.hits or said_of_it.suspicions):
+        raise InvalidAnswer(words.ask_what_is_wrong())
+    return free_text(text, answers)
 
 
 def _no_warning(answers: Answers) -> bool:
@@ -141,7 +150,7 @@ UNWELL_HOW = Flow(
         Step(
             key="symptoms",
             ask=lambda answers: _once_more(answers, words.ask_what_is_wrong()),
-            read=free_text,
+            read=_what,
             choices=_symptoms,
             many=True,
         ),

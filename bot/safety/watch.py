@@ -48,6 +48,7 @@ from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.ear.reading import speaks_of_body_or_mood
 from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
+from engine.written.asking import asks_something
 
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
@@ -73,6 +74,8 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     asked = _asked_last(turn.session, person)
     warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
     if asked is not None and takes_complaints(asked) and not warned:
+        if not asks_something(turn.incoming.text):  # the coach need not wait for the rest
+            doubts.wrote_more(turn, profile, asked, _short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
         report(turn, profile, told)

@@ -86,7 +86,8 @@ ADULT_SLEEP = Source(
 )
 MISSED_MORNING = Source(
     "missed-morning",
-    "a morning without an answer in peak week is told to the coach",
+    "a morning without an answer in peak week is told to the coach, and that two running without a "
+    "word are a reason to call",
     Provenance.PRACTICE,
 )
 OUR_WATER_MARGINS = Source(
@@ -205,6 +206,10 @@ SHORT_SLEEP = Number(
 )  # fmt: skip
 MISSED_CHECK_IN = Number(
     "missed mornings before the coach is told", 1, "mornings",
+    MISSED_MORNING,
+)  # fmt: skip
+MISSED_IN_SILENCE = Number(
+    "mornings missed without a word in between, before the coach is asked to call", 2, "mornings",
     MISSED_MORNING,
 )  # fmt: skip
 

@@ -33,8 +33,9 @@ _GERMAN_NUMBER = (
 )
 _GERMAN_UNIT = r" ?(?P<unit>minuten?|min|m|stunden?|std|h)?"
 _GERMAN_LEAD = (
-    r"(?:(?:wir sind|wir wurden|wir|sie sind|sie haben uns|sie|es ist|es|"
-    r"(?:die|meine) (?:show|klasse) ist|ich bin|ich wurde|alles) )?"
+    r"(?:(?:wir sind|wir wurden|wir haben|wir|sie sind|sie haben uns|sie haben|sie|es ist|es gibt|"
+    r"gibt|es|"
+    r"haben|hat|(?:die|meine) (?:show|klasse) (?:ist|hat)|alles ist|ich bin|ich wurde|alles) )?"
 )
 _GERMAN_ABOUT = r"(?:(?:schon|jetzt|etwa|ca\.?|circa|ungefähr|rund|um|mit) )*"
 _GERMAN_LATE = (
@@ -91,6 +92,8 @@ _SAID_BY = Late(
 )
 _COMES_OF_IT = Late(
     r"(?: again| now| jetzt| wieder)?"
+    r"(?:,? (?:they say|they said|apparently|sagen (?:sie|die)|sagt man|hei(?:ß|ss)t es|angeblich|"
+    r"anscheinend))?"
     r"(?:[,;.:] (?:they(?:'ve| have)?|sie haben) [^\d,.;]*"
     r"\b(?:called|moved|gerufen|aufgerufen)\b[^\d,.;]*)?$"
 )

@@ -308,3 +308,16 @@ def test_a_button_is_typed_without_its_article(team: Team) -> None:
         person_id=1, flow="coach-event", step="kind", answers={}, asked_at=team.world.now
     )
     assert asking.read_answer(step, "Photo shoot", asked, team.world.context) == "shoot"
+
+
+@pytest.mark.parametrize("said", ["please don't tell Ravi", "keep this between us"])
+def test_who_asks_that_nobody_is_told_hears_frankly_who_reads_it(team: Team, said: str) -> None:
+    (answer,) = team.athlete.writes(said)
+    assert "I can't keep anything back" in answer.text and "Ravi" in answer.text
+    assert "passed that on" not in answer.text
+    assert said in text_of(team.coach.hears())
+
+
+def test_who_asks_whether_a_person_answers_is_told_that_it_is_a_program(team: Team) -> None:
+    (answer,) = team.athlete.writes("are you a real person?")
+    assert answer.text.startswith("I am a program, not a person.")

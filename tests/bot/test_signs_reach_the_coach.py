@@ -361,6 +361,57 @@ def test_words_that_answer_whether_something_is_wrong_stay_with_those_before(tea
     assert "no full answer yet" in told and "i just feel off" in told
 
 
+def test_what_is_wrong_in_their_words_is_with_the_coach_before_the_other_questions_are_answered(
+    team: Team,
+) -> None:
+    something_wrong(team)
+    team.athlete.taps("I feel unwell")
+    arrive_and_read(team)
+    team.athlete.writes("my ears ring all the time")
+    assert "my ears ring all the time" in text_of(team.coach.hears())
+
+
+def test_a_question_of_the_plan_is_no_word_of_what_is_wrong(team: Team) -> None:
+    something_wrong(team)
+    said = text_of(team.athlete.writes("can i do the cardio in the evening"))
+    assert "passed that on to Ravi" in said and "Is something wrong with you?" in said
+    team.athlete.taps("I feel unwell")
+    team.coach.hears()
+    said = text_of(team.athlete.writes("can i do the cardio in the evening"))
+    assert "passed that on to Ravi" in said and "take your pulse" not in said
+    assert "can i do the cardio in the evening" in text_of(team.coach.hears())
+
+
+def test_two_mornings_without_a_word_ask_the_coach_to_call(team: Team) -> None:
+    team.morning(4, hour=12)
+    team.coach.hears()
+    team.morning(3, hour=12)
+    (told,) = [one for one in team.coach.hears() if "mornings running" in one.text]
+    assert "call Mira" in told.text and not told.silent
+
+
+def test_a_second_missed_morning_is_only_a_note_where_something_was_written_between(
+    team: Team,
+) -> None:
+    team.morning(4, hour=12)
+    team.athlete.writes("travelling all day, no scale")
+    team.coach.hears()
+    team.morning(3, hour=12)
+    told = team.coach.hears()
+    assert any("No check-in this morning" in one.text and one.silent for one in told)
+    assert "mornings running" not in text_of(told)
+
+
+def test_who_has_just_told_of_eating_is_not_pressed_for_a_weight(team: Team) -> None:
+    team.morning(4, hour=5, minute=0)
+    team.athlete.writes("I made myself sick after dinner")
+    team.morning(4, hour=5, minute=31)
+    team.athlete.hears()
+    team.world.later(hours=2)
+    assert "missing" not in text_of(team.athlete.hears())
+    assert "reminder" not in text_of(team.athlete.hears())
+
+
 def test_after_a_warning_nobody_is_asked_what_its_words_are_as_a_score(team: Team) -> None:
     team.morning(3)
     said = text_of(team.athlete.writes("fell over in the corridor and came round on the floor"))

@@ -170,7 +170,8 @@ def test_hours_of_sleep_in_german_are_no_sharpness() -> None:
         ("20 Minuten früher", -20), ("anderthalb Stunden später", 90), ("late 45", 45),
         ("später", None), ("bis später", None), ("late 1.5", None), ("1,5 später", None),
         ("late 1.5 h", 90), ("wir sind 30 hinten", 30), ("15 Minuten vorverlegt", -15),
-        ("1h30 Verspätung", 90),
+        ("1h30 Verspätung", 90), ("haben 45 min Verspätung sagen sie", 45),
+        ("es gibt 30 Minuten Verspätung", 30), ("die Show hat 20 min Verspätung", 20),
     ],
 )  # fmt: skip
 def test_word_of_a_delay_in_german(text: str, minutes: int | None) -> None:
