@@ -6,7 +6,6 @@ from bot.alerts import words_athlete as words
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, said, yes_or_no
-from bot.store.tables.people import OpenQuestion
 from bot.words import common
 from bot.words.languages import mark
 from engine.safety import FlagId
@@ -170,11 +169,6 @@ UNWELL_HOW = Flow(
         ),
     ),
 )
-
-
-def takes_complaints(asked: OpenQuestion) -> bool:
-    """Whether what is asked is what is wrong, so that a complaint answers it; no figure is."""
-    return asked.flow == UNWELL_HOW.id and asked.step == UNWELL_HOW.steps[0].key
 
 
 #: The flows of all these; a check-in in one line is taken whichever of them is open.

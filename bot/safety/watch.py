@@ -35,7 +35,6 @@ from bot.safety.flow_symptom import (
     SOMETHING_WRONG,
     SYMPTOM_CHECK,
     UNWELL_HOW,
-    takes_complaints,
 )
 from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -73,7 +72,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     told = _told(profile, found, turn.incoming.text, turn.context)
     asked = _asked_last(turn.session, person)
     warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
-    if asked is not None and takes_complaints(asked) and not warned:
+    if asked is not None and _takes_complaints(asked) and not warned:
         if not asks_something(turn.incoming.text):  # the coach need not wait for the rest
             doubts.wrote_more(turn, profile, asked, _short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
@@ -125,6 +124,11 @@ def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
     """The latest open question, where it is one of these."""
     asked = asking.open_questions(session, person)
     return asked[-1] if asked and asked[-1].flow in ASKED_ABOUT_SIGNS else None
+
+
+def _takes_complaints(asked: OpenQuestion) -> bool:
+    """Whether what is asked is what is wrong, so that a complaint answers it; no figure is."""
+    return asked.flow == UNWELL_HOW.id and asked.step == UNWELL_HOW.steps[0].key
 
 
 def _no_longer_asked(
