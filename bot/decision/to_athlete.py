@@ -19,9 +19,9 @@ from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
-from bot.decision.reasons.words import reason
 from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
+from bot.decision.words_reasons import reason
 from bot.decision.words_target import nothing_planned_today
 from bot.people.people import get_person, is_own_coach, name_of
 from bot.people.telling import say_to

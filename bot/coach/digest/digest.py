@@ -17,7 +17,7 @@ from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_ro
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
-from bot.decision.reasons.words import reason
+from bot.decision.words_reasons import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by

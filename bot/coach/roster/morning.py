@@ -24,8 +24,8 @@ from bot.coach.roster.standing import (
 )
 from bot.core.chat.cards import CARD, Say
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
-from bot.decision.reasons.words import rule_name
 from bot.decision.signoff.signoff import morning_line
+from bot.decision.words_reasons import rule_name
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
