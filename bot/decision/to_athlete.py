@@ -11,7 +11,7 @@ from sqlmodel import Session
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
-from bot.alerts import words_cautions as cautions
+from bot.alerts import words_findings as cautions
 from bot.core.chat.outbox import Button, Buttons, drop_waiting, said_in
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn

@@ -23,7 +23,7 @@ from bot.words import figures, languages
 from bot.words.locale.update import catalogue_file, read
 from engine import evidence
 from engine.decision.facts import Facts
-from engine.decision.rules import table, telling, telling_seen
+from engine.decision.rules import table, words, words_seen
 from engine.decision.rules.told import GAPS
 from engine.evidence.source import Source
 from tests.support.foreign import (
@@ -45,16 +45,16 @@ TRANSLATIONS = [code for code in languages.known() if code != languages.ENGLISH]
 
 def test_every_gap_in_a_sentence_on_a_decision_is_a_fact_or_has_its_filling() -> None:
     known = Facts.names() | GAPS.keys()
-    for words in (table, telling, telling_seen):
-        tree = ast.parse(Path(words.__file__).read_text(encoding="utf-8"))
+    for module in (table, words, words_seen):
+        tree = ast.parse(Path(module.__file__).read_text(encoding="utf-8"))
         said = [n for n in ast.walk(tree) if isinstance(n, ast.Call) and is_told(n)]
-        assert said, f"nothing is said of a decision in {words.__name__}"
+        assert said, f"nothing is said of a decision in {module.__name__}"
         for call in said:
             message, given = call.args[0], {str(given.arg) for given in call.keywords}
             assert isinstance(message, ast.Constant)
             gaps = {gap for _, gap, _, _ in string.Formatter().parse(str(message.value)) if gap}
             gaps -= given
-            assert gaps <= known, f"{words.__name__}: nothing fills {gaps - known}"
+            assert gaps <= known, f"{module.__name__}: nothing fills {gaps - known}"
 
 
 def is_told(call: ast.Call) -> bool:

@@ -9,8 +9,6 @@ import pytest
 
 import bot
 from bot.alerts import words_advice as advice
-from bot.alerts import words_alert_causes as alert_causes
-from bot.alerts import words_cautions as cautions
 from bot.decision import words_reasons
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
@@ -26,6 +24,7 @@ from engine.food.foods import known_foods
 from engine.planning.drafting.draft import SHAPES
 from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
+from engine.safety.words import WORDED
 from engine.symptoms import WARNINGS, Symptom
 from engine.values.limits import LIMIT_KEYS
 from tests.engine.test_evidence import SOURCES
@@ -47,17 +46,10 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
     assert set(names.FIELD_WORDS) == set(FIELDS)
 
 
-def test_every_flag_has_a_name_for_the_history() -> None:
+def test_every_flag_has_its_name_and_its_sentences() -> None:
     for flag in FlagId:
-        assert flag in alert_causes.FLAGS, f"{flag} has no name in bot/alerts/words_alert_causes.py"
-
-
-def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete() -> None:
-    for flag in FlagId:
-        assert flag in alert_causes.CAUSES, (
-            f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
-        )
-        assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
+        assert flag in WORDED, f"{flag} has no words in engine/safety/words.py"
+        assert WORDED[flag].name, f"{flag} has no name in engine/safety/words.py"
 
 
 def test_rules_and_gates_are_called_what_the_engine_calls_them_in_the_readers_language(

@@ -10,7 +10,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.notes import held_notes, notes_since
 from bot.alerts.words import LEVEL_WORDS
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_findings import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from bot.alerts.words_alert_causes import flag_name
+from bot.alerts.words_findings import flag_name
 from bot.debrief import words as debrief_words
 from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use

@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause, flag_name
+from bot.alerts.words_findings import cause, flag_name
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (

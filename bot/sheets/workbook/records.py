@@ -16,7 +16,7 @@ from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause, flag_name
+from bot.alerts.words_findings import cause, flag_name
 from bot.decision import words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name

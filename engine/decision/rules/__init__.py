@@ -1,7 +1,7 @@
 """The rules: what a morning's facts ask for, and what is said of it. A rule is added here alone.
 
 `table` holds the rules in their order, each one declaration: id, name, condition, steps, sentence and
-sources. `telling` and `telling_seen` hold the longer sentences (the latter of rules that go by the
+sources. `words` and `words_seen` hold the longer sentences (the latter of rules that go by the
 coach's eye), told from facts by their names or by what stands in `told.GAPS`; `rule` says what a rule
 is and refuses one that lacks a half. A number that a single rule goes by may stand beside it as a
 `Number` with its source; those that others use as well are in `engine.evidence`.

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from engine.decision.facts import Facts
 from engine.decision.rules.rule import Forecast, Rule, always
-from engine.decision.rules.telling import (
+from engine.decision.rules.words import (
     say_ahead,
     say_blurring,
     say_drink_too,
@@ -27,7 +27,7 @@ from engine.decision.rules.telling import (
     say_under_usual,
     say_unwell_and_heavy,
 )
-from engine.decision.rules.telling_seen import (
+from engine.decision.rules.words_seen import (
     say_coach_sees_blur,
     say_coach_sees_flat,
     say_coach_sees_nothing_flat,
