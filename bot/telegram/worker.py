@@ -36,7 +36,7 @@ ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
 LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 64
-AHEAD = 4  # how many of them a slot takes before it looks again
+AHEAD = 2  # how many of them a slot takes before it looks again; what is urgent waits for these
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
 MIXED = 64  # of the oldest so many any may be first
 
