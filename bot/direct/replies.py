@@ -18,6 +18,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow
+from engine.written.chatter import is_chatter
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,11 +70,16 @@ def about_athlete(
     (athlete_id,) = named
     if own_athlete(session, coach, athlete_id) is None:
         return None
-    said = quoted or "\n".join(note.said for note in gathered)
+    said = quoted or "\n".join(_worth_quoting([note.said for note in gathered]))
     if not said and MESSAGE(athlete_id) in _data(row):
         # A message that was written as one: what stands under its heading.
         said = str(row.payload.get("text", "")).partition("\n")[2]
     return Answered(athlete_id, said.strip())
+
+
+def _worth_quoting(gathered: Sequence[str]) -> Sequence[str]:
+    """What was written there, but for an "ok" or a thumb beside it."""
+    return [said for said in gathered if not is_chatter(said)] or gathered
 
 
 def coach_answered(session: Session, athlete: Person, incoming: Incoming) -> int | None:

@@ -65,6 +65,17 @@ def test_the_coachs_reply_goes_back_to_the_sentence_it_answers(team: Team) -> No
     assert "“can I swap the rice for pasta”" in text_of(team.athlete.hears())
 
 
+def test_a_reply_to_several_sentences_quotes_no_thanks_or_thumb_among_them(team: Team) -> None:
+    for said in ("can I swap the rice for pasta", "thanks", "👍"):
+        team.athlete.writes(said)
+    arrive_and_read(team)
+    came = team.coach.all_said()[-1]
+    assert "thanks" in came.text
+    team.coach.writes("Yes, same grams dry", reply_to=came.outbox_id)
+    said = text_of(team.athlete.hears())
+    assert said.startswith("You wrote: “can I swap the rice for pasta”\n\nFrom")
+
+
 def test_an_athletes_reply_goes_to_the_coach_who_wrote(team: Team) -> None:
     team.coach.presses("c:message:2")
     team.coach.writes("Early night today")
