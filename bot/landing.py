@@ -243,6 +243,8 @@ def _given_in_words(it: Landing) -> bool:
     listens = answering.LISTENS_LONG if patient else answering.LISTENS_FOR
     if it.turn.now - latest.asked_at > listens:
         return False
+    if safety_watch.asks_of_something_else(latest, it.text):
+        return False
     if it.is_coach and passing_on.names_another(it.turn.session, it.person, latest, it.text):
         return False
     if not _answered(it):  # empty, too long, or about a drug

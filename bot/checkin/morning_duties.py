@@ -97,7 +97,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         history=History(),
         checkin=CheckIn(date=duty.local_date),
         water_ceiling_l=week.limits.water_ceiling_l,
-        mornings_missed=1 if is_own_coach(profile) else 1 + _missed_in_silence(turn, profile),
+        mornings_missed=1 if is_own_coach(profile) else _missed_in_silence(turn, profile),
     )
     told = [flag for flag in flags if flag.id == "missed-check-in"]
     alerts.raise_flags(turn, profile, told, day=duty.local_date)
@@ -127,7 +127,7 @@ def _still_wanted(turn: Turn, duty: AgendaRow) -> AthleteProfile | None:
 
 
 def _missed_in_silence(turn: Turn, profile: AthleteProfile) -> int:
-    """How many check-ins were missed since this athlete last did anything here."""
+    """How many check-ins were missed since this athlete last did anything here, this one too."""
     rows = turn.session.exec(_LATELY, params={"athlete": profile.person_id}).all()
     own = [at for what, by, at in rows if by == profile.person_id]
     answered = turn.session.exec(_ANSWERED, params={"athlete": profile.person_id}).first()

@@ -107,14 +107,6 @@ def _symptoms(answers: Answers) -> Choices:
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
-def _what(text: str, answers: Answers) -> str:
-    """What is wrong, in their own words. Who asks something else has not said it yet."""
-    said_of_it = screen(text)
-    if asks_something(text) and not (said_of_it.hits or said_of_it.suspicions):
-        raise InvalidAnswer(words.ask_what_is_wrong())
-    return free_text(text, answers)
-
-
 def _no_warning(answers: Answers) -> bool:
     """Whether there is time to ask on: not where what was told is an emergency."""
     told = answers.get("symptoms") or []
@@ -149,7 +141,7 @@ UNWELL_HOW = Flow(
         Step(
             key="symptoms",
             ask=lambda answers: _once_more(answers, words.ask_what_is_wrong()),
-            read=_what,
+            read=free_text,
             choices=_symptoms,
             many=True,
         ),

@@ -126,6 +126,13 @@ def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
     return asked[-1] if asked and asked[-1].flow in ASKED_ABOUT_SIGNS else None
 
 
+def asks_of_something_else(question: OpenQuestion, text: str) -> bool:
+    """Whether it was asked what is wrong, and the text asks back without a word of that."""
+    found = _heard(text)
+    says_what = found.hits or found.suspicions
+    return _takes_complaints(question) and asks_something(text) and not says_what
+
+
 def _takes_complaints(asked: OpenQuestion) -> bool:
     """Whether what is asked is what is wrong, so that a complaint answers it; no figure is."""
     return asked.flow == UNWELL_HOW.id and asked.step == UNWELL_HOW.steps[0].key

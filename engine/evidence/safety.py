@@ -86,8 +86,7 @@ ADULT_SLEEP = Source(
 )
 MISSED_MORNING = Source(
     "missed-morning",
-    "a morning without an answer in peak week is told to the coach, and that two running without a "
-    "word are a reason to call",
+    "a morning without an answer in peak week is told to the coach",
     Provenance.PRACTICE,
 )
 OUR_WATER_MARGINS = Source(

@@ -88,6 +88,13 @@ def _doubt(told: OfFinding) -> str:
         return told.with_words(
             told.tr("{name} says they feel unwell, and I've asked what it is.", name=told.name)
         )
+    if state == "unwell-silent":
+        return told.with_words(
+            told.tr(
+                "{name} says they feel unwell. I asked what it is, and have no full answer yet.",
+                name=told.name,
+            )
+        )
     if about:
         meant = told.symptoms(about.split(", "))
         asked = (
@@ -172,6 +179,15 @@ def _drink_again(told: OfFinding) -> str:
         "Call a doctor.",
         water=told.water("water_l"),
         target=told.water("target_l"),
+    )
+
+
+def _missed(told: OfFinding) -> str:
+    if told.facts["mornings"] < float(evidence.MISSED_IN_SILENCE):
+        return told.tr("No check-in this morning; the plan's figure stands.")
+    return told.tr(
+        "No check-in for {mornings} mornings running, and not a word since. The plan's figures stand.",
+        mornings=told.number("mornings"),
     )
 
 
@@ -328,7 +344,7 @@ WORDED: Mapping[FlagId, Worded] = {
     ),
     FlagId.MISSED_CHECK_IN: Worded(
         name=mark("missed check-in"),
-        cause=lambda told: told.tr("No check-in this morning; the plan's figure stands."),
+        cause=_missed,
         line=None,
     ),
     FlagId.SHORT_SLEEP: Worded(
