@@ -342,11 +342,7 @@ WORDED: Mapping[FlagId, Worded] = {
         ),
         line=lambda told: told.tr("What you wrote goes to a person to read."),
     ),
-    FlagId.MISSED_CHECK_IN: Worded(
-        name=mark("missed check-in"),
-        cause=_missed,
-        line=None,
-    ),
+    FlagId.MISSED_CHECK_IN: Worded(name=mark("missed check-in"), cause=_missed, line=None),
     FlagId.SHORT_SLEEP: Worded(
         name=mark("short sleep"),
         cause=lambda told: told.tr(
