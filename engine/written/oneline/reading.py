@@ -57,7 +57,8 @@ def read_report(text: str, known: Known) -> Report:
     if _FIGURES_ALONE.fullmatch(line):
         report, span = _read_best(line, known)
         return _with_note(report, span, text, places)
-    line = put_right(told_plainly(line, known), known)
+    line, subtracted = told_plainly(line, known)
+    line = put_right(line, known)
     line, of_hundred = in_tenths(line, known)
     line, left_over = worked_out(line, known)
     weighed = settled(line, known)
@@ -73,7 +74,7 @@ def read_report(text: str, known: Known) -> Report:
     report = _with_words_of(
         report,
         {
-            "weight_kg": weighed.said or since_yesterday,
+            "weight_kg": weighed.said or since_yesterday or subtracted,
             "fullness": of_hundred,
             "water_l": measured,
         },

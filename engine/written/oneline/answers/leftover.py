@@ -18,10 +18,11 @@ from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 
 #: Behind a drink these say that it was another amount, where no grammar could tell which.
 _ANOTHER_AMOUNT = Late(
-    r"\b(?:re-?fill\w*|(?:nach|auf)gefüllt\w*|(?:and|und|plus|then|dann) (?:an? |one |nur |only |just |noch |a |ein(?:e|en)? )*(?:half|halbe?[nrs]?|hoibe|third|quarter|drittel|viertel)(?! ?(?:past|after|to|hour|stunde|an hour|an? (?:kilo|kg|pound|lb)|way|asleep|tot|so|kilo|kg|pound|lb|pfund|full|voll|flat|flach))"
-    r"|(?:danach|dann noch|then another|afterwards|after that|later|später|noch ?mal|and another|plus|dazu)[ ,:]+(?:noch |another )?\d(?:[.,]\d+)?(?![\d.,]|[.,]\d| ?(?:kg|/|uhr|pm|am|h|std|stunden|hours?|mins?)(?![^\W_]))"
+    r"\b(?:re-?fill\w*|(?:(?:ein|noch)mal|und|dann|wieder|1 *mal) (?:nach|auf)gefüllt\w*|(?:and|und|plus|then|dann) (?:an? |one |nur |only |just |noch |a |ein(?:e|en)? )*(?:half|halbe?[nrs]?|hoibe|third|quarter|drittel|viertel)(?! ?(?:past|after|to|hour|stunde|an hour|an? (?:kilo|kg|pound|lb)|way|asleep|tot|so|kilo|kg|pound|lb|pfund|full|voll|flat|flach))"
+    r"|(?:danach|dann noch|then another|afterwards|after that|later|später|noch ?mal|and another|plus|dazu)[ ,:]+(?:noch |another )?\d(?:[.,]\d+)?(?= *(?:$|[,;.!?)](?!\d)|l|ml|oz|lit|bottles?|flaschen?|glass|gläser|at|in|after|before|nach|vor|am|im|beim|abends)(?![^\W_]))"
     r"|left (?:over|in it|in there)|(?:noch )?drin|angefangene\w*|angebrochene\w*|last (?:third|quarter|half|3rd)|(?:nur|only|just) (?:half|halb)|halbleer|half empty|leere? (?:flaschen?|pullen)|empty (?:bottles?|cans?|jugs?)|a second one|the second|der zweite|die zweite)(?![^\W_])"
 )
+_CLAUSE_END = Late(r"[;!?\n]|[.,](?!\d)")
 _SENTENCE_END = Late(r"[;!?\n]|\.(?!\d)")
 _BESIDE = 7  # characters: " and ", " then "
 
@@ -163,12 +164,12 @@ class Leftover(Told):
         told = self._told_by.get("water_l")
         if told is None:
             return ""
-        starts = [end.end() for end in _SENTENCE_END.finditer(line[: told.start])]
+        starts = [end.end() for end in _CLAUSE_END.finditer(line[: told.start])]
         start = starts[-1] if starts else 0
         follow = _SENTENCE_END.search(line, told.end)
         sentence = line[start : follow.start() if follow else len(line)]
         found = _ANOTHER_AMOUNT.search(in_digits(sentence, self._known.language))
-        return sentence.strip() if found else ""
+        return " ".join(sentence[slice(*found.span())].split()) if found else ""
 
     def ask_about_more(self, given: str, drunk: float) -> None:
         """Asks whether the drink that was read is all, where more of it seems to stand there."""

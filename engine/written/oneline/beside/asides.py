@@ -32,6 +32,7 @@ _ASIDE = tuple(
         rf"(?:\b{_AUF} )?(?:\b(?:um|gegen|ab|seit|bis|schon|so|kurz vor|kurz nach) )*\bhalb {_HOUR}(?: {_AUF}{_OVER}| früh| morgens| abends)*",
         rf"\b(?:um|gegen|seit|kurz vor|kurz nach) (?:viertel (?:vor|nach|über) |dreiviertel |kurz (?:vor|nach) |fünf (?:vor|nach) )?{_HOUR} (?:in der früh |morgens |heute |früh |schon )*{_AUF}{_OVER}",
         rf"\b{_AUF} (?:um|gegen|seit) (?:viertel (?:vor|nach) |kurz (?:vor|nach) )?{_HOUR}{_NO_ANSWER}",
+        rf"(?<=[^\W\d_] )(?:at|um) {_HOUR},? (?:and|und|&) (?:at |um )?{_HOUR}{_NO_ANSWER}",
         r"\b(?:woke(?: up)?|awake|weighed|wach|aufgestanden|gewogen)(?: at| um)? (?:[3-9]|1[0-2])(?=[,;:] )",
         r"(?<![\d.,])\d{2,3} (?:puls|ruhepuls|pulse|rhr|hr|heart rate)(?![^\W_]| ?[:=]? ?\d)",
         r"\b(?:um|at) (?:[3-9]|1[0-2]) (?=(?:i was|i weighed|hatte ich|war ich|hab ich|habe ich) )",
@@ -48,6 +49,7 @@ _ASIDE = tuple(
         rf"(?<![\d.,])\d{{2}}(?:[.,]\d)? ?(?:°(?: ?c{_OVER})?|grad|degrees?|celsius){_OVER}(?: (?:celsius|fieber|temperatur))?",
         # of ten, and no fullness
         rf"\b(?:{_HOW_ONE_IS}){_IS}\d{{1,2}}(?: ?(?:/|of|out of|von) ?(?:10|5))?{_NO_ANSWER}",
+        rf"\b(?:knees?|shoulders?|elbows?|hips?|ankles?|back|neck|knie|schultern?|ellbogen|hüfte|rücken|nacken)(?: (?:is|are|at|a|like|about|ist|so|bei|tut|hurts?|weh|sore|pain))*[:=]? \d{{1,2}} ?(?:/|of|out of|von) ?10{_NO_ANSWER}",
         rf"\b(?:sleep|schlaf|schlafqualität|sleep quality){_IS}\d{{1,2}} ?(?:/|out of|von) ?10(?!\d)",
         rf"(?<![\d.,])\d{{1,2}} ?(?:/|of|out of|von) ?10 (?:for |bei |beim )?(?:{_HOW_ONE_IS}|sleep|schlaf){_OVER}",
         # what was done
@@ -92,10 +94,14 @@ _BESIDE_A_LOOK = Late(
     r"\b(?:feel(?:ing)?|fühl\w*)(?: (?:like|mich|wie|a|an|ne|eine|at|is|so|about|ist))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d| ?kg)"
 )
 _LOOK = Late(r"\b(?:look(?:s|ing)?|optik|aussehen)\b[^,;\n.\d]{0,14}\d")
-_WHOLE = Late(r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen|alles zusammen|all together|altogether|on average|im schnitt|as a whole|unterm strich)\b")
+_WHOLE = Late(
+    r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen|alles zusammen|all together|altogether|on average|im schnitt|as a whole|unterm strich)\b"
+)
 #: Before an hour these say that it is none: "fullness up at 7", "water at half".
 _ANSWERS = Late(r"(?:full\w*|fülle|voll|water|wasser|weight|gewicht|look)(?: is| was| now)? $")
 
+#: Of a drink the day before is told, of a look this morning.
+_OF_A_DRINK = Late(r"\b(?:water|wasser|drank|drunk|getrunken|trinken|h2o|💧)[^,;.\n]*$")
 _MAY_HOLD_SOME = Late(
     rf"\d|\b(?:{_SMALL}|few|some|several|many|paar|einige|mehrere|viele|lots|loads)\b"
 )
@@ -112,9 +118,12 @@ def set_aside(line: str) -> tuple[str, list[Span]]:
     feeling = (_BESIDE_A_LOOK,) if _LOOK.search(line) else ()
     for pattern in (*_ASIDE, *parts, *feeling):
         for match in list(pattern.finditer(line)):
-            if _ANSWERS.search(line[: match.start()]) or not match[0].strip():
+            of_today = "today" in match.groupdict()
+            before = line[: match.start()]
+            passed = not _OF_A_DRINK.search(before) if of_today else _ANSWERS.search(before)
+            if passed or not match[0].strip():
                 continue
-            start, end = match.span("today" if "today" in match.groupdict() else 0)
+            start, end = match.span("today" if of_today else 0)
             start += len(line[start:end]) - len(line[start:end].lstrip())
             end -= len(line[start:end]) - len(line[start:end].rstrip())
             spans.append((start, end))

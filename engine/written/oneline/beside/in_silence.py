@@ -25,7 +25,10 @@ _SATED = Late(r"\b(?:full|voll) (?:of|after|from|time|day|night|hours?|session|g
 _DRINKS = Late(
     r"\b(?:(?:a|n|nen|einen?|one|half a|for|of|ganze[nrs]?|maybe|vielleicht|halbe[nr]?) )*(?:litres?|liters?|gallons?|gal|gallone|maß|krügerl|seidl)(?![^\W_])"
 )
-_OTHER_USE = Late(r"\b(?:per|pro|euro|petrol|benzin|milk|milch|juice|saft|milliliter)(?![^\W_])")
+_OTHER_USE = Late(
+    r"\b(?:per|pro|paar|few|couple|several|some|einige|euro|petrol|benzin|milk|milch|juice|saft|milliliter)(?![^\W_])"
+)
+_DENIED = Late(r" *(?:no|not|nein|nicht)(?![^\W_])")
 _NEAR = 0.05
 _KG_PER_LB = 0.45359237
 _STONES = Late(r"\bst(?:ones?)?(?![^\W_])|\d ?st(?![^\W_])")
@@ -57,7 +60,8 @@ def _weight(line: str, known: Known) -> Doubt | None:
         return None
     per = _KG_PER_LB if known.weight_unit is WeightUnit.LB else 1.0
     for match in re.finditer(N, in_digits(line, known.language)):
-        if abs(value(match[0]) * per - last) <= _NEAR * last:
+        denied = _DENIED.match(line, match.end())
+        if not denied and abs(value(match[0]) * per - last) <= _NEAR * last:
             return Doubt(code=DoubtCode.UNCLEAR, answer="weight_kg", given=match[0])
     return None
 

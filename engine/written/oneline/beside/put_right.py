@@ -35,7 +35,9 @@ _SAID_BEHIND = Late(
 )
 #: These alone take back a score or a drink only where a word or a scale says what it is.
 _BARELY = frozenset({"no", "nein", "ne", "nee", "doch", "wait", "moment", "eigentlich", "actually"})
-_LABELLED = Late(r"[^\W\d_][:=]? *(?:(?:prob\w*|about|maybe|ca\.?|so|a|ne|eher|wohl|is|was|war|ist) *)*$")
+_LABELLED = Late(
+    r"[^\W\d_][:=]? *(?:(?:prob\w*|about|maybe|ca\.?|so|a|ne|eher|wohl|is|was|war|ist) *)*$"
+)
 _STONES_BEFORE = Late(r"\d ?st(?:ones?)? ?(?:and )?$")
 _CONFIRMED = Late(
     rf"(?P<old>{N}){_UNIT}[ ,;?.!()]+(?:yes|yeah|yep|yup|ja|jo|jap|genau|correct|right|really|wirklich|stimmt)[ ,;.!:]*(?=(?P<new>{N}))"
@@ -44,8 +46,12 @@ _CONFIRMED = Late(
 _MOVED_TO = Late(
     rf"(?<![\d\w])[-+] ?[1-3](?: points?| punkte?)?,? *(?:so|also|=|->|makes|macht|to|auf|now|jetzt)+,? *(?=(?P<new>{N}))"
 )
-_SO_A_SCORE = Late(rf"(?<=[^\W\d_] )(?:so|also|hence|daher|drum|deshalb),? +(?=(?P<new>{N})(?:/10)?\s*(?:[,;\n/)]|\.(?!\d)|$))")
-_PERCENT = Late(r"(?P<lead>\b(?:full(?:ness)?|fülle|voll|prall(?:heit)?|look|optik)(?: is| ist)?[:=]? *)(?P<ten>10|[1-9])0 ?%")
+_SO_A_SCORE = Late(
+    rf"(?<=[^\W\d_] )(?:so|also|hence|daher|drum|deshalb),? +(?=(?P<new>{N})(?:/10)?\s*(?:[,;\n/)]|\.(?!\d)|$))"
+)
+_PERCENT = Late(
+    r"(?P<lead>\b(?:full(?:ness)?|fülle|voll|prall(?:heit)?|look|optik)(?: is| ist)?[:=]? *)(?P<ten>10|[1-9])0 ?%"
+)
 _NOT_THIS = Late(
     rf"(?P<new>{N})(?P<unit>{_UNIT})(?P<out>,? *(?:not|nicht|nich|net|ned|nöd|und nicht|and not) +(?P<old>{N}){_UNIT}(?:,? *(?:that|which|das|des|dies) (?:was|war)[^,;.\n\d]*|,? *(?:like|as|wie)[^,;.\n\d]*)?)"
 )
@@ -76,9 +82,7 @@ def put_right(line: str, known: Known) -> str:
 
 def in_tenths(line: str, known: Known) -> tuple[str, str]:
     """The line with "fullness 60 %" as 6 of 10, and the words that said so."""
-    line, said = rewritten(
-        line, known, _PERCENT, lambda match: f"{match['lead']}{match['ten']}"
-    )
+    line, said = rewritten(line, known, _PERCENT, lambda match: f"{match['lead']}{match['ten']}")
     return line, " / ".join(said)
 
 

@@ -47,7 +47,7 @@ _BAD = Late(
     rf"){_OVER}"
 )
 _GOOD = Late(
-    r"\b(?:without|w/o|mine|my own|my usual|meine eigene|meine|naked|nude|barefoot|undressed|stripped|in (?:my )?(?:underwear|undies|pants|boxers)|in the morning|after|afterwards|post|reweighed|re-weighed|weighed again|again|second(?: try| time)?|then|now|this morning|this am|today|no clothes"
+    r"\b(?:without|w/o|mine|my own|my usual|meine eigene|meine(?= (?:sagt|zeigt|sagte|zeigte|waage))|naked|nude|barefoot|undressed|stripped|in (?:my )?(?:underwear|undies|pants|boxers)|in the morning|after|afterwards|post|reweighed|re-weighed|weighed again|again|second(?: try| time)?|then|now|this morning|this am|today|no clothes"
     r"|morgens|früh|ohne|nackt|ausgezogen|in unterwäsche|in unterhose|danach|nach|nachm|nochmals?|noch mal|nachgewogen|zweite[rsn]?(?: mal| messung| wiegung)?|heute?|heut|jetzt|dann|anschließend|nackig"
     rf"){_OVER}"
 )

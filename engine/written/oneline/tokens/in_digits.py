@@ -1,6 +1,7 @@
 """A line with its numbers in digits, each place as before: "between a five and a six" has 5 and 6.
 
-What joins numbers of a line (a correction, a range, a sum) is looked for there, and written into the line.
+What joins numbers of a line (a correction, a range, a sum) is looked for there, and written into
+the line.
 """
 
 from __future__ import annotations

@@ -17,15 +17,25 @@ from engine.written.units import WeightUnit
 
 _OVER = r"(?![^\W_]|')"
 _KILO = r"(?:kg|kilos?|kilogramm)"
-_DEKA = Late(rf"(?P<kg>\d{{2,3}}) *{_KILO} *(?:und |and )?(?P<more>\d{{1,2}}) *(?:deka(?:gramm)?|dag|dkg){_OVER}")
-_KILO_CENTS = Late(rf"(?P<kg>\d{{2,3}}) *{_KILO} *(?:und |and )?(?P<more>[1-9]\d)(?<!10)(?= *(?:[,;!?\n]|\.(?!\d)|$))")
-_SPACED = Late(r"(?<![\d.,/])(?P<digits>\d(?: \d){1,2}) ?[.,] ?(?P<tenth>\d)(?= *(?:pounds?|lbs?|kgs?|kilos?)(?![^\W_]))")
-_STONE_WORDS = Late(rf"(?P<st>\d{{1,2}}) *stones? *(?:and |und )?(?P<lb>\d{{1,2}})(?= *(?:[,;!?\n/]|\.(?!\d)|$| \())")
+_DEKA = Late(
+    rf"(?P<kg>\d{{2,3}}) *{_KILO} *(?:und |and )?(?P<more>\d{{1,2}}) *(?:deka(?:gramm)?|dag|dkg){_OVER}"
+)
+_KILO_CENTS = Late(
+    rf"(?P<kg>\d{{2,3}}) *{_KILO} *(?:und |and )?(?P<more>[1-9]\d)(?<!10)(?= *(?:[,;!?\n]|\.(?!\d)|$))"
+)
+_SPACED = Late(
+    r"(?<![\d.,/])(?P<digits>\d(?: \d){1,2}) ?[.,] ?(?P<tenth>\d)(?= *(?:pounds?|lbs?|kgs?|kilos?)(?![^\W_]))"
+)
+_STONE_WORDS = Late(
+    r"(?P<st>\d{1,2}) *stones? *(?:and |und )?(?P<lb>\d{1,2})(?= *(?:[,;!?\n/]|\.(?!\d)|$| \())"
+)
 _QUARTERS = Late(r"(?P<whole>\d) *(?:and|und) *3 *quarters?(?![^\W_])")
 _BETWEEN = Late(
     rf"\b(?:between|btw|zwischen|zwischn|zwischa|zwüsche) +(?:an? |ner |einer |eine |ne |a )?(?P<one>{N}) *(?:and|und|un|&|-|to|bis) *(?:an? |ner |einer |eine |ne |a )?(?P<other>{N})(?! *(?:uhr|o'clock|[ap]m)(?![^\W_]))"
 )
-_MINUS = Late(rf"(?P<whole>{N}) *(?P<unit>kgs?|kilos?|lbs?|pounds?)? *(?:minus|less) *(?:(?P<half>(?:an? |ein(?:e|en)? )?hal(?:f|be?[nrs]?)(?: an?)?)|(?P<less>{N})) *(?:kgs?|kilos?|lbs?|pounds?)?(?![^\W_])")
+_MINUS = Late(
+    rf"(?P<whole>{N}) *(?P<unit>kgs?|kilos?|lbs?|pounds?)? *(?:minus|less) *(?:(?P<half>(?:an? |ein(?:e|en)? )?hal(?:f|be?[nrs]?)(?: an?)?)|(?P<less>{N})) *(?:kgs?|kilos?|lbs?|pounds?)?(?![^\W_])"
+)
 _MOST_LESS = 3.0
 _WORDS = Late(r"(?<![^\W_])[^\W\d_]{3,}")
 _CENTS = frozenset({"20", "25", "30", "40", "50", "60", "70", "75", "80", "90"})
@@ -34,17 +44,19 @@ _MOST_OF_STONE = 13
 _AFTER = 2  # numbers behind it: then a fullness and a drink are told elsewhere
 
 
-def told_plainly(line: str, known: Known) -> str:
-    """The line, as long as before, with such numbers as digits."""
+def told_plainly(line: str, known: Known) -> tuple[str, str]:
+    """The line, as long as before, with such numbers as digits; the words of a weight worked out."""
     for pattern in (_DEKA, _KILO_CENTS):
         line, _ = rewritten(line, known, pattern, _with_cents)
     line, _ = rewritten(line, known, _SPACED, _without_spaces)
     line, _ = rewritten(line, known, _QUARTERS, lambda match: f"{match['whole']}.75")
-    line, _ = rewritten(line, known, _MINUS, _less)
+    line, subtracted = rewritten(line, known, _MINUS, _less)
     line, _ = rewritten(line, known, _BETWEEN, lambda match: f"{match['one']}-{match['other']}")
     if known.language == "de":
         line, _ = rewritten(line, known, _STONE_WORDS, _in_stones)
-    return line if known.weight_unit is WeightUnit.ST else _with_decimals_said(line, known)
+    if known.weight_unit is not WeightUnit.ST:
+        line = _with_decimals_said(line, known)
+    return line, " / ".join(subtracted)
 
 
 def _with_cents(match: re.Match[str]) -> str:

@@ -14,7 +14,8 @@ ENGLISH: Table = {
     (Means.LABEL, "fullness", None): (
         "fullness, full, ful, fll, look wise, look-wise, lookwise, visually, muscle fullness, "
         "muscle full, looking like, looking like a, looking like an, look like, look like a, look "
-        "like an, looking, i look like a, rating the look, fullness feeling, fullness rating, fullness score, how full, mirror says, "
+        "like an, looking, i look like a, rating the look, fullness feeling, fullness rating, "
+        "fullness score, how full, mirror says, "
         "mirror, in the mirror, fulness, fullnes, fullness level, look, f, felt, fulnes"
     ),
     (Means.LABEL, "water_l", None): (
