@@ -75,6 +75,9 @@ _LABEL = r"\b(?:drank|drunk|drink(?:ing)?|water|wasser|getrunken|trinken|trank|h
 _LIST = Late(
     rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *(?:[,+&/]|and|und|plus) *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
 )
+_LIST_TIGHT = Late(
+    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *[+&] *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
+)
 _OF_THE_DAY = Late(
     rf"{_LABEL}(?P<list>(?:{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+\.?){{1,3}} *(?:,|and|und|\+|;) *){{2,}}{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+){{0,3}})(?= *(?:[.;\n]|$))"
 )
@@ -106,7 +109,7 @@ def worked_out(line: str, known: Known) -> tuple[str, str]:
     put(_BOTTLES, _bottles)
     if known.volume_unit is VolumeUnit.FLOZ_US:
         put(_CUPS, lambda match, _: _cups(match))
-    for pattern in (_LIST, _OF_THE_DAY):
+    for pattern in (_LIST_TIGHT, _LIST, _OF_THE_DAY):
         put(pattern, _listed)
     put(_UP_TO, lambda match, _: _range(match))
     return line, " / ".join(told)
