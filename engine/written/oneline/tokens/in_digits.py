@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.report import Known
@@ -21,6 +22,7 @@ N = r"(?<![\d.,])\d+(?:[.,]\d+)?(?![.,]?\d)"
 Edit = Callable[[re.Match[str]], str | None]
 
 
+@lru_cache(maxsize=32)  # many patterns are looked for in one line
 def in_digits(line: str, language: str) -> str:
     """The line, as long as before, with digits and blanks where a number is written out."""
     out, at = line, 0
