@@ -38,6 +38,10 @@ _BARELY = frozenset({"no", "nein", "ne", "nee", "doch", "wait", "moment", "eigen
 _LABELLED = Late(
     r"[^\W\d_][:=]? *(?:(?:prob\w*|about|maybe|ca\.?|so|a|ne|eher|wohl|is|was|war|ist) *)*$"
 )
+#: "weight? 62.8": who asks themselves and answers.
+_SELF_ASKED = Late(
+    rf"(?P<label>\b(?:look|weight|water|sleep|full(?:ness)?|scale|optik|gewicht|wasser|schlaf|fülle|voll|waage|getrunken|drank|form))\?(?P<gap> *)(?={N})"
+)
 _STONES_BEFORE = Late(r"\d ?st(?:ones?)? ?(?:and )?$")
 _CONFIRMED = Late(
     rf"(?P<old>{N}){_UNIT}[ ,;?.!()]+(?:yes|yeah|yep|yup|ja|jo|jap|genau|correct|right|really|wirklich|stimmt)[ ,;.!:]*(?=(?P<new>{N}))"
@@ -67,6 +71,9 @@ _NEAR, _ONE_MORNING = 0.05, 0.02
 
 def put_right(line: str, known: Known) -> str:
     """The line, as long as before, without the figures that were taken back or told before."""
+    line, _said = rewritten(
+        line, known, _SELF_ASKED, lambda match: f"{match['label']}:{match['gap']}"
+    )
     for _ in range(3):  # "5, no, 4, no, definitely 5"
         before = line
         line, _said = rewritten(line, known, _ANEW, lambda match: _anew(match, known))
