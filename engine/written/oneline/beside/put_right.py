@@ -23,7 +23,7 @@ _TAKES_BACK = (
 _IDLE = (
     r"(?:lol|lmao|haha(?:ha)*|hehe|hihi|xd|ugh|argh|boah|oh|ah|ach|äh+m?|öh|uh+m?|um|erm?|hm+|thumbs?|fingers?|daumen|brille|glasses|fat|dicke|it'?s|its|is|was|war|ist|an?|the|just|only|"
     r"that'?s|that|this|so|also|then|like|really|damn|shit|mist|verdammt|hab|mich|ich|i|des|das|es|eine?|ne|sagen|should be|should have been|soll|sollte|heißen|sein|on a good day|yeah|ja|yes|na|naja|und|and|but|aber|"
-    r"look|optik|full|fullness|fülle|water|wasser|for real|im ernst|seriously|ernsthaft)"
+    r"honestly|ehrlich|honest|tbh|say|call|eher|more|lieber|better|well|probably|wohl|mehr|look|optik|full|fullness|fülle|water|wasser|for real|im ernst|seriously|ernsthaft)"
 )
 _UNIT = rf"(?: ?(?:kgs?|kilos?|lbs?|pounds?|{VOLUME_WORDS}|(?:/|out of|of|von|aus) ?10){_OVER})?"
 _GAP = r"[ ,;.:!*()\-~'\"]"
