@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import chain
 from typing import Any, TypeVar
 
 from sqlalchemy import Executable, bindparam, event, inspect
@@ -71,12 +72,16 @@ class RemembersReads(WritesPlainly):
             return _NOT
         return ahead.answer
 
+    def write_pending(self, table: type[SQLModel]) -> None:
+        if self._pending(table):
+            self.flush()
+
     def forget(self, table: type[SQLModel]) -> None:
         self._ahead.pop(table, None)
         self.answers.pop(table, None)
 
     def _pending(self, table: type[SQLModel]) -> frozenset[Any]:
-        states = (*self._new, *self.identity_map._modified, *self._deleted)
+        states = chain(self._new, self.identity_map._modified, self._deleted)
         return frozenset(state for state in states if state.class_ is table)
 
 
@@ -123,7 +128,7 @@ def remembered(
     if (ahead := session.known_ahead(table, key)) is not _NOT:
         return ahead  # type: ignore[no-any-return]
     if flushes:
-        session.flush_for((str(table.__tablename__),))
+        session.write_pending(table)
     kept = session.answers.setdefault(table, {})
     if key not in kept:
         kept[key] = read()
@@ -131,12 +136,13 @@ def remembered(
     return found
 
 
-def remember(
-    session: Session, table: type[SQLModel], key: tuple[object, ...], answer: object
-) -> None:
-    """What was read along with something else, so that whoever asks `remembered` for it finds it."""
+def remember(session: Session, *read: tuple[type[SQLModel], tuple[object, ...], object]) -> None:
+    """What was read along with something else, each with its table and key, so that whoever asks
+    `remembered` for it finds it.
+    """
     if isinstance(session, RemembersReads):
-        session.answers.setdefault(table, {})[key] = answer
+        for table, key, answer in read:
+            session.answers.setdefault(table, {})[key] = answer
 
 
 def remember_ahead(
@@ -173,5 +179,5 @@ def looked_up(
     """
     if isinstance(session, RemembersReads):
         session.flush()
-        return session.found(statement, values)
+        return session.straight().found(statement, values)
     return session.connection().execute(statement, values).all()

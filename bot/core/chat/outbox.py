@@ -189,7 +189,7 @@ def set_menu(
         "commands": [{"command": name, "description": text} for name, text in commands],
         "scope": {"type": "chat", "chat_id": chat_id},
     }
-    remember(session, Person, _menu_of(chat_id), payload)
+    remember(session, (Person, _menu_of(chat_id), payload))
     return _put(
         session, chat_id, "setMyCommands", payload, now=now, topic=Topic(TopicKind.MENU, chat_id)
     )
@@ -216,7 +216,7 @@ def menu_shown(session: Session, chat_id: int) -> list[tuple[str, str]]:
 
 def menu_was_read(session: Session, chat_id: int, payload: dict[str, Any] | None) -> None:
     """What `LAST_MENU` brought along with something else."""
-    remember(session, Person, _menu_of(chat_id), payload)
+    remember(session, (Person, _menu_of(chat_id), payload))
 
 
 def _menu_of(chat_id: int) -> tuple[object, ...]:
@@ -243,7 +243,7 @@ def some_wait(kind: TopicKind, about: Any) -> Exists:
 
 
 def were_found_to_wait(session: Session, kind: TopicKind, about: int, *, some: bool) -> None:
-    remember(session, OutboxRow, _waits(kind, about), some)
+    remember(session, (OutboxRow, _waits(kind, about), some))
 
 
 def _waits(kind: TopicKind, about: int) -> tuple[object, ...]:
