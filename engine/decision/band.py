@@ -134,11 +134,12 @@ def _stores(
     eaten = {c.date - timedelta(days=1): c.carb_eaten_g for c in (*history.checkins, checkin)}
 
     def carbs(day: date) -> float:
-        told, planned = eaten.get(day), plan.day(event.days_out(day))
+        told = eaten.get(day)
         if told is not None and 0 <= told <= e.CARB_EATEN_MOST_G.value:
             return told
         if (set_g := history.set_on(day)) is not None:
             return set_g
+        planned = plan.day(event.days_out(day))
         return planned.carb_g if planned else baseline.carb_g
 
     day, level = event.day - timedelta(days=max(PLAN_DAYS)), 0.0
