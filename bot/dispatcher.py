@@ -115,7 +115,7 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         person = touch_person(turn)
     elif person is None:
         answer(turn)
-        say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
+        say(turn, chat_id=turn.incoming.chat_id, text=common.stranger())
         return
     elif not (roles := roles_of(turn.session, person)):
         _former(turn, person)
@@ -150,7 +150,7 @@ def refresh_menu(turn: Turn, person: Person) -> None:
     with speaking_to(person):
         wanted = _menu_of(roles_of(turn.session, person), catalogue())
         if wanted != menu_shown(turn.session, person.chat_id):
-            set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)
+            set_menu(turn, chat_id=person.chat_id, commands=wanted)
 
 
 @cache
@@ -269,7 +269,7 @@ def _refuse_group(turn: ChatTurn) -> None:
     """Health data goes to private chats only. Said to commands, not to all the talk of a group."""
     if turn.incoming.kind is Kind.TEXT and turn.incoming.text.startswith("/"):
         text = common.private_chats_only()
-        say(turn.session, chat_id=turn.incoming.chat_id, text=text, now=turn.now)
+        say(turn, chat_id=turn.incoming.chat_id, text=text)
 
 
 def due(turn: Turn, row: AgendaRow) -> None:
@@ -320,7 +320,7 @@ def poisoned(turn: Turn, chat_id: int) -> None:
         with speaking_to(person):
             profile = profile_of(turn.session, person.id)
             text = common.gone_wrong(self_coached=profile is not None and is_own_coach(profile))
-            say(turn.session, chat_id=chat_id, text=text, now=turn.now)
+            say(turn, chat_id=chat_id, text=text)
 
 
 def load() -> None:

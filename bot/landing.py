@@ -15,6 +15,7 @@ from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
 from bot.core.chat import outbox
 from bot.core.chat.incoming import Kind, Media
+from bot.core.chat.outbox import SILENTLY
 from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.decision.signoff import typed as signoff_typed
@@ -309,7 +310,7 @@ def _go_on(it: Landing) -> None:
     sentence = _tell_coach(it, it.text)
     waits = latest is not None and latest.flow in (*ASKED_ABOUT_SIGNS, CHECK_IN.id)
     if is_chatter(it.text) and not waits:
-        say_to(it.turn, it.person, sentence, silent=True)  # and no question once more for it
+        say_to(it.turn, it.person, sentence, how=SILENTLY)  # and no question once more for it
         return
     if latest is not None and latest.flow == CHECK_IN.id and puts_off(it.text):
         say_to(it.turn, it.person, f"{sentence} {words.when_you_can()}")

@@ -13,7 +13,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import Button, Delivery, Shown
 from bot.core.chat.topics import Topic, on
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Several, Subject
@@ -123,7 +123,7 @@ def settle_message(
     message = latest_message(turn.session, row, person)
     if message is not None and message.status not in ("dropped", "failed"):
         text = partial(alert_text, turn.session, row, person, settled=settled)
-        edit_to(turn, person, message.id, text, buttons=buttons)
+        edit_to(turn, person, Shown(person.chat_id, outbox_id=message.id), text, buttons=buttons)
 
 
 def subject_of(row: AlertRow) -> str:
@@ -231,7 +231,7 @@ def _bring_in_contact(
             lambda: words_after.athlete_told_no_answer(
                 why_of(coach.first_name), others, urgent=row.level == Level.WARNING
             ),
-            dedupe=f"alert-no-answer:{row.id}",
+            how=Delivery(dedupe=f"alert-no-answer:{row.id}"),
         )
 
 
@@ -258,12 +258,14 @@ def send(
         person,
         text,
         buttons=lambda: [[acknowledge_button(row)]],
-        topic=topic_of(row, person),
-        dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
-        urgency=Urgency.URGENT,
+        how=Delivery(
+            topic=topic_of(row, person),
+            dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
+            urgency=Urgency.URGENT,
+        ),
     )
     if before is not None and before is not sent and before.status not in ("dropped", "failed"):
-        edit_to(turn, person, before.id, before.payload["text"])
+        edit_to(turn, person, Shown(person.chat_id, outbox_id=before.id), before.payload["text"])
     if person.id == row.coach_id:
         row.outbox_id = id_of(sent)
         turn.session.add(row)

@@ -11,6 +11,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts, delivery
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import is_own_coach, local_date, record
@@ -60,8 +61,7 @@ def asked(
             turn,
             person,
             partial(delivery.alert_text, turn.session, row, person),
-            silent=True,
-            topic=delivery.topic_of(row, person),
+            how=Delivery(silent=True, topic=delivery.topic_of(row, person)),
         )
 
 

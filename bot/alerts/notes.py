@@ -13,7 +13,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import MESSAGE
-from bot.core.chat.outbox import TEXT_LIMIT, Button
+from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown
 from bot.core.chat.topics import Topic
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
@@ -123,10 +123,11 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
             note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
             if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
+                topic = Topic(TopicKind.NOTES, note.outbox_id)
                 edit_to(
-                    turn, coach, note.outbox_id, _stretch(athlete, together),
-                    buttons=[[_reply_button(athlete)]],
-                    topic=Topic(TopicKind.NOTES, note.outbox_id),
+                    turn, coach,
+                    Shown(coach.chat_id, outbox_id=note.outbox_id, topic=topic),
+                    _stretch(athlete, together), buttons=[[_reply_button(athlete)]],
                 )  # fmt: skip
     return changed
 
@@ -245,8 +246,9 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
         text = _stretch(athlete, [*gathered_in(turn.session, id_of(fresh)), *notes])
         if _fits(text):
             edit_to(
-                turn, coach, fresh.id, text,
-                buttons=[[_reply_button(athlete)]], topic=Topic(TopicKind.NOTES, id_of(fresh)),
+                turn, coach,
+                Shown(coach.chat_id, outbox_id=fresh.id, topic=Topic(TopicKind.NOTES, id_of(fresh))),
+                text, buttons=[[_reply_button(athlete)]],
             )  # fmt: skip
             _told(turn.session, notes, fresh)
             return
@@ -258,8 +260,8 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
             turn,
             coach,
             _stretch(athlete, notes[:count]),
-            silent=True,
             buttons=[[_reply_button(athlete)]],
+            how=SILENTLY,
         )
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
@@ -311,14 +313,21 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         before = turn.session.exec(_GATHERED, params={"message": fresh.id})
         text = _together([*before, *notes])
         if _fits(text):
-            edit_to(turn, coach, fresh.id, text, topic=Topic(TopicKind.NOTES, id_of(fresh)))
+            edit_to(
+                turn,
+                coach,
+                Shown(
+                    coach.chat_id, outbox_id=fresh.id, topic=Topic(TopicKind.NOTES, id_of(fresh))
+                ),
+                text,
+            )
             _told(turn.session, notes, fresh)
             return
     while notes:
         count = len(notes)
         while count > 1 and not _fits(_together(notes[:count])):
             count -= 1
-        row = say_to(turn, coach, _together(notes[:count]), silent=True)
+        row = say_to(turn, coach, _together(notes[:count]), how=SILENTLY)
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
         settings.notes_outbox_id = id_of(row)

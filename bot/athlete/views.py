@@ -14,7 +14,7 @@ from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button, Delivery, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
@@ -165,7 +165,7 @@ def change_setting(turn: Act, pressed: Setting) -> None:
     assert turn.incoming.tap_id is not None
     flow = SETTINGS.get(pressed.key)
     answer_tap(
-        turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now,
+        turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id,
         text="" if flow else common.already_answered(),
     )  # fmt: skip
     if flow is not None:
@@ -219,4 +219,9 @@ def _set_status(turn: Turn, person: Person, profile: AthleteProfile, status: Ath
     schedule(turn, profile)
     told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
     for coach in others_coaching(turn.session, profile):
-        say_to(turn, coach, partial(told, person.first_name), silent=quiet_now(turn, coach))
+        say_to(
+            turn,
+            coach,
+            partial(told, person.first_name),
+            how=Delivery(silent=quiet_now(turn, coach)),
+        )

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import words_target as words
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
@@ -156,7 +157,12 @@ def decide_with(
                 lead=lead or safety.decided_anew(),
             )
         )
-        say_to(turn, person, text, topic=target_topic(profile.person_id, decided.sets_date))
+        say_to(
+            turn,
+            person,
+            text,
+            how=Delivery(topic=target_topic(profile.person_id, decided.sets_date)),
+        )
     return True
 
 

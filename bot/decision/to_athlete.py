@@ -12,7 +12,7 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_cautions as cautions
-from bot.core.chat.outbox import Button, Buttons, drop_waiting, said_in
+from bot.core.chat.outbox import Button, Buttons, Delivery, drop_waiting, said_in
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
@@ -66,7 +66,9 @@ def say_emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> 
     """Stop, and call for help; once for what is told in one go."""
     person = get_person(turn.session, profile.person_id)
     drop_waiting(turn.session, answer_topic(profile.person_id))
-    say_to(turn, person, lambda: emergency(turn, profile, found), urgency=Urgency.URGENT)
+    say_to(
+        turn, person, lambda: emergency(turn, profile, found), how=Delivery(urgency=Urgency.URGENT)
+    )
 
 
 def emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> str:
@@ -100,7 +102,7 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
             "",
             lead=words.because(because, self_coached=profile.coach_id == profile.person_id),
         ),
-        topic=target_topic(profile.person_id, day),
+        how=Delivery(topic=target_topic(profile.person_id, day)),
     )
 
 
@@ -195,7 +197,7 @@ def tell(
         person,
         text,
         buttons=target_buttons(decided.checkin_id, decision.ask_again),
-        topic=target_topic(profile.person_id, decision.sets_date),
+        how=Delivery(topic=target_topic(profile.person_id, decision.sets_date)),
     )
 
 

@@ -11,7 +11,7 @@ from typing import NamedTuple
 from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest, Route
-from bot.core.chat.outbox import Button, Buttons, edit
+from bot.core.chat.outbox import Button, Buttons, Shown, edit
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
@@ -251,10 +251,7 @@ def ask(
         row = say_to(turn, person, text, buttons=buttons)
         question.outbox_id = id_of(row)
     else:
-        edit(
-            turn.session, chat_id=person.chat_id, message_id=message_id, text=text,
-            buttons=buttons, now=turn.now,
-        )  # fmt: skip
+        edit(turn, Shown(person.chat_id, message_id=message_id), text=text, buttons=buttons)
     turn.session.add(question)
 
 

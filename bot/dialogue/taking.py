@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import callbacks as tapping
 from bot.core.chat.buttons import UnreadableError
-from bot.core.chat.outbox import edit
+from bot.core.chat.outbox import Shown, edit
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue.asking import (
     ANSWER,
@@ -130,7 +130,7 @@ def _take(
     close(turn, question)
     if message_id is not None:
         edit(
-            turn.session, chat_id=person.chat_id, message_id=message_id, now=turn.now,
+            turn, Shown(person.chat_id, message_id=message_id),
             text=flow.so_far(question.answers) or common.noted(),
         )  # fmt: skip
     registered.finish(turn, person, question)
@@ -143,7 +143,7 @@ def _leave_standing(
     answer = question.answers[step.key]
     labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
     text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
-    edit(turn.session, chat_id=person.chat_id, message_id=message_id, text=text, now=turn.now)
+    edit(turn, Shown(person.chat_id, message_id=message_id), text=text)
 
 
 def _settle_old_message(
@@ -152,7 +152,7 @@ def _settle_old_message(
     """A typed answer leaves buttons standing above it: take them away."""
     if step.choices(question.answers):
         edit(
-            turn.session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=turn.now,
+            turn, Shown(person.chat_id, outbox_id=question.outbox_id),
             text=flow.so_far(question.answers) or step.ask(question.answers),
         )  # fmt: skip
 

@@ -10,6 +10,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import notes
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
@@ -229,7 +230,7 @@ def from_contact(turn: Turn, person: Person, said: str) -> None:
             turn,
             coach,
             partial(words.from_contact, person.first_name, said),
-            silent=notes.quiet_now(turn, coach),
+            how=Delivery(silent=notes.quiet_now(turn, coach)),
         )
     say_to(turn, person, told(list(coaches.values())))
 

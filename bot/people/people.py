@@ -333,9 +333,8 @@ def active(turn: Turn, person: Person) -> AthleteProfile | None:
     if profile.status == AthleteStatus.ACTIVE:
         return profile
     say(
-        turn.session,
+        turn,
         chat_id=person.chat_id,
         text=common.not_active(profile.status, self_coached=is_own_coach(profile)),
-        now=turn.now,
     )
     return None

@@ -15,7 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import DRAFT
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Act, Turn
@@ -108,7 +108,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
             coach,
             lambda: words.due(athlete.first_name, event.kind, days_out, self_coached=self_coached),
             buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
-            silent=True,
+            how=SILENTLY,
         )
     if HEALTH not in there and not self_coached:
         _ask_athlete(
@@ -213,7 +213,7 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
         coach,
         lambda: words.athlete_answered(athlete.first_name),
         buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
-        silent=True,
+        how=SILENTLY,
     )
 
 
@@ -327,8 +327,8 @@ def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
 
 def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:
     say_to(
-        turn, athlete, sentence, buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ME))]],
-        silent=True,
+        turn, athlete, sentence,
+        buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ME))]], how=SILENTLY,
     )  # fmt: skip
 
 

@@ -77,17 +77,18 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         say_to(turn, turn.person, text, buttons=[buttons])
         return
     send_document(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now,
-        document={
+turn,
+chat_id=turn.person.chat_id,
+document={
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-        caption=words.caption(
+caption=words.caption(
             name_of(turn.session, turn.profile.person_id),
             with_limits=base.limits_row is not None,
             self_coached=turn.self_coached,
         ),
-    )  # fmt: skip
+)  # fmt: skip
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:

@@ -27,7 +27,7 @@ DAY = date(2027, 6, 1)
 
 
 def _due(turn: Turn, row: AgendaRow) -> None:
-    outbox.say(turn.session, chat_id=1, text=f"{row.subject} {row.kind}", now=turn.now)
+    outbox.say(turn, chat_id=1, text=f"{row.subject} {row.kind}")
     if row.kind == "bad":
         raise ZeroDivisionError
     if row.kind == "alert":  # repeats itself, as an alert does until it is acknowledged

@@ -26,13 +26,13 @@ INES, MARA = 11, 12
 
 
 def _echo(turn: ChatTurn) -> None:
-    outbox.say(turn.session, chat_id=turn.incoming.chat_id, text=turn.incoming.text, now=turn.now)
+    outbox.say(turn, chat_id=turn.incoming.chat_id, text=turn.incoming.text)
     if turn.incoming.text == "bad":
         raise ZeroDivisionError
 
 
 def _apologise(turn: Turn, chat_id: int) -> None:
-    outbox.say(turn.session, chat_id=chat_id, text="sorry", now=turn.now)
+    outbox.say(turn, chat_id=chat_id, text="sorry")
 
 
 class Office:

@@ -10,6 +10,7 @@ from sqlmodel import Session, select
 from bot.alerts.notes import quiet_now
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
+from bot.core.chat.outbox import Delivery
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
@@ -216,7 +217,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
         text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)
-        say_to(turn, coach, text, silent=quiet_now(turn, coach))
+        say_to(turn, coach, text, how=Delivery(silent=quiet_now(turn, coach)))
     to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 
 

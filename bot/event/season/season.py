@@ -11,7 +11,7 @@ from datetime import date, time, timedelta
 from sqlmodel import col, select
 
 from bot.core.chat.cards import SEASON
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
@@ -207,5 +207,5 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
             coach,
             lambda: words.coach_next(athlete.first_name, line(), planned=planned),
             buttons=keys,
-            silent=planned,
+            how=Delivery(silent=planned),
         )

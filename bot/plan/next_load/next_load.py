@@ -8,7 +8,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import EVENT, LEARNT
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import Button, Delivery
 from bot.core.chat.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -55,8 +55,8 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
         turn,
         coach,
         _said(turn.session, coach, profile, made),
-        topic=Topic(TopicKind.LEARNT, id_of(coach), number),
         buttons=[[take, leave]],
+        how=Delivery(topic=Topic(TopicKind.LEARNT, id_of(coach), number)),
     )
 
 
