@@ -17,6 +17,7 @@ from bot.people.telling import say_to
 from bot.plan import gate
 from bot.plan.limits.keeping import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
+from bot.plan.prep import Prep, Version
 from bot.readiness import readiness as ready
 from bot.setup import words
 from bot.setup.foreseen import Foreseen
@@ -39,18 +40,18 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
     before = take_snapshot(turn, profile)
     counted = current_event(turn.session, profile.person_id)
     event = _event(turn, coach, profile, seen)
+    prep = Prep(turn, coach, profile, event)
     if seen.limits is not None and seen.limits_are in ("template", "suggested", "given"):
-        store_limits(turn, coach, profile, event, seen.limits, how=BY_SETUP)
+        store_limits(prep, seen.limits, how=BY_SETUP)
     if seen.plan is not None and seen.plan_is_new:
-        kept = set_plan(turn, coach, profile, event, seen.plan, shape=seen.shape, how=BY_SETUP)
-        if not kept:
+        if not set_plan(prep, Version(seen.plan, seen.shape, how=BY_SETUP)):
             raise ValueError("a plan that was foreseen to fit does not")
         if seen.warnings:
-            gate.keep_reason(turn, coach, event, gate.said_of(seen.warnings), reason)
+            gate.keep_reason(prep, gate.said_of(seen.warnings), reason)
     if seen.stage_day is not None:
         stage_days.lay_out(turn, profile, event, seen.stage_day, coach)
     for key, value in seen.asks.items():
-        event_asks.keep(turn, coach, profile, event, key, value, how=BY_SETUP)
+        event_asks.keep(prep, key, value, how=BY_SETUP)
     if seen.meals:
         by_template.put(turn, coach, profile, seen.meals)
     _habits(turn, coach, profile, seen)

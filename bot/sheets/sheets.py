@@ -26,6 +26,7 @@ from bot.plan.planning import (
     naming,
     week_changed,
 )
+from bot.plan.prep import Prep, Version
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
@@ -215,8 +216,8 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if over:
         _say_wrong(turn, coach, [Wrong("", why, facts) for why, facts in over])
         return
-    shape = base.plan_row.shape
-    if plan != base.plan and ask_first(turn, coach, profile, base.event, plan, shape=shape):
+    version = Version(plan, base.plan_row.shape)
+    if plan != base.plan and ask_first(Prep(turn, coach, profile, base.event), version):
         # The limits are taken; the plan waits for the reason that its warnings ask for.
         _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
         return
