@@ -369,7 +369,7 @@ def _tell_coach(
     """Pass it on to the coach; returns what the athlete is told."""
     profile = get_profile(it.turn.session, it.person.id)
     return passing_on.from_athlete(
-        it.turn, it.person, profile, said.strip(),
+        it.turn, profile, said.strip(),
         message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
     )  # fmt: skip
 

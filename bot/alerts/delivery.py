@@ -133,7 +133,7 @@ def subject_of(row: AlertRow) -> str:
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said = "") -> str:
     """The alert as this reader sees it."""
     profile = get_profile(session, row.athlete_id)
-    return words.alert(
+    found = words.Found(
         name=name_of(session, row.athlete_id),
         flag=row.flag,
         level=Level(row.level),
@@ -143,8 +143,8 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said
         volume_unit=profile.volume_unit,
         self_coached=reader.id == row.athlete_id,
         beside=_told_beside(session, row),
-        settled=settled() if callable(settled) else settled,
     )
+    return words.alert(found, settled() if callable(settled) else settled)
 
 
 def _told_beside(session: Session, row: AlertRow) -> list[tuple[str, Mapping[str, Any]]]:
@@ -312,9 +312,7 @@ def _put_repeat(turn: Turn, row: AlertRow) -> None:
     wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
     agenda.put(
         turn.session,
-        subject=subject_of(row),
-        local_date=row.date,
-        kind=REPEAT(row.repeats + 1),
+        agenda.Named(subject_of(row), row.date, REPEAT(row.repeats + 1)),
         due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
         again=True,
     )

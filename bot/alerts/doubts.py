@@ -31,7 +31,6 @@ def asked(
     about: str,
     *,
     sounds_like: str = "",
-    state: str = "asked",
 ) -> None:
     """The coach hears at once what was written and that it has been asked about, without a sound.
 
@@ -46,7 +45,7 @@ def asked(
         flag=FlagId.DOUBT,
         level=Level.ADVISORY,
         about=str(question.id),
-        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": state},
+        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": "asked"},
         date=local_date(profile, turn.context),
         opened_at=turn.now,
         acknowledged_at=turn.now,

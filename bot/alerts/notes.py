@@ -7,6 +7,7 @@ message and not twenty. Alerts that need a word never come this way.
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from enum import Enum, auto
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import bindparam
@@ -74,13 +75,22 @@ def tell(
         _tell_or_hold(turn, coach, note, at_once=at_once)
 
 
+class Comes(Enum):
+    """When a note comes to a coach: after their quiet hours; in these too, without a sound; or along
+    with what is still fresh or comes next, making no message by itself.
+    """
+
+    IN_TURN = auto()
+    AT_ONCE = auto()
+    ALONG = auto()
+
+
 def gather(
     turn: Turn, coach: Person, athlete: Person, sentence: Said, *,
-    message_id: int | None = None, at_once: bool = False, idle: bool = False,
+    message_id: int | None = None, comes: Comes = Comes.IN_TURN,
 ) -> str:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. `at_once` as for `tell`. What is `idle` makes no message by itself: it stands in
-    one that is still fresh, or comes with the next. Returns the words as they are kept.
+    button to reply. Returns the words as they are kept.
     """
     with speaking_to(coach):
         said = sentence() if callable(sentence) else sentence
@@ -88,8 +98,8 @@ def gather(
             coach_id=id_of(coach), athlete_id=id_of(athlete), at=turn.now, said=said,
             text=quoting.wrote(athlete.first_name, quoting.shown(said)), message_id=message_id,
         )  # fmt: skip
-        if not idle:
-            _tell_or_hold(turn, coach, note, at_once=at_once)
+        if comes is not Comes.ALONG:
+            _tell_or_hold(turn, coach, note, at_once=comes is Comes.AT_ONCE)
             return said
         hold_coaches(turn.session)
         turn.session.add(note)
@@ -141,7 +151,7 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
         return
     assert coach.id is not None
     agenda.put(
-        turn.session, subject=subject_of(coach.id), local_date=until.date(), kind=RELEASE, due_at=until,
+        turn.session, agenda.Named(subject_of(coach.id), until.date(), RELEASE), due_at=until,
         again=True,
     )  # fmt: skip
 
@@ -152,7 +162,7 @@ def release(turn: Turn, duty: AgendaRow) -> None:
     until = quiet_until(turn.session, coach, turn.now)
     if until is not None:  # the hours were changed meanwhile
         agenda.put(
-            turn.session, subject=duty.subject, local_date=until.date(), kind=RELEASE, due_at=until,
+            turn.session, agenda.Named(duty.subject, until.date(), RELEASE), due_at=until,
             again=True,
         )  # fmt: skip
         return

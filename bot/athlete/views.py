@@ -30,6 +30,7 @@ from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
+from bot.week.cases import checkin_of
 from bot.week.decided import decision_of, stands_g
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
@@ -62,9 +63,7 @@ def today(turn: Act) -> None:
     why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(turn.session, profile.person_id, day)
     text = words_target.target_message(
-        week.plan,
-        day,
-        week.days_out(day),
+        words_target.target_head(week.plan, day, week.days_out(day)),
         care_for(turn, profile).lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead="" if row else words.not_checked_in_yet(),
@@ -93,7 +92,7 @@ def week_view(turn: Act) -> None:
         assert target is not None
         rows.append(
             words.week_row(
-                planned.days_out, day, target, planned.carb_g, profile.volume_unit,
+                day, target, planned, profile.volume_unit,
                 today=day == now_day,
                 fixed=day < now_day or day_set(turn.session, profile.person_id, day) is not None,
             )
@@ -134,8 +133,8 @@ def past(turn: Act) -> None:
         set_row = day_set(turn.session, profile.person_id, row.date)
         rows.append(
             words.past_row(
-                row.date, row.weight_kg, row.fullness, row.sharpness, row.water_l,
-                set_row.carb_g if set_row else None, profile.weight_unit, profile.volume_unit,
+                checkin_of(row), set_row.carb_g if set_row else None,
+                profile.weight_unit, profile.volume_unit,
             )
         )  # fmt: skip
     say_to(turn, turn.person, words.past_message(rows))

@@ -95,9 +95,7 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
         turn,
         person,
         lambda: words.target_message(
-            week.plan,
-            day,
-            week.days_out(day),
+            words.target_head(week.plan, day, week.days_out(day)),
             care.lines(target, planned.carb_g, profile.volume_unit),
             "",
             lead=words.because(because, self_coached=profile.coach_id == profile.person_id),
@@ -149,7 +147,6 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
 def tell(
     turn: Turn,
     week: Week,
-    decision: Decision,
     decided: DecisionRow,
     lead: str,
     known: Mapping[str, int],
@@ -157,7 +154,7 @@ def tell(
     seen_to: bool,
 ) -> None:
     """`known`: what had been brought to the coach before, and answered."""
-    profile = week.profile
+    profile, decision = week.profile, decision_of(decided)
     person = get_person(turn.session, profile.person_id)
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         drop_waiting(turn.session, target_topic(profile.person_id, decision.sets_date))
@@ -184,9 +181,7 @@ def tell(
             why += "\n\n" + signoff.waiting_line(turn.session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     text = words.target_message(
-        week.plan,
-        decision.sets_date,
-        decision.days_out,
+        words.target_head(week.plan, decision.sets_date, decision.days_out),
         care.lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,

@@ -79,9 +79,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> None:
         day = event.day - timedelta(days=days)
         due = instants.local_instant(day, AT, profile.zone or event.zone)
         if due > turn.now:
-            agenda.put(
-                turn.session, subject=subject(profile), local_date=day, kind=ASK(days), due_at=due
-            )
+            agenda.put(turn.session, agenda.Named(subject(profile), day, ASK(days)), due_at=due)
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:
@@ -121,9 +119,7 @@ def _ask_tomorrow(turn: Turn, profile: AthleteProfile, event: EventRow, duty: Ag
     day = local_date(profile, turn.context) + timedelta(days=1)
     if day < event.day:
         due_at = instants.local_instant(day, AT, profile.zone or event.zone)
-        agenda.put(
-            turn.session, subject=duty.subject, local_date=day, kind=duty.kind, due_at=due_at
-        )  # fmt: skip
+        agenda.put(turn.session, agenda.Named(duty.subject, day, duty.kind), due_at=due_at)
 
 
 def command(turn: Act) -> None:

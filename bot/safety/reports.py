@@ -82,10 +82,8 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
             flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
         ]
         answer = partial(advice.mood, moods, coach, turn.context.helpline, beside=beside)
-    answered = alerts.raise_flags(
-        turn, profile, fresh, day=day, advised=not rests(profile),
-        answer=answer if is_own_coach(profile) else None,
-    )  # fmt: skip
+    told_them = alerts.Answered(answer if is_own_coach(profile) else None, not rests(profile))
+    answered = alerts.raise_flags(turn, profile, fresh, day=day, answered=told_them)
     if warned:
         if not answered:
             to_athlete.say_emergency(turn, profile, warned)

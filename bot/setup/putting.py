@@ -8,7 +8,8 @@ from bot.core.turn import Turn
 from bot.decision import deciding
 from bot.event.asks import asks as event_asks
 from bot.event.season import season
-from bot.event.setting import New, replace_event
+from bot.event.season.season import New
+from bot.event.setting import replace_event
 from bot.event.stage import day as stage_days
 from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
@@ -27,6 +28,7 @@ from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import checkin_row, current_event, current_week
 from bot.week.snapshots import take_snapshot
+from bot.words import coach_figures as figures
 
 
 def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
@@ -87,10 +89,7 @@ def _event(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -
         earlier = current_event(turn.session, profile.person_id)
         if earlier is not None and earlier.day < local_date(profile, turn.context):
             return replace_event(turn, coach, profile, new, earlier)[0]
-        return season.add(
-            turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone,
-            class_name=new.class_name,
-        )  # fmt: skip
+        return season.add(turn, coach, profile, new)
     if seen.moves:
         return replace_event(turn, coach, profile, new, seen.event)[0]
     if wanted.class_name:
@@ -141,15 +140,16 @@ def _tell_athlete(
         turn,
         athlete,
         lambda: words.athlete_told(
-            coach.first_name,
-            event_line(profile, event, turn.context),
-            event.class_name,
-            new=seen.event is None,
-            moves=seen.moves,
+            words.event_set(
+                coach.first_name,
+                event_line(profile, event, turn.context),
+                event.class_name,
+                new=seen.event is None,
+                moves=seen.moves,
+            ),
+            figures.clock(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
             planned=seen.plan is not None and seen.limits is not None,
             asked_at=seen.asked_at,
-            stage=seen.stage_day.stages[0] if seen.stage_day is not None else None,
-            zone=event.zone,
         ),
     )
     return [id_of(told)]

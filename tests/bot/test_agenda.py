@@ -246,8 +246,7 @@ def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: 
     with transaction(any_engine) as session:
         for subject, rank in (("later", 1), ("first", 0), ("later too", 1), ("first too", 0)):
             agenda.put(
-                session, subject=subject, local_date=date(2027, 5, 6), kind="prompt",
-                due_at=NOON, rank=rank,
+                session, agenda.Named(subject, date(2027, 5, 6), "prompt"), due_at=NOON, rank=rank,
             )  # fmt: skip
     with claiming(any_engine) as session:
         claimed = agenda.claim_due(session, NOON, limit=3)

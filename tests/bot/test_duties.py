@@ -33,9 +33,7 @@ def _due(turn: Turn, row: AgendaRow) -> None:
     if row.kind == "alert":  # repeats itself, as an alert does until it is acknowledged
         agenda.put(
             turn.session,
-            subject=row.subject,
-            local_date=row.local_date,
-            kind=row.kind,
+            agenda.Named(row.subject, row.local_date, row.kind),
             due_at=turn.now + timedelta(minutes=5),
             again=True,
         )
@@ -54,7 +52,7 @@ class Day:
 
     def put(self, subject: str, kind: str, after: timedelta = timedelta()) -> None:
         with transaction(self.engine) as session:
-            agenda.put(session, subject=subject, local_date=DAY, kind=kind, due_at=START + after)
+            agenda.put(session, agenda.Named(subject, DAY, kind), due_at=START + after)
 
     def said(self) -> list[str]:
         with Session(self.engine) as session:

@@ -43,9 +43,7 @@ def incoming(turn: ChatTurn) -> None:
     if turn.incoming.text == "remind me":
         agenda.put(
             turn.session,
-            subject=f"chat:{chat}",
-            local_date=now.date(),
-            kind="reminder",
+            agenda.Named(f"chat:{chat}", now.date(), "reminder"),
             due_at=now + timedelta(seconds=0.3),
         )
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED):

@@ -69,9 +69,7 @@ def ask_coach(
     turn.session.add(decision_row)
     agenda.put(
         turn.session,
-        subject=subject_of(decision_row),
-        local_date=decision_row.sets_date,
-        kind=LAPSE,
+        agenda.Named(subject_of(decision_row), decision_row.sets_date, LAPSE),
         due_at=due_at,
     )
 
@@ -174,7 +172,7 @@ def proposal_text(
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
     self_coached, decision = profile.coach_id == profile.person_id, decision_of(row)
-    return words.proposal(
+    proposed = words.Proposal(
         name=name_of(session, profile.person_id),
         day=row.sets_date,
         days_out=decision.days_out,
@@ -195,6 +193,7 @@ def proposal_text(
         foreseen=_foreseen(decision),
         small=is_small_step(row),
     )
+    return words.proposal(proposed)
 
 
 def _foreseen(decision: Decision) -> str:

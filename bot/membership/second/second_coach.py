@@ -121,9 +121,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     )  # fmt: skip
     turn.session.add(row)
     turn.session.flush()
-    agenda.put(
-        turn.session, subject=Subject.SECOND(row.id), local_date=until, kind=OVER, due_at=until_at
-    )
+    agenda.put(turn.session, agenda.Named(Subject.SECOND(row.id), until, OVER), due_at=until_at)
     name = _name_of(turn.session, row.athlete_id)
     say_to(
         turn,

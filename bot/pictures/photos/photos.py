@@ -128,7 +128,7 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
     record(turn, profile.person_id, Change.PICTURE_KEPT, by=person.id, photo=row.id)
     _show_summary(turn, person, profile, row.date)
     agenda.put(
-        turn.session, subject=Subject.ATHLETE(profile.person_id), local_date=row.date, kind=FORWARD,
+        turn.session, agenda.Named(Subject.ATHLETE(profile.person_id), row.date, FORWARD),
         due_at=turn.now + GATHER, again=True,
     )  # fmt: skip
     photo_rows.expire_later(turn)
