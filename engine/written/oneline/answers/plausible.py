@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from functools import lru_cache
+from typing import NamedTuple
 
 from engine.evidence import deciding as e
 from engine.evidence.oneline import (
@@ -83,17 +84,26 @@ def answer_of(figure: Figure, answers: Mapping[str, Value], known: Known) -> str
 def _tried(
     key: str, figure: Figure, known: Known, number: str | None = None
 ) -> tuple[Value, ParseError | None]:
-    return _parsed(
-        key, figure.number if number is None else number, figure.unit, figure.unit_text,
-        figure.thousand, known.weight_unit, known.volume_unit,
-    )  # fmt: skip
+    if number is None:
+        number = figure.number
+    written = _Written(number, figure.unit, figure.unit_text, figure.thousand)
+    return _parsed(key, written, known.weight_unit, known.volume_unit)
+
+
+class _Written(NamedTuple):
+    """What of a figure says what it is worth."""
+
+    number: str
+    unit: Unit
+    unit_text: str
+    thousand: bool
 
 
 @lru_cache(maxsize=256)  # each figure of a message is held against each answer several times
 def _parsed(
-    key: str, number: str, unit: Unit, unit_text: str, thousand: bool,
-    weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None,
-) -> tuple[Value, ParseError | None]:  # fmt: skip
+    key: str, written: _Written, weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None
+) -> tuple[Value, ParseError | None]:
+    number, unit, unit_text, thousand = written
     try:
         if key == "weight_kg":
             return parse_weight(f"{number} {unit_text}".strip(), unit=weight_unit).kg, None
