@@ -59,7 +59,7 @@ def alert(of: Found, settled: str = "") -> str:
             weight_unit=of.weight_unit,
             volume_unit=of.volume_unit,
         )
-        for found, told in ((flag, facts), *_named_apart(of.beside, facts))
+        for found, told in ((flag, facts), *_named_apart(flag, of.beside, facts))
     ]
     head = _head(flag, level, name, of.when, self_coached=self_coached)
     parts = ["\n".join([head, *causes])]
@@ -73,6 +73,10 @@ def alert(of: Found, settled: str = "") -> str:
         parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
+    if level is not Level.ADVISORY and not self_coached:
+        parts += _of_the_other(
+            name, finding(flag), level, [finding(other) for other, _ in of.beside]
+        )
     if level is not Level.ADVISORY:
         parts.append(settled or _acknowledge(level, name, self_coached=self_coached))
     elif settled:
@@ -80,14 +84,30 @@ def alert(of: Found, settled: str = "") -> str:
     return "\n\n".join(part for part in parts if part)
 
 
-def _named_apart(beside: Sequence[tuple[str, Facts]], facts: Facts) -> list[tuple[str, Facts]]:
-    """Findings that are more than a complaint's name, each with its meaning; words quoted once."""
+def _named_apart(
+    lead: str, beside: Sequence[tuple[str, Facts]], facts: Facts
+) -> list[tuple[str, Facts]]:
+    """What the lead's own sentence does not name, each with its meaning; words quoted once."""
     said = str(facts.get("words", ""))
     return [
         (flag, told if told.get("words", "") not in said else {**told, "words": ""})
         for flag, told in beside
-        if flag in set(FlagId)
+        if flag in set(FlagId) or (lead in set(FlagId) and flag in EATING_AND_MOOD)
     ]
+
+
+def _of_the_other(name: str, lead: Finding, level: Level, beside: Sequence[Finding]) -> list[str]:
+    """What is to be done besides where mood and body were told in one go, and the alert is of one."""
+    if lead not in EATING_AND_MOOD:
+        mood = next((found for found in beside if found in EATING_AND_MOOD), None)
+        done = _caution(name, mood) if mood is not None else []
+        return done[1:] if level is Level.WARNING else done  # who is in danger was told that alone
+    body = [found for found in beside if found not in EATING_AND_MOOD]
+    done = [part for found in body if isinstance(found, FlagId) for part in _caution(name, found)]
+    told = advice([found for found in body if isinstance(found, Symptom)])
+    said = tr('{name} was told: "{advice}"', name=name, advice=told) if told else ""
+    # after thoughts of self-harm the answer was of them alone
+    return done if level is Level.WARNING else [said, *done]
 
 
 def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
