@@ -89,11 +89,12 @@ class Post:
             Uploads(self.engine, use_cases, lambda: Context(self.clock.now())),
         )
 
-    def say(self, chat_id: int, text: str, **more: Any) -> int:
+    def say(self, chat_id: int, text: str, *, buttons: outbox.Buttons = (), **how: Any) -> int:
         with transaction(self.engine) as session:
             row = outbox.say(
-                Turn(session, Context(self.clock.now())), chat_id=chat_id, text=text, **more
-            )
+                Turn(session, Context(self.clock.now())), chat_id=chat_id, text=text,
+                buttons=buttons, how=outbox.Delivery(**how),
+            )  # fmt: skip
         assert row.id is not None
         return row.id
 
