@@ -11,7 +11,6 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
-from itertools import chain
 from typing import Any, TypeVar
 
 from sqlalchemy import Executable, bindparam, event, inspect
@@ -72,16 +71,19 @@ class RemembersReads(WritesPlainly):
             return _NOT
         return ahead.answer
 
-    def write_pending(self, table: type[SQLModel]) -> None:
-        if self._pending(table):
-            self.flush()
-
     def forget(self, table: type[SQLModel]) -> None:
         self._ahead.pop(table, None)
         self.answers.pop(table, None)
 
+    def some_are_pending(self, table: type[SQLModel]) -> bool:
+        for states in (self._new, self.identity_map._modified, self._deleted):
+            for state in states:
+                if state.class_ is table:
+                    return True
+        return False
+
     def _pending(self, table: type[SQLModel]) -> frozenset[Any]:
-        states = chain(self._new, self.identity_map._modified, self._deleted)
+        states = (*self._new, *self.identity_map._modified, *self._deleted)
         return frozenset(state for state in states if state.class_ is table)
 
 
@@ -127,12 +129,12 @@ def remembered(
         return read()
     if (ahead := session.known_ahead(table, key)) is not _NOT:
         return ahead  # type: ignore[no-any-return]
-    if flushes:
-        session.write_pending(table)
+    if flushes and session.some_are_pending(table):
+        session.flush()
     kept = session.answers.setdefault(table, {})
-    if key not in kept:
-        kept[key] = read()
-    found: _Answer = kept[key]
+    found: _Answer = kept.get(key, _NOT)
+    if found is _NOT:
+        found = kept[key] = read()
     return found
 
 

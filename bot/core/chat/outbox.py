@@ -283,9 +283,9 @@ def said_since(session: Session, chat_id: int, outbox_id: int | None) -> bool:
     return session.exec(_SAID_SINCE, params=asked).first() is not None
 
 
-def written_in(session: Session) -> list[int]:
-    """The rows that were written in this transaction, in order: what the log tells of a use case."""
-    return [id_of(row) for row in said_in(session)]
+def numbers_of(rows: Sequence[OutboxRow]) -> list[int]:
+    """Of rows that were written, which the log tells of a use case."""
+    return [id_of(row) for row in rows]
 
 
 def said_in(session: Session) -> Sequence[OutboxRow]:
