@@ -35,9 +35,10 @@ from bot.telegram.reading import Unreadable, read
 ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
 LOOK_AGAIN_S = 1.0
-HEADS_AT_ONCE = 100
+HEADS_AT_ONCE = 64
+AHEAD = 2  # how many of them a slot takes before it looks again; what is urgent waits for these
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
-MIXED = 16  # of the oldest so many any may be first
+MIXED = 64  # of the oldest so many any may be first
 
 # Built once: building a statement costs more than asking it.
 _CHATS = (
@@ -119,7 +120,7 @@ class Worker:
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
         free = [head for head in heads if head[1] not in self._busy]
-        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: 2 * self._slots]
+        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: AHEAD * self._slots]
         self._begin()
 
     def _begin(self) -> None:

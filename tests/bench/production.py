@@ -18,6 +18,8 @@ import json
 import multiprocessing
 import os
 import pstats
+import threading
+import time
 from collections import Counter
 from collections.abc import Callable
 from contextlib import nullcontext
@@ -84,10 +86,19 @@ def answers(coaches: int, each: int) -> None:
         f"two processes over one: {one.wall_s / two.wall_s:.2f} times the answers a second "
         f"(on {cores} cores, with the server on them, {most:.2f} is the most there can be)"
     )
+    resting = []
+    for processes in (1, 2):
+        with postgresql() as url:
+            resting.append(morning(url, coaches, each, processes, rests=True))
+        say(f"at work for half of its time, {processes}: {resting[-1].line()}")
+    say(f"two over one, with cores for all: {resting[0].wall_s / resting[1].wall_s:.2f} times")
 
 
-def morning(url: str, coaches: int, each: int, processes: int) -> Counted:
-    """Every athlete's check-in, waiting in the inbox when the processes begin."""
+def morning(url: str, coaches: int, each: int, processes: int, *, rests: bool = False) -> Counted:
+    """Every athlete's check-in, waiting in the inbox when the processes begin. `rests`: a process rests
+    after each answer for as long as it took its processor, so that a few of them and the server
+    do not have to share cores, and what is left is what they keep each other from.
+    """
     to_warm = processes * -(-WARM_PROCESS // each)
     athletes = fill(url, coaches + to_warm, each)
     engine = make_engine(url)
@@ -97,7 +108,9 @@ def morning(url: str, coaches: int, each: int, processes: int) -> Counted:
     later = _lines(athletes, each)
     context = multiprocessing.get_context("spawn")
     begin, results = context.Barrier(processes + 1), context.Queue()
-    workers = [context.Process(target=_work, args=(url, begin, results)) for _ in range(processes)]
+    workers = [
+        context.Process(target=_work, args=(url, begin, results, rests)) for _ in range(processes)
+    ]
     for one in workers:
         one.start()
     server = Counted()
@@ -127,16 +140,20 @@ def _lines(athletes: list[tuple[int, int]], each: int) -> list[dict[str, Any]]:
     return [typed(chat, LINE) for place in range(each) for chat, _ in athletes[place::each]]
 
 
-def _work(url: str, begin: Any, results: Any) -> None:
+def _work(url: str, begin: Any, results: Any, rests: bool) -> None:
     quiet()
     engine = make_engine(url)
-    refused = 0
+    refused, resting = 0, threading.Lock()
 
     class Watched(Worker):
         def handle(self, update_id: int, chat_id: int | None) -> bool:
             nonlocal refused
+            began = time.thread_time()
             done = super().handle(update_id, chat_id)
             refused += not done
+            if rests:
+                with resting:
+                    time.sleep(time.thread_time() - began)
             return done
 
     async def work() -> None:
