@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import subprocess
 from datetime import UTC, date, datetime, time, timedelta
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -118,9 +119,10 @@ def test_a_year_of_prompts_has_one_instant_for_each_local_day(zone: str) -> None
     assert len(set(instants)) == 365
 
 
-def _row(session: Session, **changes: object) -> AgendaRow:
-    fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON}
-    return agenda.put(session, **(fields | changes))  # type: ignore[arg-type]
+def _row(session: Session, **changes: Any) -> AgendaRow:
+    fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON} | changes
+    named = agenda.Named(*(fields.pop(name) for name in agenda.Named._fields))
+    return agenda.put(session, named, **fields)
 
 
 def test_putting_a_duty_twice_moves_it(any_engine: Engine) -> None:
