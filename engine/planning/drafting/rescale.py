@@ -54,7 +54,14 @@ class Against(NamedTuple):
     own: float = 1.0
 
 
-_AS_IT_IS = Against()
+class Load(NamedTuple):
+    """How many days before the event it takes, and what they may come to."""
+
+    days: int = 3
+    total_g: float = np.inf
+
+
+_AS_IT_IS, _USUAL_LOAD = Against(), Load()
 
 
 def suggested_plan(
@@ -62,25 +69,25 @@ def suggested_plan(
     week: Sequence[DayAhead],
     rng: np.random.Generator,
     *,
-    load_days: int = 3,
-    load_total_g: float = np.inf,
+    within: Load = _USUAL_LOAD,
+    particles: int = PARTICLES,
     against: Against = _AS_IT_IS,
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
-    `week` holds every day up to stage morning; of the last `load_days` those in the load are scaled
-    together, each inside its own limits, the sum inside `load_total_g`. All others stay as planned.
+    `week` holds every day up to stage morning; of its last `within.days` those in the load are scaled
+    together, each inside its own limits, the sum inside `within.total_g`. All others stay as planned.
     """
-    if not 1 <= load_days <= len(week):
-        raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
-    few = subsample(belief, PARTICLES, rng)
+    if not 1 <= within.days <= len(week):
+        raise ValueError(f"the load takes {within.days} of {len(week)} days: give the whole week")
+    few = subsample(belief, particles, rng)
     chance = NoiseDraws(len(week), few.state.shape[1], rng)
-    before, load = week[: len(week) - load_days], week[len(week) - load_days :]
+    before, load = week[: len(week) - within.days], week[len(week) - within.days :]
     state = few.state[:LOOK_ROWS, None]
     for number, day in enumerate(before):
         state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance, number)
     factors = (1.0, against.own, *FACTORS)
-    loads = np.array([_scaled(load, factor, load_total_g) for factor in factors])
+    loads = np.array([_scaled(load, factor, within.total_g) for factor in factors])
     state = np.repeat(state, len(loads), axis=1)
     for number, day in enumerate(load):
         state = a_day_later(few, state, loads[:, number], day, chance, len(before) + number)
