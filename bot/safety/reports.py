@@ -82,7 +82,7 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         beside = [
             flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
         ]
-        answer = partial(_of_mood, turn, moods, beside, told, fresh, coach, to_thirst=to_thirst)
+        answer = partial(_of_mood, turn, moods, beside, told, fresh, coach)
     else:
         answer = partial(_answer, told, fresh, coach, warned=rests(profile), to_thirst=to_thirst)
     told_them = alerts.Answered(answer if is_own_coach(profile) else None, not rests(profile))
@@ -243,9 +243,10 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_t
 
 def _of_mood(
     turn: Turn, moods: Sequence[str], beside: Sequence[str], told: Told, fresh: Sequence[Flag],
-    coach: str, *, to_thirst: bool,
+    coach: str,
 ) -> str:  # fmt: skip
     """The gentle answer first, then what was told besides that is more than a complaint."""
+    to_thirst = any(flag.facts.get(TO_THIRST) for flag in fresh)
     gentle = advice.mood(moods, coach, turn.context.helpline, beside=beside, to_thirst=to_thirst)
     rest = [flag for flag in fresh if flag.id not in beside]
     other = _answer(replace(told, symptoms=()), rest, coach, warned=False, to_thirst=to_thirst)
