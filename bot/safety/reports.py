@@ -246,7 +246,7 @@ def _of_mood(
     coach: str,
 ) -> str:  # fmt: skip
     """The gentle answer first, then what was told besides that is more than a complaint."""
-    to_thirst = any(flag.facts.get(TO_THIRST) for flag in fresh)
+    to_thirst = any(dict(flag.facts).get(TO_THIRST) for flag in fresh)
     gentle = advice.mood(moods, coach, turn.context.helpline, beside=beside, to_thirst=to_thirst)
     rest = [flag for flag in fresh if flag.id not in beside]
     other = _answer(replace(told, symptoms=()), rest, coach, warned=False, to_thirst=to_thirst)
