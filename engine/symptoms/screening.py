@@ -11,6 +11,7 @@ from engine.symptoms.all_clear import parted
 from engine.symptoms.clauses import Clause, clauses, spelt
 from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
+from engine.symptoms.ear.weighing import weighed
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
 from engine.symptoms.english.daily import DAILY_PHRASES
@@ -171,6 +172,21 @@ def _named_in(text: str) -> set[Symptom]:
 
 
 def _screened(text: str) -> Screening:
+    found = found_by_either(text)
+    if not is_by_another(text):
+        return weighed(text, found)
+    if found.hits or found.suspicions:
+        return found
+    return replace(found, suspicions=_written_for(text))
+
+
+def is_by_another(text: str) -> bool:
+    """Whether somebody writes in the athlete's place."""
+    return _BY_ANOTHER.search(text) is not None
+
+
+def found_by_either(text: str) -> Screening:
+    """What the tables find and what the second ear hears, before the two are weighed together."""
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     supposed: set[Symptom] = set()
@@ -180,7 +196,7 @@ def _screened(text: str) -> Screening:
     free: list[str] = []  # clauses in which complaints are denied and none is told
     muscles_hurt = False
     parts = clauses(text)
-    by_another = _BY_ANOTHER.search(text) is not None
+    by_another = is_by_another(text)
     opinion = SecondOpinion(text)
     by_clause = zip(
         parts,
@@ -224,9 +240,7 @@ def _screened(text: str) -> Screening:
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspected
-        or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs))
-        or (_written_for(text) if by_another and not hits else ()),
+        suspicions=suspected or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs)),
         unplaced=tuple(unplaced),
     )
 

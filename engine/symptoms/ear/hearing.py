@@ -232,6 +232,11 @@ def _listen(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
     return found | anew
 
 
+def chances(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
+    """How likely each piece is of each of the ear's classes."""
+    return _listen(pieces)
+
+
 def _heard(piece: str) -> tuple[float, ...]:
     return _listen([piece])[piece]
 
