@@ -281,6 +281,9 @@ _GRAVER = {
     Symptom.CRAMPS: Symptom.SEIZURE,
 }
 
+#: Of these it is the degree that is graver: told among other complaints, the tone is that of them all.
+_BY_DEGREE = {Symptom.HEADACHE, Symptom.NAUSEA}
+
 _OF_URINE = Late(
     r"(?i)urin|rhabdo|\b(?:pee\w*|piss\w*|wee\w*|pink\w*|pipi|harn\w*|brown\w*|braun\w*|cola|coke|"
     r"tea|tee|dark\w*|dunk\w*|red|rot\w*|blood\w*|blut\w*|toilet\w*|klo\w*|loo)\b"
@@ -299,7 +302,9 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
     symptom = plain.symptom if named is None else named.symptom
     if symptom is Symptom.MUSCLE_BREAKDOWN and not _OF_URINE.search(plain.words):
         return  # its name is half about urine, and nothing of that was said
-    if symptom in supposed | {_GRAVER[one] for one in supposed if one in _GRAVER} or (
+    told = [hit.symptom for hit in found.values() if hit.sure]
+    milder = supposed | (_BY_DEGREE & set(told) if len(told) > 1 else set())
+    if symptom in supposed | {_GRAVER[one] for one in milder if one in _GRAVER} or (
         named is not None and symptom in _LEFT_OPEN
     ):
         return

@@ -46,7 +46,7 @@ def main() -> None:
     model, meaning = fit(taught), fit_meaning(taught, vectors([s.text for s in taught]))
     hearing.model, hearing.meaning = lambda: model, lambda: meaning
     weights, bias = learnt([s for s in corpus if of_late(s) and MILD not in s.family])
-    print(weights, bias)  # noqa: T201 - what it is run for
+    print(weights, bias)
 
 
 if __name__ == "__main__":

@@ -15,7 +15,7 @@ from engine.symptoms.ear.hearing import chances, sound_of
 from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood
 from engine.symptoms.ear.shrugs import says_nothing
 from engine.symptoms.finding import Hit, Screening, Suspicion
-from engine.symptoms.names import WARNINGS
+from engine.symptoms.names import WARNINGS, Symptom
 from engine.values.level import Level
 
 #: What is weighed, each with its weight: a logistic regression on 1,860 lines of three tables and 420
@@ -33,13 +33,15 @@ WEIGHTS = {
 }
 _BIAS = -3.31
 #: Below these chances what is in doubt is let pass, a warning only where it is next to none.
-_ASKED, _WARNING_ASKED = 0.06, 0.025
+_ASKED, _WARNING_ASKED = 0.08, 0.04
 #: Below these what the tables took for sure is asked about first.
-_SURE, _WARNING_SURE = 0.5, 0.25
+_SURE, _WARNING_SURE = 0.5, 0.15
 #: What the tables find in so few words is no matter of tone: "chest pain", "knees no longer hold me".
 _A_FEW_WORDS = 6
 #: And in so few nothing is suspected that no piece had told of.
 _TOO_FEW_WORDS = 4
+#: So few are left as they were found: there is nothing around them to weigh.
+_A_WORD_OR_TWO = 2
 _LEAST = 1e-3
 #: So many sentences of a long text are weighed together: among more of them a complaint is drowned.
 _STRETCH = 3
@@ -61,7 +63,7 @@ def weighed(text: str, screening: Screening) -> Screening:
     what is named of drugs, stays as it is.
     """
     words = len(text.split())
-    if words <= _TOO_FEW_WORDS or (words <= _A_FEW_WORDS and screening.hits):
+    if words <= _A_WORD_OR_TWO or (words <= _A_FEW_WORDS and screening.hits):
         return screening
     hits, suspected = screening.hits, screening.suspicions
     weights = [weigh(one, [h for h in hits if h.words in one] or hits) for one in stretches(text)]
@@ -74,7 +76,8 @@ def weighed(text: str, screening: Screening) -> Screening:
     judged = [_left_of(hit, about(hit.words), denying=denying) for hit in hits]
     kept = tuple(hit for hit in judged if hit is not None)
     still = tuple(one for one in suspected if about(one.words).chance >= _ASKED)
-    if not still and not kept and len(weights) == 1:  # each few of many may sound like something
+    enough = words > _TOO_FEW_WORDS and len(weights) == 1  # each few of many may sound like it
+    if enough and not still and not kept:
         most = about("")
         if most.chance >= _ASKED and not says_nothing(most.stretch):
             concern = sound_of(chances([most.stretch])[most.stretch], False).concern
@@ -87,6 +90,8 @@ def _left_of(hit: Hit, told: Weighed, *, denying: bool) -> Hit | None:
     warning = hit.symptom in WARNINGS
     if hit.symptom.level is Level.ADVISORY or (hit.sure and warning and denying):
         return hit
+    if hit.sure and hit.symptom is Symptom.DANGER_SIGNS:
+        return hit  # its phrases are of poison and of heat, and what befell another is no less
     if hit.sure and told.chance >= (_WARNING_SURE if warning else _SURE):
         return hit
     # half a clause that is loud by itself may be what the rest of the stretch drowns
