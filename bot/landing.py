@@ -26,6 +26,7 @@ from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE, sends
 from bot.event.stage import views as stage_views
+from bot.food.list import rows_of
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people import coach_settings
 from bot.people.people import get_profile, profile_of
@@ -36,6 +37,7 @@ from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
 from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.base import id_of
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.symptoms import symptom_name
 from engine.asked import View, view_asked_for
@@ -325,10 +327,15 @@ def _go_on(it: Landing) -> None:
 def _show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
     view = view_asked_for(it.text)
-    if not has_a_day(it.turn, it.person) or (view is View.FOOD and asks_about_drink(it.text)):
-        return  # of coffee the hint says what a menu would not
+    if not has_a_day(it.turn, it.person) or (view is View.FOOD and not _has_a_menu(it)):
+        return
     if not stage_views.told_unset(it.turn, it.person, it.text):
         _shown(it, view)
+
+
+def _has_a_menu(it: Landing) -> bool:
+    """Whether a menu says more than the hint: none does of coffee, nor is one made of an empty list."""
+    return not asks_about_drink(it.text) and bool(rows_of(it.turn.session, id_of(it.person)))
 
 
 def _of_a_mild_doubt(it: Landing) -> bool:

@@ -16,7 +16,8 @@ from engine.cli.casefile import CaseFile, parse, run, summary
 from engine.cli.tables import CaseFileError
 from engine.decision.decide import Decision
 from engine.decision.gates import ANSWER_NAMES
-from engine.decision.rule import in_words
+from engine.decision.reason import reason
+from engine.decision.rules.rule import in_words
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, plan_problems
 
@@ -113,7 +114,9 @@ def _lines(decision: Decision) -> Iterator[tuple[str, str]]:
     yield "sets", f"{day:%A} {day.day} {day:%B}, {decision.days_out} days out"
     yield "carbs", _figure(decision)
     yield decision.outcome.value, f"by {decision.rule}"
-    yield "because", decision.reason
+    yield "because", reason(decision)
+    if stopped := decision.trace.stopped:
+        yield "went by", ", ".join(f"{name} {_shown(value)}" for name, value in stopped.items())
     if decision.needs_sign_off:
         yield "sign-off", f"waits for the coach's word; without it {decision.lapse_g:g} g stands"
     if decision.tell_coach:
@@ -140,8 +143,8 @@ def _figure(decision: Decision) -> str:
     return f"{plan}, bound by {decision.bound}" if decision.bound else plan
 
 
-def _shown(value: float | str) -> str:
-    return value if isinstance(value, str) else f"{value:.4g}"
+def _shown(value: float | str | None) -> str:
+    return f"{value:.4g}" if isinstance(value, int | float) else str(value)
 
 
 def _wrapped(text: str) -> str:

@@ -52,24 +52,39 @@ def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
 
 def gathered(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
     """What was told in one go is one message: the gravest, with all else that was told in it."""
-    told = [row for row in opened if _of_words(row)]
     left = list(opened)
-    for mood in (True, False):
-        of_kind = [row for row in told if (row.flag in EATING_AND_MOOD) is mood]
-        leads = [row for row in of_kind if row.level != Level.ADVISORY]
-        if not leads:
+    for told in _in_one(opened):
+        lead = next((row for row in told if row.level != Level.ADVISORY), None)
+        others = [row for row in told if row is not lead]
+        if lead is None or not others:
             continue
-        lead = leads[0]
-        others = [row for row in of_kind if row is not lead]
         for row in others:
             row.facts = row.facts | {WITHIN: lead.id}
             row.acknowledged_at = turn.now
             turn.session.add(row)
             left.remove(row)
-        if others:
-            lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
-            turn.session.add(lead)
+        lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
+        turn.session.add(lead)
     return left
+    for row in others:
+        row.facts = row.facts | {WITHIN: lead.id}
+        row.acknowledged_at = turn.now
+        turn.session.add(row)
+        left.remove(row)
+    lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
+    turn.session.add(lead)
+    return left
+
+
+def _in_one(opened: Sequence[AlertRow]) -> list[list[AlertRow]]:
+    """What is told in one message: all of it; but two warnings, of the mood and of the body, each
+    with what is to be done at once, are two.
+    """
+    told = [row for row in opened if _of_words(row)]
+    warned = {row.flag in EATING_AND_MOOD for row in told if row.level == Level.WARNING}
+    if len(warned) < 2:
+        return [told]
+    return [[row for row in told if (row.flag in EATING_AND_MOOD) is mood] for mood in warned]
 
 
 def told_with_graver(row: AlertRow, alerts: Iterable[AlertRow]) -> bool:

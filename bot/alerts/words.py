@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.alerts.words_advice import advice, under_a_warning
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_findings import cause
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, mark, tr
 from engine.safety import Finding, FlagId, Level, finding
@@ -53,7 +53,7 @@ def alert(
             weight_unit=weight_unit,
             volume_unit=volume_unit,
         )
-        for found, told in ((flag, facts), *_named_apart(beside, facts))
+        for found, told in ((flag, facts), *_named_apart(flag, beside, facts))
     ]
     head = _head(flag, level, name, when, self_coached=self_coached)
     parts = ["\n".join([head, *causes])]
@@ -67,6 +67,8 @@ def alert(
         parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
+    if level is not Level.ADVISORY and not self_coached:
+        parts += _of_the_other(name, finding(flag), level, [finding(other) for other, _ in beside])
     if level is not Level.ADVISORY:
         parts.append(settled or _acknowledge(level, name, self_coached=self_coached))
     elif settled:
@@ -74,14 +76,30 @@ def alert(
     return "\n\n".join(part for part in parts if part)
 
 
-def _named_apart(beside: Sequence[tuple[str, Facts]], facts: Facts) -> list[tuple[str, Facts]]:
-    """Findings that are more than a complaint's name, each with its meaning; words quoted once."""
+def _named_apart(
+    lead: str, beside: Sequence[tuple[str, Facts]], facts: Facts
+) -> list[tuple[str, Facts]]:
+    """What the lead's own sentence does not name, each with its meaning; words quoted once."""
     said = str(facts.get("words", ""))
     return [
         (flag, told if told.get("words", "") not in said else {**told, "words": ""})
         for flag, told in beside
-        if flag in set(FlagId)
+        if flag in set(FlagId) or (lead in set(FlagId) and flag in EATING_AND_MOOD)
     ]
+
+
+def _of_the_other(name: str, lead: Finding, level: Level, beside: Sequence[Finding]) -> list[str]:
+    """What is to be done besides where mood and body were told in one go, and the alert is of one."""
+    if lead not in EATING_AND_MOOD:
+        mood = next((found for found in beside if found in EATING_AND_MOOD), None)
+        done = _caution(name, mood) if mood is not None else []
+        return done[1:] if level is Level.WARNING else done  # who is in danger was told that alone
+    body = [found for found in beside if found not in EATING_AND_MOOD]
+    done = [part for found in body if isinstance(found, FlagId) for part in _caution(name, found)]
+    told = advice([found for found in body if isinstance(found, Symptom)])
+    said = tr('{name} was told: "{advice}"', name=name, advice=told) if told else ""
+    # after thoughts of self-harm the answer was of them alone
+    return done if level is Level.WARNING else [said, *done]
 
 
 def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:

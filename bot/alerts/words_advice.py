@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.alerts.words_athlete import if_worse
 from bot.words.languages import Sentence, mark, tr
 from bot.words.symptoms import symptom_names
+from engine.safety.words import LOW_SODIUM_ADVICE, TOO_FAST_ADVICE
 from engine.symptoms import Symptom
 from engine.values.level import Level
 
@@ -128,19 +129,10 @@ def told_at_once(coach: str) -> str:
 
 def low_sodium(coach: str) -> str:
     """Too much water in the blood may be behind it: no more of it, and a doctor."""
-    text = tr(
-        "These signs together can mean that there is too much water in your blood. Don't drink more "
-        "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being "
-        "sick, a bad headache, short breath: your local emergency number at once."
-    )
-    return text + _told(coach)
+    return tr(LOW_SODIUM_ADVICE) + _told(coach)
 
 
-too_fast = Sentence(
-    "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-    "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-    "nausea, swollen hands, confusion: get medical help at once."
-)
+too_fast = Sentence(TOO_FAST_ADVICE)
 #: In place of a target, while that stands.
 figures_kept_back = Sentence(
     "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "

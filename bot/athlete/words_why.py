@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from bot.decision.reasons.words import bound_name, gate_name, reason, rule_name
 from bot.decision.words_outlook import why_lines
+from bot.decision.words_reasons import bound_name, gate_name, reason, rule_name
 from bot.words import figures
 from bot.words.languages import Sentence, tr
 from bot.words.looks import seen_in

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.checkin import words
-from bot.checkin.flow import CHANGEABLE, CHECK_IN, QUESTIONS, SOMETHING_OFF, STORED
+from bot.checkin.flow import CHANGEABLE, CHECK_IN, IN_NOTE, QUESTIONS, SOMETHING_OFF, STORED
 from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED
 from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
@@ -237,7 +238,8 @@ def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
     )  # fmt: skip
 
 
-def _write(row: CheckInRow, answers: Answers) -> None:
+def _write(row: CheckInRow, answers: Answers, in_note: Sequence[str] = IN_NOTE) -> None:
+    """Each answer to its column; those `in_note` to the note, as they are said."""
     if answers.get("fine") == ALL_FINE and not answers.get("note"):
         row.symptoms, row.gut, row.note = [], "fine", ""
     for key in STORED.keys() & answers.keys():
@@ -247,6 +249,10 @@ def _write(row: CheckInRow, answers: Answers) -> None:
         elif key == "note":
             value = value or ""
         setattr(row, key, value)
+    if told := [key for key in in_note if answers.get(key) is not None]:
+        said = words.parts(answers)
+        parts = [row.note, *(said[key] for key in told if said[key] not in row.note)]
+        row.note = " / ".join(part for part in parts if part)
 
 
 def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> Answers:
@@ -260,6 +266,7 @@ def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> An
         if was_off or not question.of_what_is_off:
             value = getattr(row, key)
             answers[key] = list(value) if isinstance(value, list) else value
+    answers |= dict.fromkeys(IN_NOTE)  # the note says it already
     answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
     return answers
 

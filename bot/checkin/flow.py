@@ -53,18 +53,26 @@ class Question:
     """One question of the check-in, and everything that hangs on it.
 
     Its step's key is the column of its row and the field of `engine.values.checkin.CheckIn`, unless
-    the answer only leads on (`stored`). `core`: before these are answered or skipped, nothing is
-    decided. `changeable`: offered under "Change an answer".
+    the answer only leads on (`leads_on`), or no rule and no flag looks at it (`in_note`): then it
+    joins the note, said as it is shown, and so reaches the coach and is screened as any words are.
+    `core`: before these are answered or skipped, nothing is decided. `changeable`: offered under
+    "Change an answer".
     """
 
     step: Step
-    stored: bool = True
+    leads_on: bool = False
+    in_note: bool = False
     core: bool = False
     changeable: bool = False
 
     @property
     def key(self) -> str:
         return self.step.key
+
+    @property
+    def stored(self) -> bool:
+        """Whether it has a column of its own."""
+        return not (self.leads_on or self.in_note)
 
     @property
     def of_what_is_off(self) -> bool:
@@ -309,7 +317,7 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        stored=False,
+        leads_on=True,
         changeable=True,
         step=Step(
             key="fine",
@@ -382,6 +390,7 @@ CHECK_IN = Flow(
     steps=(DOUBT, *(question.step for question in QUESTIONS)),
 )
 STORED = {question.key: question for question in QUESTIONS if question.stored}
+IN_NOTE = tuple(question.key for question in QUESTIONS if question.in_note)
 CHANGEABLE = tuple(question.key for question in QUESTIONS if question.changeable)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.alerts.words_alert_causes import flag_name
+from bot.alerts.words_findings import flag_name
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, tr, trn
 from bot.words.names import LIMIT_WORDS, word

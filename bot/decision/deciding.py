@@ -89,9 +89,8 @@ def decide_checkin(
     )
     keep_made(decided, decision)
     turn.session.add(decided)
-    turn.session.flush()
     record(
-        turn, profile.person_id, Change.DECIDED, by=None, decision=decided.id,
+        turn, profile.person_id, Change.DECIDED, by=None, decision=id_of(decided),
         outcome=decided.outcome, rule=decision.rule, day=decided.sets_date.isoformat(),
         carb_g=decided.carb_g, planned_carb_g=decided.planned_carb_g, status=decided.status,
     )  # fmt: skip

@@ -11,7 +11,7 @@ from sqlmodel import Session
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
-from bot.alerts import words_cautions as cautions
+from bot.alerts import words_findings as cautions
 from bot.core.chat.outbox import Button, Buttons, drop_waiting, said_in
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
@@ -19,9 +19,9 @@ from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
-from bot.decision.reasons.words import reason
 from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
+from bot.decision.words_reasons import reason
 from bot.decision.words_target import nothing_planned_today
 from bot.people.people import get_person, is_own_coach, name_of
 from bot.people.telling import say_to

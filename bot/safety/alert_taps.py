@@ -17,7 +17,7 @@ from bot.alerts.delivery import (
     subject_of,
     told_of,
 )
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_findings import cause
 from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.timing import agenda

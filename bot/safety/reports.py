@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
@@ -73,14 +73,15 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     warned = [flag.id for flag in fresh if flag.level is Level.WARNING]
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
     coach = coach_name(turn.session, profile)
-    answer = None
     if warned:
         answer = partial(to_athlete.emergency, turn, profile, warned)
     elif moods:
         beside = [
             flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
         ]
-        answer = partial(advice.mood, moods, coach, turn.context.helpline, beside=beside)
+        answer = partial(_of_mood, turn, moods, beside, told, fresh, coach)
+    else:
+        answer = partial(_answer, told, fresh, coach, warned=rests(profile))
     answered = alerts.raise_flags(
         turn, profile, fresh, day=day, advised=not rests(profile),
         answer=answer if is_own_coach(profile) else None,
@@ -89,15 +90,16 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         if not answered:
             to_athlete.say_emergency(turn, profile, warned)
         _decide(turn, profile, lead=None)
-    elif answer is not None:
+    elif moods:
         if not answered:
             say_to(turn, get_person(turn.session, profile.person_id), answer)
         _decide(turn, profile, lead=None)
     else:
-        text = _answer(told, fresh, coach, warned=rests(profile))
+        text = "" if answered else answer()
         if any(flag.id is FlagId.AFTER_SHOW_COMPLAINT for flag in fresh):
             # the stage is behind them: a doctor is meant to be seen, and no target met
-            say_to(turn, get_person(turn.session, profile.person_id), text)
+            if text:
+                say_to(turn, get_person(turn.session, profile.person_id), text)
             _decide(turn, profile, lead=None)
             return
         anew = bool(new) or any(flag.id is FlagId.LOW_SODIUM for flag in fresh)
@@ -231,6 +233,17 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool) -> s
     if Symptom.URINE_DARK in found and Symptom.URINE_DARK not in told.symptoms:
         parts.append(advice.advice([Symptom.URINE_DARK]))
     return "\n\n".join(parts)
+
+
+def _of_mood(
+    turn: Turn, moods: Sequence[str], beside: Sequence[str], told: Told, fresh: Sequence[Flag],
+    coach: str,
+) -> str:  # fmt: skip
+    """The gentle answer first, then what was told besides that is more than a complaint."""
+    gentle = advice.mood(moods, coach, turn.context.helpline, beside=beside)
+    rest = [flag for flag in fresh if flag.id not in beside]
+    other = _answer(replace(told, symptoms=()), rest, coach, warned=False)
+    return "\n\n".join(part for part in (gentle, other) if part)
 
 
 def _tell(turn: Turn, profile: AthleteProfile, text: str, *, anew: bool) -> None:

@@ -6,7 +6,7 @@ import json
 from collections.abc import Callable, Mapping, Set
 from datetime import UTC, datetime
 from functools import cache
-from typing import Any, Protocol
+from typing import Any, Protocol, runtime_checkable
 
 import orjson
 from sqlalchemy import DateTime
@@ -97,13 +97,22 @@ class HasId(Protocol):
     id: int | None
 
 
+@runtime_checkable
+class GivesNumbers(Protocol):
+    def number(self, row: Any) -> None:
+        """Give a new row its key, by writing it or ahead of that."""
+
+
 def id_of(row: HasId) -> int:
-    """The key of a row, which is written for it where it waits to be.
+    """The key of a row that may wait to be written yet.
 
     Raises ValueError for one that nobody has added.
     """
     if row.id is None and (session := object_session(row)) is not None:
-        session.flush()
+        if isinstance(session, GivesNumbers):
+            session.number(row)
+        else:
+            session.flush()
     if row.id is None:
         raise ValueError(f"{type(row).__name__} has not been stored yet")
     return row.id

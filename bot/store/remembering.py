@@ -75,6 +75,13 @@ class RemembersReads(WritesPlainly):
         self._ahead.pop(table, None)
         self.answers.pop(table, None)
 
+    def some_are_pending(self, table: type[SQLModel]) -> bool:
+        for states in (self._new, self.identity_map._modified, self._deleted):
+            for state in states:
+                if state.class_ is table:
+                    return True
+        return False
+
     def _pending(self, table: type[SQLModel]) -> frozenset[Any]:
         states = (*self._new, *self.identity_map._modified, *self._deleted)
         return frozenset(state for state in states if state.class_ is table)
@@ -122,12 +129,12 @@ def remembered(
         return read()
     if (ahead := session.known_ahead(table, key)) is not _NOT:
         return ahead  # type: ignore[no-any-return]
-    if flushes:
-        session.flush_for((str(table.__tablename__),))
+    if flushes and session.some_are_pending(table):
+        session.flush()
     kept = session.answers.setdefault(table, {})
-    if key not in kept:
-        kept[key] = read()
-    found: _Answer = kept[key]
+    found: _Answer = kept.get(key, _NOT)
+    if found is _NOT:
+        found = kept[key] = read()
     return found
 
 

@@ -12,46 +12,70 @@ A read (`bot.store.reading`) has nothing to wait for where no row of its tables 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Sequence
 from functools import cache, lru_cache
 from typing import Any
 
-from sqlalchemy import bindparam, func, insert, select, update
+from sqlalchemy import bindparam, func, insert, literal, select, update
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
 from sqlalchemy.orm.exc import StaleDataError
-from sqlmodel import SQLModel
+from sqlmodel import Session, SQLModel
 
+from bot.store.numbers import Numbers
 from bot.store.reading import ReadsPlainly
 from bot.store.rows import Shape, shape_of
 from bot.store.straight import Straight, prepared
 
 #: So many new rows of one table are better sent by the mapper, which sends them together.
 MANY = 20
-#: More of one table go one by one, or every number of them would be another statement to be prepared.
-ALIKE_AT_ONCE = 4
 
 
 class WritesPlainly(ReadsPlainly):
     """A session that writes plain rows without the unit of work, and not before it has to."""
 
+    def __init__(self, *given: Any, **more: Any) -> None:
+        super().__init__(*given, **more)
+        self.numbers = Numbers()
+
     def connection(self, *given: Any, **more: Any) -> Any:
         """Whoever asks for it goes past the session, which has written everything by then."""
         self.flush()
+        self.numbers.forget()
         return super().connection(*given, **more)
+
+    def number(self, row: Any) -> None:
+        """Give a new row its key: ahead of its being written where that saves a statement."""
+        kind: Any = type(row)
+        straight = self.straight()
+        if straight.dialect.name == "postgresql" and len(shape_of(kind).keys) == 1:
+            alike = [one for one in self._new if one.class_ is kind and _counted(one)]
+            if all(_leaves_nothing_open(_shape(one), one.dict) for one in alike):
+                self.numbers.give(straight, shape_of(kind), alike)
+        if row.id is None:
+            self.flush()
 
     def flush(self, objects: Any = None) -> None:
         if self._is_clean():
             return
         new, changed = list(self.new), list(self.dirty)
         if objects is not None or self.deleted or not _are_plain(new, changed):
+            self.numbers.forget()
+            numbered = [row for row in new if not _counted(instance_state(row))]
+            if numbered and self.straight().dialect.name == "postgresql":
+                self._write(numbered, [])  # those that are left may name them
             super().flush(*(() if objects is None else (objects,)))
-            return
+        else:
+            self._write(new, changed)
+
+    def _write(self, new: list[Any], changed: list[Any]) -> None:
         self._flushing = True  # so that nothing that is loaded meanwhile begins another one
         try:
-            straight = self.straight()
-            states = _updated(straight, changed)
-            states += _all_inserted(straight, [instance_state(row) for row in new])
+            straight, added = self.straight(), [instance_state(row) for row in new]
+            later = [row for row in changed if _names_one_of(instance_state(row), added)]
+            states = _updated(straight, [row for row in changed if row not in later])
+            states += _all_inserted(straight, added, self.numbers)
+            states += _updated(straight, later)
             self.after_writing([*new, *changed])
             # As the mapper's flush ends: they are persistent, and nothing in them is new any more.
             self._register_persistent(set(states))
@@ -60,6 +84,18 @@ class WritesPlainly(ReadsPlainly):
 
     def after_writing(self, rows: list[Any]) -> None:
         """Called once these have been written plainly, as `after_flush` is where the mapper did it."""
+
+
+def forget_numbers(session: Session) -> None:
+    """What is numbered from here on comes after what others have numbered while this one waited."""
+    if isinstance(session, WritesPlainly):
+        session.numbers.forget()
+
+
+def numbers_came_along(session: Session, drawn: Sequence[int]) -> None:
+    """What `bot.store.numbers.DRAWN_ALONG` has brought with a statement of this session."""
+    if isinstance(session, WritesPlainly):
+        session.numbers.came_along(drawn)
 
 
 def _shape(state: InstanceState[Any]) -> Shape:
@@ -110,68 +146,100 @@ def _insert(kind: type[SQLModel], counted: tuple[str, ...]) -> tuple[Any, tuple[
     return statement, tuple(one.key for name, one in shape.columns if name not in counted)
 
 
+def _names_one_of(state: InstanceState[Any], added: list[InstanceState[Any]]) -> bool:
+    """Whether what has changed in a row refers to one of these new rows."""
+    changed = state.committed_state.keys()
+    return any(
+        state.dict.get(name) == one.dict.get(key)
+        for name, table, key in _references(_shape(state).kind)
+        if name in changed
+        for one in added
+        if _shape(one).table.name == table
+    )
+
+
+@cache
+def _references(kind: type[SQLModel]) -> tuple[tuple[str, str, str], ...]:
+    """The columns of a table that refer to another, with that table and its column."""
+    return tuple(
+        (name, key.column.table.name, key.column.key)
+        for name, column in shape_of(kind).columns
+        for key in column.foreign_keys
+    )
+
+
 def _counted(state: InstanceState[Any]) -> tuple[str, ...]:
     """The keys of a new row that the database counts up."""
     return tuple(name for name in _shape(state).keys if state.dict.get(name) is None)
 
 
-def _all_inserted(straight: Straight, states: list[InstanceState[Any]]) -> list[InstanceState[Any]]:
-    """On PostgreSQL, where each statement is a round trip, rows go together as far as they can."""
-    alike: dict[type[SQLModel], list[InstanceState[Any]]] = {}
-    if straight.dialect.name == "postgresql" and len(states) > 1:
+def _all_inserted(
+    straight: Straight, states: list[InstanceState[Any]], numbers: Numbers
+) -> list[InstanceState[Any]]:
+    """On PostgreSQL, where each statement is a round trip, all rows go together; what one of them
+    refers to may then be any other.
+    """
+    if straight.dialect.name == "postgresql":
+        alike: dict[type[SQLModel], list[InstanceState[Any]]] = {}
         for state in states:
-            alike.setdefault(_shape(state).kind, []).append(state)
-        alike = {kind: found for kind, found in alike.items() if _may_go_together(found)}
+            if len(_counted(state)) == 1:
+                alike.setdefault(_shape(state).kind, []).append(state)
+        for kind, found in alike.items():
+            numbers.give_what_is_left(shape_of(kind), found)
+        if len(states) > 1:
+            _inserted_together(straight, states)
+            return states
     for state in states:
-        if _shape(state).kind not in alike:
-            _inserted(straight, state)
-    if alike:
-        _inserted_together(straight, alike)
+        _inserted(straight, state)
     return states
 
 
-def _may_go_together(states: list[InstanceState[Any]]) -> bool:
-    return len(states) <= ALIKE_AT_ONCE and all(len(_counted(state)) == 1 for state in states)
-
-
-def _inserted_together(
-    straight: Straight, alike: Mapping[type[SQLModel], list[InstanceState[Any]]]
-) -> None:
-    kinds = tuple((kind, len(found)) for kind, found in alike.items())
+def _inserted_together(straight: Straight, states: list[InstanceState[Any]]) -> None:
+    alike: dict[tuple[type[SQLModel], bool], list[InstanceState[Any]]] = {}
+    for state in states:
+        alike.setdefault((_shape(state).kind, bool(_counted(state))), []).append(state)
+    kinds = tuple((*which, len(found)) for which, found in alike.items())
     ready = prepared(_inserts(kinds), straight.dialect)
     assert ready is not None  # as with a single one
     given = {
-        f"{table}_{place}_{column.key}": state.dict.get(name)
-        for table, found in enumerate(alike.values())
+        f"{group}_{place}_{column.key}": state.dict.get(name)
+        for group, found in enumerate(alike.values())
         for place, state in enumerate(found)
         for name, column in _shape(state).columns
     }
     (row,) = straight.values(ready, given)
-    for found, keys in zip(alike.values(), row, strict=True):
+    counted = [found for (_, is_counted), found in alike.items() if is_counted]
+    for found, keys in zip(counted, row, strict=False):
         for state, key in zip(found, sorted(keys), strict=True):  # counted up in their order
             state.dict[_shape(state).keys[0]] = key
 
 
 @lru_cache(maxsize=300)
-def _inserts(kinds: tuple[tuple[type[SQLModel], int], ...]) -> Any:
-    """One statement for so many new rows of each of these kinds, which returns the keys of each."""
-    found = []
-    for number, (kind, count) in enumerate(kinds):
+def _inserts(kinds: tuple[tuple[type[SQLModel], bool, int], ...]) -> Any:
+    """One statement for so many new rows of each of these kinds, with a key that the database counts up
+    and returns, or with the key that they have.
+    """
+    counted: list[Any] = []
+    others = []
+    for number, (kind, is_counted, count) in enumerate(kinds):
         shape = shape_of(kind)
-        (key,) = (column for name, column in shape.columns if name in shape.keys)
+        keys = [column for name, column in shape.columns if name in shape.keys]
         rows = [
             {
                 column: bindparam(f"{number}_{place}_{column.key}", type_=column.type)
                 for _, column in shape.columns
-                if column is not key
+                if not is_counted or column not in keys
             }
             for place in range(count)
         ]
-        new = insert(shape.table).values(rows).returning(key).cte(f"new_{number}")
-        found.append(
-            select(func.array_agg(new.c[key.key])).scalar_subquery().label(f"keys_{number}")
-        )
-    return select(*found)
+        new = insert(shape.table).values(rows).returning(*keys).cte(f"new_{number}")
+        if is_counted:
+            (key,) = keys
+            found = select(func.array_agg(new.c[key.key])).scalar_subquery()
+            counted.append(found.label(f"keys_{number}"))
+        else:
+            others.append(new)
+    return select(*(counted or [literal(1)])).add_cte(*others)
 
 
 def _inserted(straight: Straight, state: InstanceState[Any]) -> InstanceState[Any]:

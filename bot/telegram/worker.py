@@ -20,7 +20,7 @@ from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
-from bot.core.chat.outbox import written_in
+from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
@@ -29,15 +29,16 @@ from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction, is_sqlite, looking
 from bot.store.remembering import looked_up
-from bot.store.tables.traffic import InboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.reading import Unreadable, read
 
 ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
 LOOK_AGAIN_S = 1.0
-HEADS_AT_ONCE = 100
+HEADS_AT_ONCE = 64
+AHEAD = 2  # how many of them a slot takes before it looks again; what is urgent waits for these
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
-MIXED = 16  # of the oldest so many any may be first
+MIXED = 64  # of the oldest so many any may be first
 
 # Built once: building a statement costs more than asking it.
 _CHATS = (
@@ -119,7 +120,7 @@ class Worker:
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
         free = [head for head in heads if head[1] not in self._busy]
-        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: 2 * self._slots]
+        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: AHEAD * self._slots]
         self._begin()
 
     def _begin(self) -> None:
@@ -210,12 +211,12 @@ class Worker:
             return True
         if done:
             spent = round(1000 * (self._clock.monotonic() - began))
-            _log.info("an update was handled", outbox_ids=written, duration_ms=spent)
+            _log.info("an update was handled", outbox_ids=numbers_of(written), duration_ms=spent)
         return done
 
     def _handle(
         self, session: Session, update_id: int, chat_id: int | None
-    ) -> tuple[bool, list[int]]:
+    ) -> tuple[bool, Sequence[OutboxRow]]:
         """Whether it is done with, and which messages were written for it."""
         if is_sqlite(self._engine):
             found = [(True, *row) for row in looked_up(session, _TAKEN, {"update": update_id})]
@@ -224,10 +225,10 @@ class Worker:
             found = [tuple(row) for row in looked_up(session, _TAKEN_IN_CHAT, asked)]
         for ours, raw, received_at in found:
             if not ours:
-                return False, []
+                return False, ()
             if raw is not None:
                 self._take(session, update_id, raw, received_at)
-        return True, written_in(session)
+        return True, said_in(session)
 
     def _take(
         self, session: Session, update_id: int, raw: dict[str, Any], received_at: datetime

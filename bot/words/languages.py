@@ -10,7 +10,7 @@ will read them, and not passed from function to function. Catalogues are read fr
 from __future__ import annotations
 
 import gettext
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
@@ -21,6 +21,13 @@ from typing import Any, Generic, TypeVar, overload
 
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po
+
+from engine.values.telling import mark
+
+__all__ = [
+    "CATALOGUES", "DOMAIN", "ENGLISH", "Sentence", "SentenceOn", "catalogue", "in_each", "known",
+    "language", "mark", "nearest", "speaking", "tr", "translated", "trn", "ways_written",
+]  # fmt: skip
 
 ENGLISH = "en"
 DOMAIN = "brimline"
@@ -74,12 +81,12 @@ def speaking(code: str) -> Iterator[None]:
 
 def tr(message: str, /, **values: object) -> str:
     """The sentence in the language in force, its {names} filled in."""
-    return _catalogue(CATALOGUES, language()).gettext(message).format(**values)
+    return translated(message).format(**values)
 
 
-def tr_with(message: str, gaps: Mapping[str, object], /) -> str:
-    """The sentence in the language in force, its {gaps} asked for where they stand in it."""
-    return _catalogue(CATALOGUES, language()).gettext(message).format_map(gaps)
+def translated(message: str, /) -> str:
+    """The sentence in the language in force, its gaps still open."""
+    return _catalogue(CATALOGUES, language()).gettext(message)
 
 
 def trn(one: str, many: str, number: float, /, **values: object) -> str:
@@ -123,11 +130,6 @@ class SentenceOn(Generic[_What_contra]):
 
     def __call__(self, what: _What_contra, /) -> str:
         return tr(self.message, **{self._gap: self._shown(what)})
-
-
-def mark(message: str, /) -> str:
-    """Names a sentence of a table for translation; `tr(table[key])` says it."""
-    return message
 
 
 @cache

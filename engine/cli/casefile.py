@@ -26,6 +26,7 @@ from engine.cli.tables import (
     as_whole,
 )
 from engine.decision.decide import Decision, decide
+from engine.decision.reason import reason
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
@@ -150,7 +151,7 @@ def summary(decision: Decision) -> dict[str, Any]:
         "bound": decision.bound,
         "needs_sign_off": decision.needs_sign_off,
         "flags": [{"id": flag.id, "level": flag.level.value} for flag in decision.flags],
-        "reason": decision.reason,
+        "reason": reason(decision),
         "sources": [source.citation for source in decision.sources],
     }
 

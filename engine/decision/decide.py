@@ -10,18 +10,17 @@ from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
 from engine.decision.foresight import Foresight, look_ahead, with_proposed
-from engine.decision.gates import Gate, Stop, first_shut, listed, unanswered
+from engine.decision.gates import Gate, Stop, first_shut, unanswered
 from engine.decision.gather import expected_fullness, gather
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
-from engine.decision.rule import Forecast, Rule, in_words
-from engine.decision.rules import RULES, first_match
+from engine.decision.rules import RULES, Forecast, Rule, first_match
 from engine.decision.sizing import settled, sized_by
 from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
 from engine.safety import Flag, Level, safety_flags
 from engine.values.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed
-from engine.values.limits import CAUTION, GUARD_RAIL, Fitted, Target, Window, fit, round_carbs
+from engine.values.limits import CAUTION, Fitted, Target, Window, fit, round_carbs
 from engine.values.plan import PLAN_DAYS
 
 __all__ = [
@@ -39,15 +38,6 @@ __all__ = [
 
 
 WARNING_GATE = "warning-flag"
-
-#: What a bound is called in a sentence.
-BOUND_NAMES = {
-    "carb_floor_g": "carb floor",
-    "carb_ceiling_g": "carb ceiling",
-    "change_per_day_g": "largest change allowed in a day",
-    "load_total_g": "total for the load",
-    GUARD_RAIL: "guard rail",
-}
 
 
 class Outcome(StrEnum):
@@ -78,7 +68,6 @@ class Decision:
     bound: str | None
     needs_sign_off: bool
     flags: tuple[Flag, ...]
-    reason: str
     sources: tuple[Source, ...]
     tell_coach: bool
     ask_again: tuple[str, ...]
@@ -166,12 +155,12 @@ def _stopped(
         rule=gate.id,
         bound=bound,
         needs_sign_off=False,
-        reason=stop.reason + _stands(fitted),
         sources=_sources(flags, gate.source),
         tell_coach=stop.tell_coach,
         ask_again=stop.ask_again,
         trace=Trace(
             gates=steps,
+            stopped=stop.facts,
             wanted_g=fitted.wanted_g if fitted else None,
             window=fitted.target.window if fitted else None,
             bound=bound,
@@ -213,12 +202,6 @@ def _ruled(
     # What only the coach may judge: no part of it goes out alone.
     only_asks = rule.forecast is Forecast.ASKS and sized.change_g != rule_g
     alone = case.limits.small_step(fitted.target, planned.carb_g)
-    reason = (
-        rule.explain(facts, asked_g, cut=fitted.bound is not None)
-        + sized.said
-        + _held_back(fitted.bound, change)
-        + _not_told(unanswered(case))
-    )
     return Decision(
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
@@ -227,7 +210,6 @@ def _ruled(
         rule=rule.id,
         bound=fitted.bound,
         needs_sign_off=abs(change) > (0 if only_asks else case.limits.apply_without_asking_g),
-        reason=reason,
         sources=_sources(flags, *rule.sources),
         tell_coach=rule.tell_coach(facts) or sized.disagree,
         foresight=view,
@@ -305,29 +287,6 @@ def _band(case: Case) -> WeightBand:
         history=case.history,
         checkin=case.checkin,
     )
-
-
-def _stands(fitted: Fitted | None) -> str:
-    """The sentence that says which figure is in force where no rule decided."""
-    if fitted is None:
-        return ""
-    grams = f"{fitted.target.carb_g:g} g"
-    if fitted.bound is None:
-        return f" {grams} stands."
-    return f" The {BOUND_NAMES[fitted.bound]} leaves {grams}."
-
-
-def _held_back(bound: str | None, change_g: float) -> str:
-    """The sentence that says which bound cut the wish, and what is left of it."""
-    if bound is None:
-        return ""
-    if bound == CAUTION:
-        return " The caution of this morning forbids a raise, so the plan's figure stays."
-    return f" The {BOUND_NAMES[bound]} leaves {in_words(change_g)}."
-
-
-def _not_told(missing: tuple[str, ...]) -> str:
-    return f" Not answered: {listed(missing)}." if missing else ""
 
 
 def difference(grams: float, other: float) -> float:

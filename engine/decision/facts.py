@@ -1,4 +1,4 @@
-"""The named facts of one morning, which rules judge and reasons speak of."""
+"""The named facts of one morning, which rules judge and sentences are told from."""
 
 from __future__ import annotations
 
@@ -296,94 +296,6 @@ class Facts:
     @cached_property
     def gut_bad(self) -> bool:
         return self.gut == Gut.BAD or bool(self.severe_gut)
-
-    @cached_property
-    def gut_signs(self) -> str:
-        return f"bad ({self.severe_gut})" if self.severe_gut else "bad"
-
-    @cached_property
-    def signs_of_dropping(self) -> str:
-        signs = []
-        if self.under_band:
-            signs.append(self.weight_said)
-        if self.dizzy:
-            signs.append("dizziness was reported")
-        if self.sleepless:
-            signs.append("the night was short of sleep")
-        return " and ".join(signs)
-
-    @cached_property
-    def weight_said(self) -> str:
-        """The weight beside its band, in words."""
-        band = f"{self.band_low_kg:.1f} to {self.band_high_kg:.1f} kg"
-        if self.weight_kg is None:
-            return f"no weight was told (band {band})"
-        where = "above" if self.above_band else "under" if self.under_band else "within"
-        return f"weight {self.weight_kg:.1f} kg is {where} its band of {band}"
-
-    @cached_property
-    def sharpness_said(self) -> str:
-        if self.sharpness is None:
-            return "sharpness not told"
-        fallen = f", down from {self.sharpness_before}" if self.sharpness_fall else ""
-        return f"sharpness {self.sharpness}{fallen}"
-
-    @cached_property
-    def coach_said(self) -> str:
-        """What the coach sees, in words."""
-        if self.coach_sharpness is None:
-            return self.coach_saw
-        return f"{self.coach_saw}, sharpness {self.coach_sharpness}"
-
-    @cached_property
-    def told_said(self) -> str:
-        """Fullness and sharpness as the athlete told them, in words."""
-        full = f"fullness {self.fullness} ({self.expected_fullness} expected)"
-        return f"{full} and {self.sharpness_said}"
-
-    @cached_property
-    def blur_said(self) -> str:
-        """A clause on blurred lines beside another complaint; "" where they are sharp."""
-        return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
-
-    @cached_property
-    def lately_said(self) -> str:
-        """A clause on the morning before, where it was over its expectation too."""
-        before = self.fullness_short_before
-        return ", as on the morning before" if before is not None and before < 0 else ""
-
-    @cached_property
-    def load_said(self) -> str:
-        """A clause on a planned load that is over the usual one."""
-        over = round(self.load_over_usual, 1)
-        said = f"the planned load is {over:g} g/kg a day over the usual one"
-        return f", and {said}" if over > 0 else ""
-
-    @cached_property
-    def little_said(self) -> str:
-        """A clause on a planned load that is under the usual one."""
-        under = round(-self.load_over_usual, 1)
-        said = f"the planned load is {under:g} g/kg a day under the usual one"
-        return f", and {said}" if under > 0 else ""
-
-    @cached_property
-    def waits_said(self) -> str:
-        """A clause on what keeps a flat athlete's load from being raised; "" where nothing does."""
-        if self.raise_due:
-            return ""
-        if not self.load_eaten:
-            return "; none of the load has been eaten yet"
-        if self.load_counted > 0:
-            return f"; the planned load is {self.load_over_usual:.1f} g/kg a day over the usual one"
-        if self.felt_so_on_enough:
-            return "; a load behind that was enough felt like that too"
-        return "; over both mornings that is not far enough"
-
-    @cached_property
-    def drink_said(self) -> str:
-        if not self.underdrunk:
-            return ""
-        return f" Only {self.water_l:g} L of {self.water_target_l:g} L was drunk: back to that too."
 
     @classmethod
     def names(cls) -> frozenset[str]:

@@ -1,15 +1,16 @@
 """May this case be decided at all? The gates, in the order in which they are tried.
 
-A case that a gate stops keeps the figure already in force; the reason says what would let it
-through.
+A case that a gate stops keeps the figure already in force. What a gate says to the athlete stands
+with it in the table below; what it went by is kept with the decision.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from datetime import date, timedelta
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import timedelta
 
+from engine.decision.facts import Fact
 from engine.decision.gather import gut_trouble, symptoms_of
 from engine.evidence import deciding as e
 from engine.evidence.source import Source
@@ -17,8 +18,8 @@ from engine.safety import Flag, Level, plausible_water, plausible_weight
 from engine.symptoms import EATING_AND_MOOD
 from engine.values.case import Case, answers_decisive, answers_needed
 from engine.values.checkin import CheckIn
-from engine.values.limits import load_total_label
 from engine.values.plan import PLAN_DAYS
+from engine.values.telling import mark
 
 #: What an answer is called in a sentence, by `CheckIn` field.
 ANSWER_NAMES = {
@@ -32,84 +33,58 @@ ANSWER_NAMES = {
     "resting_pulse": "resting pulse",
     "water_within_one_hour_l": "water within one hour",
 }
-ANSWER_UNITS = {
-    "weight_kg": "kg",
-    "water_l": "L",
-    "carb_eaten_g": "g",
-    "sleep_h": "h",
-    "water_within_one_hour_l": "L",
-}
-LONGEST_ANSWER_SHOWN = 12
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stop:
-    """Why a case was not decided, and what is asked again (as `CheckIn` fields)."""
+    """What stopped a case beside what the case holds, and what is asked again (as `CheckIn` fields)."""
 
-    reason: str
+    facts: Mapping[str, Fact] = field(default_factory=dict)
     ask_again: tuple[str, ...] = ()
     tell_coach: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Gate:
-    """`stops` looks at the case and its flags and returns why the case stops here, or None."""
+    """`stops` looks at the case and its flags and returns why the case stops here, or None.
+
+    `name` is what people call it and `says` the sentence for the athlete, whose one gap may be
+    `missing`. Raises ValueError for a gate that lacks either.
+    """
 
     id: str
+    name: str = ""
+    says: str = ""
     stops: Callable[[Case, tuple[Flag, ...]], Stop | None]
     source: Source
 
+    def __post_init__(self) -> None:
+        if not (self.name and self.says):
+            raise ValueError(f"{self.id} needs a name that people read, and a sentence")
+
 
 def _warning(_: Case, flags: tuple[Flag, ...]) -> Stop | None:
-    warnings = [flag.id.replace("-", " ") for flag in flags if flag.level is Level.WARNING]
-    if not warnings:
-        return None
-    return Stop(
-        reason=(
-            f"Warning: {', '.join(warnings)}. Medical help comes first; carbs are not adjusted "
-            "until the coach lifts it."
-        ),
-        tell_coach=True,
-    )
+    warnings = [flag.id.value for flag in flags if flag.level is Level.WARNING]
+    return Stop(facts={"warnings": ", ".join(warnings)}, tell_coach=True) if warnings else None
 
 
 def _frozen(case: Case, _: tuple[Flag, ...]) -> Stop | None:
-    if not case.frozen:
-        return None
-    return Stop(reason="Adjusting is frozen until the coach lifts it.")
+    return Stop() if case.frozen else None
 
 
 def _override(case: Case, _: tuple[Flag, ...]) -> Stop | None:
-    if case.override_g is None:
-        return None
-    planned = case.planned
-    beside = f", where the plan has {planned.carb_g:g} g" if planned else ""
-    return Stop(reason=f"The coach has signed {case.override_g:g} g for this day{beside}.")
+    return None if case.override_g is None else Stop(facts={"signed_g": case.override_g})
 
 
 def _no_plan(case: Case, _: tuple[Flag, ...]) -> Stop | None:
+    """A day outside the week has none by its nature; a gap inside it is the coach's to fill."""
     if case.planned is not None:
         return None
-    day, out = _day(case.sets_date), case.days_out
-    if out < 0:
-        return Stop(reason=f"{day} is after the event, and the plan ends with it.")
-    if out > max(PLAN_DAYS):
-        return Stop(reason=f"{day} is {out} days out; the plan begins {max(PLAN_DAYS)} days out.")
-    return Stop(
-        reason=f"The plan has no target for {day}, {out} days out: the coach has to set one.",
-        tell_coach=True,
-    )
+    return Stop(tell_coach=0 <= case.days_out <= max(PLAN_DAYS))
 
 
 def _eating_or_mood(case: Case, _: tuple[Flag, ...]) -> Stop | None:
-    if not symptoms_of(case.checkin) & EATING_AND_MOOD:
-        return None
-    return Stop(
-        reason=(
-            "Something was told of eating or mood that comes before the look. Carbs are not "
-            "adjusted until the coach lifts it."
-        )
-    )
+    return Stop() if symptoms_of(case.checkin) & EATING_AND_MOOD else None
 
 
 def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
@@ -119,11 +94,7 @@ def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
         return None
     if case.plan.loading(case.days_out) and gut_trouble(case.checkin):
         return None
-    missing = unanswered(case)
-    return Stop(
-        reason=f"Not answered yet: {listed(missing)}. Without that nothing is adjusted.",
-        ask_again=missing,
-    )
+    return Stop(ask_again=unanswered(case))
 
 
 def unanswered(case: Case) -> tuple[str, ...]:
@@ -133,24 +104,13 @@ def unanswered(case: Case) -> tuple[str, ...]:
 
 
 def _implausible(case: Case, _: tuple[Flag, ...]) -> Stop | None:
-    unbelieved = unbelievable(case.checkin)
-    if unbelieved:
-        return Stop(
-            reason=f"This can't be right: {_told(case.checkin, unbelieved)}. Please give it again.",
-            ask_again=unbelieved,
-        )
+    if unbelieved := unbelievable(case.checkin):
+        return Stop(ask_again=unbelieved)
     reference = _jump_from(case)
     if reference is None:
         return None
-    return Stop(
-        reason=(
-            f"Weight {case.checkin.weight_kg:g} kg is far from {reference:g} kg, further than a "
-            "night moves it. A slip of the finger? If it is right, the coach has to know before "
-            "carbs move."
-        ),
-        ask_again=("weight_kg",),
-        tell_coach=True,
-    )
+    # A slip of the finger? If it is right, the coach has to know before carbs move.
+    return Stop(facts={"far_from_kg": reference}, ask_again=("weight_kg",), tell_coach=True)
 
 
 def _stale(case: Case, _: tuple[Flag, ...]) -> Stop | None:
@@ -158,10 +118,7 @@ def _stale(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     if local is None or case.checkin.date == local.date():
         return None
     return Stop(
-        reason=(
-            f"These answers are for {_day(case.checkin.date)}, and there it is now "
-            f"{_day(local)}: this morning's are needed."
-        ),
+        facts={"today": local.date().isoformat()},
         ask_again=answers_needed(case.days_out, case.plan),
     )
 
@@ -172,30 +129,76 @@ def _conflict(case: Case, _: tuple[Flag, ...]) -> Stop | None:
         return None
     if case.limits.window(planned.carb_g, case.load_room_g) is not None:
         return None
-    limits = case.limits
-    bounds = f"{limits.carb_floor_g:g} to {limits.carb_ceiling_g:g} g a day"
-    bounds += f", {limits.change_per_day_g:g} g of change"
-    if case.load_room_g is not None:
-        bounds += f", {case.load_room_g:g} g left of the {load_total_label(case.plan)}"
-    return Stop(
-        reason=(
-            f"The plan's {planned.carb_g:g} g and the limits ({bounds}) leave no figure for this "
-            "day: the coach has to change one of them."
-        ),
-        tell_coach=True,
-    )
+    return Stop(facts={"load_room_g": case.load_room_g}, tell_coach=True)
 
 
 GATES: tuple[Gate, ...] = (
-    Gate(id="warning-flag", stops=_warning, source=e.OWN_CHOICE),
-    Gate(id="frozen", stops=_frozen, source=e.OWN_CHOICE),
-    Gate(id="coach-override", stops=_override, source=e.COMMON_PRACTICE),
-    Gate(id="no-plan", stops=_no_plan, source=e.OWN_CHOICE),
-    Gate(id="eating-or-mood", stops=_eating_or_mood, source=e.OWN_CHOICE),
-    Gate(id="missing-answer", stops=_missing, source=e.OWN_CHOICE),
-    Gate(id="implausible-answer", stops=_implausible, source=e.OWN_CHOICE),
-    Gate(id="stale-answer", stops=_stale, source=e.OWN_CHOICE),
-    Gate(id="limits-conflict", stops=_conflict, source=e.OWN_CHOICE),
+    Gate(
+        id="warning-flag",
+        name=mark("warning flag"),
+        says=mark("Carbs are not adjusted while a warning is open."),
+        stops=_warning,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="frozen",
+        name=mark("frozen"),
+        says=mark("Your coach has frozen adjusting. Stay on plan for now."),
+        stops=_frozen,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="coach-override",
+        name=mark("coach override"),
+        says=mark("Your coach has set this figure."),
+        stops=_override,
+        source=e.COMMON_PRACTICE,
+    ),
+    Gate(
+        id="no-plan",
+        name=mark("no plan"),
+        says=mark("Your plan has no target for that day."),
+        stops=_no_plan,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="eating-or-mood",
+        name=mark("eating or mood"),
+        says=mark("Your plan stays as it is for now. Your coach knows how you feel."),
+        stops=_eating_or_mood,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="missing-answer",
+        name=mark("missing answer"),
+        says=mark("I still need: {missing}. Stay on plan until then."),
+        stops=_missing,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="implausible-answer",
+        name=mark("implausible answer"),
+        says=mark("One answer can't be right. Stay on plan until it is corrected."),
+        stops=_implausible,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="stale-answer",
+        name=mark("stale answer"),
+        says=mark("Those answers are from another day. Stay on plan."),
+        stops=_stale,
+        source=e.OWN_CHOICE,
+    ),
+    Gate(
+        id="limits-conflict",
+        name=mark("limits conflict"),
+        says=mark(
+            "The plan and your coach's limits don't fit together for this day. Your coach has been "
+            "told."
+        ),
+        stops=_conflict,
+        source=e.OWN_CHOICE,
+    ),
 )
 
 
@@ -262,20 +265,3 @@ def _jump_from(case: Case) -> float | None:
 
 def _near(weight: float, reference: float, share: float) -> bool:
     return abs(weight - reference) <= share * reference
-
-
-def _told(checkin: CheckIn, names: tuple[str, ...]) -> str:
-    """The answers as they were given, for the one who gave them to see the slip."""
-    shown = []
-    for name in names:
-        value = str(getattr(checkin, name))[:LONGEST_ANSWER_SHOWN]
-        shown.append(f"{ANSWER_NAMES[name]} {value} {ANSWER_UNITS.get(name, '')}".rstrip())
-    return ", ".join(shown)
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%B}"
-
-
-def listed(names: tuple[str, ...]) -> str:
-    return ", ".join(ANSWER_NAMES[name] for name in names)

@@ -13,8 +13,8 @@ from typing import Any
 
 from engine.decision.decide import Decision, decide, decision_as_dict
 from engine.decision.record import case_from_dict
-from engine.decision.rule import Rule
 from engine.decision.rules import RULES, TABLE
+from engine.decision.rules.rule import Rule
 from engine.model.particles import MODEL
 from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import DaySet
@@ -23,6 +23,19 @@ Stored = Mapping[str, Any]
 
 #: What is new in a record with each table or model, and so no difference by itself.
 _VERSIONS = ("trace.table", "foresight.model")
+#: What older versions kept in words beside the facts that they were told from. Sentences are told anew
+#: (`engine.decision.reason`), so they are no part of what was decided.
+_IN_WORDS = frozenset(
+    {"reason"}
+    | {
+        f"trace.facts.{name}"
+        for name in (
+            "blur_said", "coach_said", "drink_said", "gut_signs", "lately_said", "little_said",
+            "load_said", "sharpness_said", "signs_of_dropping", "told_said", "waits_said",
+            "weight_said",
+        )
+    }
+)  # fmt: skip
 #: The parts of a decision that people act on.
 RESULT = ("outcome", "carb_g", "rule", "bound", "needs_sign_off", "lapse_g")
 
@@ -83,12 +96,12 @@ def made_again(case: Case, change: Change = AS_IT_WAS) -> dict[str, Any]:
 
 
 def differences(stored: Stored, again: Stored, *, within: float = 0.0) -> tuple[Differs, ...]:
-    """Every place where two decisions differ, but for version numbers.
+    """Every place where two decisions differ, but for version numbers and what was kept in words.
 
     `within`: how far two numbers may lie apart, for records that another machine has made.
     """
     found = _differ("", stored, again, within)
-    return tuple(one for one in found if one.where not in _VERSIONS)
+    return tuple(one for one in found if one.where not in _VERSIONS and one.where not in _IN_WORDS)
 
 
 def result_differs(stored: Stored, again: Stored) -> tuple[Differs, ...]:

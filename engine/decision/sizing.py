@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from engine.decision.foresight import Foresight
-from engine.decision.rule import Forecast, Rule, in_words
+from engine.decision.rules.rule import Forecast, Rule
 from engine.evidence import deciding as e
 from engine.values.case import Case
 from engine.values.look import Look
@@ -17,13 +17,12 @@ from engine.values.look import Look
 
 @dataclass(frozen=True, slots=True)
 class Sized:
-    """A change in grams, what the forecast alone would have done, and a sentence on the two."""
+    """A change in grams, what rule and forecast alone would have done, and whether they pull apart."""
 
     change_g: float
     rule_g: float
     forecast_g: float | None = None
     disagree: bool = False
-    said: str = ""
 
 
 def sized_by(
@@ -46,23 +45,16 @@ def sized_by(
     if rule.forecast is Forecast.SILENT:
         return Sized(rule_g, rule_g, forecast_g)
     if settled:
-        said = " Such a load has come in full twice, so the forecast changes nothing."
-        return Sized(rule_g, rule_g, forecast_g, said=said if forecast_g != rule_g else "")
+        return Sized(rule_g, rule_g, forecast_g)
     # Beside a forecast the rule stands for a direction, and for no more than its own steps.
     if rule.forecast is Forecast.DEEPENS and forecast_g >= small_g:
-        otherwise = in_words(forecast_g)
-        said = f" The forecast alone would have said {otherwise}; what is seen goes first."
-        return Sized(small_g, small_g, forecast_g, said=said if forecast_g > small_g else "")
+        return Sized(small_g, small_g, forecast_g)
     if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
         forecast_g = min(forecast_g, 0.0)
     opposed = bool(small_g) and small_g * forecast_g <= 0
     if opposed and rule.forecast is not Forecast.DECIDES:
-        said = " The forecast sees it otherwise, so the smaller step is taken: no change."
-        return Sized(0.0, small_g, forecast_g, disagree=True, said=said)
-    if forecast_g == small_g:
-        return Sized(small_g, small_g, forecast_g)
-    said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
-    return Sized(forecast_g, small_g, forecast_g, said=said)
+        return Sized(0.0, small_g, forecast_g, disagree=True)
+    return Sized(forecast_g, small_g, forecast_g)
 
 
 def settled(case: Case) -> bool:

@@ -22,15 +22,17 @@ class GateStep:
 class Trace:
     """The way of one decision: gates, then the facts and what the rule asked, then the limits.
 
-    `facts`, `steps` and `asked_g` are empty where a gate decided; `window` is None where there is
-    no plan or the limits leave no figure. `wanted_g` is the figure before it was fitted;
-    `rule_g` is what the rule alone asked for, `forecast_g` what the forecast alone would have done,
-    `disagree` whether the two pulled apart. `would_g` is the figure that would have been proposed
-    with the forecast, where it only shows. `table` is the number of the rule table that judged.
+    `facts`, `steps` and `asked_g` are empty where a gate decided, and `stopped` is what that gate went
+    by; `window` is None where there is no plan or the limits leave no figure. `wanted_g` is the figure
+    before it was fitted; `rule_g` is what the rule alone asked for, `forecast_g` what the forecast
+    alone would have done, `disagree` whether the two pulled apart. `would_g` is the figure that would
+    have been proposed with the forecast, where it only shows. `table` is the number of the rule table
+    that judged.
     """
 
     gates: tuple[GateStep, ...]
     facts: Mapping[str, Fact] = field(default_factory=dict)
+    stopped: Mapping[str, Fact] = field(default_factory=dict)
     steps: int | None = None
     rule_g: float | None = None
     forecast_g: float | None = None

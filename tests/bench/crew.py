@@ -172,6 +172,12 @@ class Counted:
         default_factory=dict
     )  # what for, and seconds of all connections
 
+    def add(self, updates: int, watch: Stopwatch) -> None:
+        """So many more updates, and what they took since the watch was made."""
+        self.updates, self.cpu_s, self.wall_s = (
+            self.updates + updates, self.cpu_s + watch.cpu(), self.wall_s + watch.wall()
+        )  # fmt: skip
+
     @property
     def cpu_ms(self) -> float:
         return 1000 * self.cpu_s / max(self.updates, 1)

@@ -18,6 +18,8 @@ import json
 import multiprocessing
 import os
 import pstats
+import threading
+import time
 from collections import Counter
 from collections.abc import Callable
 from contextlib import nullcontext
@@ -55,6 +57,7 @@ DAYS_OUT = 6  # mornings of so many kinds, by the days that are left
 WARM = 10 * DAYS_OUT
 THREADS = 2  # as the bot is set
 WARM_PROCESS = (THREADS + 1) * WARM  # updates until all its connections are warm
+BY_TURNS = 10  # the disk and the neighbours are then the same for both
 COUNTED = 12  # whose statements are counted, by a listener that would cost those that are timed
 
 
@@ -83,10 +86,19 @@ def answers(coaches: int, each: int) -> None:
         f"two processes over one: {one.wall_s / two.wall_s:.2f} times the answers a second "
         f"(on {cores} cores, with the server on them, {most:.2f} is the most there can be)"
     )
+    resting = []
+    for processes in (1, 2):
+        with postgresql() as url:
+            resting.append(morning(url, coaches, each, processes, rests=True))
+        say(f"at work for half of its time, {processes}: {resting[-1].line()}")
+    say(f"two over one, with cores for all: {resting[0].wall_s / resting[1].wall_s:.2f} times")
 
 
-def morning(url: str, coaches: int, each: int, processes: int) -> Counted:
-    """Every athlete's check-in, waiting in the inbox when the processes begin."""
+def morning(url: str, coaches: int, each: int, processes: int, *, rests: bool = False) -> Counted:
+    """Every athlete's check-in, waiting in the inbox when the processes begin. `rests`: a process rests
+    after each answer for as long as it took its processor, so that a few of them and the server
+    do not have to share cores, and what is left is what they keep each other from.
+    """
     to_warm = processes * -(-WARM_PROCESS // each)
     athletes = fill(url, coaches + to_warm, each)
     engine = make_engine(url)
@@ -96,7 +108,9 @@ def morning(url: str, coaches: int, each: int, processes: int) -> Counted:
     later = _lines(athletes, each)
     context = multiprocessing.get_context("spawn")
     begin, results = context.Barrier(processes + 1), context.Queue()
-    workers = [context.Process(target=_work, args=(url, begin, results)) for _ in range(processes)]
+    workers = [
+        context.Process(target=_work, args=(url, begin, results, rests)) for _ in range(processes)
+    ]
     for one in workers:
         one.start()
     server = Counted()
@@ -126,16 +140,20 @@ def _lines(athletes: list[tuple[int, int]], each: int) -> list[dict[str, Any]]:
     return [typed(chat, LINE) for place in range(each) for chat, _ in athletes[place::each]]
 
 
-def _work(url: str, begin: Any, results: Any) -> None:
+def _work(url: str, begin: Any, results: Any, rests: bool) -> None:
     quiet()
     engine = make_engine(url)
-    refused = 0
+    refused, resting = 0, threading.Lock()
 
     class Watched(Worker):
         def handle(self, update_id: int, chat_id: int | None) -> bool:
             nonlocal refused
+            began = time.thread_time()
             done = super().handle(update_id, chat_id)
             refused += not done
+            if rests:
+                with resting:
+                    time.sleep(time.thread_time() - began)
             return done
 
     async def work() -> None:
@@ -247,10 +265,13 @@ def one_by_one(engine: Any, worker: Worker, raws: list[dict[str, Any]]) -> tuple
     with counting(engine) as said:
         run(worker, counted)
     into_inbox(engine, raws)
-    watch = Stopwatch()
-    run(worker, raws)
-    found = Counted(len(raws), watch.cpu(), watch.wall(), len(said) * len(raws) // len(counted))
-    bare = bare_handler(engine, [typed(1, LINE) for _ in raws])
+    found, bare = Counted(statements=len(said) * len(raws) // len(counted)), Counted()
+    for first in range(0, len(raws), BY_TURNS):
+        portion = raws[first : first + BY_TURNS]
+        watch = Stopwatch()
+        run(worker, portion)
+        found.add(len(portion), watch)
+        bare_handler(engine, [typed(1, LINE) for _ in portion], bare)
     return found, bare
 
 
@@ -265,9 +286,9 @@ def run(worker: Worker, raws: list[dict[str, Any]]) -> None:
         assert worker.handle(raw["update_id"], message["chat"]["id"])
 
 
-def bare_handler(engine: Any, raws: list[dict[str, Any]]) -> Counted:
+def bare_handler(engine: Any, raws: list[dict[str, Any]], counted: Counted | None = None) -> None:
     """The least that answers with the same libraries: read the update, mark it done, write one message,
-    in one transaction.
+    in one transaction. What it took is added to `counted`.
     """
     into_inbox(engine, raws)
     watch = Stopwatch()
@@ -279,7 +300,8 @@ def bare_handler(engine: Any, raws: list[dict[str, Any]]) -> Counted:
             row.status = "done"
             session.add(row)
             say_plainly(session, chat_id=1, text=f"Saved: {incoming.text}", now=NOW)
-    return Counted(len(raws), watch.cpu(), watch.wall())
+    if counted is not None:
+        counted.add(len(raws), watch)
 
 
 def profile(times: int) -> None:

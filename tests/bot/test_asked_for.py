@@ -9,6 +9,7 @@ import pytest
 
 from bot.dispatcher import COMMANDS
 from engine.asked import View
+from tests.bot.test_food import listing
 from tests.support.weeks import Team, arrive_and_read
 from tests.support.world import text_of
 
@@ -35,7 +36,6 @@ def test_every_view_that_is_heard_is_a_command_of_athletes() -> None:
         ("can you resend what i'm on for today", "today"),
         ("what do the next few days look like from here on", "week"),
         ("honestly, how did you come up with that number", "why"),
-        ("no cod at the shop, would haddock do in its place", "food"),
         ("what do I eat and when on show day", "stage"),
         ("how has my weight been going this week", "past"),
     ],
@@ -49,6 +49,17 @@ def test_a_request_is_passed_on_and_its_view_is_shown_below(
     assert [said.text for said in below] == [shown]
     arrive_and_read(team)
     assert text in team.coach.all_said()[-1].text
+
+
+def test_a_question_about_food_has_the_menu_below_it_where_there_is_a_list(team: Team) -> None:
+    (passed,) = team.athlete.writes("can I eat sushi?")
+    assert "/food shows what fits your targets today." in passed.text
+    listing(team)
+    shown = text_of(team.athlete.writes("/food"))
+    for text in ("can I eat sushi?", "no cod at the shop, would haddock do in its place"):
+        passed, menu = team.athlete.writes(text)
+        assert passed.text.startswith("I've passed that on to Ravi.")
+        assert menu.text == shown
 
 
 def test_thanks_and_talk_get_no_view(team: Team) -> None:

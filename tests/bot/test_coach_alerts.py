@@ -11,7 +11,7 @@ import pytest
 from sqlmodel import select
 
 from bot.alerts import alerts
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_findings import cause
 from bot.core.chat.incoming import Kind
 from bot.core.turn import Turn
 from bot.people.people import get_profile

@@ -15,9 +15,6 @@ import pytest
 from babel.messages import Message
 from sqlmodel import select
 
-from bot.decision.reasons import words as words_reasons
-from bot.decision.reasons import words_rules, words_seen
-from bot.decision.reasons.words_told import GAPS
 from bot.dialogue.readers import day_in
 from bot.dispatcher import COMMANDS
 from bot.store.tables.people import Person
@@ -26,6 +23,8 @@ from bot.words import figures, languages
 from bot.words.locale.update import catalogue_file, read
 from engine import evidence
 from engine.decision.facts import Facts
+from engine.decision.rules import table, words, words_seen
+from engine.decision.rules.told import GAPS
 from engine.evidence.source import Source
 from tests.support.foreign import (
     FOREIGN,
@@ -46,14 +45,16 @@ TRANSLATIONS = [code for code in languages.known() if code != languages.ENGLISH]
 
 def test_every_gap_in_a_sentence_on_a_decision_is_a_fact_or_has_its_filling() -> None:
     known = Facts.names() | GAPS.keys()
-    for words in (words_rules, words_seen, words_reasons):
-        tree = ast.parse(Path(words.__file__).read_text(encoding="utf-8"))
-        said = [n.args[0] for n in ast.walk(tree) if isinstance(n, ast.Call) and is_told(n)]
-        assert said, f"nothing is said of a decision in {words.__name__}"
-        for message in said:
+    for module in (table, words, words_seen):
+        tree = ast.parse(Path(module.__file__).read_text(encoding="utf-8"))
+        said = [n for n in ast.walk(tree) if isinstance(n, ast.Call) and is_told(n)]
+        assert said, f"nothing is said of a decision in {module.__name__}"
+        for call in said:
+            message, given = call.args[0], {str(given.arg) for given in call.keywords}
             assert isinstance(message, ast.Constant)
-            gaps = {gap for _, gap, _, _ in string.Formatter().parse(message.value) if gap}
-            assert gaps <= known, f"{words.__name__}: nothing fills {gaps - known}"
+            gaps = {gap for _, gap, _, _ in string.Formatter().parse(str(message.value)) if gap}
+            gaps -= given
+            assert gaps <= known, f"{module.__name__}: nothing fills {gaps - known}"
 
 
 def is_told(call: ast.Call) -> bool:

@@ -9,10 +9,7 @@ import pytest
 
 import bot
 from bot.alerts import words_advice as advice
-from bot.alerts import words_alert_causes as alert_causes
-from bot.alerts import words_cautions as cautions
-from bot.decision.reasons import words as words_reasons
-from bot.decision.reasons import words_rules
+from bot.decision import words_reasons
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
@@ -27,6 +24,7 @@ from engine.food.foods import known_foods
 from engine.planning.drafting.draft import SHAPES
 from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
+from engine.safety.words import WORDED
 from engine.symptoms import WARNINGS, Symptom
 from engine.values.limits import LIMIT_KEYS
 from tests.engine.test_evidence import SOURCES
@@ -48,31 +46,21 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
     assert set(names.FIELD_WORDS) == set(FIELDS)
 
 
-def test_every_flag_has_a_name_for_the_history() -> None:
+def test_every_flag_has_its_name_and_its_sentences() -> None:
     for flag in FlagId:
-        assert flag in alert_causes.FLAGS, f"{flag} has no name in bot/alerts/words_alert_causes.py"
+        assert flag in WORDED, f"{flag} has no words in engine/safety/words.py"
+        assert WORDED[flag].name, f"{flag} has no name in engine/safety/words.py"
 
 
-def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete() -> None:
-    for flag in FlagId:
-        assert flag in alert_causes.CAUSES, (
-            f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
-        )
-        assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
-
-
-def test_every_rule_has_its_sentence_and_its_name() -> None:
-    for rule in (rule.id for rule in RULES):
-        assert rule in words_rules.BY_RULE, (
-            f"{rule} has no sentence in bot/decision/reasons/words_rules.py"
-        )
-        assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in reasons/words.py"
-
-
-def test_every_gate_has_its_sentence_and_its_name() -> None:
-    for gate in (gate.id for gate in GATES):
-        assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in reasons/words.py"
-        assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in reasons/words.py"
+def test_rules_and_gates_are_called_what_the_engine_calls_them_in_the_readers_language(
+    catalogues: None,
+) -> None:
+    assert [words_reasons.rule_name(rule.id) for rule in RULES] == [rule.name for rule in RULES]
+    assert [words_reasons.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
+    with languages.speaking("de"):
+        assert words_reasons.rule_name("gut-unsettled") == "Bauch unruhig"
+        assert words_reasons.gate_name("frozen") == "eingefroren"
+    assert words_reasons.rule_name("of-an-older-table") == "of an older table"
 
 
 def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:

@@ -129,3 +129,11 @@ def test_a_binge_told_by_somebody_on_their_own_is_one_message_too(mira: Someone)
     (said,) = mira.writes("I binged last night")
     assert said.text.startswith("Thank you for telling me.")
     assert set(said.buttons) == {"Acknowledge"}
+
+
+def test_a_drug_told_by_somebody_on_their_own_is_one_message_too(mira: Someone) -> None:
+    (said,) = mira.writes("took two water tablets")
+    assert said.text.startswith("I can't help with drugs or medicines of any kind")
+    assert set(said.buttons) == {"Acknowledge"}
+    settled = text_of(mira.presses(said.buttons["Acknowledge"], said.outbox_id))
+    assert "A drug was named." in settled

@@ -13,8 +13,8 @@ from bot.cli import main
 from bot.decision.replay.command import NoSuchChangeError, change_of, replay_all
 from bot.store.db import transaction
 from bot.store.tables.week import DaySetRow, DecisionRow
-from engine.decision import rules
 from engine.decision.replay import Change
+from engine.decision.rules import table
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
@@ -149,7 +149,7 @@ def test_a_rule_left_out_and_a_changed_table_say_where_they_differ(
     assert "carb_g 525 -> 500" in found.lines[0]
     assert "rule flat-in-load -> " in found.lines[0]
     copy = tmp_path / "tried.py"
-    original = Path(rules.__file__).read_text(encoding="utf-8")
+    original = Path(table.__file__).read_text(encoding="utf-8")
     tried = original.replace("2 if facts.very_flat and facts.measured else 1", "2")
     assert tried != original
     copy.write_text(tried, encoding="utf-8")
@@ -176,14 +176,14 @@ def test_a_decision_of_another_version_is_compared_and_one_that_is_tampered_with
         one, other = session.exec(select(DecisionRow).order_by(DecisionRow.id)).all()  # type: ignore[arg-type]
         older = {**one.decision, "trace": {**one.decision["trace"], "table": 1, "steps": 9}}
         one.decision = older
-        other.decision = {**other.decision, "reason": "because"}
+        other.decision = {**other.decision, "expected_fullness": "because"}
         session.add(one)
         session.add(other)
     with team.world.session() as session:
         found = replay_all(session, Change())
     assert found.of_other_version == 1
     assert found.same == 1, "what people act on is the same"
-    assert len(found.lines) == 1 and "reason because -> " in found.lines[0]
+    assert len(found.lines) == 1 and "expected_fullness because -> " in found.lines[0]
 
 
 def test_the_command_line_prints_counts_and_says_by_its_exit_code_whether_all_is_well(

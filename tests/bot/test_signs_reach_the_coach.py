@@ -482,3 +482,48 @@ def test_who_says_plainly_what_was_asked_about_is_answered_once(team: Team) -> N
     assert sum(text.startswith("Stop.") for text in said) == 1
     warned = [one for one in team.coach.hears() if one.text.startswith("Warning")]
     assert len(warned) == 1
+
+
+def test_mood_and_body_told_in_one_sentence_are_one_message_that_says_what_to_do_of_both(
+    team: Team,
+) -> None:
+    (said,) = team.athlete.writes("I binged and feel dizzy")
+    assert "Thank you for telling me." in said.text and "Sit down until it passes." in said.text
+    (told,) = team.coach.hears()
+    assert told.text.startswith("Caution: Mira")
+    assert 'Reported: a binge, dizziness. Mira wrote "I binged and feel dizzy".' in told.text
+    assert "No talk of weight, food or the look." in told.text
+    assert 'Mira was told: "Sit down until it passes.' in told.text
+
+
+def test_a_warning_told_with_a_binge_says_what_to_do_of_both_and_not_that_both_were_answered(
+    team: Team,
+) -> None:
+    team.athlete.writes("I made myself sick and then I fainted")
+    (told,) = team.coach.hears()
+    assert told.text.startswith("Warning: Mira")
+    assert "Reported: fainting, vomiting or laxatives on purpose." in told.text
+    assert "1. Call Mira." in told.text and "ask how they are, and listen" in told.text
+    assert "answered gently" not in told.text  # the answer was of the fainting alone
+
+
+def test_two_warnings_of_the_mood_and_of_the_body_are_fetched_for_one_by_one(team: Team) -> None:
+    team.athlete.writes("I fainted and I want to kill myself")
+    body, mood = team.coach.hears()
+    assert "Reported: fainting." in body.text and "No extra water, salt, food" in body.text
+    assert "thoughts of self-harm" in mood.text and "Ask plainly" in mood.text
+
+
+def test_a_binge_beside_signs_of_too_much_water_is_answered_as_both(team: Team) -> None:
+    said = team.athlete.writes("I binged and my hands are swollen, headache and feel sick")
+    assert "Thank you for telling me." in said[0].text
+    assert "too much water in your blood" in said[0].text
+    told = team.coach.hears()[0].text
+    assert "low blood sodium" in told and "before they drink any more" in told
+
+
+def test_a_drug_that_is_purging_is_one_message_and_the_drug_is_refused_too(team: Team) -> None:
+    (said,) = team.athlete.writes("I took a laxative")
+    assert "Thank you for telling me." in said.text and "I can't help with drugs" in said.text
+    (told,) = team.coach.hears()
+    assert "vomiting or laxatives on purpose" in told.text and "A drug was named." in told.text

@@ -22,12 +22,14 @@ from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes
+from bot.core.chat.outbox import say
 from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
 from bot.people import locks
+from bot.store.base import id_of
 from bot.store.db import make_engine, times_run_again, transaction
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
@@ -268,6 +270,52 @@ def test_two_athletes_of_one_coach_go_side_by_side_and_the_coach_waits_for_both(
         with trying(engine, lambda session: locks.hold(session, second)) as got:
             assert not got.wait(0.2)
             one.commit()
+    engine.dispose()
+
+
+def test_who_has_come_to_be_concerned_since_the_last_time_is_waited_for_too(
+    postgres_url: str,
+) -> None:
+    engine = make_engine(postgres_url)
+    coach, first, _ = coach_and_two_athletes(engine)
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, first)
+    with transaction(engine) as session:
+        contact = Person(telegram_user_id=99, chat_id=99, first_name="Noor", created_at=NOW)
+        session.add(contact)
+        session.get_one(Person, coach).second_contact_id = id_of(contact)
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, id_of(contact))
+        with trying(engine, lambda session: locks.hold(session, first)) as got:
+            assert not got.wait(0.2)
+            one.commit()
+    engine.dispose()
+
+
+def test_numbers_that_an_athletes_turn_has_drawn_come_after_those_of_whom_it_waited_for(
+    postgres_url: str,
+) -> None:
+    engine = make_engine(postgres_url)
+    coach, first, _ = coach_and_two_athletes(engine)
+    numbers: dict[str, int] = {}
+
+    def says(session: Session, who: str) -> None:
+        numbers[who] = id_of(say(session, chat_id=1, text=who, now=NOW))
+
+    def athletes(session: Session) -> None:
+        locks.hold(session, first)
+        says(session, "athlete")
+
+    with transaction(engine, locked=True) as session:
+        athletes(session)
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, coach)
+        with trying(engine, athletes) as got:
+            assert not got.wait(0.2)
+            for _ in range(10):
+                says(one, "coach")
+            one.commit()
+    assert numbers["athlete"] > numbers["coach"]
     engine.dispose()
 
 

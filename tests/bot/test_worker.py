@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 from sqlalchemy import Engine, event, text
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.core.chat import outbox
 from bot.core.context import Context
@@ -282,6 +282,24 @@ async def test_what_the_bot_has_no_business_with_is_done_without_a_word(office: 
     await office.work()
 
     assert list(office.statuses().values()) in (["done"], ["poison"])
+
+
+def test_what_was_said_and_went_with_somebodys_data_keeps_nothing_from_being_done(
+    any_engine: Engine,
+) -> None:
+    def says_and_deletes(turn: ChatTurn) -> None:
+        for said in ("goes", "stays"):
+            outbox.say(turn.session, chat_id=7, text=said, now=turn.now)
+        gone, _ = turn.session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
+        turn.session.delete(gone)
+        turn.session.flush()
+        turn.session.expire_all()
+
+    office = Office(any_engine, says_and_deletes)
+    office.receive(text_update(1, 7, "delete everything"))
+    assert office.worker.handle(1, 7)
+    with Session(any_engine) as session:
+        assert [row.payload["text"] for row in session.exec(select(OutboxRow))] == ["stays"]
 
 
 async def test_what_may_be_urgent_is_handled_before_all_that_came_earlier(

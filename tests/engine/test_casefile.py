@@ -109,7 +109,7 @@ def test_text_tells_the_figures_the_reason_the_sources_and_the_caution() -> None
     for told in (
         "485 g (plan 460 g, 25 g more)",
         "flat-in-load",
-        "Fullness 4 is 2 under the 6 expected",
+        "You're flatter than planned (4, I expected 6) and still sharp",
         "waits for the coach's word; without it 490 g stands",
         "Cheuvront",
         "no medical device",

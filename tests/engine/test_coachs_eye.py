@@ -21,7 +21,9 @@ from engine.cli.casefile import parse, play, run
 from engine.cli.tables import CaseFileError
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.facts import Facts
+from engine.decision.reason import reason
 from engine.decision.rules import first_match
+from engine.decision.rules.told import Told
 from engine.evidence.body import observing as e
 from engine.evidence.body import tracking as known
 from engine.model.eye import edges, learn_seen, look_chances, seen_grade
@@ -77,10 +79,10 @@ def test_a_file_with_looks_decides_by_them_and_says_what_both_said() -> None:
         (4, "steady", 0), (3, "full-and-sharp", 0), (2, "coach-sees-full", 0),
         (1, "coach-sees-spill", -75),
     ]  # fmt: skip
-    assert "fullness 4 (6 expected)" in decisions[2].reason
-    assert "the coach sees full, sharpness 4" in decisions[2].reason
-    assert "The coach sees spilled over" in decisions[3].reason
-    assert "fullness 3 (7 expected)" in decisions[3].reason
+    assert "You feel flat (4, I expected 6)" in reason(decisions[2])
+    assert "your coach sees: full, sharpness 4" in reason(decisions[2])
+    assert "Your coach sees: spilled over; you said fullness 3" in reason(decisions[3])
+    assert decisions[3].expected_fullness == 7
 
 
 def test_without_the_coach_the_same_mornings_were_raised() -> None:
@@ -98,7 +100,7 @@ def test_what_a_coach_sees_past_full_is_never_added_to_and_never_cut_less(
     asked, alone = _steps(with_coach), _steps(morning)
     assert asked <= 0
     assert asked <= alone or not morning.load_eaten
-    assert "{" not in first_match(with_coach).explain(with_coach, -25)
+    assert "{" not in first_match(with_coach).tells(Told(with_coach.as_dict(), -25))
 
 
 @given(mornings, st.sampled_from([CoachLook.ON_COURSE, CoachLook.FULL]))

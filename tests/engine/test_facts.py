@@ -8,6 +8,8 @@ from __future__ import annotations
 import pytest
 
 from engine.decision.facts import Facts
+from engine.decision.reason import BY_RULE
+from engine.decision.rules.told import Told
 from tests.engine.test_rules import _facts
 
 # --- behind and ahead -------------------------------------------------------------------------
@@ -209,49 +211,48 @@ def test_both_weight_and_water_are_needed_for_a_large_raise() -> None:
 
 
 @pytest.mark.parametrize(
-    ("fact", "told", "says"),
+    ("told", "gap", "says"),
     [
-        ("weight_said", {"weight_kg": 61.2}, "weight 61.2 kg is above its band of 59.0 to 61.0 kg"),
-        ("weight_said", {"weight_kg": 58.0}, "weight 58.0 kg is under its band of 59.0 to 61.0 kg"),
-        ("weight_said", {}, "weight 60.0 kg is within its band of 59.0 to 61.0 kg"),
-        ("weight_said", {"weight_kg": None}, "no weight was told (band 59.0 to 61.0 kg)"),
-        ("sharpness_said", {"sharpness": None}, "sharpness not told"),
-        ("sharpness_said", {}, "sharpness 4"),
-        ("sharpness_said", {"sharpness_before": 5}, "sharpness 4, down from 5"),
-        ("sharpness_said", {"sharpness_before": 3}, "sharpness 4"),
-        ("told_said", {"fullness": 4}, "fullness 4 (6 expected) and sharpness 4"),
-        ("coach_said", {"coach_saw": "full"}, "full"),
-        ("coach_said", {"coach_saw": "full", "coach_sharpness": 3}, "full, sharpness 3"),
-        ("blur_said", {}, ""),
-        ("blur_said", {"sharpness": 2}, " and the lines have blurred (sharpness 2, down from 4)"),
-        ("lately_said", {}, ""),
-        ("lately_said", {"fullness_short_before": 0}, ""),
-        ("lately_said", {"fullness_short_before": -1}, ", as on the morning before"),
-        ("load_said", {}, ""),
-        ("load_said", {"load_over_usual": -1.0}, ""),
-        ("load_said", {"load_over_usual": 0.04}, ""),
-        (
-            "load_said",
-            {"load_over_usual": 0.51},
-            ", and the planned load is 0.5 g/kg a day over the usual one",
-        ),
-        ("gut_signs", {"severe_gut": "diarrhoea"}, "bad (diarrhoea)"),
-        ("gut_signs", {}, "bad"),
-        ("drink_said", {}, ""),
-        ("drink_said", {"water_l": 2.5}, " Only 2.5 L of 3.2 L was drunk: back to that too."),
-        ("signs_of_dropping", {"dizzy": True}, "dizziness was reported"),
-        ("signs_of_dropping", {"sleepless": True}, "the night was short of sleep"),
-        (
-            "signs_of_dropping",
-            {"weight_kg": 58.0, "dizzy": True},
-            "weight 58.0 kg is under its band of 59.0 to 61.0 kg and dizziness was reported",
-        ),
+        ({"weight_kg": 61.2}, "weight", "61.2 kg"),
+        ({}, "band_low", "59.0 kg"),
+        ({}, "band_high", "61.0 kg"),
+        ({"water_l": 2.5}, "water", "2.5 L"),
+        ({}, "target", "3.2 L"),
+        ({}, "expected", "6"),
+        ({"coach_saw": "full"}, "look", "full"),
+        ({"coach_saw": "full", "coach_sharpness": 3}, "look", "full, sharpness 3"),
+        ({}, "look", ""),
+        ({"fullness": 4}, "fullness", "4"),
     ],
 )
-def test_a_reason_says_what_was_told_and_no_more(
-    fact: str, told: dict[str, object], says: str
+def test_a_sentence_says_what_was_told_and_no_more(
+    told: dict[str, object], gap: str, says: str
 ) -> None:
-    assert getattr(_facts(**told), fact) == says
+    assert Told(_facts(**told).as_dict(), 0).tr("{" + gap + "}") == says
+
+
+@pytest.mark.parametrize(
+    ("rule", "told", "says"),
+    [
+        ("gut-unsettled", {"sharpness": 2}, "and the lines have blurred: no extra carbs"),
+        ("gut-unsettled", {}, "with the load: no extra carbs"),
+        ("dropping-too-fast", {"dizzy": True}, "You felt dizzy. Stay"),
+        ("dropping-too-fast", {"sleepless": True}, "You hardly slept. Stay"),
+        ("dropping-too-fast", {"weight_kg": 58.0, "dizzy": True}, "(58.0 kg, 59.0 kg at least)"),
+        ("flat-but-heavy", {"water_l": 2.5}, "You drank 2.5 L of 3.2 L: get back to that"),
+        ("steady", {"weight_kg": 61.2}, "61.2 kg is heavier than expected (61.0 kg at most)"),
+        ("steady", {"weight_kg": 58.0}, "58.0 kg is lighter than expected (59.0 kg at least)"),
+        ("steady", {}, "Fullness 6 and 60.0 kg are in the range I expected."),
+        ("steady", {"weight_kg": None}, "Fullness 6 is in the range I expected."),
+    ],
+)
+def test_a_rule_says_what_it_stands_on(rule: str, told: dict[str, object], says: str) -> None:
+    assert says in BY_RULE[rule].tells(Told(_facts(**told).as_dict(), 0))
+
+
+def test_beside_another_complaint_water_is_spoken_of_only_where_it_was_short() -> None:
+    said = BY_RULE["flat-but-heavy"].tells(Told(_facts().as_dict(), 0))
+    assert "drank" not in said
 
 
 def test_what_was_not_answered_makes_nobody_flat_full_blurred_heavy_or_dry() -> None:

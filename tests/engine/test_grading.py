@@ -13,6 +13,8 @@ import pytest
 from engine.decision.decide import decide
 from engine.decision.grading import graded_g
 from engine.decision.rules import first_match
+from engine.decision.rules.told import Told
+from engine.decision.rules.words import say_flat_in_load
 from engine.values.case import ForecastUse
 from engine.values.checkin import History
 from engine.values.look import Look
@@ -61,12 +63,14 @@ def test_a_flat_load_is_raised_once_it_is_behind_far_enough(
 
 def test_a_raise_that_waits_says_what_it_waits_for() -> None:
     first = _facts(fullness=4, load_eaten=False)
-    assert first.waits_said == "; none of the load has been eaten yet"
     large = _facts(fullness=4, fullness_short_before=0, load_over_usual=0.75)
-    assert large.waits_said == "; the planned load is 0.8 g/kg a day over the usual one"
     little = _facts(fullness=4, fullness_short_before=-1)
-    assert little.waits_said == "; over both mornings that is not far enough"
-    assert _facts(fullness=3, fullness_short_before=2).waits_said == ""
+    for waits in (first, large, little):
+        assert not waits.raise_due
+        assert "not sure enough to add carbs yet" in say_flat_in_load(Told(waits.as_dict(), 0))
+    due = _facts(fullness=3, fullness_short_before=2)
+    assert due.raise_due
+    assert "not allowed today" in say_flat_in_load(Told(due.as_dict(), 0)), "a limit is in the way"
 
 
 def test_a_raise_grows_with_how_far_two_mornings_are_behind_and_stays_small_on_one() -> None:
@@ -231,7 +235,9 @@ def test_who_answered_as_flat_on_a_load_that_was_enough_is_not_raised_for_it_aga
     for then, grams in ((0.0, 25), (0.8, 25), (1.0, 0), (2.0, 0)):
         assert proposal(**flat, short_with_enough=then) == ("flat-in-load", grams), then
     same = _facts(**flat, short_with_enough=2.0)
-    assert same.waits_said == "; a load behind that was enough felt like that too"
+    assert not same.raise_due
+    told = say_flat_in_load(Told(same.as_dict(), 0))
+    assert "much the same on a load that turned out to be enough" in told
     # Flatter than then by as much as anybody has to be, she is raised as anybody is.
     flatter = {"fullness": 2, "fullness_short_before": 3, "load_shown": True}
     assert proposal(**flatter, short_with_enough=2.0) == ("flat-in-load", 50)

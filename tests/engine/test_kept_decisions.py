@@ -22,8 +22,8 @@ from engine.decision.replay import (
     result_differs,
     week_again,
 )
-from engine.decision.rule import always
 from engine.decision.rules import RULES, TABLE
+from engine.decision.rules.rule import always
 from engine.values.case import ForecastUse
 from tests.kept.make import CASES, kept
 
@@ -101,6 +101,13 @@ def test_what_a_record_lacks_is_no_difference_and_what_it_says_is() -> None:
     assert differences({"a": None}, {}) == ()
     assert differences({"a": 1.0}, {"a": 1.0005}, within=1e-3) == ()
     assert differences({"a": 1.0}, {"a": 1.0005}) != ()
+
+
+def test_what_older_versions_kept_in_words_is_no_difference_and_the_facts_beside_it_are() -> None:
+    stored = {"reason": "Why.", "trace": {"facts": {"weight_said": "60 kg", "weight_kg": 60}}}
+    assert differences(stored, {"trace": {"facts": {"weight_kg": 60}}}) == ()
+    (found,) = differences(stored, {"trace": {"facts": {"weight_kg": 61}}})
+    assert found.where == "trace.facts.weight_kg"
 
 
 def test_a_week_under_a_change_knows_what_would_have_been_set_before() -> None:

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 import pytest
 
-from engine.decision.rule import Rule, in_words
-from engine.decision.rules import RULES, first_match
+from engine.decision.rules import RULES, Rule, first_match, in_words
+from engine.decision.rules.told import Told
 from tests.engine.test_rules import _facts
 
 
@@ -153,7 +153,9 @@ def test_a_change_is_said_as_more_less_or_none() -> None:
     ]  # fmt: skip
 
 
-def test_a_change_that_the_limits_cut_is_said_as_what_it_asks_for() -> None:
-    rule: Rule = next(one for one in RULES if one.id == "steady")
-    assert rule.explain(_facts(), 25).endswith("its band of 59.0 to 61.0 kg: 25 g more.")
-    assert rule.explain(_facts(), 25, cut=True).endswith(": that asks for 25 g more.")
+def test_a_change_is_said_as_what_is_left_of_it_once_the_limits_have_cut_it() -> None:
+    rule: Rule = next(one for one in RULES if one.id == "flat-in-load")
+    facts = _facts(fullness=4).as_dict()
+    assert rule.tells(Told(facts, 25)).endswith("still sharp, so eat 25 g more today.")
+    assert rule.tells(Told(facts, 10)).endswith("still sharp, so eat 10 g more today.")
+    assert rule.tells(Told(facts, 0)).endswith("but more is not allowed today. Stay on plan.")

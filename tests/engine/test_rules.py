@@ -18,8 +18,9 @@ from engine.decision.facts import Facts
 from engine.decision.gates import GATES
 from engine.decision.gather import expected_fullness
 from engine.decision.grading import graded_g
-from engine.decision.rule import Rule, always
-from engine.decision.rules import RULES, first_match
+from engine.decision.reason import reason
+from engine.decision.rules import RULES, Rule, always, first_match
+from engine.decision.rules.told import Told
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST
 from engine.values.case import Case
@@ -129,7 +130,7 @@ def test_a_rule_holds_up_to_its_edge_and_not_past_it(
 @pytest.mark.parametrize(
     ("file", "changed", "rule", "says"),
     [
-        ("flat-in-load", {"weight_kg": 62.0}, "flat-but-heavy", "yet weight 62.0 kg is above"),
+        ("flat-in-load", {"weight_kg": 62.0}, "flat-but-heavy", "heavier than expected (62.0 kg,"),
         ("flat-in-load", {"sharpness": 3}, "flat-and-softening", "the lines are softening"),
     ],
 )
@@ -139,7 +140,7 @@ def test_flat_without_more_carbs_says_what_is_in_the_way_and_fetches_the_coach(
     case = last_case(file)
     decision = decide(replace(case, checkin=replace(case.checkin, **changed)))  # type: ignore[arg-type]
     assert (decision.rule, decision.change_g, decision.tell_coach) == (rule, 0, True)
-    assert says in decision.reason
+    assert says in reason(decision)
 
 
 def test_a_note_in_own_words_counts_like_a_ticked_symptom() -> None:
@@ -223,15 +224,26 @@ def test_every_rule_and_gate_has_a_source() -> None:
 
 def test_a_rule_without_a_source_or_with_an_unknown_fact_cannot_be_made() -> None:
     with pytest.raises(ValueError, match="needs a source"):
-        Rule(id="x", when=lambda _: True, steps=always(0), reason="Why.", sources=())
-    with pytest.raises(ValueError, match="moon_phase"):
+        _rule(sources=())
+    with pytest.raises(KeyError, match="moon_phase"):
+        _rule(tells=lambda told: told.tr("The moon is {moon_phase}.")).tells(Told({}, 0))
+
+
+def test_a_rule_without_its_name_or_its_sentence_cannot_be_made_and_is_named() -> None:
+    with pytest.raises(ValueError, match=r"^x needs a name that people read"):
+        _rule(name="")
+    with pytest.raises(ValueError, match=r"^x needs a sentence for the athlete"):
         Rule(
-            id="x",
-            when=lambda _: True,
-            steps=always(0),
-            reason="The moon is {moon_phase}.",
-            sources=(e.COMMON_PRACTICE,),
+            id="x", name="the x", when=lambda _: True, steps=always(0), sources=(e.COMMON_PRACTICE,)
         )
+
+
+def _rule(**changed: object) -> Rule:
+    whole: dict[str, object] = {
+        "id": "x", "name": "the x", "when": lambda _: True, "steps": always(0),
+        "tells": lambda told: "Why.", "sources": (e.COMMON_PRACTICE,),
+    }  # fmt: skip
+    return Rule(**{**whole, **changed})  # type: ignore[arg-type]
 
 
 def _facts(**changed: object) -> Facts:
@@ -246,11 +258,13 @@ def _facts(**changed: object) -> Facts:
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
 def test_every_reason_can_be_told_and_leaves_no_placeholder(rule: Rule) -> None:
-    told = rule.explain(_facts(), -25)
-    assert "{" not in told
-    assert "None" not in told
-    if "{change}" in rule.reason:
-        assert "25 g less" in told
+    seen = {"coach_saw": "softening"} if rule.id.startswith("coach-sees") else {}
+    for change_g, change in ((-25, "25 g less"), (0, ""), (25, "25 g more")):
+        told = rule.tells(Told(_facts(**seen).as_dict(), change_g))
+        assert told and "{" not in told
+        assert "None" not in told
+        if "today" in told and "eat" in told:
+            assert change in told
 
 
 def test_no_rule_proposes_more_than_two_steps_whatever_the_facts() -> None:
@@ -362,7 +376,8 @@ def test_full_and_blurred_a_day_out_is_spill_or_water_whatever_the_scale_says() 
     assert decision.band is not None
     assert decision.band.low_kg <= 60.3 <= decision.band.high_kg
     assert (decision.rule, decision.trace.steps, decision.change_g) == ("spilled-over", -2, -75)
-    assert "sharpness 2, down from 5" in decision.reason and "spilled over" in decision.reason
+    assert "(sharpness 2)" in reason(decision) and "spilled over" in reason(decision)
+    assert decision.trace.facts["sharpness_fall"] == 3
 
 
 # --- no answer that a coach would call blind -------------------------------------------------
@@ -417,7 +432,7 @@ def test_on_no_morning_is_the_answer_blind() -> None:
         if not facts.measured:
             assert steps <= 1, facts
         if facts.water_l is None:
-            assert "None" not in rule.explain(facts, 0), facts
+            assert "None" not in rule.tells(Told(facts.as_dict(), 0)), facts
 
 
 def _asked(facts: Facts) -> int:

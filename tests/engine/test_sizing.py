@@ -8,8 +8,8 @@ from datetime import date, timedelta
 import pytest
 
 from engine.decision.foresight import Foresight, Odds
-from engine.decision.rule import Forecast, Rule
 from engine.decision.rules import RULES
+from engine.decision.rules.rule import Forecast, Rule
 from engine.decision.sizing import settled, sized_by
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -115,34 +115,28 @@ def test_rule_and_forecast_come_to_one_change(
 
 
 @pytest.mark.parametrize(
-    ("id", "rule_g", "best_g", "said"),
+    ("id", "rule_g", "best_g", "kept"),
     [
-        ("steady", 0, 560, "the forecast is best with 100 g more"),
-        ("steady", 0, 460, ""),
-        ("flat-in-load", 25, 430, "The forecast sees it otherwise"),
-        ("spilled-over", -50, 560, "The forecast alone would have said 100 g more; what is seen"),
-        ("spilled-over", -50, 410, ""),
-        ("underdrunk", 0, 560, ""),
+        ("steady", 0, 560, (100, 0, 100, False)),
+        ("steady", 0, 460, (0, 0, 0, False)),
+        ("flat-in-load", 25, 430, (0, 25, -30, True)),
+        ("spilled-over", -50, 560, (-50, -50, 100, False)),
+        ("spilled-over", -50, 410, (-50, -50, -50, False)),
+        ("underdrunk", 0, 560, (0, 0, 100, False)),
     ],
 )
-def test_what_the_forecast_changed_or_would_have_is_said(
-    id: str, rule_g: float, best_g: float, said: str
+def test_what_the_forecast_changed_or_would_have_is_kept_beside_what_the_rule_asked(
+    id: str, rule_g: float, best_g: float, kept: tuple[float, float, float, bool]
 ) -> None:
-    told = sized_by(seen(best_g), rule(id), rule_g).said
-    assert said in told
-    assert bool(said) is bool(told)
+    found = sized_by(seen(best_g), rule(id), rule_g)
+    assert (found.change_g, found.rule_g, found.forecast_g, found.disagree) == kept
 
 
 def test_without_odds_the_rule_decides_alone() -> None:
     silent = replace(seen(560), planned=None, best=None)
     for view in (None, silent):
         found = sized_by(view, rule("flat-in-load"), 25)
-        assert (found.change_g, found.forecast_g, found.disagree, found.said) == (
-            25,
-            None,
-            False,
-            "",
-        )
+        assert (found.change_g, found.forecast_g, found.disagree) == (25, None, False)
 
 
 # --- a load that has come in full twice -------------------------------------------------------
@@ -235,6 +229,6 @@ def test_where_a_load_is_settled_only_what_is_seen_moves_the_plan() -> None:
     for best_g in (360, 560):
         found = sized_by(seen(best_g), rule("steady"), 0, settled=True)
         assert (found.change_g, found.forecast_g) == (0, best_g - 460)
-        assert "come in full twice" in found.said
+        assert not found.disagree
     assert sized_by(seen(360), rule("flat-in-load"), 25, settled=True).change_g == 25
     assert sized_by(seen(360), rule("spilled-over"), -50, settled=True).change_g == -50

@@ -27,8 +27,9 @@ from tests.mutation.changes import Mutant, mutants
 #: The modules that decide, and the tests that are to notice: run once for all of a row.
 WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
     (
-        "values/limits", "planning/room", "decision/sizing", "decision/rule", "decision/rules",
-        "decision/facts", "decision/gather", "decision/grading", "decision/gates", "decision/decide",
+        "values/limits", "planning/room", "decision/sizing", "decision/rules/rule",
+        "decision/rules/table", "decision/facts", "decision/gather", "decision/grading",
+        "decision/gates", "decision/decide",
     ): (
         "test_limits", "test_limit_edges", "test_sizing", "test_facts", "test_rule_steps",
         "test_rules", "test_gather", "test_grading", "test_gates", "test_what_stands",

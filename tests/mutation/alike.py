@@ -25,7 +25,7 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
             "limits are inside the guard rails that the need is cut to, so the share is 1 at most"
         ),
     },
-    "engine.decision.rule": {
+    "engine.decision.rules.rule": {
         "in_words: return f\"{abs(change_g):g} g {('more' if change_g > 0 else 'less')}\""
         "  ->  return f\"{abs(change_g):g} g {('more' if change_g >= 0 else 'less')}\"": _NEVER_THERE,
     },

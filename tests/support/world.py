@@ -199,7 +199,8 @@ class Someone:
             OutboxRow.chat_id == self.user_id, OutboxRow.method == "answerCallbackQuery"
         )
         with self.world.session() as session:
-            return [row.payload.get("text", "") for row in session.exec(query)]
+            rows = session.exec(query.order_by(col(OutboxRow.id)))
+            return [row.payload.get("text", "") for row in rows]
 
 
 def _said(number: int, method: str, payload: dict[str, Any]) -> Said:

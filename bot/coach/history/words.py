@@ -6,11 +6,11 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from bot.alerts.words_alert_causes import flag_name
+from bot.alerts.words_findings import flag_name
 from bot.debrief import words as debrief_words
 from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
-from bot.decision.reasons.words import rule_name
+from bot.decision.words_reasons import rule_name
 from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.sheets.past_weeks import words as past_words

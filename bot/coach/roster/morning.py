@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause, flag_name
+from bot.alerts.words_findings import cause, flag_name
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
@@ -24,8 +24,8 @@ from bot.coach.roster.standing import (
 )
 from bot.core.chat.cards import CARD, Say
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
-from bot.decision.reasons.words import rule_name
 from bot.decision.signoff.signoff import morning_line
+from bot.decision.words_reasons import rule_name
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow

@@ -16,8 +16,8 @@ from bot.coach.roster.words import short
 from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
-from bot.decision.reasons.words import rule_name
 from bot.decision.signoff import taps as signoff_taps
+from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.people import name_of, own_athlete

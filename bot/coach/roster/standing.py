@@ -15,7 +15,7 @@ from bot.coach.roster import words
 from bot.core.context import Context
 from bot.core.timing.instants import local_instant
 from bot.core.turn import Turn
-from bot.decision.reasons.words import rule_name
+from bot.decision.words_reasons import rule_name
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS

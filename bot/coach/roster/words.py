@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
-from bot.alerts.words_alert_causes import flag_name
+from bot.alerts.words_findings import flag_name
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn

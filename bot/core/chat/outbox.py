@@ -12,11 +12,11 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Exists, bindparam, exists
+from sqlalchemy.orm.attributes import instance_state
 from sqlmodel import Session, col, select
 
 from bot.core.chat.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.chat.topics import ON_TOPIC, Topic
-from bot.store.base import id_of
 from bot.store.remembering import remember, remembered
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
@@ -303,9 +303,11 @@ def said_since(session: Session, chat_id: int, outbox_id: int | None) -> bool:
     return session.exec(_SAID_SINCE, params=asked).first() is not None
 
 
-def written_in(session: Session) -> list[int]:
-    """The rows that were written in this transaction, in order: what the log tells of a use case."""
-    return [id_of(row) for row in said_in(session)]
+def numbers_of(rows: Sequence[OutboxRow]) -> list[int]:
+    """Of rows that were committed, which the log tells of a use case; those of somebody whose data went
+    with it may be gone, and are told of all the same.
+    """
+    return [key[0] for row in rows if (key := instance_state(row).identity)]
 
 
 def said_in(session: Session) -> Sequence[OutboxRow]:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import structlog
 from sqlalchemy import Engine
 from sqlmodel import Session
 from structlog.contextvars import bound_contextvars
 
-from bot.core.chat.outbox import written_in
+from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import Clock
@@ -18,7 +18,7 @@ from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow
 
 AT_ONCE = 20
 
@@ -61,18 +61,18 @@ class Duties:
     def _do(self, claimed: AgendaRow) -> None:
         row_id, kind = id_of(claimed), claimed.kind
 
-        def work(session: Session) -> list[int]:
+        def work(session: Session) -> Sequence[OutboxRow]:
             self._use_cases.hold_duty(session, claimed)
             context = self._context()
             row = agenda.take(session, row_id, context.now)
             if row is not None:
                 self._use_cases.due(Turn(session, context), row)
-            return written_in(session)
+            return said_in(session)
 
         with bound_contextvars(agenda_id=row_id, kind=kind):
             self._try(row_id, work)
 
-    def _try(self, row_id: int, work: Callable[[Session], list[int]]) -> None:
+    def _try(self, row_id: int, work: Callable[[Session], Sequence[OutboxRow]]) -> None:
         try:
             written = in_transaction(self._engine, work, locked=self._use_cases.hold_their_people)
         except Exception:
@@ -80,4 +80,4 @@ class Duties:
             with claiming(self._engine) as session:
                 agenda.retry(session, row_id, self._clock.now())
         else:
-            _log.info("a duty was done", outbox_ids=written)
+            _log.info("a duty was done", outbox_ids=numbers_of(written))

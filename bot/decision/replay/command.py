@@ -24,8 +24,8 @@ from engine.decision.replay import (
     of_this_version,
     result_differs,
 )
-from engine.decision.rule import Rule
 from engine.decision.rules import RULES
+from engine.decision.rules.rule import Rule
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS
 
@@ -48,7 +48,7 @@ class Found:
 
 
 def rules_in(file: Path) -> tuple[Rule, ...]:
-    """The `RULES` of a Python file, such as a changed copy of `engine/decision/rules.py`."""
+    """The `RULES` of a Python file, such as a changed copy of `engine/decision/rules/table.py`."""
     spec = importlib.util.spec_from_file_location("brimline_rules_to_try", file)
     if spec is None or spec.loader is None or not file.is_file():
         raise NoSuchChangeError(f"{file} is no Python file")

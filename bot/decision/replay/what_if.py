@@ -8,7 +8,6 @@ from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
-from bot.decision.reasons.words import rule_name
 from bot.decision.replay import words
 from bot.decision.replay.buttons import (
     ASK_LIMIT,
@@ -21,6 +20,7 @@ from bot.decision.replay.buttons import (
 )
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.decision.replay.weeks import MorningAgain, finished, stored, week_under
+from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.reasons.words import rule_name
+from bot.decision.words_reasons import rule_name
 from bot.words import chances
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name

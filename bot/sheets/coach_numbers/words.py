@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.reasons.words import RULE_NAMES, gate_name, rule_name
+from bot.decision.words_reasons import gate_name, rule_name
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.workbook import words as workbook_words
 from bot.words import coach_figures as figures
 from bot.words import common
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import word
+from engine.decision.rules import RULE_IDS
 from engine.values.look import Look
 from engine.values.shares import Share
 
@@ -99,7 +100,7 @@ def why(rule: str) -> str:
         return tr("set by hand")
     if rule == "forecast":
         return tr("the forecast")
-    return rule_name(rule) if rule in RULE_NAMES else gate_name(rule)
+    return rule_name(rule) if rule in RULE_IDS else gate_name(rule)
 
 
 def _checkins(found: r.Numbers) -> str:

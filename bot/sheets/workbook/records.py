@@ -16,8 +16,8 @@ from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause, flag_name
-from bot.decision.reasons import words as words_reasons
+from bot.alerts.words_findings import cause, flag_name
+from bot.decision import words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
 from bot.people.changes import Change
@@ -36,6 +36,7 @@ from bot.words import common, names
 from bot.words.phases import phase_words, training_words
 from bot.words.symptoms import symptom_name
 from engine.decision.kept import decided_in_short
+from engine.decision.rules import RULE_IDS
 from engine.values.energy import energy_kcal
 
 Record = dict[str, Any]
@@ -254,7 +255,7 @@ def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
 
 
 def _rule(rule: str) -> str:
-    if rule in words_reasons.RULE_NAMES:
+    if rule in RULE_IDS:
         return words_reasons.rule_name(rule)
     return words_reasons.gate_name(rule)
 

@@ -16,25 +16,28 @@ from babel.messages import Catalog, Message
 from babel.messages.extract import extract_from_file
 from babel.messages.pofile import read_po, write_po
 
+import engine
 from bot.words.languages import CATALOGUES, DOMAIN, ENGLISH, known
 
-CODE = Path(__file__).parents[2]
+#: Both houses: the engine words what it finds, the bot all else.
+CODE = (Path(__file__).parents[2], Path(engine.__file__).parent)
 #: The functions that name a sentence, and where it stands among their arguments.
 KEYWORDS = {"tr": None, "trn": (1, 2), "mark": None, "Sentence": None, "SentenceOn": None}
 COMMENTS = ("Translators:",)
 _NAMES_ONE = re.compile(rf"\b(?:{'|'.join(KEYWORDS)})\(")
 
 
-def sentences(code: Path = CODE) -> Catalog:
+def sentences(code: Sequence[Path] = CODE) -> Catalog:
     """Every sentence in the code, with the files that have it."""
     found = Catalog(project=DOMAIN, charset="utf-8", fuzzy=False)
-    for file in sorted(code.rglob("*.py")):
+    files = [(house.parent, file) for house in code for file in sorted(house.rglob("*.py"))]
+    for above, file in files:
         if not _NAMES_ONE.search(file.read_text(encoding="utf-8")):
             continue  # to cut a file into its tokens takes far longer
         for line, message, comments, _ in extract_from_file(
             "python", file, keywords=KEYWORDS, comment_tags=COMMENTS
         ):
-            where = file.relative_to(code.parent).as_posix()
+            where = file.relative_to(above).as_posix()
             found.add(message, locations=[(where, line)], auto_comments=comments)
     return found
 

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
-from bot.decision.reasons.words_seen import BY_COACHS_EYE
-from bot.decision.reasons.words_told import Told
-from bot.words.languages import tr
+from engine.decision.rules.told import Told
 from engine.evidence.deciding import FLAT_BY, FULL_FROM
 
 
-def _steady(told: Told) -> str:
+def say_steady(told: Told) -> str:
     if told["weight_kg"] is None:
         return told.tr("Fullness {fullness} is in the range I expected. Stay on plan.")
     if told["above_band"]:
@@ -37,19 +33,19 @@ def _steady(told: Told) -> str:
     return told.tr("Fullness {fullness} and {weight} are in the range I expected. Stay on plan.")
 
 
-def _dropping(told: Told) -> str:
+def say_dropping(told: Told) -> str:
     """What to do about the dizziness itself is said with the complaint, before any target."""
     if told["under_band"]:
         cause = told.tr("You're lighter than expected ({weight}, {band_low} at least)")
     else:
-        cause = tr("You felt dizzy") if told["dizzy"] else tr("You hardly slept")
+        cause = told.tr("You felt dizzy") if told["dizzy"] else told.tr("You hardly slept")
     if told.change_g > 0:
-        return tr("{cause}, so eat {change} today.", cause=cause, change=told.change)
-    return tr("{cause}. Stay on plan today.", cause=cause)
+        return told.tr("{cause}, so eat {change} today.", cause=cause, change=told.change)
+    return told.tr("{cause}. Stay on plan today.", cause=cause)
 
 
-def _unwell_and_heavy(told: Told) -> str:
-    first = tr("You felt dizzy") + "." if told["dizzy"] else tr("You hardly slept.")
+def say_unwell_and_heavy(told: Told) -> str:
+    first = told.tr("You felt dizzy") + "." if told["dizzy"] else told.tr("You hardly slept.")
     return (
         first
         + " "
@@ -59,14 +55,14 @@ def _unwell_and_heavy(told: Told) -> str:
     )
 
 
-def _gut(told: Told) -> str:
+def say_gut(told: Told) -> str:
     if told.get("blurring"):
         if told.change_g < 0:
             return told.tr(
                 "Your gut is struggling and the lines have blurred: eat {change} today. Smaller meals, "
                 "more of them, only foods that have always sat well."
             )
-        return tr(
+        return told.tr(
             "Your gut is struggling and the lines have blurred: no extra carbs. Smaller meals, more of "
             "them, only foods that have always sat well."
         )
@@ -75,13 +71,13 @@ def _gut(told: Told) -> str:
             "Your gut is struggling with the load: eat {change} today. Smaller meals, more of them, "
             "only foods that have always sat well."
         )
-    return tr(
+    return told.tr(
         "Your gut is struggling with the load: no extra carbs. Smaller meals, more of them, only foods "
         "that have always sat well."
     )
 
 
-def _spilled(told: Told) -> str:
+def say_spilled(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "The lines have blurred (sharpness {sharpness}) and you are full or heavy: that looks "
@@ -93,7 +89,7 @@ def _spilled(told: Told) -> str:
     )
 
 
-def _fuller(told: Told) -> str:
+def say_fuller(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "You're fuller ({fullness}) than this event asks for ({most} at most): eat {change} today."
@@ -103,7 +99,7 @@ def _fuller(told: Told) -> str:
     )
 
 
-def _softening(told: Told) -> str:
+def say_softening(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "You're full ({fullness}), a touch softer than before and on the heavy side: eat {change} "
@@ -115,7 +111,7 @@ def _softening(told: Told) -> str:
     )
 
 
-def _flat_in_load(told: Told) -> str:
+def say_flat_in_load(told: Told) -> str:
     if told.change_g > 0:
         return told.tr(
             "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, so eat "
@@ -138,7 +134,7 @@ def _flat_in_load(told: Told) -> str:
     )
 
 
-def _ahead(told: Told) -> str:
+def say_ahead(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "You're fuller than expected already ({fullness}, I expected {expected}), with carbs still "
@@ -150,7 +146,7 @@ def _ahead(told: Told) -> str:
     )
 
 
-def _over_usual(told: Told) -> str:
+def say_over_usual(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "Fullness {fullness} (I expected {expected}) is fine, but this load is larger than most "
@@ -162,7 +158,7 @@ def _over_usual(told: Told) -> str:
     )
 
 
-def _under_usual(told: Told) -> str:
+def say_under_usual(told: Told) -> str:
     if told.change_g > 0:
         return told.tr(
             "Fullness {fullness} (I expected {expected}) and sharp, and this load is smaller than most "
@@ -174,7 +170,7 @@ def _under_usual(told: Told) -> str:
     )
 
 
-def _blurring(told: Told) -> str:
+def say_blurring(told: Told) -> str:
     if told.change_g < 0:
         return told.tr(
             "The lines have blurred (sharpness {sharpness}), and more is planned than there is room "
@@ -186,7 +182,7 @@ def _blurring(told: Told) -> str:
     )
 
 
-def _full_and_sharp(told: Told) -> str:
+def say_full_and_sharp(told: Told) -> str:
     if told["fullness"] < (told.get("full_from") or FULL_FROM.value):
         return told.tr(
             "On course (fullness {fullness}, I expected {expected}) and sharp ({sharpness}). Don't "
@@ -198,59 +194,14 @@ def _full_and_sharp(told: Told) -> str:
     )
 
 
-def _drink_too(told: Told) -> str:
+def say_drink_too(told: Told) -> str:
     """After a sentence, with its space: that the water was short as well."""
     if not told.get("underdrunk"):
         return ""
     return " " + told.tr("You drank {water} of {target}: get back to that, spread over the day.")
 
 
-def _says_spilled(told: Told) -> str:
+def say_says_spilled(told: Told) -> str:
     if told.change_g < 0:
         return told.tr("You say you've spilled over, so eat {change} today.")
-    return tr("You say you've spilled over. No extra carbs today.")
-
-
-BY_RULE: dict[str, Callable[[Told], str]] = {
-    **BY_COACHS_EYE,
-    "gut-unsettled": _gut,
-    "spilled-over": _spilled,
-    "softening": _softening,
-    "says-spilled": _says_spilled,
-    "fuller-than-asked": _fuller,
-    "flat-and-watery": lambda told: (
-        told.tr(
-            "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, "
-            "water, sleep or stress, not carbs. Stay on plan."
-        )
-        + _drink_too(told)
-    ),
-    "blurring": _blurring,
-    "flat-but-heavy": lambda told: (
-        told.tr(
-            "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
-            "expected ({weight}, {band_high} at most). Stay on plan."
-        )
-        + _drink_too(told)
-    ),
-    "underdrunk": lambda told: told.tr(
-        "You're flat, but you drank {water} of {target}, and carbs are stored with water. Get back to "
-        "{target} first, spread over the day. No extra carbs today."
-    ),
-    "flat-in-load": _flat_in_load,
-    "flat-and-softening": lambda told: told.tr(
-        "You're flatter than expected ({fullness}, I expected {expected}), but the lines are "
-        "softening, so no extra carbs. Stay on plan."
-    ),
-    "ahead-of-plan": _ahead,
-    "load-over-usual": _over_usual,
-    "load-under-usual": _under_usual,
-    "full-and-sharp": _full_and_sharp,
-    "unwell-and-heavy": _unwell_and_heavy,
-    "dropping-too-fast": _dropping,
-    "flat-before-load": lambda told: told.tr(
-        "You're flatter than expected ({fullness}, I expected {expected}). That happens before the "
-        "load. Stay on plan."
-    ),
-    "steady": _steady,
-}
+    return told.tr("You say you've spilled over. No extra carbs today.")

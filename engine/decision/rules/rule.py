@@ -1,17 +1,14 @@
-"""What a rule is: when it matches, the steps it asks for, its reason, what the forecast may do."""
+"""What a rule is: when it matches, the steps it asks for, what it says, what the forecast may do."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache
-from string import Formatter
 
 from engine.decision.facts import Facts
+from engine.decision.rules.told import Told
 from engine.evidence.source import Source
-
-CHANGE = "change"
 
 
 class Forecast(StrEnum):
@@ -25,39 +22,35 @@ class Forecast(StrEnum):
     SILENT = "has no say"
 
 
+def _nothing(_: Told) -> str:
+    """What a rule says that was given no sentence, and so can't be made."""
+    return ""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rule:
-    """One line of the table.
+    """One line of the table. Raises ValueError for one that lacks its name, sentence or source.
 
-    `id` is stored with each decision and never changes its meaning. `reason` may name only facts
-    and `{change}`, the grams asked for in words.
+    `id` is stored with each decision and never changes its meaning. `name` is what people call it,
+    inside a sentence. `tells` is the sentence for the athlete, worded once for whoever tells it.
     """
 
     id: str
     when: Callable[[Facts], bool]
     steps: Callable[[Facts], int]
-    reason: str
-    sources: tuple[Source, ...]
+    name: str = ""
+    tells: Callable[[Told], str] = _nothing
+    sources: tuple[Source, ...] = ()
     tell_coach: Callable[[Facts], bool] = lambda _: False
     forecast: Forecast = Forecast.SIZES
 
     def __post_init__(self) -> None:
-        if strangers := _named(self.reason) - Facts.names() - {CHANGE}:
-            raise ValueError(f"{self.id}: the reason names {sorted(strangers)}, which are no facts")
+        if not self.name:
+            raise ValueError(f"{self.id} needs a name that people read")
+        if self.tells is _nothing:
+            raise ValueError(f"{self.id} needs a sentence for the athlete")
         if not self.sources:
             raise ValueError(f"{self.id} needs a source")
-
-    def explain(self, facts: Facts, change_g: float, *, cut: bool = False) -> str:
-        """The reason in words. `cut` says that the limits leave less than is asked for here."""
-        change = f"that asks for {in_words(change_g)}" if cut else in_words(change_g)
-        named = {name: getattr(facts, name) for name in _named(self.reason) - {CHANGE}}
-        return self.reason.format(**named, change=change)
-
-
-@cache
-def _named(reason: str) -> frozenset[str]:
-    """What a reason names."""
-    return frozenset(name.split(":")[0] for _, name, _, _ in Formatter().parse(reason) if name)
 
 
 def in_words(change_g: float) -> str:

@@ -9,10 +9,34 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.decision.facts import Facts
-from engine.decision.rule import Forecast, Rule, always
+from engine.decision.rules.rule import Forecast, Rule, always
+from engine.decision.rules.words import (
+    say_ahead,
+    say_blurring,
+    say_drink_too,
+    say_dropping,
+    say_flat_in_load,
+    say_full_and_sharp,
+    say_fuller,
+    say_gut,
+    say_over_usual,
+    say_says_spilled,
+    say_softening,
+    say_spilled,
+    say_steady,
+    say_under_usual,
+    say_unwell_and_heavy,
+)
+from engine.decision.rules.words_seen import (
+    say_coach_sees_blur,
+    say_coach_sees_flat,
+    say_coach_sees_nothing_flat,
+    say_coach_sees_too_much,
+)
 from engine.evidence import deciding as e
 from engine.evidence import grading
 from engine.values.observed import CoachLook
+from engine.values.telling import mark
 
 #: The number of this table, kept with each decision. A rule's id never changes its meaning; where
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
@@ -67,143 +91,132 @@ def _flat_steps(facts: Facts) -> int:
 RULES: tuple[Rule, ...] = (
     Rule(
         id="gut-unsettled",
+        name=mark("stomach upset"),
         forecast=Forecast.DEEPENS,
         when=lambda f: f.loading and f.gut_bad,
         steps=_gut_steps,
-        reason=(
-            "The gut is {gut_signs} in the middle of the load{blur_said}: {change}, in smaller meals."
-        ),
+        tells=say_gut,
         sources=(e.DE_MORAES_2019, e.COMMON_PRACTICE),
         tell_coach=lambda f: bool(f.severe_gut) or f.blurring,
     ),
     # A coach's eye is the steadier of the two, and a spilled-over athlete often feels flat.
     Rule(
         id="coach-sees-spill",
+        name=mark("the coach sees spill"),
         forecast=Forecast.DEEPENS,
         when=lambda f: (f.loading or f.refed) and f.coach_saw == CoachLook.SPILLED,
         steps=lambda f: -2 if f.loaded else 0,
-        reason=(
-            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
-            "sees goes first: {change}."
-        ),
+        tells=say_coach_sees_too_much,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="coach-sees-softening",
+        name=mark("the coach sees softening"),
         forecast=Forecast.LOWERS,
         when=lambda f: (f.loading or f.refed) and f.coach_saw == CoachLook.SOFTENING,
         steps=_softening_steps,
-        reason=(
-            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
-            "sees goes first: {change}."
-        ),
+        tells=say_coach_sees_too_much,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="coach-sees-flat-over-blur",
+        name=mark("the coach sees flat, the answers tell of blur"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.seen_flat and (f.spilling or f.softening or f.says_spilled),
         steps=always(0),
-        reason=(
-            "The coach sees {coach_said}, yet told was {told_said}, and {weight_said}. The two pull "
-            "apart, so neither moves the plan: {change}."
+        tells=lambda told: told.tr(
+            "Your coach sees: {look}; you said fullness {fullness} and sharpness {sharpness}. The two "
+            "don't agree, so nothing is moved. Stay on plan."
         ),
         sources=(e.COMMON_PRACTICE,),
     ),
     # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
     Rule(
         id="spilled-over",
+        name=mark("spilled over"),
         forecast=Forecast.DEEPENS,
         when=lambda f: f.spilling,
         steps=always(-2),
-        reason=(
-            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
-            "expected), and {weight_said}. That looks spilled over, or like water: {change}."
-        ),
+        tells=say_spilled,
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
     Rule(
         id="softening",
+        name=mark("softening"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.softening,
         steps=always(-1),
-        reason=(
-            "Fullness is {fullness} already, sharpness slipped to {sharpness}, and {weight_said}, "
-            "in its upper half or over it{load_said}: {change}."
-        ),
+        tells=say_softening,
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
     Rule(
         id="says-spilled",
+        name=mark("spilled over in their words"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.says_spilled and not f.blurring,
         steps=_said_steps,
-        reason=(
-            "In the athlete's own words it has spilled over; told was {told_said}, and "
-            "{weight_said}: {change}, and the coach has a look."
-        ),
+        tells=say_says_spilled,
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
     # Where less than all of it is asked for, more than that is a miss too.
     Rule(
         id="fuller-than-asked",
+        name=mark("fuller than asked for"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.loaded and f.too_full,
         steps=always(-1),
-        reason=(
-            "Fullness is {fullness}, over the {fullness_most} that this event asks for at most "
-            "({sharpness_said}): {change}."
-        ),
+        tells=say_fuller,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="coach-sees-blur",
+        name=mark("the coach sees blurred lines"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.seen_blurred,
         steps=_less_if_too_much,
-        reason=(
-            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. Blurred lines are "
-            "nothing to add to: {change}."
-        ),
+        tells=say_coach_sees_blur,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="flat-and-watery",
+        name=mark("flat and blurred"),
         forecast=Forecast.SILENT,
         when=lambda f: f.flat and f.blurred,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} is under the {expected_fullness} expected and the lines are "
-            "blurred (sharpness {sharpness}). Salt, water, sleep and stress come before carbs: "
-            "{change}, and the coach has a look.{drink_said}"
+        tells=lambda told: (
+            told.tr(
+                "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, "
+                "water, sleep or stress, not carbs. Stay on plan."
+            )
+            + say_drink_too(told)
         ),
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
     Rule(
         id="blurring",
+        name=mark("lines blurring"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.blurring,
         steps=_less_if_too_much,
-        reason=(
-            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
-            "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
-            "{change}, and the coach has a look."
-        ),
+        tells=say_blurring,
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
     # The forecast has weighed look and scale already; what it sees is the coach's to judge.
     Rule(
         id="flat-but-heavy",
+        name=mark("flat but heavy"),
         forecast=Forecast.ASKS,
         when=lambda f: f.flat and f.above_band,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, yet "
-            "{weight_said}. More may spill, and water may hide the muscle: {change}, and the coach "
-            "has a look.{drink_said}"
+        tells=lambda told: (
+            told.tr(
+                "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
+                "expected ({weight}, {band_high} at most). Stay on plan."
+            )
+            + say_drink_too(told)
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
         tell_coach=lambda _: True,
@@ -212,155 +225,138 @@ RULES: tuple[Rule, ...] = (
     # leave the muscle short of what is stored with it, so the look can't be judged before.
     Rule(
         id="underdrunk",
+        name=mark("too little water"),
         forecast=Forecast.SILENT,
         when=lambda f: f.flat and f.underdrunk,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} is under the {expected_fullness} expected, but only {water_l:g} L "
-            "of {water_target_l:g} L water was drunk, and each gram of glycogen is stored with at "
-            "least 3 g of it. Water back to its target first: {change}."
+        tells=lambda told: told.tr(
+            "You're flat, but you drank {water} of {target}, and carbs are stored with water. Get "
+            "back to {target} first, spread over the day. No extra carbs today."
         ),
         sources=(e.FERNANDEZ_ELIAS_2015, e.COMMON_PRACTICE),
     ),
     Rule(
         id="coach-sees-full",
+        name=mark("flat in the answers, full to the coach"),
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.flat and f.coach_saw == CoachLook.FULL,
         steps=always(0),
-        reason=(
-            "Told was {told_said}, which is flat, but the coach sees {coach_said}, and "
-            "{weight_said}. What the coach sees goes first: {change}."
-        ),
+        tells=say_coach_sees_nothing_flat,
         sources=(e.COMMON_PRACTICE,),
     ),
     # Here the forecast, which has weighed both, may still see the need for more.
     Rule(
         id="coach-sees-on-course",
+        name=mark("flat in the answers, on course to the coach"),
         when=lambda f: f.loading and f.flat and f.coach_saw == CoachLook.ON_COURSE,
         steps=always(0),
-        reason=(
-            "Told was {told_said}, which is flat, but the coach sees {coach_said}, and "
-            "{weight_said}. What the coach sees goes first: {change}."
-        ),
+        tells=say_coach_sees_nothing_flat,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="flat-in-load",
+        name=mark("flat in the load"),
         when=lambda f: f.loading and f.flat and f.sharp,
         steps=_flat_steps,
-        reason=(
-            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
-            "lines are sharp ({sharpness}), and {weight_said}{waits_said}: {change}."
-        ),
+        tells=say_flat_in_load,
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
         tell_coach=lambda f: f.raise_due and not f.measured,
     ),
     Rule(
         id="flat-and-softening",
+        name=mark("flat and softening"),
         when=lambda f: f.loading and f.flat,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, but the "
-            "lines are softening ({sharpness_said}), and {weight_said}: {change}, and the coach has "
-            "a look."
+        tells=lambda told: told.tr(
+            "You're flatter than expected ({fullness}, I expected {expected}), but the lines are "
+            "softening, so no extra carbs. Stay on plan."
         ),
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
     Rule(
         id="coach-sees-flat",
+        name=mark("the coach sees flat"),
         when=lambda f: f.loading and f.seen_flat and f.sharp and not (f.above_band or f.underdrunk),
         steps=always(1),
-        reason=(
-            "The coach sees {coach_said}, though told was {told_said}, and {weight_said}: {change}."
-        ),
+        tells=say_coach_sees_flat,
         sources=(e.COMMON_PRACTICE,),
     ),
     # Before the look that is not chased: a load that runs ahead spills on its last day.
     Rule(
         id="ahead-of-plan",
+        name=mark("ahead of the plan"),
         forecast=Forecast.DECIDES,
         when=lambda f: f.ahead,
         steps=always(-1),
-        reason=(
-            "Fullness {fullness} is over the {expected_fullness} expected{lately_said}, with more of "
-            "the load to come{load_said}: {change}."
-        ),
+        tells=say_ahead,
         sources=(e.COMMON_PRACTICE, grading.GRADED),
     ),
     # A first load's distance from the usual one; where a week has shown its load, there is none.
     Rule(
         id="load-over-usual",
+        name=mark("a load over the usual one"),
         forecast=Forecast.DECIDES,
         when=lambda f: f.much_to_come,
         steps=always(-1),
-        reason=(
-            "Fullness is {fullness} ({expected_fullness} expected){load_said}, which is more than "
-            "most take up: {change}."
-        ),
+        tells=say_over_usual,
         sources=(e.COMMON_PRACTICE, grading.USUAL),
     ),
     Rule(
         id="load-under-usual",
+        name=mark("a load under the usual one"),
         forecast=Forecast.DECIDES,
         when=lambda f: f.little_to_come,
         steps=always(1),
-        reason=(
-            "Fullness is {fullness} ({expected_fullness} expected), the lines are sharp ({sharpness})"
-            "{little_said}, and most take up more: {change}."
-        ),
+        tells=say_under_usual,
         sources=(e.COMMON_PRACTICE, grading.USUAL),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(
         id="full-and-sharp",
+        name=mark("full and sharp"),
         when=lambda f: f.loading and f.full and f.crisp,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} ({expected_fullness} expected) and sharp lines ({sharpness}): on "
-            "course and nothing to chase, {change}."
-        ),
+        tells=say_full_and_sharp,
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="unwell-and-heavy",
+        name=mark("unwell and heavy"),
         forecast=Forecast.SILENT,
         when=lambda f: f.depleting and f.unwell and f.above_band,
         steps=always(0),
-        reason=(
-            "In depletion {signs_of_dropping}, but {weight_said}. That is not for want of carbs: "
-            "{change}, and the coach has a look."
-        ),
+        tells=say_unwell_and_heavy,
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
     Rule(
         id="dropping-too-fast",
+        name=mark("dropping too fast"),
         when=lambda f: f.depleting and (f.under_band or f.unwell),
         steps=always(1),
-        reason="Depletion is biting, as {signs_of_dropping}: {change}.",
+        tells=say_dropping,
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
         tell_coach=lambda f: f.unwell,
     ),
     Rule(
         id="flat-before-load",
+        name=mark("flat before the load"),
         when=lambda f: f.flat,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, as it "
-            "may be before the load, and {weight_said}: {change}."
+        tells=lambda told: told.tr(
+            "You're flatter than expected ({fullness}, I expected {expected}). That happens before the "
+            "load. Stay on plan."
         ),
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda f: f.very_flat,
     ),
     Rule(
         id="steady",
+        name=mark("all in range"),
         when=lambda _: True,
         steps=always(0),
-        reason=(
-            "Fullness {fullness} ({expected_fullness} expected), {sharpness_said}, and "
-            "{weight_said}: {change}."
-        ),
+        tells=say_steady,
         sources=(e.COMMON_PRACTICE,),
     ),
 )

@@ -1,1 +1,0 @@
-"""Why a day's carbs are what they are, in words."""
