@@ -29,13 +29,13 @@ _ASKED_IN_SHORT = 5
 #: for one 20.
 _HARDLY = 0.55
 #: The same for so many words between commas, at most, of which the tone tells less: "wait, chest pain".
-_IN_SHORT, _HARDLY_IN_SHORT = 5, 0.95
+_IN_SHORT, _HARDLY_IN_SHORT = 6, 0.98
 #: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
 _NOT_AT_ALL = 0.9
 #: And one of the mildest.
 _NOT_A_MILD_ONE = 0.95
 #: The same for a warning in doubt; a sure one is always asked about.
-_NO_WARNING = 0.97
+_NO_WARNING = 0.99
 #: The same for a doubtful find of anything milder. Against a tenth and more higher 23
 #: fewer of 198 harmless lines are asked about, and no complaint is missed.
 _HARDLY_EITHER = 0.8

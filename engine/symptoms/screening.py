@@ -245,6 +245,10 @@ def found_by_either(text: str) -> Screening:
     )
 
 
+#: Who names so many complaints has told them in full: what they mean together is a flag's to say.
+_IN_FULL = 4
+
+
 def _taken_lightly(
     hits: Sequence[Hit], opinion: SecondOpinion, *, spoken_of: bool
 ) -> tuple[Suspicion, ...]:
@@ -252,6 +256,8 @@ def _taken_lightly(
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
     taken = [hit.words for hit in hits if hit.sure]
+    if len(taken) >= _IN_FULL:
+        return ()
     opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts(taken)]
     if not hits and not spoken_of:
         opinions.append(opinion.after_all())

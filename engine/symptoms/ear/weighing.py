@@ -33,7 +33,7 @@ WEIGHTS = {
 }
 _BIAS = -3.31
 #: Below these chances what is in doubt is let pass, a warning only where it is next to none.
-_ASKED, _WARNING_ASKED = 0.08, 0.04
+_ASKED, _WARNING_ASKED = 0.08, 0.025
 #: Below these what the tables took for sure is asked about first.
 _SURE, _WARNING_SURE = 0.5, 0.15
 #: What the tables find in so few words is no matter of tone: "chest pain", "knees no longer hold me".
