@@ -254,12 +254,14 @@ def outcome_probabilities(
 def doubted(chances: Floats) -> tuple[float, float, float]:
     """Flat, full and spilled over as they are told.
 
-    A little surer than the particles are, and a share is left to what happens to anybody.
+    A little surer than the particles are, which hold the store for emptier than it is; and a share is
+    left to what happens to anybody.
     """
     flat, spilled = float(known.ANYBODY_FLAT), float(known.ANYBODY_SPILLED)
     anybody = np.array([flat, 1 - flat - spilled, spilled])
     doubt = float(known.DOUBT)
     surer = np.asarray(chances, dtype=float) ** float(known.SURER)
+    surer[0] *= float(known.FLAT_COMES)
     told = (1 - doubt) * surer / surer.sum() + doubt * anybody
     told /= told.sum()
     return float(told[0]), float(told[1]), float(told[2])

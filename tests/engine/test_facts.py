@@ -265,6 +265,23 @@ def test_what_was_not_answered_makes_nobody_flat_full_blurred_heavy_or_dry() -> 
         assert getattr(unknown, fact) is False, fact
 
 
+@pytest.mark.parametrize(
+    ("told", "much"),
+    [
+        ({}, True),
+        ({"fullness": None}, False),  # who did not say may be flat
+        ({"fullness": 4}, False),
+        ({"coach_saw": "flat"}, False),  # whatever the athlete says
+        ({"fullness": 4, "coach_saw": "flat"}, False),
+        ({"load_over_usual": 0.0}, False),
+    ],
+)
+def test_a_load_over_the_usual_one_is_much_to_come_unless_somebody_looks_flat(
+    told: dict[str, object], much: bool
+) -> None:
+    assert _facts(**{"load_over_usual": 2.0, **told}).much_to_come is much
+
+
 def test_every_fact_is_in_the_record_by_its_name() -> None:
     record = _facts().as_dict()
     assert set(record) == Facts.names()

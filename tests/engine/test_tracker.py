@@ -261,6 +261,18 @@ def test_a_share_of_every_forecast_is_left_to_what_happens_to_anybody() -> None:
     assert flat + full + spilled == pytest.approx(1)
 
 
+def test_flat_is_told_less_often_than_particles_say_and_spilled_over_as_often() -> None:
+    """On the bench flat came a fourth to a half as often as it was told, spilled over as often."""
+    for flat, spilled in ((0.1, 0.2), (0.2, 0.1), (0.4, 0.05)):
+        chances = np.array([flat, 1 - flat - spilled, spilled])
+        told_flat, told_full, told_spilled = doubted(chances)
+        assert told_flat < 0.6 * flat
+        assert told_full > chances[1]
+        assert told_spilled == pytest.approx(spilled, abs=0.05)
+        assert told_flat + told_full + told_spilled == pytest.approx(1)
+    assert doubted(np.array([1.0, 0.0, 0.0]))[0] > 0.9  # who is flat for sure is told so
+
+
 def test_a_dose_is_judged_against_the_plan_from_the_start_and_not_from_today() -> None:
     """A load cut by mistake yesterday leaves today's planned figure worth less than nothing."""
     belief, rng = fresh()

@@ -125,6 +125,11 @@ SURER = _number(
     "power to which chances are taken before they are told", 1.25, "1", FITTED,
     note="particles are held apart on purpose, so that what most of them say comes more often",
 )  # fmt: skip
+FLAT_COMES = _number(
+    "how much flat counts beside the other looks before chances are told", 0.3, "1", FITTED,
+    note="particles hold the store for a little emptier than it is: flat was said two to three times "
+    "as often as it came, with the plan's figure as with a corrected one; spilled over was not",
+)  # fmt: skip
 ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
 ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
 
