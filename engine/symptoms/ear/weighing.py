@@ -6,6 +6,7 @@ together are not: "gran fainted at church, she's ok" has a warning in it, and as
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import exp, log
@@ -17,6 +18,7 @@ from engine.symptoms.ear.shrugs import says_nothing
 from engine.symptoms.finding import Hit, Screening, Suspicion
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.values.level import Level
+from engine.written.late import Late
 
 #: What is weighed, each with its weight: a logistic regression on 1,860 lines of three tables and 420
 #: of ordinary talk that neither ear had been taught with (`python -m tests.ear.weigh`).
@@ -42,6 +44,11 @@ _A_FEW_WORDS = 6
 _TOO_FEW_WORDS = 4
 #: So few are left as they were found: there is nothing around them to weigh.
 _A_WORD_OR_TWO = 2
+#: "no cravings, no hunger, but ...": what follows is told against what is not.
+_SET_AGAINST = Late(
+    r"\b(?:no|not|none|nothing|kein\w*|nicht|nix|nichts)\b.*\b(?:but|just|only|except|aber|nur|bloß|sondern)\b",
+    re.IGNORECASE | re.DOTALL,
+)
 _LEAST = 1e-3
 #: So many sentences of a long text are weighed together: among more of them a complaint is drowned.
 _STRETCH = 3
@@ -72,7 +79,7 @@ def weighed(text: str, screening: Screening) -> Screening:
         near = [weight for weight in weights if words in weight.stretch]
         return max(near or weights, key=attrgetter("chance"))
 
-    denying = bool(screening.denied)
+    denying = bool(screening.denied) or _SET_AGAINST.search(text) is not None
     judged = [_left_of(hit, about(hit.words), denying=denying) for hit in hits]
     kept = tuple(hit for hit in judged if hit is not None)
     still = tuple(one for one in suspected if about(one.words).chance >= _ASKED)
@@ -86,9 +93,9 @@ def weighed(text: str, screening: Screening) -> Screening:
 
 
 def _left_of(hit: Hit, told: Weighed, *, denying: bool) -> Hit | None:
-    """`denying` is a text that denies other complaints: what it sets against them is told plainly."""
+    """`denying` is a text that denies something else: what it sets against that is told plainly."""
     warning = hit.symptom in WARNINGS
-    if hit.symptom.level is Level.ADVISORY or (hit.sure and warning and denying):
+    if hit.symptom.level is Level.ADVISORY or (warning and denying):
         return hit
     if hit.sure and hit.symptom is Symptom.DANGER_SIGNS:
         return hit  # its phrases are of poison and of heat, and what befell another is no less
