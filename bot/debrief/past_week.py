@@ -25,7 +25,7 @@ from engine.values.plan import PeakPlan
 
 @dataclass(frozen=True, slots=True)
 class EarlierWeek:
-    """A week before that one: the load as set, a mean day in g, and the coach's word."""
+    """A week before that one: the load as set, a mean day in g, and the coach's verdict."""
 
     kind: str
     day: date

@@ -49,12 +49,12 @@ def back_to_today(turn: Act) -> None:
 
 def ate_meal(turn: Act, pressed: OfMeal) -> None:
     """A meal was eaten as it stood: the rest stays as it is."""
-    _settle(turn, turn.person, pressed.at, eaten=True)
+    _close_meal(turn, turn.person, pressed.at, eaten=True)
 
 
 def missed_meal(turn: Act, pressed: OfMeal) -> None:
     """A meal was left out: what it held goes to the meals after it."""
-    _settle(turn, turn.person, pressed.at, eaten=False)
+    _close_meal(turn, turn.person, pressed.at, eaten=False)
 
 
 def ask_ate(turn: Act) -> None:
@@ -173,7 +173,7 @@ def show_shopping(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=[_back()])
 
 
-def _settle(turn: ChatTurn, person: Person, at: str, *, eaten: bool) -> None:
+def _close_meal(turn: ChatTurn, person: Person, at: str, *, eaten: bool) -> None:
     profile, day = profile_of(turn.session, person.id), _day(turn, person)
     if profile is None or day is None or at not in day.times:
         answer(turn, words.meal_gone())

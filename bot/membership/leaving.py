@@ -119,7 +119,7 @@ def _close_proposal(
         turn, id_of(person), Change.PROPOSAL_CLOSED, by=by,
         decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
     )  # fmt: skip
-    signoff.settle(turn, row, lambda _: why(person.first_name))
+    signoff.close_proposal(turn, row, lambda _: why(person.first_name))
 
 
 def waiting(session: Session, profile: AthleteProfile) -> Sequence[DecisionRow]:

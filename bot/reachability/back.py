@@ -1,7 +1,7 @@
 """Somebody whose chat could not be reached is back: what went past them is told once more.
 
 What failed stays failed in the outbox, so that it is known; what still matters of it is said anew:
-alerts, changes that wait for a coach's word, and an athlete's target or question of this morning.
+alerts, changes that wait for a coach's approval, and an athlete's target or question of this morning.
 """
 
 from __future__ import annotations

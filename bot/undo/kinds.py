@@ -10,7 +10,7 @@ from sqlmodel import Session
 
 from bot.core.turn import Turn
 from bot.decision.signoff import words as signoff_words
-from bot.decision.signoff.signoff import settle
+from bot.decision.signoff.signoff import close_proposal
 from bot.event import moving as event_moving
 from bot.event.asks import asks as event_asks
 from bot.people.changes import Change
@@ -97,7 +97,7 @@ def _still_signed(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
 def _unsign(turn: Turn, coach: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
     """The word is withdrawn; the morning's proposal is to be made anew."""
     decision = turn.session.get_one(DecisionRow, row.detail["decision"])
-    settle(turn, decision, lambda _: signoff_words.taken_back(coach.first_name))
+    close_proposal(turn, decision, lambda _: signoff_words.taken_back(coach.first_name))
     decision.status = DecisionStatus.REPLACED
     turn.session.add(decision)
     turn.session.flush()

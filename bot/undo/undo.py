@@ -143,7 +143,7 @@ def _stopped(row: HistoryRow) -> bool:
 
 
 def _led_to(change: HistoryRow, decided: HistoryRow) -> bool:
-    """A coach's word on a proposal decides nothing anew: what is decided after it is news."""
+    """A coach's answer to a proposal decides nothing anew: what is decided after it is news."""
     return change.at == decided.at and change.what != Change.SIGNED_OFF
 
 

@@ -6,7 +6,7 @@ where that is shown in a way of its own), else `tr("{name} has ...", name=name)`
 number decides, `mark` in tables; never an f-string. What rules, gates and flags say is worded in
 the engine with `told.tr`, whose gaps are facts or are given, and translated here (`telling`). What
 several features say stands in `common`. What a source says is shown with it and translated too: its
-sentence is repeated in `sources`.
+citation is marked there.
 
 `python -m bot.words.locale.update` brings the catalogues up to date; with a code (`fr`) it adds a
 language, `--take FILE.po` takes translations over. What people type is a list in the catalogue, or

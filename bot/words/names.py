@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import re
 
-from bot.words.languages import mark, tr
-from bot.words.sources import SENTENCES
+from bot.words.languages import mark, tr, translated
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
@@ -133,7 +132,7 @@ def cited(citation: str) -> str:
     What was stored with older decisions may still say how a source was seen: that is left out.
     """
     citation = _HOW_SEEN.sub("", citation)
-    return tr(citation) if citation in SENTENCES else citation
+    return translated(citation) if citation else ""
 
 
 GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}

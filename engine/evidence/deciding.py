@@ -6,94 +6,120 @@
 from __future__ import annotations
 
 from engine.evidence.safety import REALE_2018
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source, mark
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
 
 ARETA_2018 = Source(
     "areta-2018",
-    "Areta & Hopkins 2018, Sports Med 48:2091-2102: a high-carbohydrate diet is 6 g/kg a day or "
-    "more for three days, or 7 g/kg or more for two",
+    mark(
+        "Areta & Hopkins 2018, Sports Med 48:2091-2102: a high-carbohydrate diet is 6 g/kg a day or "
+        "more for three days, or 7 g/kg or more for two"
+    ),
     SEEN,
 )
 BURKE_2011 = Source(
     "burke-2011",
-    "Burke et al. 2011, J Sports Sci 29:S17-27: load with 10-12 g/kg per 24 h for 36-48 h",
+    mark("Burke et al. 2011, J Sports Sci 29:S17-27: load with 10-12 g/kg per 24 h for 36-48 h"),
     MEMORY,
 )
 CHEUVRONT_2004 = Source(
     "cheuvront-2004",
-    "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning body mass varies from "
-    "day to day by 0.51 kg, 0.66 % (SD); three mornings make a baseline",
+    mark(
+        "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning body mass varies from "
+        "day to day by 0.51 kg, 0.66 % (SD); three mornings make a baseline"
+    ),
     SEEN,
 )
 DE_MORAES_2019 = Source(
     "de-moraes-2019",
-    "de Moraes et al. 2019, J Sports Sci Med 18:772-779: of 15 bodybuilders who loaded, 7 had "
-    "diarrhoea, 4 of them severe",
+    mark(
+        "de Moraes et al. 2019, J Sports Sci Med 18:772-779: of 15 bodybuilders who loaded, 7 had "
+        "diarrhoea, 4 of them severe"
+    ),
     SEEN,
 )
 EFSA_2010 = Source(
     "efsa-2010-drinks",
-    "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
-    "and 1.75 L for men",
+    mark(
+        "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
+        "and 1.75 L for men"
+    ),
     SEEN,
 )
 ESCALANTE_2021 = Source(
     "escalante-2021",
-    "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: peak-week loads of about 3-12 g/kg a "
-    "day over one to three days",
+    mark(
+        "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: peak-week loads of about 3-12 g/kg a "
+        "day over one to three days"
+    ),
     MEMORY,
 )
 FAIRCHILD_2002 = Source(
     "fairchild-2002",
-    "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: muscle glycogen from 109.1 to 198.2 "
-    "mmol/kg wet weight in 24 h at 10.3 g/kg",
+    mark(
+        "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: muscle glycogen from 109.1 to 198.2 "
+        "mmol/kg wet weight in 24 h at 10.3 g/kg"
+    ),
     SEEN,
 )
 FERNANDEZ_ELIAS_2015 = Source(
     "fernandez-elias-2015",
-    "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: at least 3 g water with each "
-    "gram of glycogen; the glycogen came back as fast on little water",
+    mark(
+        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: at least 3 g water with each "
+        "gram of glycogen; the glycogen came back as fast on little water"
+    ),
     SEEN,
 )
 FOO_2022 = Source(
     "foo-2022",
-    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre from 30 to under 10 g a day "
-    "took 0.40 kg of gut content off in four days",
+    mark(
+        "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre from 30 to under 10 g a day "
+        "took 0.40 kg of gut content off in four days"
+    ),
     SEEN,
 )
 HOMER_2024 = Source(
     "homer-2024",
-    "Homer et al. 2024, Nutrition 127:112528: very lean men after three days of depletion gained "
-    "0.8 % body mass on one day of 9 g/kg",
+    mark(
+        "Homer et al. 2024, Nutrition 127:112528: very lean men after three days of depletion gained "
+        "0.8 % body mass on one day of 9 g/kg"
+    ),
     SEEN,
 )
 KREITZMAN_1992 = Source(
     "kreitzman-1992",
-    "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water",
+    mark(
+        "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water"
+    ),
     SEEN,
 )
 ROBERTS_2020 = Source(
     "roberts-2020",
-    "Roberts et al. 2020, J Hum Kinet 71:79-108: protein 1.8-2.7 g/kg a day in contest preparation",
+    mark(
+        "Roberts et al. 2020, J Hum Kinet 71:79-108: protein 1.8-2.7 g/kg a day in contest preparation"
+    ),
     SEEN,
 )
 SEDLOCK_2008 = Source(
     "sedlock-2008",
-    "Sedlock 2008, Curr Sports Med Rep 7:209-213: women need more than 8 g/kg a day, and enough "
-    "energy, for a load to take",
+    mark(
+        "Sedlock 2008, Curr Sports Med Rep 7:209-213: women need more than 8 g/kg a day, and enough "
+        "energy, for a load to take"
+    ),
     SEEN,
 )
 SHIOSE_2016 = Source(
-    "shiose-2016", "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h", SEEN
+    "shiose-2016",
+    mark("Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h"),
+    SEEN,
 )
 COMMON_PRACTICE = Source(
     "common-practice",
-    "Common practice among physique coaches; no study of it was found",
+    mark("Common practice among physique coaches; no study of it was found"),
     Provenance.PRACTICE,
 )
-OWN_CHOICE = Source("own-choice", "This project's own, cautious choice", Provenance.OURS)
+OWN_CHOICE = Source("own-choice", mark("This project's own, cautious choice"), Provenance.OURS)
 
 
 # Guard rails: what nobody can set past.
@@ -124,8 +150,10 @@ ROUND_TO_G = Number(
 # coach's word on each larger change, so they leave room for what an athlete may need.
 VIRTUAL_NEED = Source(
     "own-virtual-need",
-    "Computed on this project's virtual athletes, never measured on people: of those whom another "
-    "load would help, three in four need up to about 3 g/kg a day more or less than a usual plan",
+    mark(
+        "Computed on this project's virtual athletes, never measured on people: of those whom another "
+        "load would help, three in four need up to about 3 g/kg a day more or less than a usual plan"
+    ),
     Provenance.COMPUTED,
 )
 SUGGESTED_STEP_G_PER_KG = Number("suggested step", 0.4, "g/kg", COMMON_PRACTICE)
@@ -167,8 +195,8 @@ STORE_SWING_G_PER_KG = Number(
     "most that the stores move from habit, either way", 4, "g/kg",
     Source(
         "fairchild-2002-computed",
-        "Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
-        "wet muscle, with muscle at 28 % of body mass",
+        mark("Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
+        "wet muscle, with muscle at 28 % of body mass"),
         Provenance.COMPUTED,
     ),
     "muscle is 30-40 % of body mass (from memory), of which not all fills like the thigh "
@@ -178,8 +206,8 @@ SWING_SEEN_SHARE = Number(
     "share of the arithmetic swing that very lean dieting men showed", 0.36, "1",
     Source(
         "homer-2024-computed",
-        "Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
-        "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)",
+        mark("Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
+        "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)"),
         Provenance.COMPUTED,
     ),
 )  # fmt: skip
@@ -208,7 +236,7 @@ BAND_Z = Number(
     "half-width of an 80 % band", 1.2816, "SD",
     Source(
         "normal-distribution",
-        "90th percentile of the standard normal distribution (any table)",
+        mark("90th percentile of the standard normal distribution (any table)"),
         Provenance.COMPUTED,
     ),
 )  # fmt: skip

@@ -25,7 +25,7 @@ class CoachLook(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Observed:
-    """One coach's word on one morning. Sharpness of 5, None where it was not judged.
+    """What one coach saw on one morning. Sharpness of 5, None where it was not judged.
 
     `by` tells the coaches of an athlete apart and means nothing else; `at` is the aware instant at
     which it was said. Raises ValueError for a sharpness that is none.

@@ -11,10 +11,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from engine.evidence.source import mark
 
-def mark(message: str, /) -> str:
-    """Names a sentence of a table, for whoever translates; it is said by `Telling.tr`."""
-    return message
+__all__ = ["Telling", "mark"]
 
 
 class Telling:

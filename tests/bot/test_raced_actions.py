@@ -55,6 +55,10 @@ class Two:
             query = select(DecisionRow).where(DecisionRow.status != DecisionStatus.REPLACED)
             return session.exec(query).one()
 
+    def signs(self, how: str) -> str:
+        """The button with which a coach keeps the plan or approves of the change."""
+        return f"sign:{how}:{self.decision().id}"
+
     def in_force(self) -> float:
         with self.team.world.session() as session:
             row = day_set(session, 2, DAY)
@@ -147,8 +151,8 @@ def test_two_coaches_who_sign_at_once_have_one_outcome_and_both_read_it(
 ) -> None:
     at_once(
         two.engine,
-        pressing(two, two.team.coach, "sign:keep:1"),
-        pressing(two, two.noa, "sign:approve:1"),
+        pressing(two, two.team.coach, two.signs("keep")),
+        pressing(two, two.noa, two.signs("approve")),
     )
     kept = two.decision().status == DecisionStatus.PLAN_KEPT
     assert two.in_force() == (500 if kept else 550)
@@ -173,7 +177,7 @@ def test_the_deadline_that_lapses_while_a_button_is_pressed_has_one_outcome(two:
         if row is not None:
             USE_CASES.due(Turn(session, two.context), row)
 
-    at_once(two.engine, lapse, pressing(two, two.team.coach, "sign:approve:1"))
+    at_once(two.engine, lapse, pressing(two, two.team.coach, two.signs("approve")))
     assert two.decision().status in (DecisionStatus.APPROVED, DecisionStatus.LAPSED)
     approved = two.decision().status == DecisionStatus.APPROVED
     # Lapsed, the small step that goes out alone stands (500 g and one step of 25 g).
@@ -186,7 +190,7 @@ def test_the_deadline_that_lapses_while_a_button_is_pressed_has_one_outcome(two:
 def test_a_plan_that_changes_while_a_check_in_runs_leaves_the_figure_of_one_of_them(
     two: Two,
 ) -> None:
-    two.team.coach.presses("sign:keep:1")
+    two.team.coach.presses(two.signs("keep"))
     two.team.coach.presses("c:num:2:2:carb_g")
     at_once(
         two.engine,
@@ -224,7 +228,7 @@ def test_two_who_acknowledge_at_once_are_one_and_the_other_reads_who_was_first(t
 
 
 def test_two_who_take_the_last_change_back_at_once_take_one_back(two: Two) -> None:
-    two.team.coach.presses("sign:keep:1")
+    two.team.coach.presses(two.signs("keep"))
     for grams in ("470", "480"):
         two.team.world.later(minutes=1)
         two.team.coach.presses("c:hand:2:1")
@@ -242,13 +246,15 @@ def test_two_who_take_the_last_change_back_at_once_take_one_back(two: Two) -> No
 
 def test_a_leaving_and_a_word_on_a_proposal_at_once_come_one_after_the_other(two: Two) -> None:
     coach, athlete = two.team.coach, two.team.athlete
-    at_once(two.engine, pressing(two, athlete, "leave:yes"), pressing(two, coach, "sign:approve:1"))
+    at_once(
+        two.engine, pressing(two, athlete, "leave:yes"), pressing(two, coach, two.signs("approve"))
+    )
     left_open_or_approved(two)
 
 
 def test_a_word_that_comes_after_the_leaving_changes_nothing(two: Two) -> None:
     at_once(two.engine, pressing(two, two.team.athlete, "leave:yes"))
-    at_once(two.engine, pressing(two, two.team.coach, "sign:approve:1"))
+    at_once(two.engine, pressing(two, two.team.coach, two.signs("approve")))
     assert two.decision().status == DecisionStatus.CLOSED
     left_open_or_approved(two)
 

@@ -274,12 +274,21 @@ def test_what_was_not_answered_makes_nobody_flat_full_blurred_heavy_or_dry() -> 
         ({"coach_saw": "flat"}, False),  # whatever the athlete says
         ({"fullness": 4, "coach_saw": "flat"}, False),
         ({"load_over_usual": 0.0}, False),
+        ({"days_out": 0}, False),  # on the day itself nothing of it is left
     ],
 )
 def test_a_load_over_the_usual_one_is_much_to_come_unless_somebody_looks_flat(
     told: dict[str, object], much: bool
 ) -> None:
     assert _facts(**{"load_over_usual": 2.0, **told}).much_to_come is much
+
+
+@pytest.mark.parametrize(("over_usual", "soft"), [(0.39, False), (0.4, True)])
+def test_lines_that_soften_are_soft_on_much_from_just_so_far_over_the_usual_load(
+    over_usual: float, soft: bool
+) -> None:
+    facts = _facts(sharpness=3, sharpness_before=4, load_over_usual=over_usual)
+    assert facts.soft_on_much is soft
 
 
 def test_every_fact_is_in_the_record_by_its_name() -> None:

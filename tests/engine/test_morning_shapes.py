@@ -10,7 +10,7 @@ import pytest
 
 from engine.written.oneline import Known, read_report
 from engine.written.units import VolumeUnit, WeightUnit
-from tests.engine import odd_shapes, odder_shapes, told_shapes
+from tests.engine import mended_shapes, odd_shapes, odder_shapes, told_shapes
 from tests.engine.morning_shapes import MORNINGS
 
 KEYS = {"weight_kg": 0.12, "fullness": 0.0, "water_l": 0.08}  # and what counts as the same
@@ -68,7 +68,7 @@ def test_every_morning_is_read_as_it_was_meant_or_asked_about_and_never_otherwis
     assert not wrong, "\n".join([f"{len(wrong)} of {len(rows(every))}", *wrong])
 
 
-@pytest.mark.parametrize("table", [told_shapes, odd_shapes, odder_shapes])
+@pytest.mark.parametrize("table", [told_shapes, odd_shapes, odder_shapes, mended_shapes])
 def test_slips_second_weighings_and_figures_of_something_else_are_read_as_meant(
     table: ModuleType,
 ) -> None:
@@ -93,3 +93,21 @@ def test_no_patchwork_of_what_people_type_breaks_the_reading() -> None:
         text = chance.choice((" ", ", ", "")).join(chance.sample(pieces, chance.randint(1, 6)))
         language, units = chance.choice(("en", "de")), chance.choice(tuple(UNITS))
         read_report(text + chance.choice(("", "+", "-", "?", "'", "/")), athlete(language, units))
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "key", "words"),
+    [
+        ("en", "72. look 5. 3l jug with about 400 ml left in it", "water_l", "400 ml left in it"),
+        ("en", "drank 500 500 750, 72.1, look 6", "water_l", "500 500 750"),
+        ("de", "72,1. Zwei Flaschen à 0,75 und eine mit 0,5. Optik 6", "water_l", "eine mit 0,5"),
+        ("en", "72.9 minus half. 6. 3 litres", "weight_kg", "72.9 minus half"),
+        ("en", "fullness 60%. 72.1. 3 litres", "fullness", "60%"),
+    ],
+)
+def test_what_was_worked_out_keeps_the_words_it_was_worked_out_from(
+    language: str, text: str, key: str, words: str
+) -> None:
+    report = read_report(text, athlete(language, "kg"))
+    assert report.answers[key] is not None
+    assert words.lower() in report.meant[key].lower()

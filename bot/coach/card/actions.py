@@ -112,7 +112,7 @@ def turn_tomorrow(turn: OnAthlete) -> None:
 
 
 def ask_doctor(turn: OnAthlete) -> None:
-    """A doctor's word is noted on a second tap only."""
+    """A doctor's clearance is kept on a second tap only."""
     answer(turn)
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         say_to(turn, turn.person, words.doctor_not_waiting())

@@ -1,1 +1,1 @@
-"""Changes that wait for the coach's word."""
+"""Changes that wait for the coach's approval."""

@@ -1,4 +1,4 @@
-"""Changes that wait for the coach's word: put before the coach, with a deadline."""
+"""Changes that wait for the coach's approval: put before the coach, with a deadline."""
 
 from __future__ import annotations
 
@@ -132,10 +132,10 @@ def replaced(turn: Turn, decision_row: DecisionRow) -> None:
     profile = get_profile(turn.session, decision_row.athlete_id)
     name = name_of(turn.session, profile.person_id)
     self_coached = profile.coach_id == profile.person_id
-    settle(turn, decision_row, lambda _: words.replaced(name, self_coached=self_coached))
+    close_proposal(turn, decision_row, lambda _: words.replaced(name, self_coached=self_coached))
 
 
-def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
+def close_proposal(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
     """Take deadline, buttons and open question away; the proposal's message says what became of it.
 
     `what` says so, and is asked for each reader in their language.

@@ -1,4 +1,4 @@
-"""The coach's word on a change: approve it, set another figure, keep the plan, or say nothing."""
+"""The coach's answer to a change: approve it, set another figure, keep the plan, or say nothing."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.signoff import words
-from bot.decision.signoff.signoff import settle
+from bot.decision.signoff.signoff import close_proposal
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
@@ -98,7 +98,7 @@ def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> Non
 
 
 def lapse(turn: Turn, duty: AgendaRow) -> None:
-    """The deadline has passed without a word."""
+    """The deadline has passed without an answer."""
     row = turn.session.get(DecisionRow, Subject.DECISION.of(duty))
     if row is None or row.status != DecisionStatus.WAITING:
         return
@@ -195,7 +195,7 @@ def _sign(
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
         proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
-    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    close_proposal(turn, row, partial(_what_happened, turn.session, profile, row))
     to_athlete.send_target(turn, profile, row.sets_date, because=status.value)
 
 
@@ -212,7 +212,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
         small=small,
     )  # fmt: skip
-    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    close_proposal(turn, row, partial(_what_happened, turn.session, profile, row))
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
         text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)

@@ -28,7 +28,7 @@ class Late(NamedTuple):
 
 
 class TopUp(NamedTuple):
-    """The coach's word on a look: 0 g is none."""
+    """The coach's answer to a look: 0 g is none."""
 
     athlete: int
     question: int

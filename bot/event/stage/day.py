@@ -177,7 +177,7 @@ def entries_of(row: StageRow) -> list[tuple[Entry, bool]]:
     return [(entry, entry.key in done) for entry in in_order(found)]
 
 
-def settle(session: Session, row: StageRow, key: str) -> Entry | None:
+def mark_done(session: Session, row: StageRow, key: str) -> Entry | None:
     """Mark an entry done, as its one reminder falls due; None where it is no longer there."""
     found = next((e for e, _ in entries_of(row) if e.key == key), None)
     if found is None:

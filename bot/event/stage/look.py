@@ -1,4 +1,4 @@
-"""The look check before the stage: the last small choice, and the coach's word on it."""
+"""The look check before the stage: the last small choice, and the coach's approval."""
 
 from __future__ import annotations
 
@@ -81,7 +81,7 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def top_up(
     turn: ChatTurn, coach: Person, profile: AthleteProfile, row: StageRow | None, pressed: TopUp
 ) -> None:
-    """The coach's word on a top-up; once, and not when it can no longer be digested."""
+    """The coach's approval of a top-up, or not; once, and not when it can no longer be digested."""
     question = turn.session.get(OpenQuestion, pressed.question)
     if (
         own_athlete(turn.session, coach, profile.person_id) is None

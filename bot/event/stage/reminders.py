@@ -36,7 +36,7 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
     # A reminder of a day from which the event has moved away.
     if row.cancelled_at is not None or duty.local_date != event.day:
         return
-    entry = stage_day.settle(turn.session, row, duty.payload["key"])
+    entry = stage_day.mark_done(turn.session, row, duty.payload["key"])
     if entry is None or turn.now - duty.due_at > stage_day.STALE_AFTER:
         return
     athlete = get_person(turn.session, profile.person_id)

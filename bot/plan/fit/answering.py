@@ -1,4 +1,4 @@
-"""The coach's word on a draft that did not fit: a limit gives way, or the draft, or neither."""
+"""The coach's answer to a draft that did not fit: a limit gives way, or the draft, or neither."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The coach's word on how a day looked."""
+"""The coach's verdict on how a day looked."""
 
 from __future__ import annotations
 

@@ -35,7 +35,7 @@ from engine.values.plan import DayTarget, PeakPlan
 
 
 def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
-    """After the coach's word on a look: the next load, to take over or to leave."""
+    """After the coach's verdict on a look: the next load, to take over or to leave."""
     try:
         made = make_offer(turn, profile)
     except NothingLearnt:

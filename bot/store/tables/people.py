@@ -35,7 +35,7 @@ class AthleteStatus(StrEnum):
     ONBOARDING = "onboarding"
     ACTIVE = "active"
     PAUSED = "paused"
-    DOCTOR_FIRST = "doctor-first"  # a screening answer asks for a doctor's word
+    DOCTOR_FIRST = "doctor-first"  # a screening answer asks for a doctor's clearance
     DECLINED = "declined"  # under age, or no consent
     ENDED = "ended"  # without a coach; what was told and decided is still the athlete's
 

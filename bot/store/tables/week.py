@@ -34,7 +34,7 @@ class EventRow(Row, table=True):
     asks: dict[str, Any] = Field(
         default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
     )
-    look: str | None = None  # the coach's word on the day: flat, full, spilled over
+    look: str | None = None  # the coach's verdict on the day: flat, full, spilled over
     set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
@@ -112,7 +112,7 @@ class SymptomReport(Row, table=True):
 
 class DecisionStatus(StrEnum):
     IN_FORCE = "in-force"
-    WAITING = "waiting"  # for the coach's word
+    WAITING = "waiting"  # for the coach's approval
     APPROVED = "approved"
     OTHER_FIGURE = "other-figure"  # the coach set another
     PLAN_KEPT = "plan-kept"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.evidence.deciding import OWN_CHOICE
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source, mark
 
 # The five questions were read as printed in the paper's box. It was made for asking aloud, in women
 # of 18 to 40, with a clinic's patients against students: in people who diet for a sport, the questions
@@ -13,8 +13,10 @@ from engine.evidence.source import Number, Provenance, Source
 # wording is from memory.
 SCOFF_1999 = Source(
     "scoff-1999",
-    "Morgan, Reid & Lacey 1999, BMJ 319:1467: five questions (SCOFF); two or more answered yes raise "
-    "the suspicion of an eating disorder, for a doctor to look into",
+    mark(
+        "Morgan, Reid & Lacey 1999, BMJ 319:1467: five questions (SCOFF); two or more answered yes "
+        "raise the suspicion of an eating disorder, for a doctor to look into"
+    ),
     Provenance.SEEN,
 )
 # Neither a score nor the clinical tool of the statement (IOC REDs CAT2, for doctors), nor the LEAF-Q
@@ -22,20 +24,27 @@ SCOFF_1999 = Source(
 # list borrows what is asked about, and no weights. Which sign leads where is our own choice.
 REDS_SIGNS_2023 = Source(
     "reds-signs-2023",
-    "Mountjoy et al. 2023, Br J Sports Med 57:1073: signs of too little energy in women and men, such "
-    "as periods, libido, bones, illness, mood and sleep; for a doctor to judge",
+    mark(
+        "Mountjoy et al. 2023, Br J Sports Med 57:1073: signs of too little energy in women and "
+        "men, such as periods, libido, bones, illness, mood and sleep; for a doctor to judge"
+    ),
     Provenance.SEEN,
 )
 WHO_BMI = Source(
     "who-bmi",
-    "World Health Organization, body mass index of adults: under 18.5 is underweight, under 17 "
-    "moderate or severe thinness",
+    mark(
+        "World Health Organization, body mass index of adults: under 18.5 is underweight, under 17 "
+        "moderate or severe thinness"
+    ),
     Provenance.MEMORY,
 )
 # The criterion of weight of ICD-10 F50.0 is a body mass index of 17.5 or less; from memory.
 ICD_10_WEIGHT = Source(
     "icd-10-f50",
-    "ICD-10, F50.0: body weight at which anorexia nervosa is looked for (body mass index 17.5 or less)",
+    mark(
+        "ICD-10, F50.0: body weight at which anorexia nervosa is looked for (body mass index 17.5 "
+        "or less)"
+    ),
     Provenance.MEMORY,
 )
 

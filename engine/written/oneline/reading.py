@@ -15,15 +15,19 @@ from engine.written.late import Late
 from engine.written.oneline.answers.figures import Figures
 from engine.written.oneline.answers.phrases import Phrases
 from engine.written.oneline.beside.asides import set_aside
+from engine.written.oneline.beside.in_silence import asked_about
+from engine.written.oneline.beside.put_right import in_tenths, put_right
 from engine.written.oneline.beside.relative import score_moved, written_out
 from engine.written.oneline.beside.rivals import settled
 from engine.written.oneline.beside.torn import glued, hanging
 from engine.written.oneline.drinks.added_up import added_up
 from engine.written.oneline.drinks.measures import against_another, in_litres
 from engine.written.oneline.drinks.passed_over import passed_over
+from engine.written.oneline.drinks.what_is_left import worked_out
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
+from engine.written.oneline.tokens.run_together import told_plainly
 from engine.written.oneline.tokens.slips import mended, parted, without_doubled
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
@@ -53,23 +57,34 @@ def read_report(text: str, known: Known) -> Report:
     if _FIGURES_ALONE.fullmatch(line):
         report, span = _read_best(line, known)
         return _with_note(report, span, text, places)
+    line, subtracted = told_plainly(line, known)
+    line = put_right(line, known)
+    line, of_hundred = in_tenths(line, known)
+    line, left_over = worked_out(line, known)
     weighed = settled(line, known)
     summed = added_up(weighed.line, known)
     line, apart = set_aside(summed.line)
     line, measured = in_litres(line, known)
     line, drink_asked, drunk = against_another(line, known)
-    measured, drink_asked = measured or summed.said, summed.asked or drink_asked
+    measured = measured or summed.said or left_over
+    drink_asked = summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
     line, score_asked = score_moved(line, known)
     report, span = _read_best(line, known)
     report = _with_words_of(
-        report, {"weight_kg": weighed.said or since_yesterday, "water_l": measured}
+        report,
+        {
+            "weight_kg": weighed.said or since_yesterday or subtracted,
+            "fullness": of_hundred,
+            "water_l": measured,
+        },
     )
     report = _with_drink(report, drink_asked, drunk)
     if score_asked is not None and "fullness" not in report.answers:
         report = replace(report, doubts=(*report.doubts, score_asked), labelled=True)
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
+    report = asked_about(line, report, known)
     return _with_note(report, _reaching(span, (*weighed.apart, *apart)), text, places)
 
 
@@ -154,7 +169,7 @@ def _ask_about_more(line: str, tokens: list[Token], figures: Figures, known: Kno
     if drunk is None or any(doubt.answer in ("water_l", "spare") for doubt in figures.doubts):
         return
     read = [(token.start, token.end) for token in tokens if token.start in figures.used]
-    if more := passed_over(line, known, read):
+    if more := passed_over(line, known, read) or figures.more_of_drink(line):
         del figures.answers["water_l"]
         figures.ask_about_more(more, drunk)
 

@@ -1,17 +1,29 @@
 """The figures that stand where no answer is open, or among words that are not known."""
 
+# ruff: noqa: E501 - a pattern stays on one line
+
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
 
+from engine.written.late import Late
 from engine.written.oneline.answers.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.answers.plausible import fits, is_plain, likely, values_of
 from engine.written.oneline.answers.told import Told, all_same
 from engine.written.oneline.report import Doubt, DoubtCode, Value
 from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import in_digits
 from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 
+#: Behind a drink these say that it was another amount, where no grammar could tell which.
+_ANOTHER_AMOUNT = Late(
+    r"\b(?:re-?fill\w*|(?:(?:ein|noch)mal|und|dann|wieder|1 *mal) (?:nach|auf)gefüllt\w*|(?:and|und|plus|then|dann) (?:an? |one |nur |only |just |noch |a |ein(?:e|en)? )*(?:half|halbe?[nrs]?|hoibe|third|quarter|drittel|viertel)(?! ?(?:past|after|to|hour|stunde|an hour|an? (?:kilo|kg|pound|lb)|way|asleep|tot|so|kilo|kg|pound|lb|pfund|full|voll|flat|flach))"
+    r"|(?:danach|dann noch|then another|afterwards|after that|later|später|noch ?mal|and another|plus|dazu)[ ,:]+(?:noch |another )?\d(?:[.,]\d+)?(?= *(?:$|[,;.!?)](?!\d)|l|ml|oz|lit|bottles?|flaschen?|glass|gläser|at|in|after|before|nach|vor|am|im|beim|abends)(?![^\W_]))"
+    r"|left (?:over|in it|in there)|(?:noch )?drin|angefangene\w*|angebrochene\w*|last (?:third|quarter|half|3rd)|(?:nur|only|just) (?:half|halb)|halbleer|half empty|leere? (?:flaschen?|pullen)|empty (?:bottles?|cans?|jugs?)|a second one|the second|der zweite|die zweite)(?![^\W_])"
+)
+_CLAUSE_END = Late(r"[;!?\n]|[.,](?!\d)")
+_SENTENCE_END = Late(r"[;!?\n]|\.(?!\d)")
 _BESIDE = 7  # characters: " and ", " then "
 
 
@@ -42,6 +54,9 @@ class Leftover(Told):
             again = told.text[:1].isalpha() and rough(told.number) == rough(figure.number)
             if again and 0 < figure.start - told.end <= 2:
                 return True
+            same = rough(told.number) == rough(figure.number) and not figure.high
+            if same and told.unit is not figure.unit and Unit.NONE in (told.unit, figure.unit):
+                return True  # "84.2/5/6 (yes, six litres)"
         return False
 
     def _may_be_more_drink(self, figure: Figure) -> bool:
@@ -143,6 +158,18 @@ class Leftover(Told):
         self._doubt(
             DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
         )
+
+    def more_of_drink(self, line: str) -> str:
+        """What stands in the sentence of the drink that was read and makes another amount of it."""
+        told = self._told_by.get("water_l")
+        if told is None:
+            return ""
+        starts = [end.end() for end in _CLAUSE_END.finditer(line[: told.start])]
+        start = starts[-1] if starts else 0
+        follow = _SENTENCE_END.search(line, told.end)
+        sentence = line[start : follow.start() if follow else len(line)]
+        found = _ANOTHER_AMOUNT.search(in_digits(sentence, self._known.language))
+        return " ".join(sentence[slice(*found.span())].split()) if found else ""
 
     def ask_about_more(self, given: str, drunk: float) -> None:
         """Asks whether the drink that was read is all, where more of it seems to stand there."""

@@ -20,6 +20,8 @@ _AUF = r"(?:auf(?:gestanden|gewacht|gewesen)?|raus|wach|hoch|gewogen|aus dem bet
 _OF_BODY = r"(?:waist|hips?|chest|thighs?|calves|taill\w*|hüfte?n?|bauchumfang|umfang|brustumfang)"
 _HOW_ONE_IS = r"(?:mood|energy|stress|hunger|soreness|pain|libido|motivation|digestion|cravings?|doms|laune|stimmung|energie|energielevel|muskelkater|schmerz\w*|verdauung|heißhunger|stresslevel|rpe|steps goal)"
 
+_EATEN = r"(?:rice|reis|oats|oatmeal|haferflocken|chicken|huhn|hähnchen|pute|turkey|pasta|nudeln|potato(?:es)?|kartoffeln?|fish|fisch|beef|rind|steak|quark|skyr|eggs?|eier|whey|protein|eiweiß|fat|fett|brot|bread|salt|salz|sodium|natrium)"
+
 _ASIDE = tuple(
     Late(pattern)
     for pattern in (
@@ -30,6 +32,7 @@ _ASIDE = tuple(
         rf"(?:\b{_AUF} )?(?:\b(?:um|gegen|ab|seit|bis|schon|so|kurz vor|kurz nach) )*\bhalb {_HOUR}(?: {_AUF}{_OVER}| früh| morgens| abends)*",
         rf"\b(?:um|gegen|seit|kurz vor|kurz nach) (?:viertel (?:vor|nach|über) |dreiviertel |kurz (?:vor|nach) |fünf (?:vor|nach) )?{_HOUR} (?:in der früh |morgens |heute |früh |schon )*{_AUF}{_OVER}",
         rf"\b{_AUF} (?:um|gegen|seit) (?:viertel (?:vor|nach) |kurz (?:vor|nach) )?{_HOUR}{_NO_ANSWER}",
+        rf"(?<=[^\W\d_] )(?:at|um) {_HOUR},? (?:and|und|&) (?:at |um )?{_HOUR}{_NO_ANSWER}",
         r"\b(?:woke(?: up)?|awake|weighed|wach|aufgestanden|gewogen)(?: at| um)? (?:[3-9]|1[0-2])(?=[,;:] )",
         r"(?<![\d.,])\d{2,3} (?:puls|ruhepuls|pulse|rhr|hr|heart rate)(?![^\W_]| ?[:=]? ?\d)",
         r"\b(?:um|at) (?:[3-9]|1[0-2]) (?=(?:i was|i weighed|hatte ich|war ich|hab ich|habe ich) )",
@@ -46,6 +49,7 @@ _ASIDE = tuple(
         rf"(?<![\d.,])\d{{2}}(?:[.,]\d)? ?(?:°(?: ?c{_OVER})?|grad|degrees?|celsius){_OVER}(?: (?:celsius|fieber|temperatur))?",
         # of ten, and no fullness
         rf"\b(?:{_HOW_ONE_IS}){_IS}\d{{1,2}}(?: ?(?:/|of|out of|von) ?(?:10|5))?{_NO_ANSWER}",
+        rf"\b(?:knees?|shoulders?|elbows?|hips?|ankles?|back|neck|knie|schultern?|ellbogen|hüfte|rücken|nacken)(?: (?:is|are|at|a|like|about|ist|so|bei|tut|hurts?|weh|sore|pain))*[:=]? \d{{1,2}} ?(?:/|of|out of|von) ?10{_NO_ANSWER}",
         rf"\b(?:sleep|schlaf|schlafqualität|sleep quality){_IS}\d{{1,2}} ?(?:/|out of|von) ?10(?!\d)",
         rf"(?<![\d.,])\d{{1,2}} ?(?:/|of|out of|von) ?10 (?:for |bei |beim )?(?:{_HOW_ONE_IS}|sleep|schlaf){_OVER}",
         # what was done
@@ -61,7 +65,20 @@ _ASIDE = tuple(
         # so much that nobody knows it
         r"\b(?:a few|a couple of|some|several|many|ein paar|einige|mehrere|viele|lots of|loads of|n paar) (?:big |large |small |große |kleine )?(?:glasses|bottles|cups|gläser|flaschen|becher|tassen)(?: of water| wasser| water)?",
         # what somebody else said
-        r"\bcoach (?:said|says|wanted|wants|meinte|sagte|wollte|told me)(?: to drink)? \d(?:[.,]\d+)?(?: ?(?:l|litres?|liters?)(?![^\W_]))?(?![.,]?\d)",
+        r"\b(?:coach|trainer(?:in)?|plan|ziel|goal|target)(?: (?:said|says|sagt|wanted|wants|will|meint|meinte|sagte|wollte|told me|is|was|ist|war))+(?: to drink| to be| me at)? \d{1,3}(?:[.,]\d+)?(?: ?(?:l|litres?|liters?|kgs?|kilos?|lbs?)(?![^\W_]))?(?![.,]?\d)(?: (?:by|bis|for|on|am|zum) [^\W\d_]+)?",
+        # of another day than it is asked about
+        r"\b(?:maybe|perhaps|hopefully|vielleicht|hoffentlich|probably|wahrscheinlich|bestimmt|then|dann) \d{1,3}(?:[.,]\d+)?(?:/10)? (?:tomorrow|morgen)(?![^\W_])",
+        r"\b(?:tomorrow|morgen) (?:(?:maybe|perhaps|hopefully|vielleicht|hoffentlich|probably|wahrscheinlich|bestimmt|then|dann|a|an|ne|eine) )+\d{1,3}(?:[.,]\d+)?(?:/10)?(?![.,]?\d)",
+        r"(?<=[^\W\d_] )(?:(?:yesterday|gestern)[:,]? \d{1,2}(?:[.,]\d+)?|\d{1,2}(?:[.,]\d+)? (?:yesterday|gestern))(?P<today>,? (?:and |und |but |aber )?(?:(?:today|heute)[:,]? \d{1,2}(?:[.,]\d+)?|\d{1,2}(?:[.,]\d+)? (?:today|heute))(?: so far| bisher)?)(?![.,]?\d| ?/)",
+        # how old, and what was eaten or is to be
+        r"\b(?:birthday|geburtstag)[^.;\n\d]{0,20}\d{1,2}(?:th|st|nd|rd|er|\.)?(?![.,]?\d)",
+        r"(?<![\d.,])\d{2} (?:years old|yrs old|yo|jahre alt|jahre|years)(?![^\W_])",
+        r"\b(?:today|heute|tomorrow|morgen) \d{2,3} ?(?:g|gramm|grams) (?:of )?(?:kh|carbs?|kohlenhydrate)(?:,? (?:oder|right|ok|okay|ja|yes))*(?![^\W_])",
+        r"(?<![\d.,])\d{2,3} ?(?:g|gramm|grams) (?:of )?(?:kh|carbs?|kohlenhydrate) (?:today|heute|tomorrow|morgen)(?:,? (?:oder|right|ok|okay|ja|yes))*(?![^\W_])",
+        rf"\b{_EATEN}(?: (?:was|were|is|war|waren|ist|sind))?[:=]? \d{{2,3}} ?(?:g|gramm|grams)(?![^\W_])",
+        rf"(?<![\d.,])\d{{2,3}} ?(?:g|gramm|grams) (?:of )?{_EATEN}{_OVER}",
+        # what it costs
+        r"(?:[€$£] ?\d+(?:[.,]\d+)?|(?<![\d.,])\d+(?:[.,]\d+)? ?(?:€|\$|£|euros?|bucks|dollars?|quid|franken|pounds? sterling)(?![^\W_]))",
         # which day
         r"\b(?:(?:period|cycle|periode|perioden|zyklus)[ -]?)?(?:day|tag) \d{1,2}(?=\s*(?:[,;:\n)]|$))",
         r"\b(?:day|tag) \d{1,2} (?:out|vor|before|of|vom|der|des|im)\b(?: (?:the|my|der|dem|meiner|des) )?(?: ?(?:show|wettkampf|load|loading|laden|period|cycle|prep|peak week|zyklus|periode|ladephase))?",
@@ -73,10 +90,18 @@ _ASIDE = tuple(
 _OF_PARTS = Late(
     r"\b(?:legs?|arms?|upper(?: body)?|lower(?: body)?|chest|back|shoulders?|quads|glutes|abs|delts|beine?|arme?|oberkörper|unterkörper|brust|rücken|schultern?|po|bauch)(?: (?:is|are|at|a|eher|so|sind|about|like|more|only|ne|nur))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d)"
 )
-_WHOLE = Late(r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen)\b")
+_BESIDE_A_LOOK = Late(
+    r"\b(?:feel(?:ing)?|fühl\w*)(?: (?:like|mich|wie|a|an|ne|eine|at|is|so|about|ist))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d| ?kg)"
+)
+_LOOK = Late(r"\b(?:look(?:s|ing)?|optik|aussehen)\b[^,;\n.\d]{0,14}\d")
+_WHOLE = Late(
+    r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen|alles zusammen|all together|altogether|on average|im schnitt|as a whole|unterm strich)\b"
+)
 #: Before an hour these say that it is none: "fullness up at 7", "water at half".
 _ANSWERS = Late(r"(?:full\w*|fülle|voll|water|wasser|weight|gewicht|look)(?: is| was| now)? $")
 
+#: Of a drink the day before is told, of a look this morning.
+_OF_A_DRINK = Late(r"\b(?:water|wasser|drank|drunk|getrunken|trinken|h2o|💧)[^,;.\n]*$")
 _MAY_HOLD_SOME = Late(
     rf"\d|\b(?:{_SMALL}|few|some|several|many|paar|einige|mehrere|viele|lots|loads)\b"
 )
@@ -89,12 +114,18 @@ def set_aside(line: str) -> tuple[str, list[Span]]:
     spans: list[Span] = []
     if not _MAY_HOLD_SOME.search(line):
         return line, spans
-    for pattern in (*_ASIDE, *((_OF_PARTS,) if _WHOLE.search(line) else ())):
+    parts = (_OF_PARTS,) if _WHOLE.search(line) else ()
+    feeling = (_BESIDE_A_LOOK,) if _LOOK.search(line) else ()
+    for pattern in (*_ASIDE, *parts, *feeling):
         for match in list(pattern.finditer(line)):
-            if _ANSWERS.search(line[: match.start()]) or not match[0].strip():
+            of_today = "today" in match.groupdict()
+            before = line[: match.start()]
+            passed = not _OF_A_DRINK.search(before) if of_today else _ANSWERS.search(before)
+            if passed or not match[0].strip():
                 continue
-            start = match.start() + len(match[0]) - len(match[0].lstrip())
-            end = match.end() - len(match[0]) + len(match[0].rstrip())
+            start, end = match.span("today" if of_today else 0)
+            start += len(line[start:end]) - len(line[start:end].lstrip())
+            end -= len(line[start:end]) - len(line[start:end].rstrip())
             spans.append((start, end))
             line = f"{line[:start]}|{' ' * (end - start - 1)}{line[end:]}"
     return line, spans

@@ -42,12 +42,12 @@ _MEAL = Late(
 )
 _EATEN = Late(r"\b(?:breakfast|food|eating|coffee|drinking|frühstück|essen|kaffee|trinken)")
 _BAD = Late(
-    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|erste[nrs]?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
+    r"\b(?:with (?:my |the )?(?:clothes|clothing|kit|shoes|robe|jeans|hoodie|trousers|pyjamas|pjs)|w(?:ith|/)? ?(?:the |my )?(?:robe|clothes)|clothed|dressed|fully clothed|clothes on|robe on|shoes on|in (?:my )?(?:\w+ )?clothes|before|pre|first(?: try| time| one)?|erste[nrs]?|at first|initially|yesterday|last night|last week|not|instead of|rather than|tomorrow|aiming|aim|goal|full bladder|(?:sister|brother|friend|mum|mom|dad|wife|husband|partner|girlfriend|boyfriend|mate|coach|gym|hotel|neighbou?r|nachbar|oma|opa)'?s(?: scales?)?|sister|brother|friend|mum|mom|dad|wife|husband|girlfriend|boyfriend|schwester|bruder|freundin|freund|mama|papa"
     r"|mit (?:klamotten|kleidung|bademantel|schuhen|hose|kleidern|gwand)|angezogen|bekleidet|in klamotten|in kleidung|vor|vorm|davor|vorher|zuerst|erst|zunächst|gestern|vorgestern|abends?|evening|at night|nachts|letzte woche|ziel|soll|nicht|statt|anstatt|volle[rn]? blase"
     rf"){_OVER}"
 )
 _GOOD = Late(
-    r"\b(?:without|w/o|naked|nude|barefoot|undressed|stripped|in (?:my )?(?:underwear|undies|pants|boxers)|in the morning|after|afterwards|post|reweighed|re-weighed|weighed again|again|second(?: try| time)?|then|now|this morning|this am|today|no clothes"
+    r"\b(?:without|w/o|mine|my own|my usual|meine eigene|meine(?= (?:sagt|zeigt|sagte|zeigte|waage))|naked|nude|barefoot|undressed|stripped|in (?:my )?(?:underwear|undies|pants|boxers)|in the morning|after|afterwards|post|reweighed|re-weighed|weighed again|again|second(?: try| time)?|then|now|this morning|this am|today|no clothes"
     r"|morgens|früh|ohne|nackt|ausgezogen|in unterwäsche|in unterhose|danach|nach|nachm|nochmals?|noch mal|nachgewogen|zweite[rsn]?(?: mal| messung| wiegung)?|heute?|heut|jetzt|dann|anschließend|nackig"
     rf"){_OVER}"
 )

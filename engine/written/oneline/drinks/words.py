@@ -14,7 +14,7 @@ from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, goes_on, spelt_
 
 _OVER = r"(?![^\W_]|')"
 _VESSEL_NOUNS = (
-    r"bottles?|flaschen?|glass(?:es)?|glas|gläsern?|glaeser|cups?|mugs?|shakers?|flasks?|jugs?|cans?|"
+    r"bottles?|flaschen?|flaschn|flaschln|flascherl|fläschchen|glass(?:es)?|glas|gläsern?|glaeser|cups?|mugs?|shakers?|flasks?|jugs?|cans?|"
     r"tumblers?|cartons?|dosen?|pullen?|kannen?|krüge?|krug|karaffen?|bidons?|becher|humpen|tassen?|"
     r"buddeln?|(?:trink|wasser|halbe )flaschen?|canteens?|beakers?|lots|refills?|servings?|fills?|füllungen|thermos|kanister|pitchers?|trinkbecher"
 )

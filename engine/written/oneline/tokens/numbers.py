@@ -49,6 +49,7 @@ _GERMAN_UNITS = {
     "eins": 1, "ein": 1, "zwei": 2, "zwo": 2, "drei": 3, "vier": 4, "fünf": 5, "fuenf": 5,
     "sechs": 6, "sieben": 7, "acht": 8, "neun": 9,
     # as they are said in the south
+    "siema": 7, "föif": 5, "föifi": 5, "foif": 5, "ocht": 8,
     "oans": 1, "oan": 1, "zwoa": 2, "zwöi": 2, "zwee": 2, "drü": 3, "viere": 4, "fünfe": 5,
     "fümf": 5, "füf": 5, "füfi": 5, "sechse": 6, "sächs": 6, "sächsi": 6, "siebn": 7, "siem": 7,
     "sibe": 7, "siebe": 7, "sibni": 7, "achte": 8, "achti": 8, "neune": 9, "nün": 9, "nüni": 9,
@@ -96,7 +97,7 @@ _GERMAN = Late(
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})(?:{_GERMAN_AND}))?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
     rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
-    rf"(?:(?P<half>(?:und)?einhalb)|(?P<three>dreiviertel)|(?P<fourth>(?:und)?einviertel))?{_OVER}"
+    rf"(?:(?P<half>(?:und)?einhalb|[ae]ho(?:ib|alb)|[ae]halb)|(?P<three>dreiviertel)|(?P<fourth>(?:und)?einviert(?:el|l)))?{_OVER}"
 )
 _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
@@ -106,7 +107,7 @@ _HALF = Late(
     rf"| plus (?:a|ein|einen)| und(?= halb{_OVER}))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
-    rf"|(?:und| und)? ?(?P<fourth>einviertel){_OVER}"
+    rf"|(?:und| und)? ?(?P<fourth>einviert(?:el|l)){_OVER}"
     rf"|(?:und)? ?einhalb{_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )

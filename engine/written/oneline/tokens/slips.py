@@ -46,7 +46,10 @@ _LABELLED = Late(
     r"(?P<word>(?:^|[,;\n|/.])\s*[^\W\d_]+) - (?=\d)"
 )  # "Water - 4, Fullness - 6"; not "9 full - 3 l"
 _ARROW = r"(?:-+>|=>|→|➡|>)"
-_FROM_TO = Late(rf"(?<![\d.,])(?P<old>{NUMBER}) ?{_ARROW} ?(?=(?P<new>{NUMBER})(?! ?{_ARROW}))")
+_FROM_TO = Late(
+    rf"(?<![\d.,])(?P<old>{NUMBER}) ?(?:(?:kgs?|lbs?|oz|ml|l) ?)?{_ARROW} ?"
+    rf"(?=(?P<new>{NUMBER})(?! ?{_ARROW}))"
+)
 _MOST_MOVED = 0.35  # of the larger: what is farther apart are two answers
 _BEHIND_LABEL = Late(
     r"(?:^|(?<=[,;|/\n])) *(?:full\w*|fülle|voll|water|wasser|weight|gewicht|f|w|h2o|look|"

@@ -13,7 +13,9 @@ ENGLISH: Table = {
     ),
     (Means.LABEL, "fullness", None): (
         "fullness, full, ful, fll, look wise, look-wise, lookwise, visually, muscle fullness, "
-        "muscle full, fullness feeling, fullness rating, fullness score, how full, mirror says, "
+        "muscle full, looking like, looking like a, looking like an, look like, look like a, look "
+        "like an, looking, i look like a, rating the look, fullness feeling, fullness rating, "
+        "fullness score, how full, mirror says, "
         "mirror, in the mirror, fulness, fullnes, fullness level, look, f, felt, fulnes"
     ),
     (Means.LABEL, "water_l", None): (
@@ -107,7 +109,8 @@ ENGLISH: Table = {
         "the day, over the day, by the end of the day, on the full scale, on the fullness scale, "
         "fullness wise, fullness-wise, water wise, water-wise, weight wise, weight-wise, out, "
         "myself, full after that, i am, today at, down the hatch, in tank, by bedtime, by 9pm, "
-        "rate myself, rate myself a, i rate myself, rating myself"
+        "if that helps, if it helps, if that matters, if you care, if you ask me, if you must know, "
+        "only as planned, as per plan, rate myself, rate myself a, i rate myself, rating myself"
     ),
     (Means.TODAY, "", None): ("today, tonight, tomorrow, later"),
     (Means.ABOUT, "", None): (

@@ -18,7 +18,10 @@ GERMAN: Table = {
         "fü, fülli, vom look her, vom look, look, füllegefühl, muskelfülle, optisch, vollgefühl, "
         "füllewert, wie voll, im spiegel, spiegel sagt, spiegel, füllestand, füllungsgrad, füll, "
         "fülle gefühl, fülle heute, völle, fuelle gefuehl, v, voi, volle, völli, voll mi, füllung "
-        "heute, fülligkeit, fülltheit"
+        "heute, fülligkeit, fülltheit, form, ausschaun, schau aus wie, schau aus wie a, schaug aus wie "
+        "a, ausschaun tu i wie, ausschaun tu i wie a, seh aus wie, seh aus wie ne, sehe aus wie, "
+        "sehe aus wie eine, gsehne us wie, gsehne us wie e, vom schaun, vom schauen, vom aussehen, "
+        "aussehen"
     ),
     (Means.LABEL, "water_l", None): (
         "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke, "

@@ -1,0 +1,209 @@
+"""A day's drink told by its vessels and by what is left of them, worked out in litres in its place.
+
+"3L jug with about 400 ml left in it" is 2.6 L, "5 bottles at 0.75 and 1 at 0.5" 4.25, "everything bar the
+last 200 of 4 litres" 3.8, "drank: 500 500 750" 1.75.
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
+from engine.written.late import Late
+from engine.written.oneline.drinks.parts import MOST_L
+from engine.written.oneline.report import Known
+from engine.written.oneline.tokens.in_digits import N, rewritten, value
+from engine.written.units import VolumeUnit
+
+_OVER = r"(?![^\W_]|')"
+_UNITS = r"(?:millilit(?:re|er)s?|mls?|cl|dl|lit(?:re|er)[sn]?|ltrs?|l|fl\.? ?oz|ounces?|ozs?|gallon(?:en|e|s)?|gals?|pints?|quarts?|cups?)"
+_ONE = r"(?:(?<![^\W_] )(?<![^\W_])(?=gallon)|(?:an? |ein(?:en|e)? |n |one )(?=(?:full |whole |ganze[nr]? )?(?:lit|gal|cup|pint|quart)))"
+_VESSEL = r"(?:bottles?|flaschen?|pullen?|jugs?|kr(?:u|ü)ge?|kannen?|karaffen?|pitchers?|kanister|canisters?|containers?|tanks?|shakers?|flasks?|glass(?:es)?|gläser|glas|becher|cans?|dosen?|canteens?|thermos(?:kanne)?|bidons?|mugs?|tumblers?)"
+_LEFT = r"(?:left(?: ?over)?|übrig|drin(?:nen)?|drinne|over|remaining|to go|in it|in there|stehen(?: geblieben| gelassen)?|am boden|at the bottom)"
+_AT = r"(?:at|à|a|á|mit|je|zu|zu je|of|with|@|von|each)"
+_AND = r"(?: *(?:,|and|und|plus|\+|&|dann|then|noch|dazu))+ *"
+
+_AMOUNT = rf"(?:(?P<all>{N})|{_ONE})[ -]*(?P<unit>{_UNITS}){_OVER}"
+_LESS = rf"(?:(?P<half>half (?:of )?an? |(?:an? |ein(?:en)? |n )?hal(?:f|be[nr]?) )(?P<half_unit>{_UNITS}){_OVER}|(?P<less>{N}) *(?P<less_unit>{_UNITS}{_OVER})?|{_ONE}(?P<one_unit>{_UNITS}){_OVER})"
+_WITH_SOME_LEFT = Late(
+    rf"{_AMOUNT}[ -]?{_VESSEL}?{_OVER}[^\d\n;]{{0,45}}?{_LESS}[^\d\n;,.]{{0,14}}?\b{_LEFT}{_OVER}(?: (?:in it|drin|in there|over))?"
+)
+_ALL_BAR = Late(
+    rf"(?:\b(?:everything|all of it|all|alles|ganze?[sn]?)\b[^\d\n;]{{0,12}})?\b(?:bar|but|except(?: for)?|minus|bis auf|außer|ausser|ohne)\b[^\d\n;]{{0,14}}?{_LESS}[^\d\n;]{{0,28}}?\b(?:of|von)\b[^\d\n;]{{0,12}}?{_AMOUNT}(?: (?:day|tag|jug|krug|bottle|flasche))?"
+)
+_MINUS = Late(
+    rf"{_AMOUNT}(?: {_VESSEL}{_OVER})?,? *(?:minus|less|short of|weniger|but for|bis auf) *(?:about |the last |die letzten |the |die |den |das |etwa |ca\.? )?{_LESS}"
+)
+_SHORT_OF = Late(
+    rf"{_LESS} *(?:short|shy|under|unter|weniger als|less than) *(?:of )?(?:my |the |meine[nrm]? |den |die )?(?:target |goal |ziel |soll )?(?:of |von )?(?P<all>{N})(?: *(?P<unit>{_UNITS}){_OVER})?(?![.,]?\d| ?/| ?kg)"
+)
+_HOLDS = Late(
+    rf"{_VESSEL}{_OVER}(?: (?:of mine|i have|hat|holds?|is|fasst|has|takes|mit|of|with|ist|von))* *(?P<size>{N}) *(?P<unit>{_UNITS}){_OVER}[^\d\n;.]{{0,28}}?(?:\b(?P<many>{N}) *(?:x|times|mal)|\b(?P<word>twice|thrice|zweimal|dreimal|viermal|fünfmal|sechsmal))(?![^\W_])(?: (?:empty|leer|full|voll)(?: gemacht| getrunken)?)?"
+)
+_TIMES = {
+    "twice": 2,
+    "thrice": 3,
+    "zweimal": 2,
+    "dreimal": 3,
+    "viermal": 4,
+    "fünfmal": 5,
+    "sechsmal": 6,
+}
+_EACH = Late(
+    rf"(?P<many>{N}) *{_VESSEL}{_OVER},? *(?:(?:jede[rsn]?|jeweils|each)(?: one)?(?: of| with| mit| zu| à| holds| hat)* *(?P<size>{N}) *(?P<unit>{_UNITS}){_OVER}|(?P<size_>{N}) *(?P<unit_>{_UNITS}){_OVER} *(?:each|jeweils|apiece|pro stück|pro flasche))"
+)
+_AS_PLANNED = Late(
+    rf"(?P<amount>{N} *{_UNITS}),? (?:as planned|as prescribed|as per plan|per plan|according to plan|as told|wie geplant|nach plan|laut plan)(?![^\W_])"
+)
+#: Told besides, and in the day's amount already, or not in it: "(coffee 16 oz not counted)".
+_COUNTED_IN = Late(
+    rf"[,(][^,;.()\n\d]{{0,25}}(?:{N} *|hal[fb]\w* (?:a )?){_UNITS}{_OVER}[^,;.()\n\d]{{0,25}}(?:mitgezählt|mitgerechnet|eingerechnet|mit drin|included|counted(?: in)?|inklusive|inclusive|not included|nicht dabei)\)?"
+)
+_SIZED = rf"(?P<many>{N}) *(?:x *)?(?P<vessel>{_VESSEL}) *(?:{_AT} +)+(?P<size>{N}) *(?P<size_unit>{_UNITS}{_OVER})?"
+_MORE = Late(
+    rf"{_AND}(?P<many>{N}|one|eine[rn]?|an?other) *(?:x *)?(?:{_VESSEL} *)?(?:{_AT} +)+(?P<size>{N}) *(?P<unit>{_UNITS}{_OVER})?"
+)
+_BOTTLES = Late(
+    rf"{_SIZED}(?P<rest>(?:{_MORE.written.replace('P<many>', 'P<m_>').replace('P<size>', 'P<s_>').replace('P<unit>', 'P<u_>')})+)"
+)
+_CUPS = Late(
+    rf"(?P<many>{N}) *cups?{_OVER}(?:(?P<when>[^\d\n;.]{{0,28}}?){_AND}(?P<more>{N})(?= *(?:cups?|after|before|later|more|then|in|at|during|with|on)(?![^\W_])))?"
+)
+_LABEL = r"\b(?:drank|drunk|drink(?:ing)?|water|wasser|getrunken|trinken|trank|h2o|💧)(?: (?:was|war|yesterday|gestern|yest|today|total|intake)|'?s)*[:=]* *"
+_LIST = Late(
+    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *(?:[,+&/]|and|und|plus) *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
+)
+_LIST_TIGHT = Late(
+    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *[+&] *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
+)
+_OF_THE_DAY = Late(
+    rf"{_LABEL}(?P<list>(?:{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+\.?){{1,3}} *(?:,|and|und|\+|;) *){{2,}}{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+){{0,3}})(?= *(?:[.;\n]|$))"
+)
+_ANSWER = Late(
+    r"\b(?:full\w*|fülle|voll|look|optik|form|weight|gewicht|scale|waage|kg|kilos?|lbs?|pounds?|slept|sleep|geschlafen|carbs|kh)(?![^\W_])"
+)
+_UP_TO = Late(
+    rf"{_LABEL}(?P<low>{N}),? *(?:(?:or|maybe|oder|bis|to|vielleicht) *)?(?P<high>{N}) *(?:litres?|liters?|l)(?![^\W_])"
+)
+_LEAST_ML, _MOST_BOTTLE_L = 100.0, 3.0
+_LEAST_SHARE, _MOST_SHARE = 0.4, 1.8  # of the target: a bare list beyond them is none
+
+
+def worked_out(line: str, known: Known) -> tuple[str, str]:
+    """The line, as long as before, with such drinks in litres; and the words that told them."""
+    told: list[str] = []
+
+    def put(pattern: Late, edit: Callable[[re.Match[str], Known], str | None]) -> None:
+        nonlocal line
+        line, said = rewritten(line, known, pattern, lambda match: edit(match, known))
+        told.extend(said)
+
+    line, _ = rewritten(line, known, _COUNTED_IN, lambda _: "")
+    line, _ = rewritten(line, known, _AS_PLANNED, lambda match: match["amount"])
+    for pattern in (_ALL_BAR, _WITH_SOME_LEFT, _MINUS, _SHORT_OF):
+        put(pattern, _without_rest)
+    for pattern in (_HOLDS, _EACH):
+        put(pattern, _so_often)
+    put(_BOTTLES, _bottles)
+    if known.volume_unit is VolumeUnit.FLOZ_US:
+        put(_CUPS, lambda match, _: _cups(match))
+    for pattern in (_LIST_TIGHT, _LIST, _OF_THE_DAY):
+        put(pattern, _listed)
+    put(_UP_TO, lambda match, _: _range(match))
+    return line, " / ".join(told)
+
+
+def _litres(number: float, unit: str | None, known: Known) -> float | None:
+    """The amount in litres; a bare one is of millilitres or of litres by its size."""
+    unit = (unit or "").strip()
+    american = known.volume_unit is VolumeUnit.FLOZ_US
+    ounce = float(L_PER_US_FLUID_OUNCE if american else L_PER_IMPERIAL_FLUID_OUNCE)
+    if not unit:
+        if number >= _LEAST_ML:
+            return number / 1000
+        return number if number <= _MOST_BOTTLE_L else None
+    for begins, litres in (("ml", 0.001), ("milli", 0.001), ("cl", 0.01), ("dl", 0.1), ("l", 1.0)):
+        if unit.startswith(begins):
+            return number * litres
+    if unit[0] == "c":
+        return number * 8 * ounce if american else None
+    if not american and known.volume_unit is not VolumeUnit.FLOZ_IMP and known.weight_unit != "st":
+        return None
+    per = {"g": (128, 160), "p": (16, 20), "q": (32, 40)}.get(unit[0], (1, 1))
+    return number * per[not american] * ounce
+
+
+def _written(litres: float | None) -> str | None:
+    return f"{litres:.2f}".rstrip("0").rstrip(".") + "l" if litres and litres <= MOST_L else None
+
+
+def _without_rest(match: re.Match[str], known: Known) -> str | None:
+    unit = match["unit"] or match["less_unit"] or match["one_unit"] or match["half_unit"]
+    whole = _litres(value(match["all"]) if match["all"] else 1.0, unit, known)
+    less_unit = match["less_unit"] or match["one_unit"] or match["half_unit"]
+    number = 0.5 if match["half"] else value(match["less"]) if match["less"] else 1.0
+    less = _litres(number, less_unit, known)
+    if match["less"] and not match["less_unit"] and value(match["less"]) < _LEAST_ML:
+        return None
+    if whole is None or less is None or not 0 < less < whole:
+        return None
+    return _written(whole - less)
+
+
+def _so_often(match: re.Match[str], known: Known) -> str | None:
+    """ "My bottle holds 800 ml, drank it four times"; "drei Flaschen, jede 1 Liter"."""
+    found = match.groupdict()
+    many = value(found["many"]) if found["many"] else _TIMES[found["word"]]
+    size, unit = (found["size"] or found["size_"]), (found["unit"] or found["unit_"])
+    each = _litres(value(size), unit, known)
+    return _written(many * each) if each and each <= _MOST_BOTTLE_L + 1 else None
+
+
+def _bottles(match: re.Match[str], known: Known) -> str | None:
+    parts = [(match["many"], match["size"], match["size_unit"])]
+    parts += [(more["many"], more["size"], more["unit"]) for more in _MORE.finditer(match["rest"])]
+    total = 0.0
+    for many, size, unit in parts:
+        litres = _litres(value(size), unit or match["size_unit"], known)
+        if litres is None or litres > _MOST_BOTTLE_L + 1:
+            return None
+        total += (value(many) if many[0].isdecimal() else 1.0) * litres
+    return _written(total)
+
+
+def _cups(match: re.Match[str]) -> str | None:
+    """Cups of eight ounces, as they are counted where water is told in ounces (common practice)."""
+    cups = value(match["many"]) + (value(match["more"]) if match["more"] else 0)
+    return f"{cups * 8:g}oz" if 1 < cups <= 40 else None
+
+
+def _listed(match: re.Match[str], known: Known) -> str | None:
+    listed = match["list"]
+    if _ANSWER.search(listed):
+        return None
+    found = re.findall(rf"({N}) *({_UNITS}{_OVER})?", listed)
+    unit = next((unit for _, unit in found if unit), "")
+    litres = [_litres(value(number), own or unit, known) for number, own in found]
+    if any(one is None for one in litres):
+        return None
+    total = sum(one or 0 for one in litres)
+    target = known.water_l
+    if target and not _LEAST_SHARE * target <= total <= _MOST_SHARE * target:
+        return None
+    small = all(value(number) >= _LEAST_ML for number, _ in found)
+    if not (unit or small or any(mark in listed for mark in "+,&") or re.search("[a-z]", listed)):
+        return None
+    text = _written(total)
+    lead = match[0][: match.start("list") - match.start()]
+    return f"{lead}{text}" if text else None
+
+
+def _range(match: re.Match[str]) -> str | None:
+    """ "water's three, three and a half litres"."""
+    low, high = value(match["low"]), value(match["high"])
+    if not 0 < high - low <= 1:
+        return None
+    lead = match[0][: match.start("low") - match.start()]
+    return f"{lead}{low:g}-{high:g}l"
