@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from sqlmodel import Session
 
-from bot import documents, features, landing, uploads
+from bot import documents, features, uploads
 from bot.checkin import typed
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
@@ -26,6 +26,8 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
+from bot.landing import landing
+from bot.landing.text import House
 from bot.membership.invitations import invitations
 from bot.membership.second import second_coach
 from bot.people import coach_settings, locks
@@ -115,7 +117,7 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         person = touch_person(turn)
     elif person is None:
         answer(turn)
-        say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
+        say(turn, chat_id=turn.incoming.chat_id, text=common.stranger())
         return
     elif not (roles := roles_of(turn.session, person)):
         _former(turn, person)
@@ -150,7 +152,7 @@ def refresh_menu(turn: Turn, person: Person) -> None:
     with speaking_to(person):
         wanted = _menu_of(roles_of(turn.session, person), catalogue())
         if wanted != menu_shown(turn.session, person.chat_id):
-            set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)
+            set_menu(turn, chat_id=person.chat_id, commands=wanted)
 
 
 @cache
@@ -163,7 +165,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     every = asking.open_questions(turn.session, person)
     asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
     outdated = [one for one in every if asking.is_outdated(one, FLOWS)]
-    house = landing.House(FLOWS, COMMANDS, roles)
+    house = House(FLOWS, COMMANDS, roles)
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
@@ -192,12 +194,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
 
 
 def _command(
-    turn: ChatTurn,
-    person: Person,
-    house: landing.House,
-    *,
-    asked: Sequence[OpenQuestion],
-    heard: bool,
+    turn: ChatTurn, person: Person, house: House, *, asked: Sequence[OpenQuestion], heard: bool
 ) -> None:
     """A command; what was typed behind one that takes no words lands by itself."""
     word, _, rest = turn.incoming.text[1:].partition(" ")
@@ -269,7 +266,7 @@ def _refuse_group(turn: ChatTurn) -> None:
     """Health data goes to private chats only. Said to commands, not to all the talk of a group."""
     if turn.incoming.kind is Kind.TEXT and turn.incoming.text.startswith("/"):
         text = common.private_chats_only()
-        say(turn.session, chat_id=turn.incoming.chat_id, text=text, now=turn.now)
+        say(turn, chat_id=turn.incoming.chat_id, text=text)
 
 
 def due(turn: Turn, row: AgendaRow) -> None:
@@ -320,7 +317,7 @@ def poisoned(turn: Turn, chat_id: int) -> None:
         with speaking_to(person):
             profile = profile_of(turn.session, person.id)
             text = common.gone_wrong(self_coached=profile is not None and is_own_coach(profile))
-            say(turn.session, chat_id=chat_id, text=text, now=turn.now)
+            say(turn, chat_id=chat_id, text=text)
 
 
 def load() -> None:

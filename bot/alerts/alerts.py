@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
 from functools import partial
 from typing import Any
@@ -44,6 +45,21 @@ OF_FIGURES = frozenset(
 CORRECTED = "_corrected"
 
 
+@dataclass(frozen=True, slots=True)
+class Answered:
+    """What the athlete is told of the flags on their words.
+
+    `advised` is False where they are told nothing of what to do about mild ones. `words`: who coaches
+    themselves reads these with the button of the gravest alert, in one message.
+    """
+
+    words: Callable[[], str] | None = None
+    advised: bool = True
+
+
+_AS_EVER = Answered()
+
+
 def raise_flags(
     turn: Turn,
     profile: AthleteProfile,
@@ -51,16 +67,13 @@ def raise_flags(
     *,
     day: date,
     told_anew: bool = True,
-    advised: bool = True,
-    answer: Callable[[], str] | None = None,
+    answered: Answered = _AS_EVER,
 ) -> bool:
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
-    again): then a warning acknowledged that day is not raised once more. `advised` is False where
-    the athlete was told nothing of what to do about mild ones. Doubts have a life of their own
-    (`bot.alerts.doubts`). `answer` is what the athlete is told of them: who coaches themselves reads
-    it with the button of the gravest alert, in one message; whether that was sent.
+    again): then a warning acknowledged that day is not raised once more. Doubts have a life of their
+    own (`bot.alerts.doubts`). Whether the athlete has been sent their answer.
     """
     raised = {flag.id for flag in flags}
     if profile.status == AthleteStatus.ENDED:
@@ -76,15 +89,15 @@ def raise_flags(
             opened.append(row)
     opened = together.gathered(turn, opened)
     complaints = [row for row in opened if together.is_complaint(row)]
-    answered = False
+    sent = False
     for row in opened:
         if row not in complaints:
-            answered |= delivery.ping(turn, row, answer=None if answered else answer)
+            sent |= delivery.ping(turn, row, answer=None if sent else answered.words)
     alerts = of_day_or_open(turn.session, profile.person_id, day) if complaints else ()
     untold = [row for row in complaints if not together.told_with_graver(row, alerts)]
     if untold:
-        together.tell_complaints(turn, profile, untold, advised=advised)
-    return answered
+        together.tell_complaints(turn, profile, untold, advised=answered.advised)
+    return sent
 
 
 def found_on(session: Session, athlete_id: int, day: date) -> dict[str, int]:

@@ -13,7 +13,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import Button, Delivery, Shown
 from bot.core.chat.topics import Topic, on
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Several, Subject
@@ -123,7 +123,7 @@ def settle_message(
     message = latest_message(turn.session, row, person)
     if message is not None and message.status not in ("dropped", "failed"):
         text = partial(alert_text, turn.session, row, person, settled=settled)
-        edit_to(turn, person, message.id, text, buttons=buttons)
+        edit_to(turn, person, Shown(person.chat_id, outbox_id=message.id), text, buttons=buttons)
 
 
 def subject_of(row: AlertRow) -> str:
@@ -133,7 +133,7 @@ def subject_of(row: AlertRow) -> str:
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said = "") -> str:
     """The alert as this reader sees it."""
     profile = get_profile(session, row.athlete_id)
-    return words.alert(
+    found = words.Found(
         name=name_of(session, row.athlete_id),
         flag=row.flag,
         level=Level(row.level),
@@ -143,8 +143,8 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said
         volume_unit=profile.volume_unit,
         self_coached=reader.id == row.athlete_id,
         beside=_told_beside(session, row),
-        settled=settled() if callable(settled) else settled,
     )
+    return words.alert(found, settled() if callable(settled) else settled)
 
 
 def _told_beside(session: Session, row: AlertRow) -> list[tuple[str, Mapping[str, Any]]]:
@@ -231,7 +231,7 @@ def _bring_in_contact(
             lambda: words_after.athlete_told_no_answer(
                 why_of(coach.first_name), others, urgent=row.level == Level.WARNING
             ),
-            dedupe=f"alert-no-answer:{row.id}",
+            how=Delivery(dedupe=f"alert-no-answer:{row.id}"),
         )
 
 
@@ -258,12 +258,14 @@ def send(
         person,
         text,
         buttons=lambda: [[acknowledge_button(row)]],
-        topic=topic_of(row, person),
-        dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
-        urgency=Urgency.URGENT,
+        how=Delivery(
+            topic=topic_of(row, person),
+            dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
+            urgency=Urgency.URGENT,
+        ),
     )
     if before is not None and before is not sent and before.status not in ("dropped", "failed"):
-        edit_to(turn, person, before.id, before.payload["text"])
+        edit_to(turn, person, Shown(person.chat_id, outbox_id=before.id), before.payload["text"])
     if person.id == row.coach_id:
         row.outbox_id = id_of(sent)
         turn.session.add(row)
@@ -310,9 +312,7 @@ def _put_repeat(turn: Turn, row: AlertRow) -> None:
     wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
     agenda.put(
         turn.session,
-        subject=subject_of(row),
-        local_date=row.date,
-        kind=REPEAT(row.repeats + 1),
+        agenda.Named(subject_of(row), row.date, REPEAT(row.repeats + 1)),
         due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
         again=True,
     )

@@ -11,6 +11,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts, delivery
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import is_own_coach, local_date, record
@@ -30,7 +31,6 @@ def asked(
     about: str,
     *,
     sounds_like: str = "",
-    state: str = "asked",
 ) -> None:
     """The coach hears at once what was written and that it has been asked about, without a sound.
 
@@ -45,7 +45,7 @@ def asked(
         flag=FlagId.DOUBT,
         level=Level.ADVISORY,
         about=str(question.id),
-        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": state},
+        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": "asked"},
         date=local_date(profile, turn.context),
         opened_at=turn.now,
         acknowledged_at=turn.now,
@@ -60,8 +60,7 @@ def asked(
             turn,
             person,
             partial(delivery.alert_text, turn.session, row, person),
-            silent=True,
-            topic=delivery.topic_of(row, person),
+            how=Delivery(silent=True, topic=delivery.topic_of(row, person)),
         )
 
 

@@ -7,13 +7,14 @@ message and not twenty. Alerts that need a word never come this way.
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from enum import Enum, auto
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import MESSAGE
-from bot.core.chat.outbox import TEXT_LIMIT, Button
+from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown
 from bot.core.chat.topics import Topic
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
@@ -74,13 +75,22 @@ def tell(
         _tell_or_hold(turn, coach, note, at_once=at_once)
 
 
+class Comes(Enum):
+    """When a note comes to a coach: after their quiet hours; in these too, without a sound; or along
+    with what is still fresh or comes next, making no message by itself.
+    """
+
+    IN_TURN = auto()
+    AT_ONCE = auto()
+    ALONG = auto()
+
+
 def gather(
     turn: Turn, coach: Person, athlete: Person, sentence: Said, *,
-    message_id: int | None = None, at_once: bool = False, idle: bool = False,
+    message_id: int | None = None, comes: Comes = Comes.IN_TURN,
 ) -> str:  # fmt: skip
     """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. `at_once` as for `tell`. What is `idle` makes no message by itself: it stands in
-    one that is still fresh, or comes with the next. Returns the words as they are kept.
+    button to reply. Returns the words as they are kept.
     """
     with speaking_to(coach):
         said = sentence() if callable(sentence) else sentence
@@ -88,8 +98,8 @@ def gather(
             coach_id=id_of(coach), athlete_id=id_of(athlete), at=turn.now, said=said,
             text=quoting.wrote(athlete.first_name, quoting.shown(said)), message_id=message_id,
         )  # fmt: skip
-        if not idle:
-            _tell_or_hold(turn, coach, note, at_once=at_once)
+        if comes is not Comes.ALONG:
+            _tell_or_hold(turn, coach, note, at_once=comes is Comes.AT_ONCE)
             return said
         hold_coaches(turn.session)
         turn.session.add(note)
@@ -123,10 +133,11 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
             note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
             if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
+                topic = Topic(TopicKind.NOTES, note.outbox_id)
                 edit_to(
-                    turn, coach, note.outbox_id, _stretch(athlete, together),
-                    buttons=[[_reply_button(athlete)]],
-                    topic=Topic(TopicKind.NOTES, note.outbox_id),
+                    turn, coach,
+                    Shown(coach.chat_id, outbox_id=note.outbox_id, topic=topic),
+                    _stretch(athlete, together), buttons=[[_reply_button(athlete)]],
                 )  # fmt: skip
     return changed
 
@@ -140,7 +151,7 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
         return
     assert coach.id is not None
     agenda.put(
-        turn.session, subject=subject_of(coach.id), local_date=until.date(), kind=RELEASE, due_at=until,
+        turn.session, agenda.Named(subject_of(coach.id), until.date(), RELEASE), due_at=until,
         again=True,
     )  # fmt: skip
 
@@ -151,7 +162,7 @@ def release(turn: Turn, duty: AgendaRow) -> None:
     until = quiet_until(turn.session, coach, turn.now)
     if until is not None:  # the hours were changed meanwhile
         agenda.put(
-            turn.session, subject=duty.subject, local_date=until.date(), kind=RELEASE, due_at=until,
+            turn.session, agenda.Named(duty.subject, until.date(), RELEASE), due_at=until,
             again=True,
         )  # fmt: skip
         return
@@ -245,8 +256,9 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
         text = _stretch(athlete, [*gathered_in(turn.session, id_of(fresh)), *notes])
         if _fits(text):
             edit_to(
-                turn, coach, fresh.id, text,
-                buttons=[[_reply_button(athlete)]], topic=Topic(TopicKind.NOTES, id_of(fresh)),
+                turn, coach,
+                Shown(coach.chat_id, outbox_id=fresh.id, topic=Topic(TopicKind.NOTES, id_of(fresh))),
+                text, buttons=[[_reply_button(athlete)]],
             )  # fmt: skip
             _told(turn.session, notes, fresh)
             return
@@ -258,8 +270,8 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
             turn,
             coach,
             _stretch(athlete, notes[:count]),
-            silent=True,
             buttons=[[_reply_button(athlete)]],
+            how=SILENTLY,
         )
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
@@ -311,14 +323,21 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         before = turn.session.exec(_GATHERED, params={"message": fresh.id})
         text = _together([*before, *notes])
         if _fits(text):
-            edit_to(turn, coach, fresh.id, text, topic=Topic(TopicKind.NOTES, id_of(fresh)))
+            edit_to(
+                turn,
+                coach,
+                Shown(
+                    coach.chat_id, outbox_id=fresh.id, topic=Topic(TopicKind.NOTES, id_of(fresh))
+                ),
+                text,
+            )
             _told(turn.session, notes, fresh)
             return
     while notes:
         count = len(notes)
         while count > 1 and not _fits(_together(notes[:count])):
             count -= 1
-        row = say_to(turn, coach, _together(notes[:count]), silent=True)
+        row = say_to(turn, coach, _together(notes[:count]), how=SILENTLY)
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
         settings.notes_outbox_id = id_of(row)

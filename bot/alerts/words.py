@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from bot.alerts.words_advice import advice, under_a_warning
@@ -28,37 +29,42 @@ def level_word(flag: str, level: Level) -> str:
     return tr("Not sure") if flag == FlagId.DOUBT else tr(LEVEL_WORDS[level])
 
 
-def alert(
-    *,
-    name: str,
-    flag: str,
-    level: Level,
-    facts: Facts,
-    when: str,
-    weight_unit: str,
-    volume_unit: str,
-    self_coached: bool,
-    beside: Sequence[tuple[str, Facts]] = (),
-    settled: str = "",
-) -> str:
-    """The whole alert. `self_coached`: the reader is the athlete. `beside`: what was told with it.
-
-    `settled` says what became of it, in place of what to do and the call to acknowledge it.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Found:
+    """What an alert tells of an athlete. `self_coached`: the reader is the athlete; `beside`: what was
+    told with it.
     """
+
+    name: str
+    flag: str
+    level: Level
+    facts: Facts
+    when: str
+    weight_unit: str
+    volume_unit: str
+    self_coached: bool
+    beside: Sequence[tuple[str, Facts]] = ()
+
+
+def alert(of: Found, settled: str = "") -> str:
+    """The whole alert. `settled` says what became of it, in place of what to do and the call to
+    acknowledge it.
+    """
+    name, flag, level, facts, self_coached = of.name, of.flag, of.level, of.facts, of.self_coached
     causes = [
         cause(
             found,
             told,
             name="" if self_coached else name,
-            weight_unit=weight_unit,
-            volume_unit=volume_unit,
+            weight_unit=of.weight_unit,
+            volume_unit=of.volume_unit,
         )
-        for found, told in ((flag, facts), *_named_apart(flag, beside, facts))
+        for found, told in ((flag, facts), *_named_apart(flag, of.beside, facts))
     ]
-    head = _head(flag, level, name, when, self_coached=self_coached)
+    head = _head(flag, level, name, of.when, self_coached=self_coached)
     parts = ["\n".join([head, *causes])]
     if put_right := facts.get("_corrected"):
-        parts.append(corrected(put_right, weight_unit, volume_unit))
+        parts.append(corrected(put_right, of.weight_unit, of.volume_unit))
     if put_right and not put_right.get("holds"):
         return "\n\n".join(part for part in (*parts, settled) if part)
     if level is Level.CAUTION and facts.get(AGAIN) and not self_coached:
@@ -68,7 +74,9 @@ def alert(
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
     if level is not Level.ADVISORY and not self_coached:
-        parts += _of_the_other(name, finding(flag), level, [finding(other) for other, _ in beside])
+        parts += _of_the_other(
+            name, finding(flag), level, [finding(other) for other, _ in of.beside]
+        )
     if level is not Level.ADVISORY:
         parts.append(settled or _acknowledge(level, name, self_coached=self_coached))
     elif settled:

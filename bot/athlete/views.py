@@ -14,7 +14,7 @@ from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button, Delivery, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
@@ -30,6 +30,7 @@ from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
+from bot.week.cases import checkin_of
 from bot.week.decided import decision_of, stands_g
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
@@ -62,9 +63,7 @@ def today(turn: Act) -> None:
     why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(turn.session, profile.person_id, day)
     text = words_target.target_message(
-        week.plan,
-        day,
-        week.days_out(day),
+        words_target.target_head(week.plan, day, week.days_out(day)),
         care_for(turn, profile).lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead="" if row else words.not_checked_in_yet(),
@@ -93,7 +92,7 @@ def week_view(turn: Act) -> None:
         assert target is not None
         rows.append(
             words.week_row(
-                planned.days_out, day, target, planned.carb_g, profile.volume_unit,
+                day, target, planned, profile.volume_unit,
                 today=day == now_day,
                 fixed=day < now_day or day_set(turn.session, profile.person_id, day) is not None,
             )
@@ -134,8 +133,8 @@ def past(turn: Act) -> None:
         set_row = day_set(turn.session, profile.person_id, row.date)
         rows.append(
             words.past_row(
-                row.date, row.weight_kg, row.fullness, row.sharpness, row.water_l,
-                set_row.carb_g if set_row else None, profile.weight_unit, profile.volume_unit,
+                checkin_of(row), set_row.carb_g if set_row else None,
+                profile.weight_unit, profile.volume_unit,
             )
         )  # fmt: skip
     say_to(turn, turn.person, words.past_message(rows))
@@ -165,7 +164,7 @@ def change_setting(turn: Act, pressed: Setting) -> None:
     assert turn.incoming.tap_id is not None
     flow = SETTINGS.get(pressed.key)
     answer_tap(
-        turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now,
+        turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id,
         text="" if flow else common.already_answered(),
     )  # fmt: skip
     if flow is not None:
@@ -219,4 +218,9 @@ def _set_status(turn: Turn, person: Person, profile: AthleteProfile, status: Ath
     schedule(turn, profile)
     told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
     for coach in others_coaching(turn.session, profile):
-        say_to(turn, coach, partial(told, person.first_name), silent=quiet_now(turn, coach))
+        say_to(
+            turn,
+            coach,
+            partial(told, person.first_name),
+            how=Delivery(silent=quiet_now(turn, coach)),
+        )

@@ -10,6 +10,7 @@ from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr
+from engine.values.checkin import CheckIn
 from engine.values.plan import DayTarget
 
 menu_checkin = Sentence("This morning's check-in")
@@ -58,15 +59,14 @@ def week_heading(phase: str) -> str:
 
 
 def week_row(
-    days_out: int, day: date, target: DayTarget, planned_g: float, volume_unit: str,
-    *, today: bool, fixed: bool,
-) -> str:  # fmt: skip
-    change = target.carb_g - planned_g
+    day: date, target: DayTarget, planned: DayTarget, volume_unit: str, *, today: bool, fixed: bool
+) -> str:
+    change = target.carb_g - planned.carb_g
     moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
     carbs = f"{target.carb_g:.0f}{moved}"
     row = tr(
         "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
-        days_out=days_out,
+        days_out=planned.days_out,
         day=short_day(day),
         carbs=carbs,
         protein_g=target.protein_g,
@@ -84,20 +84,18 @@ def past_message(rows: Sequence[str]) -> str:
     return tr("Your check-ins, the latest first:") + "\n\n" + "\n".join(rows)
 
 
-def past_row(
-    day: date, weight_kg: float | None, fullness: int | None, sharpness: int | None,
-    water_l: float | None, carb_g: float | None, weight_unit: str, volume_unit: str,
-) -> str:  # fmt: skip
-    parts = [figures.weight(weight_kg, weight_unit) if weight_kg is not None else tr("no weight")]
-    if fullness is not None:
-        parts.append(tr("fullness {score}", score=fullness))
-    if sharpness is not None:
-        parts.append(tr("sharpness {score}", score=sharpness))
-    if water_l is not None:
-        parts.append(tr("water {water}", water=figures.volume(water_l, volume_unit)))
+def past_row(checkin: CheckIn, carb_g: float | None, weight_unit: str, volume_unit: str) -> str:
+    kg, litres = checkin.weight_kg, checkin.water_l
+    parts = [figures.weight(kg, weight_unit) if kg is not None else tr("no weight")]
+    if checkin.fullness is not None:
+        parts.append(tr("fullness {score}", score=checkin.fullness))
+    if checkin.sharpness is not None:
+        parts.append(tr("sharpness {score}", score=checkin.sharpness))
+    if litres is not None:
+        parts.append(tr("water {water}", water=figures.volume(litres, volume_unit)))
     if carb_g is not None:
         parts.append(tr("carbs set {carb_g:.0f} g", carb_g=carb_g))
-    return f"{short_day(day)}: " + ", ".join(parts)
+    return f"{short_day(checkin.date)}: " + ", ".join(parts)
 
 
 def settings_message(

@@ -18,7 +18,7 @@ from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnCalendar
-from bot.core.chat.outbox import send_document
+from bot.core.chat.outbox import Delivery, send_document
 from bot.core.chat.topics import Topic
 from bot.core.context import Document
 from bot.core.timing.subjects import Subject
@@ -260,18 +260,20 @@ def _hand_over(
 ) -> None:
     # Of several files not yet sent only the newest matters, and it is made when it is sent.
     send_document(
-        turn.session, chat_id=reader.chat_id, now=turn.now, caption=caption, silent=silent,
-        topic=Topic(TopicKind.CALENDAR, id_of(row)), document={
+turn,
+chat_id=reader.chat_id,
+caption=caption,
+document={
             "make": MAKE, "calendar": row.id, "reader": row.reader_id, "athlete": row.athlete_id,
         },
-    )  # fmt: skip
+how=Delivery(silent=silent, topic=Topic(TopicKind.CALENDAR, id_of(row))),
+)  # fmt: skip
 
 
 def _hand_over_all(turn: Turn, coach: Person, caption: str, *, silent: bool = False) -> None:
     send_document(
-        turn.session, chat_id=coach.chat_id, now=turn.now, caption=caption, silent=silent,
-        topic=Topic(TopicKind.CALENDAR_OF_ALL, id_of(coach)),
-        document={"make": MAKE, "reader": coach.id},
+        turn, chat_id=coach.chat_id, caption=caption, document={"make": MAKE, "reader": coach.id},
+        how=Delivery(silent=silent, topic=Topic(TopicKind.CALENDAR_OF_ALL, id_of(coach))),
     )  # fmt: skip
 
 

@@ -45,6 +45,6 @@ def calendar_stale(turn: Turn, athlete_id: int) -> None:
         return
     agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kinds=[ANEW])
     agenda.put(
-        turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=ANEW,
+        turn.session, agenda.Named(Subject.ATHLETE(athlete_id), turn.now.date(), ANEW),
         due_at=turn.now + STILL_FOR, again=True,
     )  # fmt: skip

@@ -300,15 +300,9 @@ def tapped(turn: Act, pressed: OnAnswers) -> None:
     assert turn.incoming.tap_id is not None
     if row is None or profile is None or row.athlete_id != turn.person.id:
         text = common.not_your_button()
-        answer_tap(
-            turn.session,
-            chat_id=turn.person.chat_id,
-            tap_id=turn.incoming.tap_id,
-            now=turn.now,
-            text=text,
-        )
+        answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=text)
         return
-    answer_tap(turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now)
+    answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id)
     if row.date != local_date(profile, turn.context):
         text = words.too_late_to_change(athlete_words.day_name(row.date))
         say_to(turn, turn.person, text)

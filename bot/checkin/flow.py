@@ -42,6 +42,7 @@ from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import invalid_answers, names
 from bot.words.common import skip_button, something_off_button
+from bot.words.languages import listed
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import IN_ORDER, DoubtCode, Report
 
@@ -217,7 +218,7 @@ def _fine(text: str, answers: Answers) -> str:
     """Whether anything else is going on: a button, or "no", "fine", "yes"."""
     plain = text.strip(" .!").casefold()
     nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
-    if plain == ALL_FINE or any(said(plain, listed) for listed in nothing):
+    if plain == ALL_FINE or any(said(plain, one) for one in nothing):
         return ALL_FINE
     if plain == SOMETHING_OFF or said(plain, reading.YES):
         return SOMETHING_OFF
@@ -230,9 +231,7 @@ def _one_training(text: str, answers: Answers) -> Answers:
         return {"training_done": text}
     if text.strip().lower() in (SKIPPED, "-"):
         return {"training_done": None}
-    plain = {
-        said_as: way for way in TrainingDone for said_as in reading.listed(words.TRAINED_SAID[way])
-    }
+    plain = {said_as: way for way in TrainingDone for said_as in listed(words.TRAINED_SAID[way])}
     if (way := plain.get(text.strip().casefold().rstrip(".!"))) is not None:
         return {"training_done": way.value}
     report = read_told(text, known_of(answers, open_figures(answers)))

@@ -30,6 +30,7 @@ from bot.week.load import (
 )
 from engine.safety import safety_flags
 from engine.values.checkin import CheckIn, History
+from engine.values.week_so_far import WeekSoFar
 from engine.written.oneline import CORE
 
 
@@ -85,12 +86,14 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
     if week is None:
         return
     flags = safety_flags(
-        athlete=athlete_of(profile),
-        baseline=baseline_of(profile),
-        plan=week.plan,
-        event=event_of(week.event),
-        history=History(),
-        checkin=CheckIn(date=duty.local_date),
+        WeekSoFar(
+            athlete=athlete_of(profile),
+            baseline=baseline_of(profile),
+            event=event_of(week.event),
+            plan=week.plan,
+            history=History(),
+            checkin=CheckIn(date=duty.local_date),
+        ),
         water_ceiling_l=week.limits.water_ceiling_l,
         mornings_missed=1,
     )

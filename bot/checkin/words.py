@@ -244,10 +244,11 @@ def changeable(key: str) -> str:
 
 def worked_out(answers: Answers) -> str:
     """What was taken for words that gave no figure by themselves, or two: "6-7", "as yesterday"."""
-    told = parts(answers)
+    taken_as = answers.get("_taken_as")
+    told = parts(answers) if taken_as else {}
     lines = [
         tr("For “{words}” I took {answer}.", words=shown(words), answer=told[key])
-        for key, words in answers.get("_taken_as", {}).items()
+        for key, words in (taken_as or {}).items()
         if key in told
     ]
     return "\n".join([*lines, tr("Not right? Just send the right number.")]) if lines else ""

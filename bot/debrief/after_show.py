@@ -41,7 +41,7 @@ def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     for number in range(1, DAYS + 1):
         day = event.day + timedelta(days=number)
         agenda.put(
-            turn.session, subject=subject(profile), local_date=day, kind=ASK(number),
+            turn.session, agenda.Named(subject(profile), day, ASK(number)),
             due_at=instants.local_instant(day, profile.prompt_time, profile.zone or event.zone),
             payload={"event": event.id},
         )  # fmt: skip

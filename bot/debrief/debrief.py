@@ -62,7 +62,7 @@ def schedule(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     """Once the week is over: when it is looked back on."""
     day = event.day + timedelta(days=AFTER_TRIAL if event.kind == "trial" else AFTER_SHOW)
     agenda.put(
-        turn.session, subject=subject(profile), local_date=day, kind=LOOK_BACK,
+        turn.session, agenda.Named(subject(profile), day, LOOK_BACK),
         due_at=instants.local_instant(day, profile.prompt_time, profile.zone or event.zone),
         payload={"event": event.id},
     )  # fmt: skip
@@ -334,8 +334,7 @@ def _ask_athlete(turn: Turn, profile: AthleteProfile, found: BehindWeek) -> None
         },
     )  # fmt: skip
     agenda.put(
-        turn.session, subject=subject(profile),
-        local_date=local_date(profile, turn.context), kind=LEAVE_IT,
+        turn.session, agenda.Named(subject(profile), local_date(profile, turn.context), LEAVE_IT),
         due_at=turn.now + OPEN_FOR, payload={"question": question.id},
     )  # fmt: skip
 

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import words_target as words
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
@@ -44,10 +45,9 @@ def decide_checkin(
     profile: AthleteProfile,
     row: CheckInRow,
     *,
-    lead: str = "",
+    lead: str | None = "",
     told_anew: bool = True,
     answer_by: datetime | None = None,
-    quietly: bool = False,
 ) -> DecisionRow | None:
     """Decide on this check-in as it stands now; an earlier decision on it is replaced.
 
@@ -55,8 +55,8 @@ def decide_checkin(
     deadline of a proposal that had been put before the coach already.
 
     Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
-    and larger changes to the coach. `quietly`: the athlete is not told. None where there is no week
-    to decide on yet.
+    and larger changes to the coach. `lead` stands before what the athlete is told; None: they are told
+    nothing. None where there is no week to decide on yet.
     """
     week = current_week(turn.session, profile)
     person = get_person(turn.session, profile.person_id)
@@ -101,10 +101,10 @@ def decide_checkin(
     _put_in_force(turn, week, decision, decided)
     _bring_to_coach(turn, profile, decision, decided, told_anew, answer_by)
     alerts.correct(turn, profile, row, decision.flags)
-    if not quietly:
+    if lead is not None:
         with speaking_to(person):
             lead = "\n\n".join(part for part in (answer_of_now(turn, profile), lead) if part)
-            tell(turn, week, decision, decided, lead, known, seen_to=seen_to)
+            tell(turn, week, decided, lead, known, seen_to=seen_to)
     return decided
 
 
@@ -126,7 +126,7 @@ def decide_with(
     stood = None if before is None else (before.sets_date, stands(before))
     row.revision += 1
     turn.session.add(row)
-    decided = decide_checkin(turn, profile, row, told_anew=False, answer_by=answer_by, quietly=True)
+    decided = decide_checkin(turn, profile, row, lead=None, told_anew=False, answer_by=answer_by)
     if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
         return False
     moved = stood != (decided.sets_date, stands(decided))
@@ -147,15 +147,18 @@ def decide_with(
             f"{lead}\n\n{why}".strip()
             if care.unsaid
             else words.target_message(
-                week.plan,
-                decided.sets_date,
-                week.days_out(decided.sets_date),
+                words.target_head(week.plan, decided.sets_date, week.days_out(decided.sets_date)),
                 care.lines(target, planned.carb_g, profile.volume_unit),
                 why,
                 lead=lead or safety.decided_anew(),
             )
         )
-        say_to(turn, person, text, topic=target_topic(profile.person_id, decided.sets_date))
+        say_to(
+            turn,
+            person,
+            text,
+            how=Delivery(topic=target_topic(profile.person_id, decided.sets_date)),
+        )
     return True
 
 

@@ -12,7 +12,7 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_findings as cautions
-from bot.core.chat.outbox import Button, Buttons, drop_waiting, said_in
+from bot.core.chat.outbox import Button, Buttons, Delivery, drop_waiting, said_in
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
@@ -66,7 +66,9 @@ def say_emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> 
     """Stop, and call for help; once for what is told in one go."""
     person = get_person(turn.session, profile.person_id)
     drop_waiting(turn.session, answer_topic(profile.person_id))
-    say_to(turn, person, lambda: emergency(turn, profile, found), urgency=Urgency.URGENT)
+    say_to(
+        turn, person, lambda: emergency(turn, profile, found), how=Delivery(urgency=Urgency.URGENT)
+    )
 
 
 def emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> str:
@@ -93,14 +95,12 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
         turn,
         person,
         lambda: words.target_message(
-            week.plan,
-            day,
-            week.days_out(day),
+            words.target_head(week.plan, day, week.days_out(day)),
             care.lines(target, planned.carb_g, profile.volume_unit),
             "",
             lead=words.because(because, self_coached=profile.coach_id == profile.person_id),
         ),
-        topic=target_topic(profile.person_id, day),
+        how=Delivery(topic=target_topic(profile.person_id, day)),
     )
 
 
@@ -147,7 +147,6 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
 def tell(
     turn: Turn,
     week: Week,
-    decision: Decision,
     decided: DecisionRow,
     lead: str,
     known: Mapping[str, int],
@@ -155,7 +154,7 @@ def tell(
     seen_to: bool,
 ) -> None:
     """`known`: what had been brought to the coach before, and answered."""
-    profile = week.profile
+    profile, decision = week.profile, decision_of(decided)
     person = get_person(turn.session, profile.person_id)
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         drop_waiting(turn.session, target_topic(profile.person_id, decision.sets_date))
@@ -182,9 +181,7 @@ def tell(
             why += "\n\n" + signoff.waiting_line(turn.session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     text = words.target_message(
-        week.plan,
-        decision.sets_date,
-        decision.days_out,
+        words.target_head(week.plan, decision.sets_date, decision.days_out),
         care.lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
@@ -195,7 +192,7 @@ def tell(
         person,
         text,
         buttons=target_buttons(decided.checkin_id, decision.ask_again),
-        topic=target_topic(profile.person_id, decision.sets_date),
+        how=Delivery(topic=target_topic(profile.person_id, decision.sets_date)),
     )
 
 

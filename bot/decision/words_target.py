@@ -116,13 +116,13 @@ def _water_and_salt(target: DayTarget, water: str) -> str:
     )
 
 
-def target_message(
-    plan: PeakPlan, day: date, days_out: int, lines: str, why: str,
-    *, lead: str = "", caution: str = "",
-) -> str:  # fmt: skip
-    """`plan` says what the day is for."""
+def target_head(plan: PeakPlan, day: date, days_out: int) -> str:
+    """Which day it is, and by the plan what for."""
     phase = phases.of_day(plan, days_out)
-    head = ": ".join(part for part in (f"{out(days_out)}, {day_name(day)}", phase) if part)
+    return ": ".join(part for part in (f"{out(days_out)}, {day_name(day)}", phase) if part)
+
+
+def target_message(head: str, lines: str, why: str, *, lead: str = "", caution: str = "") -> str:
     parts = [lead, f"{head}\n{lines}", why, caution]
     return "\n\n".join(part for part in parts if part)
 

@@ -11,7 +11,7 @@ from typing import NamedTuple
 from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest, Route
-from bot.core.chat.outbox import Button, Buttons, edit
+from bot.core.chat.outbox import Button, Buttons, Shown, edit
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
@@ -40,6 +40,15 @@ class FlowBinding:
 Flows = Mapping[str, FlowBinding]
 
 
+class Put(NamedTuple):
+    """A question put to somebody: the step of its flow that is asked."""
+
+    person: Person
+    question: OpenQuestion
+    flow: Flow
+    step: Step
+
+
 def open_question(
     turn: Turn,
     person: Person,
@@ -47,13 +56,11 @@ def open_question(
     *,
     subject_id: int | None = None,
     answers: Answers | None = None,
-    message_id: int | None = None,
     concurrent: bool = False,
 ) -> OpenQuestion:
     """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
 
     With `concurrent`, an earlier run stays open: each is to be answered.
-    With `message_id` the question takes that message's place instead of sending a new one.
     """
     if not concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):
@@ -68,7 +75,7 @@ def open_question(
     turn.session.add(question)
     step = flow.next_step(question.answers)
     assert step is not None, f"flow {flow.id} was opened with nothing left to ask"
-    ask(turn, person, question, flow, step, message_id=message_id)
+    ask(turn, Put(person, question, flow, step))
     return question
 
 
@@ -113,10 +120,8 @@ def bring_up_to_date(
         if registered is not None:
             registered.finish(turn, person, question)
         return
-    ask(
-        turn, person, question, registered.flow, step,
-        message_id=message_id, lead=common.asked_otherwise_now(),
-    )  # fmt: skip
+    put = Put(person, question, registered.flow, step)
+    ask(turn, put, message_id=message_id, lead=common.asked_otherwise_now())
 
 
 def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, text: str) -> None:
@@ -126,10 +131,8 @@ def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, tex
     try:
         read_answer(step, text, question, turn.context)
     except InvalidAnswer as unread:
-        put_again(
-            turn, person, question, flows[question.flow].flow, step, str(unread),
-            meant=_meant(unread),
-        )  # fmt: skip
+        put = Put(person, question, flows[question.flow].flow, step)
+        put_again(turn, put, str(unread), meant=_meant(unread))
 
 
 def remind(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, sentence: str) -> None:
@@ -137,7 +140,7 @@ def remind(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, sen
     flow = flows[question.flow].flow
     step = flow.step(question.step)
     assert step is not None
-    put_again(turn, person, question, flow, step, sentence)
+    put_again(turn, Put(person, question, flow, step), sentence)
 
 
 class Answer(NamedTuple):
@@ -227,20 +230,12 @@ def ask_again(turn: Turn, person: Person, question: OpenQuestion, flows: Flows) 
     flow = flows[question.flow].flow
     step = flow.step(question.step)
     assert step is not None
-    ask(turn, person, question, flow, step)
+    ask(turn, Put(person, question, flow, step))
 
 
-def ask(
-    turn: Turn,
-    person: Person,
-    question: OpenQuestion,
-    flow: Flow,
-    step: Step,
-    *,
-    message_id: int | None = None,
-    lead: str = "",
-) -> None:
+def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") -> None:
     """Put this step: below `lead`, as a new message or in the place of that one."""
+    person, question, flow, step = put
     question.step = step.key
     question.asked_at = turn.now
     text = "\n\n".join(
@@ -251,10 +246,7 @@ def ask(
         row = say_to(turn, person, text, buttons=buttons)
         question.outbox_id = id_of(row)
     else:
-        edit(
-            turn.session, chat_id=person.chat_id, message_id=message_id, text=text,
-            buttons=buttons, now=turn.now,
-        )  # fmt: skip
+        edit(turn, Shown(person.chat_id, message_id=message_id), text=text, buttons=buttons)
     turn.session.add(question)
 
 
@@ -284,17 +276,9 @@ def _meant(unread: InvalidAnswer) -> str:
     return str(cause.facts.get("hint") or "") if isinstance(cause, ParseError) else ""
 
 
-def put_again(
-    turn: Turn,
-    person: Person,
-    question: OpenQuestion,
-    flow: Flow,
-    step: Step,
-    sentence: str,
-    *,
-    meant: str = "",
-) -> None:
+def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
     """The sentence, the question once more, and its buttons; first what was probably meant."""
+    person, question, flow, step = put
     question.answers = {k: v for k, v in question.answers.items() if k != MEANT}
     if meant and _can_be(step, meant, question, turn.context):
         question.answers = question.answers | {MEANT: meant}

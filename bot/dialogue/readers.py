@@ -12,7 +12,7 @@ from datetime import date
 from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
 from bot.words import invalid_answers
 from bot.words.calendar_words import calendar_words
-from bot.words.languages import mark, tr
+from bot.words.languages import listed, mark
 from engine.written.late import Late
 from engine.written.units import parse_day, parse_number
 
@@ -90,12 +90,6 @@ def plainly(text: str) -> str:
             if rest[:1].isdigit():
                 return rest
     return plain
-
-
-def listed(words: str) -> list[str]:
-    """The words of such a list, of the language in force and of English, in lower case."""
-    both = f"{tr(words)}, {words}"
-    return [word.strip().casefold() for word in both.split(",")]
 
 
 def one_of(*values: str) -> Callable[[str, Answers], str]:

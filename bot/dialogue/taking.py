@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import callbacks as tapping
 from bot.core.chat.buttons import UnreadableError
-from bot.core.chat.outbox import edit
+from bot.core.chat.outbox import Shown, edit
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue.asking import (
     ANSWER,
@@ -12,6 +12,7 @@ from bot.dialogue.asking import (
     MEANT,
     FlowBinding,
     Flows,
+    Put,
     ask,
     bring_up_to_date,
     close,
@@ -42,7 +43,8 @@ def take_typed(
     if step.many:
         ticked = question.answers.get(step.ticks, [])
         answer = ticked if answer == DONE else [*ticked, answer]
-    _take(turn, person, question, registered, step, answer, message_id=None)
+    put = Put(person, question, registered.flow, step)
+    _take(turn, put, registered, answer, message_id=None)
 
 
 def _answered(flow: Flow, step: Step, answer: object) -> str | None:
@@ -84,8 +86,9 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
         tapping.answer(turn, common.already_answered())
         return
     tapping.answer(turn)
+    put = Put(person, question, registered.flow, step)
     if step.many and value != DONE:
-        _toggle(turn, person, question, registered.flow, step, value)
+        _toggle(turn, put, value)
         return
     if step.many:
         given: object = list(question.answers.get(step.ticks, []))
@@ -93,77 +96,64 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
         try:
             given = read_answer(step, value, question, turn.context)
         except InvalidAnswer as unread:
-            put_again(turn, person, question, registered.flow, step, str(unread))
+            put_again(turn, put, str(unread))
             return
-    _take(
-        turn, person, question, registered, step, given,
-        message_id=turn.incoming.message_id,
-    )  # fmt: skip
+    _take(turn, put, registered, given, message_id=turn.incoming.message_id)
 
 
 def _take(
-    turn: Turn,
-    person: Person,
-    question: OpenQuestion,
-    registered: FlowBinding,
-    step: Step,
-    answer: object,
-    *,
-    message_id: int | None,
+    turn: Turn, put: Put, registered: FlowBinding, answer: object, *, message_id: int | None
 ) -> None:
+    person, question, flow, step = put
     answers = {k: v for k, v in question.answers.items() if k not in (step.ticks, MEANT)}
     if step.back_to and (step.returns or answer is None):
         kept = answers if answer is None else answers | given_by(step, answer)
         question.answers = {k: v for k, v in kept.items() if k != step.back_to}
     else:
         question.answers = answers | given_by(step, answer)
-    flow = registered.flow
     following = flow.next_step(question.answers)
     if step.stays and message_id is not None:
-        _leave_standing(turn, person, question, step, message_id)
+        _leave_standing(turn, put, message_id)
         message_id = None
     elif message_id is None and question.outbox_id is not None:
-        _settle_old_message(turn, person, question, flow, step)
+        _settle_old_message(turn, put)
     if following is not None:
-        ask(turn, person, question, flow, following, message_id=message_id)
+        ask(turn, put._replace(step=following), message_id=message_id)
         return
     close(turn, question)
     if message_id is not None:
         edit(
-            turn.session, chat_id=person.chat_id, message_id=message_id, now=turn.now,
+            turn, Shown(person.chat_id, message_id=message_id),
             text=flow.so_far(question.answers) or common.noted(),
         )  # fmt: skip
     registered.finish(turn, person, question)
 
 
-def _leave_standing(
-    turn: Turn, person: Person, question: OpenQuestion, step: Step, message_id: int
-) -> None:
+def _leave_standing(turn: Turn, put: Put, message_id: int) -> None:
     """What was agreed to stays readable above the next question, without its buttons."""
+    person, question, _, step = put
     answer = question.answers[step.key]
     labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
     text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
-    edit(turn.session, chat_id=person.chat_id, message_id=message_id, text=text, now=turn.now)
+    edit(turn, Shown(person.chat_id, message_id=message_id), text=text)
 
 
-def _settle_old_message(
-    turn: Turn, person: Person, question: OpenQuestion, flow: Flow, step: Step
-) -> None:
+def _settle_old_message(turn: Turn, put: Put) -> None:
     """A typed answer leaves buttons standing above it: take them away."""
+    person, question, flow, step = put
     if step.choices(question.answers):
         edit(
-            turn.session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=turn.now,
+            turn, Shown(person.chat_id, outbox_id=question.outbox_id),
             text=flow.so_far(question.answers) or step.ask(question.answers),
         )  # fmt: skip
 
 
-def _toggle(
-    turn: ChatTurn, person: Person, question: OpenQuestion, flow: Flow, step: Step, value: str
-) -> None:
+def _toggle(turn: ChatTurn, put: Put, value: str) -> None:
+    _, question, _, step = put
     ticked: list[str] = list(question.answers.get(step.ticks, []))
     ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
     question.answers = question.answers | {step.ticks: ticked}
-    ask(turn, person, question, flow, step, message_id=turn.incoming.message_id)
+    ask(turn, put, message_id=turn.incoming.message_id)
 
 
 def _accepted(step: Step, question: OpenQuestion) -> set[str]:

@@ -11,7 +11,7 @@ from bot.alerts import notes
 from bot.core.chat.buttons import CallbackData
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import MESSAGE, Message
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.direct import replies
@@ -107,7 +107,7 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
             reader,
             partial(from_athlete, athlete.first_name, [said]),
             buttons=partial(_reply, MESSAGE(profile.person_id)),
-            silent=notes.quiet_now(turn, reader),
+            how=Delivery(silent=notes.quiet_now(turn, reader)),
         )
     _confirm(turn, athlete, readers)
     _note(turn, profile, athlete, readers, said)

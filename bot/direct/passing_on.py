@@ -10,6 +10,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import notes
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
@@ -45,7 +46,6 @@ LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
 def from_athlete(
     turn: Turn,
-    athlete: Person,
     profile: AthleteProfile,
     said: str,
     *,
@@ -66,18 +66,21 @@ def from_athlete(
     if is_own_coach(profile) and is_chatter(said):
         return words.nothing_to_do()
     if is_own_coach(profile):
-        record(turn, profile.person_id, Change.OWN_NOTE, by=athlete.id, text=said)
+        record(turn, profile.person_id, Change.OWN_NOTE, by=profile.person_id, text=said)
         return words.own_note()
-    coaches = others_coaching(turn.session, profile)
+    coaches, athlete = (
+        others_coaching(turn.session, profile),
+        get_person(turn.session, profile.person_id),
+    )
     idle = instead is None and is_chatter(said) and not _written_to(turn, profile)
 
     def whole() -> str:
         return " ".join(part for part in (said, instead() if instead else "") if part)
 
+    comes = notes.Comes.ALONG if idle else notes.Comes.IN_TURN
+    comes = notes.Comes.AT_ONCE if at_once and not idle else comes
     for coach in coaches:
-        text = notes.gather(
-            turn, coach, athlete, whole, message_id=message_id, at_once=at_once, idle=idle
-        )
+        text = notes.gather(turn, coach, athlete, whole, message_id=message_id, comes=comes)
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],
@@ -229,7 +232,7 @@ def from_contact(turn: Turn, person: Person, said: str) -> None:
             turn,
             coach,
             partial(words.from_contact, person.first_name, said),
-            silent=notes.quiet_now(turn, coach),
+            how=Delivery(silent=notes.quiet_now(turn, coach)),
         )
     say_to(turn, person, told(list(coaches.values())))
 
@@ -245,7 +248,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     own = profile_of(turn.session, coach.id)
     if to == OWN and own is not None:
-        text = from_athlete(turn, coach, own, answers["_text"])
+        text = from_athlete(turn, own, answers["_text"])
         say_to(turn, coach, text)
         return
     profile = own_athlete(turn.session, coach, int(str(to))) if str(to).isdigit() else None

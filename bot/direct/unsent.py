@@ -27,8 +27,8 @@ def wait(turn: Turn, question: OpenQuestion) -> None:
     if len(str(question.answers["_text"]).split()) < FEWEST_WORDS:
         return
     agenda.put(
-        turn.session, subject=Subject.QUESTION(question.id), local_date=turn.now.date(),
-        kind=UNSENT, due_at=turn.now + AFTER,
+        turn.session, agenda.Named(Subject.QUESTION(question.id), turn.now.date(), UNSENT),
+        due_at=turn.now + AFTER,
     )  # fmt: skip
 
 
@@ -38,7 +38,9 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
         return
     coach = get_person(turn.session, question.person_id)
     with speaking_to(coach):
-        asking.put_again(turn, coach, question, PASS_ON, _step(question), words.not_sent_yet())
+        asking.put_again(
+            turn, asking.Put(coach, question, PASS_ON, _step(question)), words.not_sent_yet()
+        )
 
 
 def _step(question: OpenQuestion) -> Step:

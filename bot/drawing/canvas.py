@@ -10,7 +10,8 @@ import io
 import math
 import threading
 from collections.abc import Callable, Sequence
-from typing import Any, Literal, cast
+from dataclasses import dataclass
+from typing import Any, Literal, NamedTuple, cast
 
 import matplotlib as mpl
 from matplotlib.backend_bases import RendererBase
@@ -68,6 +69,36 @@ def drawn(draw: Callable[[], Canvas]) -> bytes:
         return draw().png()
 
 
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Letters:
+    """How a text is set; `size` is that of the type, in pixels."""
+
+    size: float
+    colour: str = INK
+    bold: bool = False
+
+
+class Area(NamedTuple):
+    left: float
+    top: float
+    width: float
+    height: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paint:
+    """How an area looks; `line` is the width of its edge."""
+
+    fill: str | None = None
+    edge: str | None = None
+    line: float = 0.0
+    hatch: str = ""
+    dashed: bool = False
+
+
 class Canvas:
     """Draws in pixels. Made and written under `STYLE` (see `drawn`).
 
@@ -88,22 +119,29 @@ class Canvas:
         self._page.set_ylim(height, 0)
 
     def words(
-        self, x: float, y: float, text: str, *, size: float, colour: str = INK,
-        bold: bool = False, align: Align = "center", upright: bool = False,
-        room: float | None = None,
+        self, at: Point, text: str, letters: Letters, *, align: Align = "center",
+        upright: bool = False, room: float | None = None,
     ) -> float:  # fmt: skip
-        """A text with its capitals (or the whole of two lines, or an upright one) centred on y.
+        """A text with its capitals (or the whole of two lines, or an upright one) centred there.
 
-        `size` is that of the type, in pixels; with `room`, it shrinks and at last is cut to be no
-        wider. The width it took, where there is a `room`.
+        With `room`, it shrinks and at last is cut to be no wider. The width it took, where there is a
+        `room`.
         """
+        (x, y), size = at, letters.size
         whole = upright or "\n" in text
         written = self._page.text(
-            x, y if whole else y + CAPITALS / 2 * size, text, ha=align,
-            va="center" if whole else "baseline", fontsize=size * POINTS_PER_PIXEL, color=colour,
-            fontweight="bold" if bold else "normal", rotation=90 if upright else 0,
-            linespacing=1.05, zorder=6,
-        )  # fmt: skip
+            x,
+            y if whole else y + CAPITALS / 2 * size,
+            text,
+            ha=align,
+            va="center" if whole else "baseline",
+            fontsize=size * POINTS_PER_PIXEL,
+            color=letters.colour,
+            fontweight="bold" if letters.bold else "normal",
+            rotation=90 if upright else 0,
+            linespacing=1.05,
+            zorder=6,
+        )
         return self._fit(written, size, room) if room is not None else 0.0
 
     def _fit(self, written: Text, size: float, room: float) -> float:
@@ -125,16 +163,12 @@ class Canvas:
             taken = wide()
         return taken
 
-    def box(
-        self, left: float, top: float, width: float, height: float, *, fill: str | None = None,
-        edge: str | None = None, line: float = 0.0, hatch: str = "", dashed: bool = False,
-        above: int = 2,
-    ) -> None:  # fmt: skip
+    def box(self, area: Area, paint: Paint, *, above: int = 2) -> None:
         self._page.add_artist(
             Rectangle(
-                (left, top), width, height, facecolor=fill or "none", edgecolor=edge or "none",
-                linewidth=line * POINTS_PER_PIXEL, hatch=hatch, zorder=above,
-                linestyle="--" if dashed else "-",
+                (area.left, area.top), area.width, area.height, facecolor=paint.fill or "none",
+                edgecolor=paint.edge or "none", linewidth=paint.line * POINTS_PER_PIXEL,
+                hatch=paint.hatch, zorder=above, linestyle="--" if paint.dashed else "-",
             )
         )  # fmt: skip
 
@@ -151,10 +185,10 @@ class Canvas:
         )  # fmt: skip
 
     def mark(
-        self, x: float, y: float, shape: str, *, size: float, fill: str, edge: str = PAPER,
-        line: float = 3.0,
-    ) -> None:  # fmt: skip
+        self, at: Point, shape: str, *, size: float, fill: str, edge: str = PAPER, line: float = 3.0
+    ) -> None:
         """One marker: "o", "s", "D", "^" or "v"; `size` is its width in pixels."""
+        x, y = at
         self._page.add_artist(
             Line2D(
                 [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,

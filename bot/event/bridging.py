@@ -13,6 +13,7 @@ from bot.people.people import own_athlete
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import has_measures, open_draft, use_plan
+from bot.plan.prep import Prep, Version
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_row
 from bot.words.common import cancelled
@@ -63,6 +64,6 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         open_draft(turn, coach, profile, event)
     elif do == USE:
         plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
-        use_plan(turn, coach, profile, event, plan, shape=BRIDGE)
+        use_plan(Prep(turn, coach, profile, event), Version(plan, BRIDGE))
     else:
         say_to(turn, coach, cancelled())

@@ -186,7 +186,7 @@ def _journey(
     turn.session.add(trip)
     if trip.arrived_at is None:
         agenda.put(
-            turn.session, subject=prompts.subject(profile), local_date=event.day, kind=ARRIVE,
+            turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),
             due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
         )  # fmt: skip
     return True

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from bot.core.chat.callbacks import answer
@@ -18,6 +17,7 @@ from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.event.season import lines as season_lines
 from bot.event.season import season
 from bot.event.season import words as season_words
+from bot.event.season.season import New
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
@@ -75,16 +75,6 @@ def event_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     instead = _instead(turn, profile, answers.get("stands", ""), new.day)
     in_place_of(turn, coach, profile, new, instead)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class New:
-    """An event as it is to be. `class_name`: the coach's words for the class, "" where unsaid."""
-
-    kind: str
-    day: date
-    zone: str
-    class_name: str = ""
 
 
 def _instead(turn: Turn, profile: AthleteProfile, stands: str, day: date) -> EventRow | None:
@@ -155,9 +145,7 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
     was_complete = current_week(turn.session, profile) is not None
     counted = current_event(turn.session, profile.person_id)
     before = take_snapshot(turn, profile)
-    event = season.add(
-        turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone, class_name=new.class_name
-    )
+    event = season.add(turn, coach, profile, new)
     said = _tell_one_more(turn, coach, profile, event)
     record(
         turn, profile.person_id, Change.EVENT_SET, by=coach.id,

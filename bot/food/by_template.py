@@ -11,7 +11,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Turn
 from bot.food import words_coach as words
 from bot.food.buttons import TAKE
@@ -85,7 +85,7 @@ def suggest(turn: Turn, coach: Person, athlete: Person, food: Food) -> None:
         athlete,
         partial(words.athlete_told_suggested, coach.first_name, food.name),
         buttons=lambda: [[Button(words.take_button(), TAKE(food.id))]],
-        silent=True,
+        how=SILENTLY,
     )
 
 

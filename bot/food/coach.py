@@ -6,7 +6,7 @@ from functools import partial
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words
@@ -73,7 +73,7 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
             told = partial(
                 words.athlete_told_meal, turn.person.first_name, named, fixed=named in row.fixed
             )
-            say_to(turn, athlete, told, silent=True)
+            say_to(turn, athlete, told, how=SILENTLY)
     fixed = fixed_meals(session, profile.person_id, times)
     number = profile.person_id
     keys = [
@@ -112,7 +112,7 @@ def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, words.fixed(row.name, grams))
     if athlete.id != coach.id:
         told = partial(words.athlete_told_fixed, coach.first_name, row.name, grams)
-        say_to(turn, athlete, told, silent=True)
+        say_to(turn, athlete, told, how=SILENTLY)
 
 
 def ask_suggestion(turn: OnAthlete) -> None:

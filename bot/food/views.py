@@ -217,10 +217,10 @@ def _rewrite_today(turn: ChatTurn, person: Person, *, anew: bool = False, lead: 
 
 
 def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, Buttons]:
+    standing = words.Standing(day.target, day.eaten, day.left)
     text = words.day_view(
-        local_date(profile, context), day.target, day.eaten, day.left, day.menu, day.times,
-        usual_day=day.usual_day,
-    )  # fmt: skip
+        local_date(profile, context), standing, day.menu, day.times, usual_day=day.usual_day
+    )
     if not day.times:
         met = max(day.left.carb_g, day.left.protein_g, day.left.fat_g) < 10
         text += "\n\n" + (

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date
+from typing import NamedTuple
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
@@ -39,17 +40,18 @@ def plates(times: Sequence[str], menu: DayMenu) -> list[str]:
     ]
 
 
+class Standing(NamedTuple):
+    """A day's target, what has been eaten of it, and what is left."""
+
+    target: Aim
+    eaten: Totals
+    left: Aim
+
+
 def day_view(
-    day: date,
-    target: Aim,
-    eaten: Totals,
-    left: Aim,
-    menu: DayMenu,
-    times: Sequence[str],
-    *,
-    usual_day: bool,
+    day: date, standing: Standing, menu: DayMenu, times: Sequence[str], *, usual_day: bool
 ) -> str:
-    on = figures.short_day(day)
+    on, (target, eaten, left) = figures.short_day(day), standing
     parts = [
         tr("{day}. No plan for today, so your usual day: {macros}.", day=on, macros=macros(target))
         if usual_day

@@ -170,7 +170,7 @@ def roster_stale(turn: Turn, coach_id: int) -> None:
     locks.hold_coaches(turn.session)
     if not _is_to_be_refreshed(turn.session, coach_id):
         agenda.put(
-            turn.session, subject=subject_of(coach_id), local_date=turn.now.date(), kind=ROSTER,
+            turn.session, agenda.Named(subject_of(coach_id), turn.now.date(), ROSTER),
             due_at=turn.now + REFRESH_AFTER, again=True,
         )  # fmt: skip
 

@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 
 from sqlalchemy import bindparam, exists, func
 from sqlalchemy.orm import aliased
-from sqlmodel import Session, col, or_, select
+from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
@@ -105,16 +105,19 @@ def _read_sender(session: Session, number: int, chat: int) -> Person | None:
     target_waits, menu = found[8:]
     menu_was_read(session, chat, menu)
     were_found_to_wait(session, TopicKind.TARGET, id_of(person), some=target_waits)
-    remember(session, AthleteProfile, (person.id,), profile)
-    remember(session, Person, ("contact", person.id), is_contact)
+    read: list[tuple[type[SQLModel], tuple[object, ...], object]] = [
+        (AthleteProfile, (person.id,), profile),
+        (Person, ("contact", person.id), is_contact),
+    ]
     if not stands_in:
-        remember(session, SecondCoach, ("to", person.id), ())
+        read.append((SecondCoach, ("to", person.id), ()))
     if coach is not None:
-        remember(session, CoachSettings, (coach.id,), settings)
+        read.append((CoachSettings, (coach.id,), settings))
         if not has_others_beside:
-            remember(session, SecondCoach, ("by", coach.id), ())
+            read.append((SecondCoach, ("by", coach.id), ()))
     if not is_asked:
-        remember(session, OpenQuestion, ("open", person.id), ())
+        read.append((OpenQuestion, ("open", person.id), ()))
+    remember(session, *read)
     return person
 
 
@@ -330,9 +333,8 @@ def active(turn: Turn, person: Person) -> AthleteProfile | None:
     if profile.status == AthleteStatus.ACTIVE:
         return profile
     say(
-        turn.session,
+        turn,
         chat_id=person.chat_id,
         text=common.not_active(profile.status, self_coached=is_own_coach(profile)),
-        now=turn.now,
     )
     return None

@@ -27,7 +27,7 @@ from engine.planning.drafting.draft import (
     trial_window,
     usual_load,
 )
-from engine.planning.drafting.draft_reasons import draft_reasons
+from engine.planning.drafting.draft_reasons import Asked, draft_reasons
 from engine.planning.teaching import best_lesson
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase
@@ -227,9 +227,8 @@ def _explain(answers: Answers) -> str:
     lines = draft_reasons(
         _athlete(answers),
         Baseline(**answers["_baseline"]),
-        *_asked_for(answers),
+        Asked(*_asked_for(answers), _load_days(answers)),
         learnt_g_per_kg=_learnt(answers),
-        load_days=_load_days(answers),
     )
     return reasons.why_these_numbers(lines, answers["_volume_unit"])
 

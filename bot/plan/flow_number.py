@@ -7,8 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
-from bot.dialogue.readers import listed
-from bot.words.languages import language, mark
+from bot.words.languages import language, listed, mark
 from engine.values.plan import PLAN_DAYS
 
 # Words of such a line, with commas between them; a translation may have other ones.

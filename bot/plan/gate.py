@@ -11,9 +11,10 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.people import local_date
+from bot.plan.prep import Figure, Prep, Version
 from bot.plan.review.flow import PLAN_REVIEW
 from bot.plan.review.words import findings_text
-from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.people import AthleteProfile
 from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import athlete_of, baseline_of, plan_days, plan_row
@@ -40,49 +41,43 @@ def new_findings(now: Sequence[Finding], before: Sequence[Finding]) -> tuple[Fin
 
 
 def ask_first(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
+    prep: Prep,
+    version: Version,
     *,
-    shape: str,
-    field: str = "",
-    days_out: int = 0,
+    changed: Figure | None = None,
     bounds: dict[str, float] | None = None,
 ) -> bool:
     """Whether the plan has to wait: its warnings were put to the coach, who is asked for a reason.
 
-    `field` and `days_out` name the one number that was changed, if it was one; `bounds` are limits
-    that go live with the plan.
+    `changed` is the one figure that was, if it was one; `bounds` are limits that go live with the plan.
     """
-    findings = to_answer(look_over(turn, profile, event, plan))
+    turn, profile, event = prep.turn, prep.profile, prep.event
+    findings = to_answer(look_over(turn, profile, event, version.plan))
     known = answered(turn.session, event)
     warnings = [f for f in findings if any(said not in known for said in said_of([f]))]
     if not warnings:
         return False
     standing = plan_row(turn.session, event)
     asking.open_question(
-        turn, coach, PLAN_REVIEW, subject_id=profile.person_id,
+        turn, prep.coach, PLAN_REVIEW, subject_id=profile.person_id,
         answers={
             "_warnings": findings_text(warnings, profile.volume_unit),
             "_answers": said_of(findings),
             "_event": event.id,
             "_base": standing.id if standing is not None else 0,
-            "_days": plan_days(plan),
-            "_shape": shape,
-            "_field": field,
-            "_days_out": days_out,
+            "_days": plan_days(version.plan),
+            "_shape": version.shape,
+            "_field": changed.key if changed is not None else "",
+            "_days_out": changed.days_out if changed is not None else 0,
             "_bounds": bounds,
         },
     )  # fmt: skip
     return True
 
 
-def keep_reason(
-    turn: Turn, coach: Person, event: EventRow, answered: list[dict[str, Any]], reason: str
-) -> None:
+def keep_reason(prep: Prep, answered: list[dict[str, Any]], reason: str) -> None:
     """Keep why the coach went on, with the version of the plan that has just gone live."""
+    turn, coach, event = prep.turn, prep.coach, prep.event
     row = plan_row(turn.session, event)
     assert row is not None and row.id is not None and event.id is not None and coach.id is not None
     turn.session.add(

@@ -38,6 +38,7 @@ from bot.plan.planning import (
     set_plan,
     week_changed,
 )
+from bot.plan.prep import Figure, Prep, Version
 from bot.plan.review import words as review_words
 from bot.plan.templates import words as template_words
 from bot.store.base import id_of
@@ -132,29 +133,28 @@ def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
         return
     answer(turn)
     value = getattr(as_ever(plan, baseline_of(turn.profile)).day(days_out), key)
-    _open_number(turn, turn.person, turn.profile, event, days_out, key, value)
+    _open_number(Prep(turn, turn.person, turn.profile, event), Figure(days_out, key), value)
 
 
 def number_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The number is there, and the plan is as it was asked about or newer."""
     profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
+    event = asked_event(turn.session, profile, question) if profile is not None else None
+    if profile is None or event is None:
         say_to(turn, coach, words.plan_first())
         return
-    key, days_out = question.answers["_field"], question.answers["_days_out"]
-    event = asked_event(turn.session, profile, question)
-    set_number(turn, coach, profile, event, days_out, key, question.answers["value"])
+    answers = question.answers
+    figure = Figure(answers["_days_out"], answers["_field"])
+    set_number(Prep(turn, coach, profile, event), figure, answers["value"])
 
 
-def set_number(
-    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow | None,
-    days_out: int, key: str, value: object,
-) -> None:  # fmt: skip
+def set_number(prep: Prep, figure: Figure, value: object) -> None:
     """A new version of the event's plan with this one number changed."""
-    plan = current_plan(turn.session, event) if event is not None else None
-    row = plan_row(turn.session, event) if event is not None else None
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    days_out, key = figure
+    plan, row = current_plan(turn.session, event), plan_row(turn.session, event)
     target = plan.day(days_out) if plan is not None else None
-    if event is None or plan is None or row is None or target is None:
+    if plan is None or row is None or target is None:
         say_to(turn, coach, words.plan_first())
         return
     day = event.day - timedelta(days=days_out)
@@ -171,31 +171,22 @@ def set_number(
         return
     if key == "carb_g":
         changed = renamed(changed, days_out, habits)
-    if ask_first(
-        turn, coach, profile, event, changed,
-        shape=row.shape, field=key, days_out=days_out,
-    ):  # fmt: skip
+    version = Version(changed, row.shape)
+    if ask_first(prep, version, changed=figure):
         return
-    if not set_plan(turn, coach, profile, event, changed, shape=row.shape):
+    if not set_plan(prep, version):
         # What was typed did not fit; the question stays, so that another figure can be sent.
-        _open_number(turn, coach, profile, event, days_out, key, getattr(target, key))
+        _open_number(prep, figure, getattr(target, key))
         return
-    number_is_live(turn, coach, profile, event, plan, changed, key, days_out)
+    number_is_live(prep, plan, changed, figure)
 
 
 def number_is_live(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    before: PeakPlan,
-    changed: PeakPlan,
-    key: str,
-    days_out: int,
-    *,
-    noted: str = "",
+    prep: Prep, before: PeakPlan, changed: PeakPlan, figure: Figure, *, noted: str = ""
 ) -> None:
     """What follows from one changed number: it is said with what is new to the review."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    days_out, key = figure
     target = changed.day(days_out)
     assert target is not None
     value = words.field_value(key, getattr(target, key), profile.volume_unit)
@@ -257,23 +248,15 @@ def first_things_first(
     say_to(turn, coach, text, buttons=[buttons])
 
 
-def _open_number(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    days_out: int,
-    key: str,
-    value: float | str | None,
-) -> None:
+def _open_number(prep: Prep, figure: Figure, value: float | str | None) -> None:
     asking.open_question(
-        turn, coach, PLAN_NUMBER, subject_id=profile.person_id,
+        prep.turn, prep.coach, PLAN_NUMBER, subject_id=prep.profile.person_id,
         answers={
-            "_field": key,
-            "_days_out": days_out,
+            "_field": figure.key,
+            "_days_out": figure.days_out,
             "_value": value,
-            "_volume_unit": profile.volume_unit,
-            "_event": event.id,
+            "_volume_unit": prep.profile.volume_unit,
+            "_event": prep.event.id,
         },
     )  # fmt: skip
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from datetime import date
 
 from sqlmodel import Session, col, select
@@ -25,6 +25,7 @@ from bot.plan.flow import DRAFT, drafted
 from bot.plan.gate import ask_first, keep_reason, look_over, said_of
 from bot.plan.limits.keeping import store_limits
 from bot.plan.next_load.learnt import learnt_g_per_kg
+from bot.plan.prep import Prep, Version
 from bot.plan.review import words as review_words
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -104,57 +105,39 @@ def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if event is None:
         say_to(turn, coach, words.event_first())
         return
-    shape, plan = question.answers["shape"], drafted(question.answers)
-    reason = question.answers.get("deep_reason", "")
-    use_plan(turn, coach, profile, event, plan, shape=shape, reason=reason)
+    answers = question.answers
+    version = Version(drafted(answers), answers["shape"], answers.get("deep_reason", ""))
+    use_plan(Prep(turn, coach, profile, event), version)
 
 
-def use_plan(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
-    *,
-    shape: str,
-    reason: str = "",
-    how: str = "",
-    bounds: dict[str, float] | None = None,
-) -> None:
+def use_plan(prep: Prep, version: Version, *, bounds: dict[str, float] | None = None) -> None:
     """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit.
 
-    `reason`: why the coach wants its deep depletion, where it has one; kept with the plan. `how`: by
-    what it came about, where something else was changed along with it. `bounds`: limits that the
-    coach has agreed to for it, which count from when the plan does.
+    `bounds`: limits that the coach has agreed to for it, which count from when the plan does.
     """
-    plan = named(plan, baseline_of(profile))
+    turn, profile, event = prep.turn, prep.profile, prep.event
+    plan = named(version.plan, baseline_of(profile))
+    version, reason = replace(version, plan=plan), version.reason
     if bounds is None and plan_misfits(turn.session, profile, event, plan):
-        offer_room(turn, coach, profile, event, plan, shape=shape, reason=reason, how=how)
+        offer_room(prep, version)
         return
-    if ask_first(turn, coach, profile, event, plan, shape=shape, bounds=bounds):
+    if ask_first(prep, version, bounds=bounds):
         return
     if bounds is not None:
-        raise_limits(turn, coach, profile, event, bounds)
-    if not set_plan(turn, coach, profile, event, plan, shape=shape, how=how):
+        raise_limits(prep, bounds)
+    if not set_plan(prep, version):
         return
     if reason:
         findings = look_over(turn, profile, event, plan)
         deep = [finding for finding in findings if finding.id == "deep-depletion"]
-        keep_reason(turn, coach, event, said_of(deep), reason)
+        keep_reason(prep, said_of(deep), reason)
     noted = review_words.reason_noted(reason) if reason else ""
-    draft_is_live(turn, coach, profile, event, plan, noted=noted)
+    draft_is_live(prep, plan, noted=noted)
 
 
-def draft_is_live(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
-    *,
-    noted: str = "",
-) -> None:
+def draft_is_live(prep: Prep, plan: PeakPlan, *, noted: str = "") -> None:
     """What follows from a whole new plan: it is said with what the review found, the days follow."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     counts = counts_now(turn.session, profile, event)
     if counts:
         days_follow_plan(turn, profile)
@@ -185,25 +168,17 @@ def counts_now(session: Session, profile: AthleteProfile, event: EventRow) -> bo
     return current is not None and current.id == event.id
 
 
-def set_plan(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
-    *,
-    shape: str,
-    how: str = "",
-) -> bool:
+def set_plan(prep: Prep, version: Version) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
-    plan = named(plan, baseline_of(profile))
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    plan = named(version.plan, baseline_of(profile))
     if plan_misfits(turn.session, profile, event, plan):
-        offer_room(turn, coach, profile, event, plan, shape=shape, how=how)
+        offer_room(prep, replace(version, plan=plan, reason=""))
         return False
     earlier = plan_row(turn.session, event)
     row = PlanRow(
         event_id=id_of(event),
-        shape=shape,
+        shape=version.shape,
         days=plan_days(plan),
         set_by=id_of(coach),
         set_at=turn.now,
@@ -211,8 +186,8 @@ def set_plan(
     turn.session.add(row)
     turn.session.flush()
     record(
-        turn, profile.person_id, Change.PLAN_SET, by=coach.id, plan=row.id, shape=shape,
-        how=how,
+        turn, profile.person_id, Change.PLAN_SET, by=coach.id, plan=row.id, shape=version.shape,
+        how=version.how,
         before={
             "plan": earlier.id if earlier is not None else None,
             **take_snapshot(turn, profile),
@@ -222,12 +197,10 @@ def set_plan(
     return True
 
 
-def raise_limits(
-    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, bounds: dict[str, float]
-) -> None:
+def raise_limits(prep: Prep, bounds: dict[str, float]) -> None:
     """The limits that were agreed to for a plan, in force."""
-    limits = Limits(guard_rails=GuardRails.of(athlete_of(profile)), **bounds)
-    store_limits(turn, coach, profile, event, limits)
+    limits = Limits(guard_rails=GuardRails.of(athlete_of(prep.profile)), **bounds)
+    store_limits(prep, limits)
 
 
 def plan_misfits(
@@ -237,13 +210,8 @@ def plan_misfits(
     return plan_problems(plan, limits_for(session, profile, event, plan))
 
 
-def say_problems(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    problems: tuple[Problem, ...],
-) -> None:
+def say_problems(prep: Prep, problems: tuple[Problem, ...]) -> None:
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     number, ahead = profile.person_id, naming(turn.session, profile, event)
     say_to(
         turn,

@@ -21,6 +21,7 @@ from bot.plan.buttons import SET_NUMBER, OfNumber, SetNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.flow_number import TypedNumber, read_number
 from bot.plan.numbers import ask_number, first_things_first, set_number
+from bot.plan.prep import Figure, Prep
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.week.load import current_event, current_plan
 from bot.words.invalid_answers import parse_error_text
@@ -83,8 +84,8 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
     except InvalidAnswer as unread:
         say_to(turn, coach, str(unread))
     else:
-        event = current_event(turn.session, profile.person_id)
-        set_number(turn, coach, profile, event, typed.days_out, typed.key, value)
+        figure = Figure(typed.days_out, typed.key)
+        set_number(Prep(turn, coach, profile, event), figure, value)
 
 
 def _ask_whose(

@@ -15,6 +15,7 @@ from bot.alerts import alerts, delivery
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.core.chat.incoming import Incoming, Kind
+from bot.core.chat.outbox import SILENTLY, Delivery
 from bot.core.chat.topics import on
 from bot.core.turn import Turn
 from bot.decision import to_athlete
@@ -55,7 +56,7 @@ def came_back(turn: Turn, person: Person) -> None:
     if contact is not None and athletes_of(turn.session, person):
         told.append((contact, words.coach_back))
     for reader, sentence in told:
-        say_to(turn, reader, partial(sentence, person.first_name), silent=True)
+        say_to(turn, reader, partial(sentence, person.first_name), how=SILENTLY)
 
 
 def _alerts_missed(turn: Turn, person: Person) -> None:
@@ -79,7 +80,7 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
             turn,
             person,
             alert_taps.settled_text(turn.session, row, person),
-            topic=delivery.topic_of(row, person),
+            how=Delivery(topic=delivery.topic_of(row, person)),
         )
 
 

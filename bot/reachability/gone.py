@@ -9,6 +9,7 @@ from sqlmodel import col, select
 from bot.alerts.delivery import coach_gone, second_contact
 from bot.alerts.notes import quiet_now
 from bot.coach import words
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.membership.second import words as second_words
 from bot.people.changes import Change
@@ -29,7 +30,12 @@ def became_unreachable(turn: Turn, person: Person) -> None:
         record(turn, profile.person_id, Change.UNREACHABLE, by=None)
         for coach in others_coaching(turn.session, profile):
             quiet = quiet_now(turn, coach)
-            say_to(turn, coach, partial(words.athlete_unreachable, person.first_name), silent=quiet)
+            say_to(
+                turn,
+                coach,
+                partial(words.athlete_unreachable, person.first_name),
+                how=Delivery(silent=quiet),
+            )
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in turn.session.exec(coaches.order_by(col(Person.id))).all():
         say_to(turn, coach, partial(words.contact_unreachable, person.first_name))

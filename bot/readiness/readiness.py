@@ -15,7 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import DRAFT
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Act, Turn
@@ -79,9 +79,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> None:
         day = event.day - timedelta(days=days)
         due = instants.local_instant(day, AT, profile.zone or event.zone)
         if due > turn.now:
-            agenda.put(
-                turn.session, subject=subject(profile), local_date=day, kind=ASK(days), due_at=due
-            )
+            agenda.put(turn.session, agenda.Named(subject(profile), day, ASK(days)), due_at=due)
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:
@@ -108,7 +106,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
             coach,
             lambda: words.due(athlete.first_name, event.kind, days_out, self_coached=self_coached),
             buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
-            silent=True,
+            how=SILENTLY,
         )
     if HEALTH not in there and not self_coached:
         _ask_athlete(
@@ -121,9 +119,7 @@ def _ask_tomorrow(turn: Turn, profile: AthleteProfile, event: EventRow, duty: Ag
     day = local_date(profile, turn.context) + timedelta(days=1)
     if day < event.day:
         due_at = instants.local_instant(day, AT, profile.zone or event.zone)
-        agenda.put(
-            turn.session, subject=duty.subject, local_date=day, kind=duty.kind, due_at=due_at
-        )  # fmt: skip
+        agenda.put(turn.session, agenda.Named(duty.subject, day, duty.kind), due_at=due_at)
 
 
 def command(turn: Act) -> None:
@@ -213,7 +209,7 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
         coach,
         lambda: words.athlete_answered(athlete.first_name),
         buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
-        silent=True,
+        how=SILENTLY,
     )
 
 
@@ -327,8 +323,8 @@ def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
 
 def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:
     say_to(
-        turn, athlete, sentence, buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ME))]],
-        silent=True,
+        turn, athlete, sentence,
+        buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ME))]], how=SILENTLY,
     )  # fmt: skip
 
 

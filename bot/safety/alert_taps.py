@@ -19,7 +19,7 @@ from bot.alerts.delivery import (
 )
 from bot.alerts.words_findings import cause
 from bot.core.chat.callbacks import answer, ask_sure, rewrite
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
@@ -256,7 +256,7 @@ def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:
             turn,
             athlete,
             lambda: words_after.athlete_told_acknowledged(person.first_name),
-            silent=row.level != Level.WARNING,
+            how=Delivery(silent=row.level != Level.WARNING),
         )
 
 

@@ -14,6 +14,7 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
 from bot.alerts.words import AGAIN
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
@@ -82,10 +83,8 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
         answer = partial(_of_mood, turn, moods, beside, told, fresh, coach)
     else:
         answer = partial(_answer, told, fresh, coach, warned=rests(profile))
-    answered = alerts.raise_flags(
-        turn, profile, fresh, day=day, advised=not rests(profile),
-        answer=answer if is_own_coach(profile) else None,
-    )  # fmt: skip
+    told_them = alerts.Answered(answer if is_own_coach(profile) else None, not rests(profile))
+    answered = alerts.raise_flags(turn, profile, fresh, day=day, answered=told_them)
     if warned:
         if not answered:
             to_athlete.say_emergency(turn, profile, warned)
@@ -263,7 +262,7 @@ def _tell(turn: Turn, profile: AthleteProfile, text: str, *, anew: bool) -> None
         to_athlete.answered_with_target(turn, profile, text)
         return
     if text:
-        say_to(turn, person, text, topic=to_athlete.answer_topic(profile.person_id))
+        say_to(turn, person, text, how=Delivery(topic=to_athlete.answer_topic(profile.person_id)))
 
 
 def _decide(turn: Turn, profile: AthleteProfile, *, lead: str | None, always: bool = False) -> bool:

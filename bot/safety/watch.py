@@ -251,9 +251,7 @@ def _ask(
 def _wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     agenda.put(
         turn.session,
-        subject=Subject.QUESTION(question.id),
-        local_date=local_date(profile, turn.context),
-        kind=UNANSWERED,
+        agenda.Named(Subject.QUESTION(question.id), local_date(profile, turn.context), UNANSWERED),
         due_at=turn.now + ANSWER_WITHIN,
     )
 

@@ -81,13 +81,14 @@ def sheet_tapped(turn: Act, pressed: Sheet) -> None:
         say_to(turn, turn.person, common.nobody_yet())
         return
     send_document(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now,
-        document={
+turn,
+chat_id=turn.person.chat_id,
+document={
             "make": MAKE, "coach": turn.person.id,
             "format": pressed.format if pressed.format in FORMATS else FORMATS[0],
         },
-        caption=words.caption(),
-    )  # fmt: skip
+caption=words.caption(),
+)  # fmt: skip
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:

@@ -8,7 +8,8 @@ from bot.core.turn import Turn
 from bot.decision import deciding
 from bot.event.asks import asks as event_asks
 from bot.event.season import season
-from bot.event.setting import New, replace_event
+from bot.event.season.season import New
+from bot.event.setting import replace_event
 from bot.event.stage import day as stage_days
 from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
@@ -17,6 +18,7 @@ from bot.people.telling import say_to
 from bot.plan import gate
 from bot.plan.limits.keeping import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
+from bot.plan.prep import Prep, Version
 from bot.readiness import readiness as ready
 from bot.setup import words
 from bot.setup.foreseen import Foreseen
@@ -26,6 +28,7 @@ from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import checkin_row, current_event, current_week
 from bot.week.snapshots import take_snapshot
+from bot.words import coach_figures as figures
 
 
 def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
@@ -39,18 +42,18 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
     before = take_snapshot(turn, profile)
     counted = current_event(turn.session, profile.person_id)
     event = _event(turn, coach, profile, seen)
+    prep = Prep(turn, coach, profile, event)
     if seen.limits is not None and seen.limits_are in ("template", "suggested", "given"):
-        store_limits(turn, coach, profile, event, seen.limits, how=BY_SETUP)
+        store_limits(prep, seen.limits, how=BY_SETUP)
     if seen.plan is not None and seen.plan_is_new:
-        kept = set_plan(turn, coach, profile, event, seen.plan, shape=seen.shape, how=BY_SETUP)
-        if not kept:
+        if not set_plan(prep, Version(seen.plan, seen.shape, how=BY_SETUP)):
             raise ValueError("a plan that was foreseen to fit does not")
         if seen.warnings:
-            gate.keep_reason(turn, coach, event, gate.said_of(seen.warnings), reason)
+            gate.keep_reason(prep, gate.said_of(seen.warnings), reason)
     if seen.stage_day is not None:
         stage_days.lay_out(turn, profile, event, seen.stage_day, coach)
     for key, value in seen.asks.items():
-        event_asks.keep(turn, coach, profile, event, key, value, how=BY_SETUP)
+        event_asks.keep(prep, key, value, how=BY_SETUP)
     if seen.meals:
         by_template.put(turn, coach, profile, seen.meals)
     _habits(turn, coach, profile, seen)
@@ -86,10 +89,7 @@ def _event(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -
         earlier = current_event(turn.session, profile.person_id)
         if earlier is not None and earlier.day < local_date(profile, turn.context):
             return replace_event(turn, coach, profile, new, earlier)[0]
-        return season.add(
-            turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone,
-            class_name=new.class_name,
-        )  # fmt: skip
+        return season.add(turn, coach, profile, new)
     if seen.moves:
         return replace_event(turn, coach, profile, new, seen.event)[0]
     if wanted.class_name:
@@ -140,15 +140,16 @@ def _tell_athlete(
         turn,
         athlete,
         lambda: words.athlete_told(
-            coach.first_name,
-            event_line(profile, event, turn.context),
-            event.class_name,
-            new=seen.event is None,
-            moves=seen.moves,
+            words.event_set(
+                coach.first_name,
+                event_line(profile, event, turn.context),
+                event.class_name,
+                new=seen.event is None,
+                moves=seen.moves,
+            ),
+            figures.clock(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
             planned=seen.plan is not None and seen.limits is not None,
             asked_at=seen.asked_at,
-            stage=seen.stage_day.stages[0] if seen.stage_day is not None else None,
-            zone=event.zone,
         ),
     )
     return [id_of(told)]

@@ -319,28 +319,20 @@ def done_one(name: str, *, self_coached: bool) -> str:
 # The athlete
 
 
-def athlete_told(
-    coach: str,
-    line: str,
-    class_name: str,
-    *,
-    new: bool,
-    moves: bool,
-    planned: bool,
-    asked_at: time | None,
-    stage: datetime | None,
-    zone: str,
-) -> str:
+def event_set(coach: str, line: str, class_name: str, *, new: bool, moves: bool) -> str:
     event = f"{line} ({class_name})" if class_name else line
     if moves:
-        head = tr("{coach} has moved your event: {event}.", coach=coach, event=event)
-    elif new:
-        head = tr("{coach} has set an event for you: {event}.", coach=coach, event=event)
-    else:
-        head = tr("{coach} has changed your plan for: {event}.", coach=coach, event=event)
+        return tr("{coach} has moved your event: {event}.", coach=coach, event=event)
+    if new:
+        return tr("{coach} has set an event for you: {event}.", coach=coach, event=event)
+    return tr("{coach} has changed your plan for: {event}.", coach=coach, event=event)
+
+
+def athlete_told(head: str, on_stage: str, *, planned: bool, asked_at: time | None) -> str:
+    """`on_stage`: the clock time, "" where that is not known."""
     parts = [head]
-    if stage is not None:
-        parts.append(tr("On stage at {at}. /stage shows the day.", at=figures.clock(stage, zone)))
+    if on_stage:
+        parts.append(tr("On stage at {at}. /stage shows the day.", at=on_stage))
     if planned:
         parts.append(tr("Plan and limits are set. /week shows the plan."))
     if asked_at is not None:

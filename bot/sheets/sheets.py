@@ -26,6 +26,7 @@ from bot.plan.planning import (
     naming,
     week_changed,
 )
+from bot.plan.prep import Prep, Version
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
@@ -77,17 +78,18 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         say_to(turn, turn.person, text, buttons=[buttons])
         return
     send_document(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now,
-        document={
+turn,
+chat_id=turn.person.chat_id,
+document={
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-        caption=words.caption(
+caption=words.caption(
             name_of(turn.session, turn.profile.person_id),
             with_limits=base.limits_row is not None,
             self_coached=turn.self_coached,
         ),
-    )  # fmt: skip
+)  # fmt: skip
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
@@ -214,8 +216,8 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if over:
         _say_wrong(turn, coach, [Wrong("", why, facts) for why, facts in over])
         return
-    shape = base.plan_row.shape
-    if plan != base.plan and ask_first(turn, coach, profile, base.event, plan, shape=shape):
+    version = Version(plan, base.plan_row.shape)
+    if plan != base.plan and ask_first(Prep(turn, coach, profile, base.event), version):
         # The limits are taken; the plan waits for the reason that its warnings ask for.
         _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
         return

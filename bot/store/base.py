@@ -1,19 +1,12 @@
-"""What every table shares: rows, UTC instants that stay UTC, JSON as text, stable constraint names."""
+"""What every table shares: rows whose columns are set at once, stable constraint names."""
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable, Mapping, Set
-from datetime import UTC, datetime
 from functools import cache
-from typing import Any, Protocol, runtime_checkable
+from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
 
-import orjson
-from sqlalchemy import DateTime
-from sqlalchemy.engine import Dialect
 from sqlalchemy.orm import object_session
-from sqlalchemy.orm.attributes import set_attribute
-from sqlalchemy.types import TypeDecorator
 from sqlmodel import SQLModel
 
 SQLModel.metadata.naming_convention = {
@@ -23,10 +16,6 @@ SQLModel.metadata.naming_convention = {
     "fk": "fk_%(table_name)s_%(column_0_name)s_%(referred_table_name)s",
     "pk": "pk_%(table_name)s",
 }
-#: As the standard library has it: days and dataclasses are no JSON, keys may be numbers.
-_OPTIONS = (
-    orjson.OPT_PASSTHROUGH_DATACLASS | orjson.OPT_PASSTHROUGH_DATETIME | orjson.OPT_NON_STR_KEYS
-)
 
 
 class Row(SQLModel):
@@ -44,12 +33,8 @@ class Row(SQLModel):
         self.__dict__.update({**constants, **values, **given})
         object.__setattr__(self, "__pydantic_fields_set__", set(given))
 
-    def __setattr__(self, name: str, value: Any) -> None:
-        if name in self.__pydantic_fields__ and name not in self.__sqlmodel_relationships__:
-            set_attribute(self, name, value)
-            self.__pydantic_fields_set__.add(name)
-        else:
-            super().__setattr__(name, value)
+    if not TYPE_CHECKING:  # or any attribute at all might be set, for all that a checker knows
+        __setattr__ = object.__setattr__
 
 
 @cache
@@ -66,31 +51,6 @@ def _defaults(
     }
     constants = {name: one.default for name, one in optional.items() if name not in made}
     return columns.keys(), constants, made
-
-
-class UTCDateTime(TypeDecorator[datetime]):
-    """An aware instant, stored as UTC; SQLite keeps no zone, so it is put back on the way out."""
-
-    impl = DateTime(timezone=True)
-    cache_ok = True
-
-    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> Any:
-        if value is None:
-            return None
-        if value.tzinfo is None:
-            raise ValueError("an instant without a zone cannot be stored")
-        value = value.astimezone(UTC)
-        return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
-
-    def process_result_value(  # the base class calls it with the dialect
-        self,
-        value: Any,
-        dialect: Dialect,  # noqa: ARG002
-    ) -> datetime | None:
-        if value is None:
-            return None
-        assert isinstance(value, datetime)
-        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
 
 
 class HasId(Protocol):
@@ -116,21 +76,3 @@ def id_of(row: HasId) -> int:
     if row.id is None:
         raise ValueError(f"{type(row).__name__} has not been stored yet")
     return row.id
-
-
-def to_text(value: Any) -> str:
-    """Raises TypeError for what JSON has no way of writing."""
-    try:
-        return orjson.dumps(value, option=_OPTIONS).decode()
-    except TypeError:
-        # Half a sign, as a broken client sends it, and integers of more than 64 bits.
-        return json.dumps(value)
-
-
-def from_text(text: str | bytes) -> Any:
-    """An integer of more than 64 bits comes back as a float. Raises ValueError for what is no JSON."""
-    try:
-        return orjson.loads(text)
-    except ValueError:
-        # The standard library writes half a sign as it came, and numbers beyond the finite by name.
-        return json.loads(text)

@@ -35,7 +35,7 @@ from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 from sqlmodel import Session
 
 from bot.store import traces
-from bot.store.base import from_text, to_text
+from bot.store.driver import from_text, to_text
 from bot.store.reading import ReadsPlainly
 from bot.store.remembering import RemembersReads
 

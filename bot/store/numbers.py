@@ -19,8 +19,8 @@ from typing import Any
 from sqlalchemy import TextClause, text
 from sqlalchemy.orm import InstanceState
 
+from bot.store.driver import Straight
 from bot.store.rows import Shape
-from bot.store.straight import Straight, prepared
 
 #: What the answer to a check-in takes, by table: drawn along with another statement of nearly every
 #: use case (`DRAWN_ALONG`: a row each, in this order). All else is drawn by itself, so many at once.
@@ -65,9 +65,8 @@ class Numbers:
         self._drawn = {table: deque(islice(numbers, many)) for table, many in OFTEN}
 
     def _draw(self, straight: Straight, shape: Shape, count: int) -> Sequence[int]:
-        ready = prepared(_drawing(shape.table.name, shape.keys[0]), straight.dialect)
-        assert ready is not None
-        return [number for (number,) in straight.values(ready, {"many": max(count, AT_ONCE)})]
+        drawing = _drawing(shape.table.name, shape.keys[0])
+        return [number for (number,) in straight.found(drawing, {"many": max(count, AT_ONCE)})]
 
 
 @cache

@@ -10,7 +10,7 @@ compares the two ways.
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 from weakref import WeakKeyDictionary
@@ -23,8 +23,8 @@ from sqlalchemy.sql import visitors
 from sqlmodel import Session
 from sqlmodel.sql.expression import Select, SelectOfScalar
 
+from bot.store.driver import Straight
 from bot.store.rows import Shape, shape_of
-from bot.store.straight import Straight, prepared
 
 
 class Found(list[Any]):
@@ -122,7 +122,7 @@ class ReadsPlainly(Session):
         if way is None:
             return super().exec(statement, params=params, **more)
         self.flush_for(way.tables)
-        found = self.found(way.statement, params or {})
+        found = self.straight().found(way.statement, params or {})
         if len(way.parts) == 1 and way.alone:
             ((_, _, shape),) = way.parts
             return Found(row[0] if shape is None else self._row(shape, row) for row in found)
@@ -134,14 +134,6 @@ class ReadsPlainly(Session):
             for row in found
         )
         return Found(row[0] for row in made) if way.alone else Found(made)
-
-    def found(self, statement: Any, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
-        """The values of the rows that a statement finds, which nothing that is pending concerns."""
-        straight = self.straight()
-        ready = prepared(statement, straight.dialect)
-        if ready is None:
-            return straight.connection.execute(statement, values).all()
-        return straight.values(ready, values)
 
     def straight(self) -> Straight:
         """What the session's statements go through; whoever asks for `connection` goes past it."""

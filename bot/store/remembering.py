@@ -138,12 +138,13 @@ def remembered(
     return found
 
 
-def remember(
-    session: Session, table: type[SQLModel], key: tuple[object, ...], answer: object
-) -> None:
-    """What was read along with something else, so that whoever asks `remembered` for it finds it."""
+def remember(session: Session, *read: tuple[type[SQLModel], tuple[object, ...], object]) -> None:
+    """What was read along with something else, each with its table and key, so that whoever asks
+    `remembered` for it finds it.
+    """
     if isinstance(session, RemembersReads):
-        session.answers.setdefault(table, {})[key] = answer
+        for table, key, answer in read:
+            session.answers.setdefault(table, {})[key] = answer
 
 
 def remember_ahead(
@@ -180,5 +181,5 @@ def looked_up(
     """
     if isinstance(session, RemembersReads):
         session.flush()
-        return session.found(statement, values)
+        return session.straight().found(statement, values)
     return session.connection().execute(statement, values).all()

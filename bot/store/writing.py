@@ -22,10 +22,10 @@ from sqlalchemy.orm.attributes import instance_state
 from sqlalchemy.orm.exc import StaleDataError
 from sqlmodel import Session, SQLModel
 
+from bot.store.driver import Straight
 from bot.store.numbers import Numbers
 from bot.store.reading import ReadsPlainly
 from bot.store.rows import Shape, shape_of
-from bot.store.straight import Straight, prepared
 
 #: So many new rows of one table are better sent by the mapper, which sends them together.
 MANY = 20
@@ -199,15 +199,13 @@ def _inserted_together(straight: Straight, states: list[InstanceState[Any]]) -> 
     for state in states:
         alike.setdefault((_shape(state).kind, bool(_counted(state))), []).append(state)
     kinds = tuple((*which, len(found)) for which, found in alike.items())
-    ready = prepared(_inserts(kinds), straight.dialect)
-    assert ready is not None  # as with a single one
     given = {
         f"{group}_{place}_{column.key}": state.dict.get(name)
         for group, found in enumerate(alike.values())
         for place, state in enumerate(found)
         for name, column in _shape(state).columns
     }
-    (row,) = straight.values(ready, given)
+    (row,) = straight.found(_inserts(kinds), given)
     counted = [found for (_, is_counted), found in alike.items() if is_counted]
     for found, keys in zip(counted, row, strict=False):
         for state, key in zip(found, sorted(keys), strict=True):  # counted up in their order
@@ -247,13 +245,11 @@ def _inserted(straight: Straight, state: InstanceState[Any]) -> InstanceState[An
     counted = _counted(state)
     statement, columns = _insert(shape.kind, counted)
     given = {column.key: values.get(name) for name, column in shape.columns}
-    ready = prepared(statement, straight.dialect, columns)
-    assert ready is not None  # `_are_plain` lets nothing through that a default makes
     if counted:
-        (row,) = straight.values(ready, given)
+        (row,) = straight.found(statement, given, columns)
         values.update(zip(counted, row, strict=True))
     else:
-        straight.put(ready, given)
+        straight.put(statement, given, columns=columns)
     return state
 
 
@@ -286,9 +282,7 @@ def _updated(straight: Straight, rows: list[Any]) -> list[InstanceState[Any]]:
             values = {f"set_{name}": state.dict[name] for name in changed}
             alike.setdefault((shape.kind, changed), []).append(key | values)
     for (kind, changed), found in alike.items():
-        ready = prepared(_update(kind, changed), straight.dialect)
-        assert ready is not None
-        there = straight.put(ready, *found).rowcount
+        there = straight.put(_update(kind, changed), *found)
         if there != len(found):
             raise StaleDataError(f"{kind.__name__}: {len(found)} to change, {there} there")
     return states

@@ -2,10 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
+from telegram import (
+    CallbackQuery,
+    ChatMember,
+    ChatMemberUpdated,
+    MaybeInaccessibleMessage,
+    Message,
+    Update,
+    User,
+)
 from telegram.ext import filters
 
 from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
@@ -78,17 +87,20 @@ def _read(update: Update, received_at: datetime) -> Incoming | None:
 def _message(update: Update, message: Message) -> Incoming | None:
     if message.migrate_to_chat_id is not None:
         new_id = str(message.migrate_to_chat_id)
-        return _incoming(
-            update, message, Kind.MOVED, new_id, sent_at=message.date, message_id=message.message_id
-        )
+        return _incoming(update, message, Kind.MOVED, new_id, message.date)
     if filters.StatusUpdate.ALL.check_update(update):
         return None
     text = message.text if message.text is not None else message.caption or ""
     file = _file(message)
     kind = Kind.TEXT if message.text is not None else Kind.OTHER if file is None else Kind.FILE
-    return _incoming(
-        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file,
-        media=_media(message) if kind is Kind.OTHER else None, answering=message,
+    came = _incoming(update, message, kind, text, message.date)
+    if came is None:
+        return None
+    answered, quote = message.reply_to_message, message.quote
+    return replace(
+        came, file=file, media=_media(message) if kind is Kind.OTHER else None,
+        reply_to=answered.message_id if answered is not None else None,
+        quoted=_clean(quote.text) if quote is not None else "",
     )  # fmt: skip
 
 
@@ -123,48 +135,31 @@ def _file(message: Message) -> SentFile | None:
 def _edited(update: Update, message: Message) -> Incoming | None:
     text = message.text if message.text is not None else message.caption or ""
     changed_at = message.edit_date or message.date
-    return _incoming(
-        update, message, Kind.EDITED, text, sent_at=changed_at, message_id=message.message_id
-    )
+    return _incoming(update, message, Kind.EDITED, text, changed_at)
 
 
 def _tap(update: Update, tap: CallbackQuery, received_at: datetime) -> Incoming | None:
     if tap.message is None or tap.data is None:
         return None
-    return _incoming(
-        update,
-        tap.message,
-        Kind.TAP,
-        tap.data,
-        sent_at=received_at,
-        message_id=tap.message.message_id,
-        tap_id=tap.id,
-    )
+    came = _incoming(update, tap.message, Kind.TAP, tap.data, received_at)
+    return replace(came, tap_id=tap.id) if came is not None else None
 
 
 def _membership(update: Update, change: ChatMemberUpdated) -> Incoming | None:
     kind = Kind.BLOCKED if change.new_chat_member.status in _GONE else Kind.UNBLOCKED
-    return _incoming(update, change, kind, "", sent_at=change.date, message_id=None)
+    return _incoming(update, change, kind, "", change.date)
 
 
 def _incoming(
     update: Update,
-    source: Any,
+    source: Message | MaybeInaccessibleMessage | ChatMemberUpdated,
     kind: Kind,
     text: str,
-    *,
     sent_at: datetime,
-    message_id: int | None,
-    tap_id: str | None = None,
-    file: SentFile | None = None,
-    media: Media | None = None,
-    answering: Message | None = None,
 ) -> Incoming | None:
     user: User | None = update.effective_user
     if user is None or (user.is_bot and kind is not Kind.MOVED):
         return None
-    answered = answering.reply_to_message if answering is not None else None
-    quote = answering.quote if answering is not None else None
     return Incoming(
         update_id=update.update_id,
         chat_id=source.chat.id,
@@ -175,13 +170,9 @@ def _incoming(
         language=user.language_code,
         kind=kind,
         text=_clean(text),
-        message_id=message_id,
-        tap_id=tap_id,
+        tap_id=None,
+        message_id=None if isinstance(source, ChatMemberUpdated) else source.message_id,
         sent_at=sent_at,
-        file=file,
-        media=media,
-        reply_to=answered.message_id if answered is not None else None,
-        quoted=_clean(quote.text) if quote is not None else "",
     )
 
 

@@ -21,7 +21,7 @@ from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follo
 from bot.people.people import local_date, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.undo import stage as stage_back
@@ -51,11 +51,11 @@ def ask_undo(turn: OnAthlete) -> None:
     if row is not None and may:
         told = _told(turn.session, turn.profile, row)
         change = _sentence(turn.session, turn.profile, row)
-        _ask(turn, turn.person, turn.profile, row, change, told, times=False)
+        _ask(turn, row, change, told=told, times=False)
     if times is not None:
         told = stage_back.told(turn.session, turn.profile, times)
         change = in_words(times, turn.profile)
-        _ask(turn, turn.person, turn.profile, times, change, told, times=True)
+        _ask(turn, times, change, told=told, times=True)
 
 
 def undo(turn: OnAthlete, pressed: OfChange) -> None:
@@ -96,24 +96,15 @@ def keep(turn: OnAthlete) -> None:
     rewrite(turn, cancelled())
 
 
-def _ask(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    row: HistoryRow,
-    change: str,
-    told: bool,
-    *,
-    times: bool,
-) -> None:
-    self_coached, number = coach.id == profile.person_id, profile.person_id
+def _ask(turn: OnAthlete, row: HistoryRow, change: str, *, told: bool, times: bool) -> None:
+    profile, self_coached, number = turn.profile, turn.self_coached, turn.profile.person_id
     text = words.undo_sure(
         when(row, profile), who(turn.session, row), change, told=told, self_coached=self_coached
     )
     yes = words.undo_times_button() if times else take_back_button()
     say_to(
         turn,
-        coach,
+        turn.person,
         text,
         buttons=[
             [Button(yes, UNDO_YES(number, id_of(row))), Button(cancel_button(), UNDO_NO(number))]

@@ -13,7 +13,8 @@ from sqlalchemy.orm import aliased
 from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.turn import Turn
-from bot.store.base import from_text, id_of, to_text
+from bot.store.base import id_of
+from bot.store.driver import from_text, to_text
 from bot.store.remembering import made_of, remember, remember_ahead, remembered
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
@@ -152,11 +153,17 @@ def _read_week(session: Session, athlete_id: int) -> EventRow | None:
     if found is None:
         return None
     event, plan, limits, *there_is, priors = found
-    remember(session, PlanRow, ("newest", event.id), plan)
-    remember(session, LimitsRow, ("newest", event.id), limits)
-    remember(session, SettingRow, (PRIORS,), priors or "")
-    for table, any_at_all in zip(_SELDOM, there_is, strict=True):
-        remember(session, table, ("any", athlete_id), any_at_all)
+    any_of = (
+        (table, ("any", athlete_id), any_at_all)
+        for table, any_at_all in zip(_SELDOM, there_is, strict=True)
+    )
+    remember(
+        session,
+        (PlanRow, ("newest", event.id), plan),
+        (LimitsRow, ("newest", event.id), limits),
+        (SettingRow, (PRIORS,), priors or ""),
+        *any_of,
+    )
     return event  # type: ignore[no-any-return]
 
 
@@ -274,8 +281,8 @@ def _read_days(
     days = session.exec(_DAYS, params={"athlete": athlete_id, "first": first}).all()
     checkins = {row.date: row for row, _ in days if row is not None}
     figures = {row.date: row for _, row in days if row is not None}
-    remember(session, CheckInRow, (athlete_id, first), checkins)
-    remember(session, DaySetRow, (athlete_id, first), figures)
+    key = (athlete_id, first)
+    remember(session, (CheckInRow, key, checkins), (DaySetRow, key, figures))
     return checkins, figures
 
 

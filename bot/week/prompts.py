@@ -50,14 +50,14 @@ def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
         if day == today and _too_late_today(profile, turn.context):
             continue
         row = agenda.put(
-            turn.session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due,
+            turn.session, agenda.Named(subject(profile), day, PROMPT), due_at=due,
             rank=FIRST if _may_matter(week.plan, days_out) else LATER,
         )  # fmt: skip
         if row.status == "waiting":
             first = min(first or due, due)
     after = week.event.day + timedelta(days=1)
     agenda.put(
-        turn.session, subject=subject(profile), local_date=after, kind=OVER,
+        turn.session, agenda.Named(subject(profile), after, OVER),
         due_at=instants.local_instant(after, profile.prompt_time, profile.zone),
     )  # fmt: skip
     return max(first, turn.now) if first else None
@@ -93,12 +93,12 @@ def follow_up(turn: Turn, profile: AthleteProfile, day: date) -> None:
     """After a prompt has gone out: nudges, and the hour at which the check-in counts as missed."""
     for number, after in enumerate(NUDGES_AFTER, start=1):
         agenda.put(
-            turn.session, subject=subject(profile), local_date=day, kind=NUDGE(number),
+            turn.session, agenda.Named(subject(profile), day, NUDGE(number)),
             due_at=turn.now + after,
         )  # fmt: skip
     cut_off = instants.local_instant(day, DEFAULT_CUT_OFF, profile.zone or "UTC")
     agenda.put(
-        turn.session, subject=subject(profile), local_date=day, kind=MISSED,
+        turn.session, agenda.Named(subject(profile), day, MISSED),
         due_at=max(cut_off, turn.now + MISSED_AFTER_AT_LEAST),
     )  # fmt: skip
 

@@ -30,7 +30,7 @@ def _words(code: str) -> CalendarWords:
     months = [get_month_names(width, "format", locale) for width in ("wide", "abbreviated")]
     days = [get_day_names(width, "format", locale) for width in ("wide", "abbreviated", "short")]
     with speaking(code):
-        return ENGLISH_CALENDAR.beside(
+        own = CalendarWords(
             today=_listed(tr(TODAY)),
             tomorrow=_listed(tr(TOMORROW)),
             days=_listed(tr(DAYS)),
@@ -39,6 +39,7 @@ def _words(code: str) -> CalendarWords:
             weekdays=tuple(tuple(_plain(names[n]) for names in days) for n in range(7)),
             day_first=not code.startswith("en"),
         )
+    return ENGLISH_CALENDAR.beside(own)
 
 
 def _listed(words: str) -> tuple[str, ...]:

@@ -132,6 +132,19 @@ class SentenceOn(Generic[_What_contra]):
         return tr(self.message, **{self._gap: self._shown(what)})
 
 
+def listed(words: str) -> tuple[str, ...]:
+    """The words of a list with commas between them, of the language in force and of English, in
+    lower case.
+    """
+    return _listed(CATALOGUES, language(), words)
+
+
+@cache
+def _listed(folder: Path, code: str, words: str) -> tuple[str, ...]:
+    both = f"{_catalogue(folder, code).gettext(words)}, {words}"
+    return tuple(word.strip().casefold() for word in both.split(","))
+
+
 @cache
 def _catalogue(folder: Path, code: str) -> gettext.NullTranslations:
     path = folder / code / "LC_MESSAGES" / f"{DOMAIN}.po"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 import numpy as np
 
@@ -28,21 +29,28 @@ def all_knowing(
     low, high, total = _bounds(clients, limits)
     plan = {out: np.array([planned_g(c.plan, out) for c in clients]) for out in LOAD_DAYS}
     best = {out: np.clip(plan[out], low[out], high[out]) for out in LOAD_DAYS}
-    look = np.full(len(clients), -2.0)
+    found = Found(np.full(len(clients), -2.0), best)
     tried = {
         out: np.stack([np.clip(f * plan[out], low[out], high[out]) for f in FACTORS])
         for out in LOAD_DAYS
     }
-    look, best = _better(week, begin, tried, plan, total, look, best)
+    found = _better(week, begin, tried, plan, total, found)
     for _ in range(ROUNDS):
         for out in LOAD_DAYS:
             grid = low[out] + np.linspace(0, 1, DOSES)[:, None] * (high[out] - low[out])
             tried = {
-                other: grid if other == out else np.tile(best[other], (DOSES, 1))
+                other: grid if other == out else np.tile(found.load[other], (DOSES, 1))
                 for other in LOAD_DAYS
             }
-            look, best = _better(week, begin, tried, plan, total, look, best)
-    return _looks(week, begin, best)[0], best
+            found = _better(week, begin, tried, plan, total, found)
+    return _looks(week, begin, found.load)[0], found.load
+
+
+class Found(NamedTuple):
+    """Each one's best look so far, and the load that gives it."""
+
+    look: Floats
+    load: dict[int, Floats]
 
 
 def _better(
@@ -51,21 +59,20 @@ def _better(
     tried: dict[int, Floats],
     plan: dict[int, Floats],
     total: Floats,
-    look: Floats,
-    best: dict[int, Floats],
-) -> tuple[Floats, dict[int, Floats]]:
+    so_far: Found,
+) -> Found:
     looks = _looks(week, begin, tried)
     # Of loads that look alike, the one nearest the coach's own.
     looks = looks - ALIKE * sum(np.abs(tried[out] - plan[out]) for out in LOAD_DAYS)
     looks = np.where(sum(tried.values()) <= total + 1e-6, looks, -1.0)
     row = looks.argmax(axis=0)
     found = np.take_along_axis(looks, row[None], axis=0)[0]
-    wins = found > look
+    wins = found > so_far.look
     chosen = {
-        out: np.where(wins, np.take_along_axis(tried[out], row[None], axis=0)[0], best[out])
+        out: np.where(wins, np.take_along_axis(tried[out], row[None], axis=0)[0], so_far.load[out])
         for out in LOAD_DAYS
     }
-    return np.where(wins, found, look), chosen
+    return Found(np.where(wins, found, so_far.look), chosen)
 
 
 def _looks(week: Week, begin: Condition, doses: dict[int, Floats]) -> Floats:

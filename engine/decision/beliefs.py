@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import lru_cache
@@ -101,6 +100,36 @@ class Lived:
         )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Course:
+    """How a week up to `day`, its event, is planned and has gone.
+
+    `look` is what it asks for; `habit_g` the carbohydrate of a day for which nothing else is known.
+    """
+
+    history: History
+    plan: PeakPlan
+    day: date
+    look: TargetLook
+    habit_g: float
+
+    def fullness(self, day: date) -> int:
+        """The fullness to be expected on that morning if all goes to plan."""
+        return fullness_on_plan(self.plan, self.habit_g, (self.day - day).days, self.look)
+
+    def carbs(self, day: date) -> float:
+        """What was eaten on a day: as told the morning after, else as set, else as planned."""
+        told = self.history.on(day + DAY)
+        eaten = told.carb_eaten_g if told is not None else None
+        if eaten is not None and 0 <= eaten <= e.CARB_EATEN_MOST_G.value:
+            return eaten
+        set_g = self.history.set_on(day)
+        if set_g is not None:
+            return set_g
+        planned = self.plan.day((self.day - day).days)
+        return planned.carb_g if planned else self.habit_g
+
+
 def _before(history: History, day: date) -> History:
     return History(
         checkins=tuple(c for c in history.checkins if c.date < day),
@@ -129,14 +158,15 @@ def belief_on(lived: Lived) -> Belief:
     answers = lived.history.on(day)
     if answers is not None:
         belief = update_belief(belief, morning_of(answers), rng)
-    habit, event_day = lived.baseline.carb_g, lived.event.day
-    belief = after_looks(
-        belief, lived.history, lived.plan, habit, event_day, day, rng, look=lived.event.look
-    )
     history = lived.history
+    course = Course(
+        history=history, plan=lived.plan, day=lived.event.day, look=lived.event.look,
+        habit_g=lived.baseline.carb_g,
+    )  # fmt: skip
+    belief = after_looks(belief, course, day, rng)
     if lived.told is not None:
         history = replace(history, checkins=(*history.checkins, lived.told))
-    carbs = _carbs_of(history, lived.plan, event_day, habit)
+    carbs = replace(course, history=history).carbs
     target = lived.plan.day(lived.event.days_out(day))
     eaten, set_g = carbs(day), history.set_on(day)
     # What was eaten beside the set figure would have been eaten beside the planned one too.
@@ -202,29 +232,23 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     told = [c for c in week.history.checkins if weighed(c)]
     if not told:
         return belief
-    carbs = _carbs_of(week.history, week.plan, week.day, habit_g)
+    course = Course(
+        history=week.history, plan=week.plan, day=week.day, look=week.target or USUAL_LOOK,
+        habit_g=habit_g,
+    )  # fmt: skip
     day, mornings = told[0].date, {c.date: c for c in told}
     while day <= week.day:
         rng = generator(f"{key}/{week.day}", day)
         if day in mornings:
             belief = update_belief(belief, morning_of(mornings[day]), rng)
         if day < week.day or week.look is None:  # the word on the day itself is the same look again
-            belief = after_looks(
-                belief,
-                week.history,
-                week.plan,
-                habit_g,
-                week.day,
-                day,
-                rng,
-                look=week.target or USUAL_LOOK,
-            )
+            belief = after_looks(belief, course, day, rng)
         if day < week.day:
             target = week.plan.day((week.day - day).days)
             done = training_on(week.history, day)
             belief = after_day(
                 belief,
-                trained(intake_of(target, carbs(day)), done),
+                trained(intake_of(target, course.carbs(day)), done),
                 rng,
                 training_spread=training_spread(done),
             )
@@ -235,21 +259,10 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     return belief
 
 
-def after_looks(
-    belief: Belief,
-    history: History,
-    plan: PeakPlan,
-    habit_g: float,
-    event_day: date,
-    day: date,
-    rng: np.random.Generator,
-    *,
-    look: TargetLook,
-) -> Belief:
+def after_looks(belief: Belief, course: Course, day: date, rng: np.random.Generator) -> Belief:
     """The belief after what coaches saw that morning; as it was where nobody looked."""
-    for seen in history.seen_on(day):
-        expected = fullness_on_plan(plan, habit_g, (event_day - day).days, look)
-        belief = learn_seen(belief, seen, expected, rng)
+    for seen in course.history.seen_on(day):
+        belief = learn_seen(belief, seen, course.fullness(day), rng)
     return belief
 
 
@@ -262,25 +275,6 @@ def training_on(history: History, day: date) -> TrainingDone | None:
 def trained(intake: Intake, done: TrainingDone | None) -> Intake:
     """The day with so much of its session and cardio as was done."""
     return replace(intake, work_done=TRAINED[done])
-
-
-def _carbs_of(
-    history: History, plan: PeakPlan, event_day: date, habit_g: float
-) -> Callable[[date], float]:
-    """What was eaten on a day: as told the morning after, else as set, else as planned."""
-
-    def carbs(day: date) -> float:
-        told = history.on(day + DAY)
-        eaten = told.carb_eaten_g if told is not None else None
-        if eaten is not None and 0 <= eaten <= e.CARB_EATEN_MOST_G.value:
-            return eaten
-        set_g = history.set_on(day)
-        if set_g is not None:
-            return set_g
-        planned = plan.day((event_day - day).days)
-        return planned.carb_g if planned else habit_g
-
-    return carbs
 
 
 def intake_of(target: DayTarget | None, carb_g: float) -> Intake:

@@ -129,15 +129,7 @@ def decision_as_dict(decision: Decision) -> dict[str, Any]:
 
 def flags_of_case(case: Case) -> tuple[Flag, ...]:
     """The safety flags of a case, whatever is decided of it."""
-    return safety_flags(
-        athlete=case.athlete,
-        baseline=case.baseline,
-        plan=case.plan,
-        event=case.event,
-        history=case.history,
-        checkin=case.checkin,
-        water_ceiling_l=case.limits.water_ceiling_l,
-    )
+    return safety_flags(case.week_so_far, water_ceiling_l=case.limits.water_ceiling_l)
 
 
 def _stopped(
@@ -279,14 +271,7 @@ def _common(case: Case, flags: tuple[Flag, ...]) -> dict[str, Any]:
 
 
 def _band(case: Case) -> WeightBand:
-    return weight_band(
-        athlete=case.athlete,
-        baseline=case.baseline,
-        event=case.event,
-        plan=case.plan,
-        history=case.history,
-        checkin=case.checkin,
-    )
+    return weight_band(case.week_so_far)
 
 
 def difference(grams: float, other: float) -> float:

@@ -15,6 +15,7 @@ import numpy as np
 from engine.decision.band import WeightBand
 from engine.decision.beliefs import (
     DAY,
+    Course,
     Lived,
     after_looks,
     athlete_key,
@@ -130,16 +131,12 @@ def _view(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
 
 def _after_answers(case: Case, before: Belief, rng: np.random.Generator) -> Belief:
     """The belief after this morning's answers and what coaches saw of it."""
-    return after_looks(
-        update_belief(before, morning_of(case.checkin), rng),
-        case.history,
-        case.plan,
-        case.baseline.carb_g,
-        case.event.day,
-        case.checkin.date,
-        rng,
-        look=case.event.look,
-    )
+    course = Course(
+        history=case.history, plan=case.plan, day=case.event.day, look=case.event.look,
+        habit_g=case.baseline.carb_g,
+    )  # fmt: skip
+    told = update_belief(before, morning_of(case.checkin), rng)
+    return after_looks(told, course, case.checkin.date, rng)
 
 
 def _until_today(case: Case) -> tuple[Belief, int, np.random.Generator]:

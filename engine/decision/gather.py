@@ -49,10 +49,10 @@ def fullness_on_plan(
     # Days still to come count as habit: one low day has not depleted anyone yet.
     load_days = plan.load_days
     first = max(load_days, default=0)
-    before = [d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > first]
+    before = [d.carb_g if d.days_out > days_out else habit for d in plan.days if d.days_out > first]
     depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
     start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
-    load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
+    load = {d.days_out: d.carb_g for d in plan.days if d.days_out in load_days}
     total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
     share = eaten / total if total else 0.0
     return int(start + share * (max(look.fullness, start) - start) + 0.5)

@@ -98,7 +98,6 @@ def forecast(
     rng: np.random.Generator,
     *,
     load_left_g: float = np.inf,
-    particles: int = PARTICLES,
     stakes: Stakes = UNTRIED,
 ) -> list[DoseForecast]:
     """An outlook for each dose of the first day ahead, in the order of the doses.
@@ -109,7 +108,7 @@ def forecast(
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
-    few = subsample(belief, particles, rng)
+    few = subsample(belief, PARTICLES, rng)
     ends = _followed(few, ahead, doses, rng, load_left_g)
     lost = np.minimum(ends.looks - ends.unmoved, 0).mean(axis=-1)
     worths = worth(ends.looks - ends.as_planned, stakes.loss)

@@ -20,6 +20,7 @@ from engine.evidence.source import Source
 from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History
 from engine.values.plan import PeakPlan
+from engine.values.week_so_far import WeekSoFar
 from engine.values.weigh_in import WeighIn
 
 
@@ -85,9 +86,15 @@ def on_scale(
     """The scale at the weigh-in if the week goes on as planned, from the mornings so far."""
     day = event.day - timedelta(days=weigh_in.days_out)
     band = weight_band(
-        athlete=athlete, baseline=baseline, event=event, plan=plan, history=history,
-        checkin=CheckIn(date=day),
-    )  # fmt: skip
+        WeekSoFar(
+            athlete=athlete,
+            baseline=baseline,
+            event=event,
+            plan=plan,
+            history=history,
+            checkin=CheckIn(date=day),
+        )
+    )
     later = max(weigh_in.at.hour + weigh_in.at.minute / 60 - weighing.MORNING_HOUR.value, 0.0)
     share = min(later / weighing.DAY_RISE_HOURS.value, 1.0) * weighing.DAY_RISE_SHARE.value
     rise = share * band.expected_kg

@@ -23,10 +23,9 @@ from engine.safety.water import (
 )
 from engine.safety.weight import weight_flags
 from engine.symptoms import Symptom
-from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History
 from engine.values.level import Level
-from engine.values.plan import PeakPlan
+from engine.values.week_so_far import WeekSoFar
 
 __all__ = [
     "FINDINGS",
@@ -48,38 +47,27 @@ __all__ = [
 
 
 def safety_flags(
-    *,
-    athlete: Athlete,
-    baseline: Baseline,
-    plan: PeakPlan,
-    event: Event,
-    history: History,
-    checkin: CheckIn,
-    water_ceiling_l: float | None,
-    mornings_missed: int = 0,
+    week: WeekSoFar, *, water_ceiling_l: float | None, mornings_missed: int = 0
 ) -> tuple[Flag, ...]:
     """Every flag of one check-in, the most urgent first. Raises on no content of a check-in.
 
     Readings that cannot be believed raise no flags of their own: the gates ask for them again.
     A doubtful find in the reported symptoms and the note is a flag of its own, never a warning.
     """
+    athlete, history, checkin = week.athlete, week.history, week.checkin
     said = complaints(checkin)
     flags = [
         *complaint_flags(said),
         *low_sodium_flags(
-            history,
-            checkin,
-            said,
-            target_l=water_target(baseline, plan, event.days_out(checkin.date)),
-            ceiling_l=finite(water_ceiling_l),
+            history, checkin, said, target_l=water_target(week), ceiling_l=finite(water_ceiling_l)
         ),
         *weight_flags(athlete, history, checkin),
-        *water_flags(athlete, baseline, plan, event, history, checkin, said),
+        *water_flags(week, said),
         *_urine(checkin, said),
         *_pulse(checkin),
         *_missed(mornings_missed),
         *_sleep(history, checkin),
-        *energy_flags(athlete, plan.day(event.days_out(checkin.date))),
+        *energy_flags(athlete, week.plan.day(week.days_out)),
     ]
     return tuple(sorted(flags, key=lambda flag: -flag.level.rank))
 

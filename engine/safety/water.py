@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 
 from engine.evidence import safety as evidence
@@ -20,10 +20,10 @@ from engine.safety.readings import (
     last_morning,
 )
 from engine.symptoms import Symptom
-from engine.values.athlete import Athlete, Baseline, Event, Sex
+from engine.values.athlete import Athlete, Sex
 from engine.values.checkin import CheckIn, History
 from engine.values.level import Level
-from engine.values.plan import PeakPlan
+from engine.values.week_so_far import WeekSoFar
 
 #: Each sign once, however it is called.
 LOW_SODIUM_SIGNS: tuple[frozenset[Symptom], ...] = (
@@ -61,40 +61,29 @@ class Drunk:
         return below(self.water_l, least)
 
 
-def water_flags(
-    athlete: Athlete,
-    baseline: Baseline,
-    plan: PeakPlan,
-    event: Event,
-    history: History,
-    checkin: CheckIn,
-    said: Complaints,
-) -> Iterator[Flag]:
+def water_flags(week: WeekSoFar, said: Complaints) -> Iterator[Flag]:
     """Drinking held against its target, the adequate intake and the most that was ever studied.
 
     Too little is an advisory the first time, a caution on the second day running, with any
     complaint, or where hardly anything was drunk.
     """
-    days_out = event.days_out(checkin.date)
-    drunk = _drunk(athlete, baseline, plan, days_out, checkin)
+    drunk = _drunk(week)
     if drunk is not None:
-        morning_before = history.on(checkin.date - timedelta(days=1))
+        morning_before = week.history.on(week.checkin.date - timedelta(days=1))
         before = (
-            _drunk(athlete, baseline, plan, days_out + 1, morning_before)
-            if morning_before is not None
-            else None
+            _drunk(replace(week, checkin=morning_before)) if morning_before is not None else None
         )
         again = before is not None and (before.under_adequate or before.under_target)
         serious = again or bool(said.words) or drunk.hardly_any
         yield from _too_little(drunk, Level.CAUTION if serious else Level.ADVISORY, again=again)
-        yield from _too_much(drunk, athlete)
-    yield from too_fast_flags(checkin)
+        yield from _too_much(drunk, week.athlete)
+    yield from too_fast_flags(week.checkin)
 
 
-def water_target(baseline: Baseline, plan: PeakPlan, days_out: int) -> float:
-    """The target in L of the day before a morning so many days out: what its answer speaks of."""
-    yesterday = plan.day(days_out + 1)
-    return baseline.water_l if yesterday is None else yesterday.water_l
+def water_target(week: WeekSoFar) -> float:
+    """The target in L of the day before this morning: what its answer speaks of."""
+    yesterday = week.yesterday
+    return week.baseline.water_l if yesterday is None else yesterday.water_l
 
 
 def too_fast_flags(checkin: CheckIn) -> Iterator[Flag]:
@@ -106,15 +95,13 @@ def too_fast_flags(checkin: CheckIn) -> Iterator[Flag]:
         yield Flag(FlagId.WATER_TOO_FAST, Level.CAUTION, facts, (evidence.IOM_2005,))
 
 
-def _drunk(
-    athlete: Athlete, baseline: Baseline, plan: PeakPlan, days_out: int, checkin: CheckIn
-) -> Drunk | None:
-    water = believed_water(checkin.water_l)
+def _drunk(week: WeekSoFar) -> Drunk | None:
+    water = believed_water(week.checkin.water_l)
     if water is None:
         return None
-    women = athlete.sex is Sex.FEMALE
+    women = week.athlete.sex is Sex.FEMALE
     adequate = evidence.WATER_ADEQUATE_WOMEN if women else evidence.WATER_ADEQUATE_MEN
-    return Drunk(water, water_target(baseline, plan, days_out), adequate)
+    return Drunk(water, water_target(week), adequate)
 
 
 def _too_little(drunk: Drunk, level: Level, *, again: bool) -> Iterator[Flag]:

@@ -202,17 +202,19 @@ class _Timeline:
             self._meals(stage, start)
             look = self._look()
             if look is not None:
-                self._by(f"look:{number}", Kind.LOOK, stage, look, e.LOOK_USELESS_MIN)
+                self._by(f"look:{number}", Kind.LOOK, stage, (look, e.LOOK_USELESS_MIN))
         # From drinking as usual to sips again before each class that has room for it.
         if number == 1:
-            self._by("sips", Kind.SIPS, stage, e.SIPS_BEFORE_MIN, None, number)
+            self._by("sips", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None), number)
         elif before is not None and gap > _span(e.BITE_GAP_MIN):
             eaten = before + _span(e.BETWEEN_CLASSES_FIRST_MIN)
-            self._by(f"sips:{number}", Kind.SIPS, stage, e.SIPS_BEFORE_MIN, None, number, eaten)
+            self._by(f"sips:{number}", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None), number, eaten)
         if gap >= _span(e.PUMP_AGAIN_MIN):
             floor = before + _span(e.ROUND_TO_MIN) if before is not None else None
-            self._by(f"sugar:{number}", Kind.SUGAR, stage, e.SUGAR_BEFORE_MIN, None, number, floor)
-            self._by(f"pump:{number}", Kind.PUMP, stage, e.PUMP_BEFORE_MIN, None, number, floor)
+            self._by(
+                f"sugar:{number}", Kind.SUGAR, stage, (e.SUGAR_BEFORE_MIN, None), number, floor
+            )
+            self._by(f"pump:{number}", Kind.PUMP, stage, (e.PUMP_BEFORE_MIN, None), number, floor)
         self._put(f"stage:{number}", Kind.STAGE, stage, number)
 
     def _by(
@@ -220,12 +222,15 @@ class _Timeline:
         key: str,
         kind: Kind,
         stage: datetime,
-        before: Number,
-        useless: Number | None,
+        within: tuple[Number, Number | None],
         number: int = 0,
         floor: datetime | None = None,
     ) -> None:
-        """So long before the stage; where that has gone by, now, unless it is too late to be of use."""
+        """So long before the stage; where that has gone by, now, unless it is too late to be of use.
+
+        `within`: how long before, and until when it is of use (None: up to the stage).
+        """
+        before, useless = within
         at = stage - _span(before)
         for bound in (floor, self._now):
             at = max(at, bound) if bound is not None else at

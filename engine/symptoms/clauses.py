@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
@@ -44,9 +44,9 @@ _STATEMENT = word_set("""
 
 
 class Correcting(Protocol):
-    """What puts a word right, or gives it back."""
+    """What puts words right, or gives them back."""
 
-    def correct(self, word: str) -> str: ...
+    def corrected(self, words: Set[str]) -> dict[str, str]: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,16 +182,12 @@ _HEART_MEANT = Late(
 
 def spelt(parts: Sequence[Clause], corrector: Correcting) -> list[Spelt]:
     """The clauses with their misspelt words put right."""
-    known = {",": ","}
-    return [_spelt(clause, corrector, known) for clause in parts]
+    known = corrector.corrected({word.plain for clause in parts for word in clause.words} - {","})
+    return [_spelt(clause, {",": ",", **known}) for clause in parts]
 
 
-def _spelt(clause: Clause, corrector: Correcting, known: dict[str, str]) -> Spelt:
-    words = []
-    for word in clause.words:
-        if word.plain not in known:
-            known[word.plain] = corrector.correct(word.plain)
-        words.append(known[word.plain])
+def _spelt(clause: Clause, known: Mapping[str, str]) -> Spelt:
+    words = [known[word.plain] for word in clause.words]
     text, starts = _joined(words)
     meant = [bisect_right(starts, match.start()) - 1 for match in _HEART_MEANT.finditer(text)]
     if not meant:

@@ -16,6 +16,7 @@ from engine.values.limits import Limits
 from engine.values.look import Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
 from engine.values.prior import Prior
+from engine.values.week_so_far import WeekSoFar
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)
@@ -114,6 +115,14 @@ class Case:
     def planned(self) -> DayTarget | None:
         """The plan's target for the day that is set."""
         return self.plan.day(self.days_out)
+
+    @cached_property
+    def week_so_far(self) -> WeekSoFar:
+        """The week as it stands this morning, whatever the limits and the coach's settings."""
+        return WeekSoFar(
+            athlete=self.athlete, baseline=self.baseline, event=self.event, plan=self.plan,
+            history=self.history, checkin=self.checkin,
+        )  # fmt: skip
 
     @property
     def override_g(self) -> float | None:

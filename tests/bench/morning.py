@@ -100,18 +100,18 @@ class Line:
 
 def incoming(turn: ChatTurn) -> None:
     """What a check-in and a word of danger write, without what they think."""
-    chat, now = turn.incoming.chat_id, turn.now
+    chat = turn.incoming.chat_id
     coach = FIRST_COACH_CHAT + (chat - FIRST_ATHLETE_CHAT) // ATHLETES_OF_A_COACH
     if turn.incoming.text == DANGER:
         for reader, words in ((coach, f"Alert {chat}"), (chat, "target")):
             outbox.say(
-                turn.session, chat_id=reader, text=words, now=now, urgency=Urgency.URGENT
+                turn, chat_id=reader, text=words, how=outbox.Delivery(urgency=Urgency.URGENT),
             )  # fmt: skip
         return
-    outbox.say(turn.session, chat_id=chat, text="saved", now=now)
+    outbox.say(turn, chat_id=chat, text="saved")
     target, roster = Topic(TopicKind.TARGET, chat), Topic(TopicKind.ROSTER, coach)
-    outbox.say(turn.session, chat_id=chat, text="target", now=now, topic=target)
-    outbox.edit(turn.session, chat_id=coach, text="roster", message_id=1, now=now, topic=roster)
+    outbox.say(turn, chat_id=chat, text="target", how=outbox.Delivery(topic=target))
+    outbox.edit(turn, outbox.Shown(coach, message_id=1, topic=roster), text="roster")
 
 
 async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Line]:

@@ -57,14 +57,15 @@ def fill(url: str, athletes: int, weeks: int) -> None:
             for week in range(weeks):
                 day = date(2027, 12, 20) - timedelta(days=28 * week)
                 _week(
-                    session, person.id or 0, day, LOOKS[(number + week) % 4], plan, case, decision
+                    session, person.id or 0, day, LOOKS[(number + week) % 4], plan, (case, decision)
                 )
     engine.dispose()
 
 
 def _week(
-    session: Session, athlete: int, day: date, look: str, plan: Any, case: Any, decision: Any
+    session: Session, athlete: int, day: date, look: str, plan: Any, decided: tuple[Any, Any]
 ) -> None:
+    case, decision = decided
     set_at = datetime(day.year, day.month, day.day, tzinfo=UTC) - timedelta(days=9)
     event = EventRow(
         athlete_id=athlete, kind="show", day=day, zone="Europe/London", active=False, look=look,

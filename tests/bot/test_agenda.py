@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import subprocess
 from datetime import UTC, date, datetime, time, timedelta
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -118,9 +119,10 @@ def test_a_year_of_prompts_has_one_instant_for_each_local_day(zone: str) -> None
     assert len(set(instants)) == 365
 
 
-def _row(session: Session, **changes: object) -> AgendaRow:
-    fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON}
-    return agenda.put(session, **(fields | changes))  # type: ignore[arg-type]
+def _row(session: Session, **changes: Any) -> AgendaRow:
+    fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON} | changes
+    named = agenda.Named(*(fields.pop(name) for name in agenda.Named._fields))
+    return agenda.put(session, named, **fields)
 
 
 def test_putting_a_duty_twice_moves_it(any_engine: Engine) -> None:
@@ -246,8 +248,7 @@ def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: 
     with transaction(any_engine) as session:
         for subject, rank in (("later", 1), ("first", 0), ("later too", 1), ("first too", 0)):
             agenda.put(
-                session, subject=subject, local_date=date(2027, 5, 6), kind="prompt",
-                due_at=NOON, rank=rank,
+                session, agenda.Named(subject, date(2027, 5, 6), "prompt"), due_at=NOON, rank=rank,
             )  # fmt: skip
     with claiming(any_engine) as session:
         claimed = agenda.claim_due(session, NOON, limit=3)

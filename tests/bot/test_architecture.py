@@ -18,7 +18,7 @@ FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in 
 
 #: What stands above the features and puts them together; nothing below imports it.
 ABOVE = {
-    "app", "beside", "cli", "documents", "dispatcher", "features", "landing", "operation", "rehearsal",
+    "app", "cli", "documents", "dispatcher", "features", "landing", "operation", "rehearsal",
     "uploads", "watching",
 }  # fmt: skip
 

@@ -18,7 +18,7 @@ from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.week import LimitsRow
 from bot.week.load import current_event, current_plan
 from engine.planning.drafting.draft import SHAPES, depletions, load_range, usual_load
-from engine.planning.drafting.draft_reasons import LINES, Line, draft_reasons
+from engine.planning.drafting.draft_reasons import LINES, Asked, Line, draft_reasons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import PeakPlan
 from tests.support.weeks import Team, replacing
@@ -146,10 +146,9 @@ def all_reasons() -> Iterator[tuple[Line, ...]]:
         )
         loads = (usual_load(sex), usual_load(sex, "much"), load_range(shape)[0])
         for load, depletion in product(loads, depletions(shape)):
-            yield draft_reasons(who, habit, shape, load, depletion)
-        yield draft_reasons(
-            who, habit, shape, loads[0], depletions(shape)[0], learnt_g_per_kg=loads[0]
-        )
+            yield draft_reasons(who, habit, Asked(shape, load, depletion))
+        least = Asked(shape, loads[0], depletions(shape)[0])
+        yield draft_reasons(who, habit, least, learnt_g_per_kg=loads[0])
 
 
 def test_every_line_has_its_words_and_fits_a_message() -> None:

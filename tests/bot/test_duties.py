@@ -27,15 +27,13 @@ DAY = date(2027, 6, 1)
 
 
 def _due(turn: Turn, row: AgendaRow) -> None:
-    outbox.say(turn.session, chat_id=1, text=f"{row.subject} {row.kind}", now=turn.now)
+    outbox.say(turn, chat_id=1, text=f"{row.subject} {row.kind}")
     if row.kind == "bad":
         raise ZeroDivisionError
     if row.kind == "alert":  # repeats itself, as an alert does until it is acknowledged
         agenda.put(
             turn.session,
-            subject=row.subject,
-            local_date=row.local_date,
-            kind=row.kind,
+            agenda.Named(row.subject, row.local_date, row.kind),
             due_at=turn.now + timedelta(minutes=5),
             again=True,
         )
@@ -54,7 +52,7 @@ class Day:
 
     def put(self, subject: str, kind: str, after: timedelta = timedelta()) -> None:
         with transaction(self.engine) as session:
-            agenda.put(session, subject=subject, local_date=DAY, kind=kind, due_at=START + after)
+            agenda.put(session, agenda.Named(subject, DAY, kind), due_at=START + after)
 
     def said(self) -> list[str]:
         with Session(self.engine) as session:

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.store.base import from_text, to_text
+from bot.store.driver import from_text, to_text
 
 #: Any text at all, half signs of UTF-16 included: RFC 8259, section 8.2, allows them in JSON.
 TEXT = st.text(st.characters())

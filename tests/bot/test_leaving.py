@@ -42,9 +42,7 @@ def beside(team: Team, name: str, chat: int, rights: Rights, *, one: bool = True
         )  # fmt: skip
         session.add(row)
         session.flush()
-        agenda.put(
-            session, subject=f"second:{row.id}", local_date=until.date(), kind=OVER, due_at=until
-        )
+        agenda.put(session, agenda.Named(f"second:{row.id}", until.date(), OVER), due_at=until)
     return Someone(team.world, chat, name)
 
 

@@ -14,7 +14,8 @@ from sqlmodel import Session, select
 from telegram.error import NetworkError
 
 from bot.cli import main
-from bot.core.chat.outbox import say
+from bot.core.chat.outbox import Delivery, say
+from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Turn
 from bot.operation.roles import coaches_and_invitations, revoke_coach, revoke_invitation
@@ -45,7 +46,12 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 
 def alert_waits(team: Team, since: datetime) -> None:
     with transaction(team.world.engine) as session:
-        say(session, chat_id=101, text="Warning", now=since, urgency=Urgency.URGENT)
+        say(
+            Turn(session, Context(since)),
+            chat_id=101,
+            text="Warning",
+            how=Delivery(urgency=Urgency.URGENT),
+        )
 
 
 def test_every_queue_has_its_longest_wait_and_its_words(sqlite_engine: Engine) -> None:

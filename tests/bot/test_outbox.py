@@ -11,6 +11,8 @@ from sqlmodel import select
 from bot.core.chat import outbox
 from bot.core.chat.outbox import Button
 from bot.core.chat.topics import Topic
+from bot.core.context import Context
+from bot.core.turn import Turn
 from bot.store.db import transaction
 from bot.store.tables.traffic import OutboxRow, TopicKind
 
@@ -23,7 +25,7 @@ def test_a_text_past_the_4096_utf16_units_of_a_message_is_cut(
     sqlite_engine: Engine, text: str
 ) -> None:
     with transaction(sqlite_engine) as session:
-        row = outbox.say(session, chat_id=CHAT, text=text, now=NOW)
+        row = outbox.say(Turn(session, Context(NOW)), chat_id=CHAT, text=text)
 
     units = len(row.payload["text"].encode("utf-16-le")) // 2
     assert 4095 <= units <= 4096
@@ -32,7 +34,7 @@ def test_a_text_past_the_4096_utf16_units_of_a_message_is_cut(
 
 def test_a_text_that_fits_is_left_alone(sqlite_engine: Engine) -> None:
     with transaction(sqlite_engine) as session:
-        row = outbox.say(session, chat_id=CHAT, text="💪" * 2048, now=NOW)
+        row = outbox.say(Turn(session, Context(NOW)), chat_id=CHAT, text="💪" * 2048)
 
     assert row.payload["text"] == "💪" * 2048
 
@@ -46,7 +48,12 @@ def test_a_button_holds_64_bytes_at_most() -> None:
 def test_the_same_word_under_the_same_key_is_said_once(any_engine: Engine) -> None:
     for _ in range(2):
         with transaction(any_engine) as session:
-            outbox.say(session, chat_id=CHAT, text="hello", now=NOW, dedupe="greeting:11")
+            outbox.say(
+                Turn(session, Context(NOW)),
+                chat_id=CHAT,
+                text="hello",
+                how=outbox.Delivery(dedupe="greeting:11"),
+            )
     with transaction(any_engine) as session:
         assert len(session.exec(select(OutboxRow)).all()) == 1
 
@@ -54,7 +61,17 @@ def test_the_same_word_under_the_same_key_is_said_once(any_engine: Engine) -> No
 def test_of_the_words_on_a_topic_only_the_latest_waits(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
         for text in ("300 g", "320 g"):
-            outbox.say(session, chat_id=CHAT, text=text, now=NOW, topic=Topic(TopicKind.TARGET, 1))
-        outbox.say(session, chat_id=CHAT, text="other", now=NOW, topic=Topic(TopicKind.TARGET, 2))
+            outbox.say(
+                Turn(session, Context(NOW)),
+                chat_id=CHAT,
+                text=text,
+                how=outbox.Delivery(topic=Topic(TopicKind.TARGET, 1)),
+            )
+        outbox.say(
+            Turn(session, Context(NOW)),
+            chat_id=CHAT,
+            text="other",
+            how=outbox.Delivery(topic=Topic(TopicKind.TARGET, 2)),
+        )
         rows = session.exec(select(OutboxRow).order_by("id")).all()
         assert [row.status for row in rows] == ["dropped", "waiting", "waiting"]

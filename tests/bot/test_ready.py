@@ -41,21 +41,25 @@ def condition(number: int) -> str:
     return f"{number} {CONDITIONS[number]}"
 
 
-def answer(
-    team: Team, rating: int = 5, *, fat: str = "Not known", loss: str = "0.8", lost: str = "6",
-    weeks: str = "16", periods: str = "Regular", energy: str = "Good", sleep: str = "7",
-    injury: str = "None",
-) -> str:  # fmt: skip
+USUAL = {
+    "fat": "Not known", "loss": "0.8", "lost": "6", "weeks": "16", "periods": "Regular",
+    "energy": "Good", "sleep": "7", "injury": "None",
+}  # fmt: skip
+
+
+def answer(team: Team, rating: int = 5, **other: str) -> str:
+    """The coach answers as usual, but for these."""
+    told = USUAL | other
     team.coach.writes("/ready")
     team.coach.taps(condition(rating))
-    if fat == "Not known":
-        team.coach.taps(fat)
+    if told["fat"] == "Not known":
+        team.coach.taps(told["fat"])
     else:
-        team.coach.writes(fat)
-    team.coach.writes(loss)
-    team.coach.writes(lost)
-    team.coach.writes(weeks)
-    answer_on_health(team, periods=periods, energy=energy, sleep=sleep, injury=injury)
+        team.coach.writes(told["fat"])
+    for key in ("loss", "lost", "weeks"):
+        team.coach.writes(told[key])
+    health = {key: told[key] for key in ("periods", "energy", "sleep", "injury")}
+    answer_on_health(team, **health)
     return text_of(team.coach.hears())
 
 

@@ -32,6 +32,7 @@ from bot.core.chat.topics import Topic
 from bot.core.context import Context, Document
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.clock_watch import ClockWatch
+from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables import setting
@@ -88,9 +89,12 @@ class Post:
             Uploads(self.engine, use_cases, lambda: Context(self.clock.now())),
         )
 
-    def say(self, chat_id: int, text: str, **more: Any) -> int:
+    def say(self, chat_id: int, text: str, *, buttons: outbox.Buttons = (), **how: Any) -> int:
         with transaction(self.engine) as session:
-            row = outbox.say(session, chat_id=chat_id, text=text, now=self.clock.now(), **more)
+            row = outbox.say(
+                Turn(session, Context(self.clock.now())), chat_id=chat_id, text=text,
+                buttons=buttons, how=outbox.Delivery(**how),
+            )  # fmt: skip
         assert row.id is not None
         return row.id
 
@@ -98,7 +102,7 @@ class Post:
         """Pictures, by what they are made of."""
         with transaction(self.engine) as session:
             row = outbox.send_pictures(
-                session, chat_id=chat_id, caption="this morning", now=self.clock.now(),
+                Turn(session, Context(self.clock.now())), chat_id=chat_id, caption="this morning",
                 pictures=[{"make": name} for name in names],
             )  # fmt: skip
         assert row.id is not None
@@ -111,7 +115,9 @@ class Post:
 
     def edit(self, chat_id: int, text: str, **which: int) -> int:
         with transaction(self.engine) as session:
-            row = outbox.edit(session, chat_id=chat_id, text=text, now=self.clock.now(), **which)
+            row = outbox.edit(
+                Turn(session, Context(self.clock.now())), outbox.Shown(chat_id, **which), text=text
+            )
         assert row.id is not None
         return row.id
 
@@ -218,7 +224,7 @@ async def test_all_chats_together_get_at_most_thirty_messages_in_any_second(post
     post.line.call = noted  # type: ignore[method-assign]
     with transaction(post.engine) as session:
         for chat in range(100):
-            outbox.say(session, chat_id=1000 + chat, text="Morning", now=START)
+            outbox.say(Turn(session, Context(START)), chat_id=1000 + chat, text="Morning")
     await post.run_until_empty()
 
     assert len(times) == 100
@@ -230,7 +236,7 @@ async def test_an_answer_to_a_tap_overtakes_what_waits_in_the_chat(post: Post) -
     for number in range(5):
         post.say(INES, str(number))
     with transaction(post.engine) as session:
-        outbox.answer_tap(session, chat_id=INES, tap_id="t9", now=START)
+        outbox.answer_tap(Turn(session, Context(START)), chat_id=INES, tap_id="t9")
     await post.turn()
 
     assert ("answerCallbackQuery", {"callback_query_id": "t9"}) in post.line.calls
@@ -309,7 +315,7 @@ async def test_a_chat_that_moved_is_followed_with_all_that_waits_for_it(post: Po
     post.say(-5, "first")
     post.say(-5, "second")
     with transaction(post.engine) as session:
-        outbox.set_menu(session, chat_id=-5, commands=[("week", "the week")], now=START)
+        outbox.set_menu(Turn(session, Context(START)), chat_id=-5, commands=[("week", "the week")])
     post.line.fail(TimedOut(), on="setMyCommands")  # so that it is still waiting at the move
     await post.run_until_empty()
 
@@ -339,7 +345,7 @@ async def test_a_tap_answered_too_late_is_left_at_that(post: Post) -> None:
     said = "Query is too old and response timeout expired or query id is invalid"
     post.line.fail(BadRequest(said), on="answerCallbackQuery")
     with transaction(post.engine) as session:
-        row = outbox.answer_tap(session, chat_id=INES, tap_id="t9", now=START)
+        row = outbox.answer_tap(Turn(session, Context(START)), chat_id=INES, tap_id="t9")
     await post.run_until_empty()
 
     assert row.id is not None

@@ -300,7 +300,7 @@ def test_numbers_that_an_athletes_turn_has_drawn_come_after_those_of_whom_it_wai
     numbers: dict[str, int] = {}
 
     def says(session: Session, who: str) -> None:
-        numbers[who] = id_of(say(session, chat_id=1, text=who, now=NOW))
+        numbers[who] = id_of(say(Turn(session, Context(NOW)), chat_id=1, text=who))
 
     def athletes(session: Session) -> None:
         locks.hold(session, first)

@@ -26,13 +26,13 @@ INES, MARA = 11, 12
 
 
 def _echo(turn: ChatTurn) -> None:
-    outbox.say(turn.session, chat_id=turn.incoming.chat_id, text=turn.incoming.text, now=turn.now)
+    outbox.say(turn, chat_id=turn.incoming.chat_id, text=turn.incoming.text)
     if turn.incoming.text == "bad":
         raise ZeroDivisionError
 
 
 def _apologise(turn: Turn, chat_id: int) -> None:
-    outbox.say(turn.session, chat_id=chat_id, text="sorry", now=turn.now)
+    outbox.say(turn, chat_id=chat_id, text="sorry")
 
 
 class Office:
@@ -289,7 +289,7 @@ def test_what_was_said_and_went_with_somebodys_data_keeps_nothing_from_being_don
 ) -> None:
     def says_and_deletes(turn: ChatTurn) -> None:
         for said in ("goes", "stays"):
-            outbox.say(turn.session, chat_id=7, text=said, now=turn.now)
+            outbox.say(turn, chat_id=7, text=said)
         gone, _ = turn.session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
         turn.session.delete(gone)
         turn.session.flush()

@@ -43,6 +43,13 @@ de | kg | 84.0 | 83,7, Brust 8, Beine 6, alles zusammen 7. 5,2 | 83.7 | 7 | 5.2
 en | us | 57.88 | feeling 6/10, looking 7/10, weighing 127.2, 96oz | 57.7 | 7 | 2.84
 en | us | 74.39 | my husband's scale says 163.2, mine says 163.8, always used mine. 6. gallon | 74.3 | 6 | 3.79
 en | kg | 63.0 | class at 9 and 11, 62.8, 6, 3.5l | 62.8 | 6 | 3.5
+en | kg | 63.0 | look? 6. weight? 62.8. water? 3. sleep? 5 hours | 62.8 | 6 | 3
+de | kg | 63.0 | 62,8. Gefühlt ne 5, im Spiegel ne 6. 3 Liter | 62.8 | 6 | 3
+en | us | 63.0 | gallon jug, got through three quarters, 138.4, six | 62.78 | 6 | ~2.84
+de | kg | 63.0 | 62,8 Optik 7 hm nein ehrlich 6. 3 l | 62.8 | 6 | 3
+en | kg | 63.0 | supposed to be 4 litres, was 3. 62.8. look 6 | 62.8 | 6 | 3
+de | kg | 63.0 | 4 Liter Ziel, geschafft 3,2. 62,8, sechs | 62.8 | 6 | 3.2
+en | kg | 63.0 | three 1 litre bottles, last one still half full. 62.8. 6 | 62.8 | 6 | ~2.5
 en | kg | 58.9 | can't do numbers. 58.7. full I guess? water the usual | 58.7 | ~7 | -
 en | kg | 75.4 | 75 point... 1? 7? smudged on my hand. look 6. 4 litres | ~75.4 | 6 | 4
 """

@@ -14,6 +14,7 @@ from engine.decision.band import WeightBand, weight_band
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
 from engine.values.plan import DayTarget, PeakPlan
+from engine.values.week_so_far import WeekSoFar
 
 EVENT = Event(kind=EventKind.TRIAL, day=date(2026, 11, 28), zone="UTC")
 
@@ -47,12 +48,14 @@ def band(
     kg: float, habit_g: float, carbs: dict[int, float], out: int, *earlier: CheckIn
 ) -> WeightBand:
     return weight_band(
-        athlete=athlete(kg),
-        baseline=habit(habit_g),
-        event=EVENT,
-        plan=plan(carbs),
-        history=History(checkins=earlier),
-        checkin=morning(out),
+        WeekSoFar(
+            athlete=athlete(kg),
+            baseline=habit(habit_g),
+            event=EVENT,
+            plan=plan(carbs),
+            history=History(checkins=earlier),
+            checkin=morning(out),
+        )
     )
 
 
@@ -119,15 +122,17 @@ def test_eaten_counts_before_set_and_set_before_planned() -> None:
     def expected(*, eaten: float | None, set_g: float | None) -> float:
         day = EVENT.day - timedelta(days=3)
         return weight_band(
-            athlete=athlete(80),
-            baseline=habit(300),
-            event=EVENT,
-            plan=plan({**LEVEL, 3: 500.0}),
-            history=History(
-                checkins=(morning(3, 80.0),),
-                set_days=(DaySet(day, set_g),) if set_g is not None else (),
-            ),
-            checkin=morning(2, carb_eaten_g=eaten),
+            WeekSoFar(
+                athlete=athlete(80),
+                baseline=habit(300),
+                event=EVENT,
+                plan=plan({**LEVEL, 3: 500.0}),
+                history=History(
+                    checkins=(morning(3, 80.0),),
+                    set_days=(DaySet(day, set_g),) if set_g is not None else (),
+                ),
+                checkin=morning(2, carb_eaten_g=eaten),
+            )
         ).expected_kg
 
     assert expected(eaten=None, set_g=None) == pytest.approx(80 + 0.2 * 4.5)
@@ -149,12 +154,14 @@ def test_todays_own_weight_does_not_move_the_band_that_judges_it() -> None:
     earlier = History(checkins=(morning(4, 80.0),))
     bands = {
         weight_band(
-            athlete=athlete(80),
-            baseline=habit(300),
-            event=EVENT,
-            plan=plan(LEVEL),
-            history=earlier,
-            checkin=replace(morning(3), weight_kg=kg),
+            WeekSoFar(
+                athlete=athlete(80),
+                baseline=habit(300),
+                event=EVENT,
+                plan=plan(LEVEL),
+                history=earlier,
+                checkin=replace(morning(3), weight_kg=kg),
+            )
         )
         for kg in (70.0, 80.0, None)
     }
@@ -195,9 +202,15 @@ def test_the_band_widens_with_what_it_does_not_know() -> None:
 def test_habitual_sodium_that_is_not_known_widens_the_band() -> None:
     def found(sodium_mg: float | None) -> WeightBand:
         return weight_band(
-            athlete=athlete(80), baseline=replace(habit(300), sodium_mg=sodium_mg), event=EVENT,
-            plan=plan(LEVEL), history=History(checkins=(morning(4, 80.0),)), checkin=morning(3),
-        )  # fmt: skip
+            WeekSoFar(
+                athlete=athlete(80),
+                baseline=replace(habit(300), sodium_mg=sodium_mg),
+                event=EVENT,
+                plan=plan(LEVEL),
+                history=History(checkins=(morning(4, 80.0),)),
+                checkin=morning(3),
+            )
+        )
 
     assert width(found(None)) > width(found(2500))
 
@@ -206,11 +219,15 @@ def trained(done: TrainingDone | None, training: str = "upper body") -> WeightBa
     session = plan(LEVEL).days[3]
     assert session.days_out == 4
     return weight_band(
-        athlete=athlete(80), baseline=habit(300), event=EVENT,
-        plan=plan(LEVEL).with_day(replace(session, training=training)),
-        history=History(checkins=(morning(4, 80.0),)),
-        checkin=replace(morning(3), training_done=done),
-    )  # fmt: skip
+        WeekSoFar(
+            athlete=athlete(80),
+            baseline=habit(300),
+            event=EVENT,
+            plan=plan(LEVEL).with_day(replace(session, training=training)),
+            history=History(checkins=(morning(4, 80.0),)),
+            checkin=replace(morning(3), training_done=done),
+        )
+    )
 
 
 def test_a_session_left_out_is_expected_on_the_scale_and_an_untold_one_widens_the_band() -> None:

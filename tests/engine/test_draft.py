@@ -205,7 +205,7 @@ def test_the_coachs_own_load_is_taken() -> None:
     fat=st.floats(0, 400),
     water=st.floats(0, 15),
 )
-def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(
+def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(  # noqa: PLR0913
     sex: Sex, kg: float, shape: str, mean: float | None, carb: float, fat: float, water: float
 ) -> None:
     athlete = Athlete(sex=sex, birth_year=1990, height_cm=170, body_mass_kg=kg)

@@ -9,7 +9,7 @@ from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, ch
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
-from engine.planning.drafting.rescale import suggested_plan
+from engine.planning.drafting.rescale import Against, Load, suggested_plan
 from engine.values.athlete import Sex
 
 WOMAN = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
@@ -48,7 +48,7 @@ def test_days_before_the_load_stay_as_planned() -> None:
 def test_the_scaled_load_stays_inside_each_day_and_the_total() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FLAT)
     total = sum(WEEK[-3:]) * 1.05
-    found = suggested_plan(belief, week(around=60), rng, load_total_g=total)
+    found = suggested_plan(belief, week(around=60), rng, within=Load(total_g=total))
     assert sum(found.carbs_g[-3:]) <= total + 1e-6
     for dose, day in zip(found.carbs_g, week(around=60), strict=True):
         assert day.low_g <= dose <= day.high_g
@@ -56,10 +56,10 @@ def test_the_scaled_load_stays_inside_each_day_and_the_total() -> None:
 
 def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FULL)
-    stays = suggested_plan(belief, week(), rng, aversion=1e6, own=1.1)
+    stays = suggested_plan(belief, week(), rng, against=Against(1e6, 1.1))
     assert stays.factor == 1.1
     assert sum(stays.carbs_g[-3:]) == pytest.approx(1.1 * sum(WEEK[-3:]))
-    assert suggested_plan(belief, week(), rng, aversion=1e6).carbs_g == WEEK
+    assert suggested_plan(belief, week(), rng, against=Against(1e6)).carbs_g == WEEK
 
 
 def test_a_week_shorter_than_its_load_is_refused() -> None:

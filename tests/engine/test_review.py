@@ -75,7 +75,7 @@ EDGES = [
     EDGES,
     ids=[f"{edge[0]}-{edge[5]}" for edge in EDGES],
 )
-def test_a_bound_holds_at_its_edge_and_is_told_past_it(
+def test_a_bound_holds_at_its_edge_and_is_told_past_it(  # noqa: PLR0913
     id: str, level: Level, days_out: int, key: str, fine: float, past: float, source: str
 ) -> None:
     assert id not in found(changed(days_out, **{key: fine}))

@@ -24,6 +24,7 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.checkin import CheckIn, History
 from engine.values.energy import energy_kcal
 from engine.values.plan import DayTarget, PeakPlan
+from engine.values.week_so_far import WeekSoFar
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out
@@ -60,12 +61,14 @@ def flags(
         for ago, told in sorted((before or {}).items(), reverse=True)
     ]
     found = safety_flags(
-        athlete=athlete,
-        baseline=BASELINE,
-        plan=plan,
-        event=EVENT,
-        history=History(checkins=tuple(earlier)),
-        checkin=CheckIn(date=TODAY, **answers),
+        WeekSoFar(
+            athlete=athlete,
+            baseline=BASELINE,
+            event=EVENT,
+            plan=plan,
+            history=History(checkins=tuple(earlier)),
+            checkin=CheckIn(date=TODAY, **answers),
+        ),
         water_ceiling_l=ceiling,
         mornings_missed=mornings_missed,
     )

@@ -12,6 +12,7 @@ from engine.safety import Level, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.checkin import CheckIn, Gut, History
 from engine.values.plan import DayTarget, PeakPlan
+from engine.values.week_so_far import WeekSoFar
 from tests.support.any_text import any_text
 
 ANY_NUMBER = st.one_of(
@@ -72,8 +73,10 @@ def history(checkins: list[CheckIn]) -> History:
     return History(checkins=tuple(by_date[day] for day in sorted(by_date)))
 
 
-def flags(**case: Any) -> tuple[Any, ...]:
-    return safety_flags(
+def flags(
+    *, water_ceiling_l: float | None, mornings_missed: int = 0, **week: Any
+) -> tuple[Any, ...]:
+    so_far = WeekSoFar(
         athlete=Athlete(
             sex=Sex.MALE, birth_year=1990, height_cm=180, body_mass_kg=80, body_fat_percent=8
         ),
@@ -81,8 +84,9 @@ def flags(**case: Any) -> tuple[Any, ...]:
             carb_g=250, protein_g=150, fat_g=60, fibre_g=25, water_l=0, sodium_mg=2500
         ),
         event=Event(kind=EventKind.TRIAL, day=date(2027, 5, 14), zone="UTC"),
-        **case,
+        **week,
     )
+    return safety_flags(so_far, water_ceiling_l=water_ceiling_l, mornings_missed=mornings_missed)
 
 
 # how long a draw takes says how busy the machine is, and nothing of the flags

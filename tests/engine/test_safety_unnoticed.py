@@ -15,6 +15,7 @@ from engine.safety import Flag, Level, fastest_drinking_l_per_h, flags_of_words,
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.checkin import CheckIn, DaySet, History
 from engine.values.plan import DayTarget, PeakPlan
+from engine.values.week_so_far import WeekSoFar
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out
@@ -44,11 +45,16 @@ def flags(
         for ago, told in sorted((before or {}).items(), reverse=True)
     ]
     found = safety_flags(
-        athlete=LEAN, baseline=BASELINE, plan=plan,
-        event=Event(kind=EventKind.SHOW, day=STAGE, zone="Europe/Lisbon"),
-        history=History(checkins=tuple(earlier)), checkin=CheckIn(date=TODAY, **answers),
+        WeekSoFar(
+            athlete=LEAN,
+            baseline=BASELINE,
+            event=Event(kind=EventKind.SHOW, day=STAGE, zone="Europe/Lisbon"),
+            plan=plan,
+            history=History(checkins=tuple(earlier)),
+            checkin=CheckIn(date=TODAY, **answers),
+        ),
         water_ceiling_l=5.0,
-    )  # fmt: skip
+    )
     return {str(flag.id): flag for flag in found}
 
 
@@ -187,13 +193,18 @@ def test_of_two_mornings_a_week_back_the_nearer_to_seven_days_counts() -> None:
 def test_what_is_told_of_todays_weight_is_not_held_against_itself() -> None:
     told = CheckIn(date=TODAY, weight_kg=58.0)
     found = safety_flags(
-        athlete=LEAN, baseline=BASELINE, plan=PLAN,
-        event=Event(kind=EventKind.SHOW, day=STAGE, zone="Europe/Lisbon"),
-        history=History(
-            checkins=(CheckIn(date=TODAY - timedelta(days=1), weight_kg=60.0), told),
+        WeekSoFar(
+            athlete=LEAN,
+            baseline=BASELINE,
+            event=Event(kind=EventKind.SHOW, day=STAGE, zone="Europe/Lisbon"),
+            plan=PLAN,
+            history=History(
+                checkins=(CheckIn(date=TODAY - timedelta(days=1), weight_kg=60.0), told)
+            ),
+            checkin=told,
         ),
-        checkin=told, water_ceiling_l=5.0,
-    )  # fmt: skip
+        water_ceiling_l=5.0,
+    )
     (drop,) = [flag for flag in found if flag.id == "weight-drop-24h"]
     assert dict(drop.facts)["before_kg"] == 60.0
     assert evidence.NATA_2000 in drop.sources

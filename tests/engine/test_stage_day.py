@@ -243,7 +243,7 @@ def test_in_many_more_days_nothing_is_at_once_in_the_past_or_twice(**day: Any) -
     whatever_happens(**day)
 
 
-def whatever_happens(
+def whatever_happens(  # noqa: PLR0913
     first: int, gap: int | None, wake: int, travel: int, registration: int | None,
     tan: int | None, changes: list[tuple[int, int]],
 ) -> None:  # fmt: skip

@@ -13,7 +13,7 @@ from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.food.portions import Aim, Totals
 from engine.planning.drafting.draft import SHAPES, draft_plan
-from engine.planning.drafting.draft_reasons import draft_reasons
+from engine.planning.drafting.draft_reasons import Asked, draft_reasons
 from engine.planning.drafting.template import relative, scaled
 from engine.planning.review import review_plan
 from engine.safety import Level
@@ -45,7 +45,9 @@ def test_a_draft_has_no_figure_for_what_nobody_counts_and_passes_its_review(shap
 
 
 def test_a_draft_says_that_what_is_not_counted_stays_as_always() -> None:
-    lines = {line.id: line for line in draft_reasons(ATHLETE, UNCOUNTED, "even", 8.2, "mild")}
+    lines = {
+        line.id: line for line in draft_reasons(ATHLETE, UNCOUNTED, Asked("even", 8.2, "mild"))
+    }
     assert {"fibre-not-counted", "sodium-not-counted"} <= set(lines)
     assert not {"fibre", "sodium"} & set(lines)
     assert not lines["sodium-not-counted"].facts

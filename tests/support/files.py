@@ -25,7 +25,7 @@ from tests.support.world import Said, Someone, World
 _ids = itertools.count(1)
 
 
-def sends_file(
+def sends_file(  # noqa: PLR0913
     who: Someone,
     content: bytes,
     *,

@@ -31,7 +31,7 @@ BASELINE = {
 FIRST_CHAT = 5000
 
 
-def many_athletes(
+def many_athletes(  # noqa: PLR0913
     session: Session,
     coach_id: int,
     count: int,

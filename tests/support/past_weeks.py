@@ -41,7 +41,7 @@ ORDINARY = {
 }  # fmt: skip
 
 
-def behind(
+def behind(  # noqa: PLR0913
     team: Team,
     day: date,
     *,

@@ -37,25 +37,19 @@ def incoming(turn: ChatTurn) -> None:
     _count(turn.session, f"handled:{turn.incoming.update_id}")
     if turn.incoming.kind is Kind.TAP:
         assert turn.incoming.tap_id is not None
-        outbox.answer_tap(turn.session, chat_id=chat, tap_id=turn.incoming.tap_id, now=now)
-        outbox.edit(
-            turn.session, chat_id=chat, text="changed", message_id=turn.incoming.message_id, now=now
-        )
+        outbox.answer_tap(turn, chat_id=chat, tap_id=turn.incoming.tap_id)
+        outbox.edit(turn, outbox.Shown(chat, message_id=turn.incoming.message_id), text="changed")
         return
     if turn.incoming.text == "remind me":
         agenda.put(
             turn.session,
-            subject=f"chat:{chat}",
-            local_date=now.date(),
-            kind="reminder",
+            agenda.Named(f"chat:{chat}", now.date(), "reminder"),
             due_at=now + timedelta(seconds=0.3),
         )
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED):
-        outbox.say(
-            turn.session, chat_id=chat, text=f"{turn.incoming.kind} {turn.incoming.text}", now=now
-        )
+        outbox.say(turn, chat_id=chat, text=f"{turn.incoming.kind} {turn.incoming.text}")
     else:
-        outbox.say(turn.session, chat_id=COACH, text=f"{chat} {turn.incoming.kind}", now=now)
+        outbox.say(turn, chat_id=COACH, text=f"{chat} {turn.incoming.kind}")
     if turn.incoming.text == "bad":
         raise ZeroDivisionError("what she weighs: 61.2")
 
@@ -63,19 +57,19 @@ def incoming(turn: ChatTurn) -> None:
 def due(turn: Turn, row: AgendaRow) -> None:
     _count(turn.session, f"due:{row.subject}")
     chat = int(row.subject.removeprefix("chat:"))
-    outbox.say(turn.session, chat_id=chat, text="the reminder", now=turn.now)
+    outbox.say(turn, chat_id=chat, text="the reminder")
 
 
 def undeliverable(turn: Turn, row: OutboxRow) -> None:
-    outbox.say(turn.session, chat_id=COACH, text=f"{row.chat_id} is out of reach", now=turn.now)
+    outbox.say(turn, chat_id=COACH, text=f"{row.chat_id} is out of reach")
 
 
 def moved(turn: Turn, old: int, new: int) -> None:
-    outbox.say(turn.session, chat_id=COACH, text=f"{old} is now {new}", now=turn.now)
+    outbox.say(turn, chat_id=COACH, text=f"{old} is now {new}")
 
 
 def poisoned(turn: Turn, chat_id: int) -> None:
-    outbox.say(turn.session, chat_id=chat_id, text="sorry, say it another way", now=turn.now)
+    outbox.say(turn, chat_id=chat_id, text="sorry, say it another way")
 
 
 def main() -> int:

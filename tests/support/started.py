@@ -44,7 +44,7 @@ class Started(subprocess.Popen[Any]):
         self._line: socket.socket | None = None
         super().__init__([sys.executable, *python], **how)
 
-    def _execute_child(  # type: ignore[override]
+    def _execute_child(  # type: ignore[override]  # noqa: PLR0913
         self, args: Any, executable: Any, preexec_fn: Any, close_fds: Any, pass_fds: Any,
         cwd: Any, env: Any, startupinfo: Any, creationflags: Any, shell: Any,
         p2cread: int, p2cwrite: int, c2pread: int, c2pwrite: int, errread: int, errwrite: int,

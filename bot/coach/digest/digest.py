@@ -51,7 +51,7 @@ def schedule(turn: Turn, coach: Person) -> None:
     while True:
         due = instants.local_instant(day, settings.digest_at, zone)
         if due > turn.now:
-            row = agenda.put(turn.session, subject=subject, local_date=day, kind=DIGEST, due_at=due)
+            row = agenda.put(turn.session, agenda.Named(subject, day, DIGEST), due_at=due)
             if row.status == "waiting":
                 return
         day += timedelta(days=1)

@@ -177,15 +177,18 @@ def _block(found: Priority, seen: RosterRow, closer: Closer) -> str:
     decided = decided_line(seen) or ""
     why = closer.rule if seen.waiting is not None else ""
     text = words_morning.block(
-        seen.person.first_name,
-        seen.event.kind if seen.event is not None else None,
-        seen.days_out,
+        _who(seen),
         " ".join(part for part in (found.state, _alert(seen)) if part),
         numbers_line(seen, closer) if found.rank != MISSED else "",
         words_morning.proposed(decided, why) if decided else "",
         seen.wrote,
     )
     return _cut(text, MOST_OF_A_BLOCK)
+
+
+def _who(seen: RosterRow) -> str:
+    kind = seen.event.kind if seen.event is not None else None
+    return words.who(seen.person.first_name, kind, seen.days_out)
 
 
 def _alert(seen: RosterRow) -> str:
@@ -294,9 +297,7 @@ def in_full(found: Priority, seen: RosterRow) -> str:
     """An athlete with the morning's numbers in a line."""
     morning = morning_line(seen.profile, seen.morning) if seen.morning is not None else None
     return words.line(
-        seen.person.first_name,
-        seen.event.kind if seen.event is not None else None,
-        seen.days_out,
+        _who(seen),
         morning or (words.no_numbers() if seen.in_week else None),
         decided_line(seen),
         found.state,

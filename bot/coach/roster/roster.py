@@ -11,7 +11,7 @@ from bot.coach.roster.standing import load_roster_rows, standing
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
-from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, edit
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, edit
 from bot.core.chat.topics import Topic
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, Turn
@@ -93,11 +93,9 @@ def refresh(turn: Turn, duty: AgendaRow) -> None:
         return
     kept = coach_settings.coach_settings_of(turn.session, coach)
     page = _page(turn, coach, kept.roster_page, kept.roster_filter)
-    edit(
-        turn.session, chat_id=coach.chat_id, text=page.text, buttons=page.buttons, now=turn.now,
-        outbox_id=found.outbox_id, message_id=found.message_id,
-        topic=Topic(TopicKind.ROSTER, id_of(coach)),
-    )  # fmt: skip
+    topic = Topic(TopicKind.ROSTER, id_of(coach))
+    message = Shown(coach.chat_id, found.message_id, found.outbox_id, topic)
+    edit(turn, message, text=page.text, buttons=page.buttons)
 
 
 def _page(turn: Turn, coach: Person, number: int, shown: str) -> Page:

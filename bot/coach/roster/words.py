@@ -72,20 +72,11 @@ def nobody_here(shown: str) -> str:
     return tr(NOBODY_HERE[shown]) if shown in NOBODY_HERE else tr("Nobody.")
 
 
-def line(
-    name: str,
-    kind: str | None,
-    days_out: int | None,
-    morning: str | None,
-    decided: str | None,
-    state: str,
-    wrote: str = "",
-) -> str:
-    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them.
-
-    `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
+def line(start: str, morning: str | None, decided: str | None, state: str, wrote: str = "") -> str:
+    """One athlete (`start`, as `who` says it) in a line. None: no numbers this morning, nothing
+    decided on them. `wrote` is what they wrote last and nobody has answered yet; "" for nothing.
     """
-    start, said = who(name, kind, days_out), wrote_last(wrote)
+    said = wrote_last(wrote)
     parts = [part for part in (morning, decided) if part]
     text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
     return f"{text} {said}" if said else text

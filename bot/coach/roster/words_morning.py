@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, datetime
 
-from bot.coach.roster.words import cut_short, how_many, short, which_page, who, wrote_last
+from bot.coach.roster.words import cut_short, how_many, short, which_page, wrote_last
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
@@ -17,18 +17,10 @@ def head(needing: int, of_all: int, page: int, pages: int) -> str:
     return f"{how_many(of_all)}, {need}{which_page(page, pages)}"
 
 
-def block(
-    name: str,
-    kind: str | None,
-    days_out: int | None,
-    state: str,
-    numbers: str,
-    proposal: str,
-    wrote: str,
-) -> str:
+def block(start: str, state: str, numbers: str, proposal: str, wrote: str) -> str:
     """One who needs the coach: who, why, what changed, what is proposed, what they wrote."""
     told = figures.sentence("; ".join(part for part in (numbers, proposal) if part))
-    parts = (who(name, kind, days_out), state, told, wrote_last(wrote))
+    parts = (start, state, told, wrote_last(wrote))
     return "\n".join(part for part in parts if part)
 
 

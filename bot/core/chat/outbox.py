@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import asdict, dataclass
-from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Exists, bindparam, exists
@@ -17,6 +16,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.chat.topics import ON_TOPIC, Topic
+from bot.core.turn import Turn
 from bot.store.remembering import remember, remembered
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
@@ -62,104 +62,101 @@ def _keyboard(buttons: Buttons) -> dict[str, Any]:
     return {"inline_keyboard": [[button.as_dict() for button in row] for row in buttons if row]}
 
 
-def say(
-    session: Session,
-    *,
-    chat_id: int,
-    text: str,
-    now: datetime,
-    buttons: Buttons = (),
-    silent: bool = False,
-    topic: Topic | None = None,
-    dedupe: str | None = None,
-    decision_id: int | None = None,
-    urgency: Urgency = Urgency.ORDINARY,
-) -> OutboxRow:
-    """A new message. With `topic`, it takes the place of those on that topic not yet sent.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Delivery:
+    """How a message goes out.
 
+    `silent`: without a sound. `topic`: it takes the place of those on it that have not been sent yet.
+    `dedupe`: what is said under this name is said once. `decision_id`: the decision that it tells of.
     An urgent one overtakes what else waits, in this chat and in all others.
     """
+
+    silent: bool = False
+    topic: Topic | None = None
+    dedupe: str | None = None
+    decision_id: int | None = None
+    urgency: Urgency = Urgency.ORDINARY
+
+    def quiet(self) -> dict[str, Any]:
+        """What Telegram is told of it."""
+        return {"disable_notification": True} if self.silent else {}
+
+
+AS_EVER, SILENTLY = Delivery(), Delivery(silent=True)
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A message that stands in a chat: by its Telegram id, or by the outbox row that sent it.
+
+    Edits of it on one `topic` take the place of each other until they are sent.
+    """
+
+    chat_id: int
+    message_id: int | None = None
+    outbox_id: int | None = None
+    topic: Topic | None = None
+
+    def __post_init__(self) -> None:
+        if (self.message_id is None) == (self.outbox_id is None):
+            raise ValueError("name the message by exactly one of message_id and outbox_id")
+
+
+def say(
+    turn: Turn, *, chat_id: int, text: str, buttons: Buttons = (), how: Delivery = AS_EVER
+) -> OutboxRow:
+    """A new message."""
     payload = _text(text)
     if buttons:
         payload["reply_markup"] = _keyboard(buttons)
-    if silent:
-        payload["disable_notification"] = True
-    return _put(
-        session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe,
-        decision_id=decision_id, urgency=urgency,
-    )  # fmt: skip
+    return _put(turn, how, chat_id=chat_id, method="sendMessage", payload=payload | how.quiet())
 
 
-def edit(
-    session: Session,
-    *,
-    chat_id: int,
-    text: str,
-    now: datetime,
-    message_id: int | None = None,
-    outbox_id: int | None = None,
-    buttons: Buttons = (),
-    topic: Topic | None = None,
-) -> OutboxRow:
-    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
-
-    With `topic`, it takes the place of other edits on that topic not yet sent.
-    """
-    if (message_id is None) == (outbox_id is None):
-        raise ValueError("name the message by exactly one of message_id and outbox_id")
+def edit(turn: Turn, message: Shown, *, text: str, buttons: Buttons = ()) -> OutboxRow:
+    """Rewrite a message that was sent."""
     payload = {**_text(text), "reply_markup": _keyboard(buttons)}
-    if message_id is not None:
-        payload["message_id"] = message_id
-    edited = session.get(OutboxRow, outbox_id) if outbox_id is not None else None
+    if message.message_id is not None:
+        payload["message_id"] = message.message_id
+    number = message.outbox_id
+    edited = turn.session.get(OutboxRow, number) if number is not None else None
+    urgency = Urgency(edited.urgency) if edited is not None else Urgency.ORDINARY
     return _put(
-        session, chat_id, "editMessageText", payload, now=now, topic=topic,
-        urgency=Urgency(edited.urgency) if edited is not None else Urgency.ORDINARY,
-        edits=outbox_id,
+        turn, Delivery(topic=message.topic, urgency=urgency), chat_id=message.chat_id,
+        method="editMessageText", payload=payload, edits_outbox_id=number,
     )  # fmt: skip
 
 
 def send_document(
-    session: Session,
+    turn: Turn,
     *,
     chat_id: int,
     document: dict[str, Any],
-    now: datetime,
     caption: str = "",
-    silent: bool = False,
-    topic: Topic | None = None,
-    dedupe: str | None = None,
+    how: Delivery = AS_EVER,
 ) -> OutboxRow:
-    """A file, named by what it is made of (`bot.documents`) and made when it is sent.
-
-    With `topic`, it takes the place of those on that topic not yet sent.
-    """
-    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
-    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    """A file, named by what it is made of (`bot.documents`) and made when it is sent."""
     return _put(
-        session, chat_id, "sendDocument", words | quiet, now=now, topic=topic, dedupe=dedupe,
+        turn, how, chat_id=chat_id, method="sendDocument", payload=_captioned(caption) | how.quiet(),
         attached={"document": _in_this_language(document)},
     )  # fmt: skip
 
 
 def send_pictures(
-    session: Session,
+    turn: Turn,
     *,
     chat_id: int,
     pictures: Sequence[dict[str, Any]],
-    now: datetime,
     caption: str = "",
-    silent: bool = False,
-    dedupe: str | None = None,
+    how: Delivery = AS_EVER,
 ) -> OutboxRow:
     """One to ten pictures as one message with one caption; named as in `send_document`."""
     if not 1 <= len(pictures) <= MOST_IN_AN_ALBUM:
         raise ValueError("a message holds one to ten pictures")
-    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
-    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    words = _captioned(caption)
     named = [_in_this_language(picture) for picture in pictures]
     if len(named) == 1:
         return _put(
-            session, chat_id, "sendPhoto", words | quiet, now=now, dedupe=dedupe,
+            turn, how, chat_id=chat_id, method="sendPhoto", payload=words | how.quiet(),
             attached={"photo": named[0]},
         )  # fmt: skip
     attached = {f"picture{number}": picture for number, picture in enumerate(named)}
@@ -168,30 +165,28 @@ def send_pictures(
     ]
     media[0] |= words
     return _put(
-        session, chat_id, "sendMediaGroup", {"media": media} | quiet, now=now, dedupe=dedupe,
+        turn, how, chat_id=chat_id, method="sendMediaGroup", payload={"media": media} | how.quiet(),
         attached=attached,
     )  # fmt: skip
 
 
-def answer_tap(
-    session: Session, *, chat_id: int, tap_id: str, now: datetime, text: str = ""
-) -> OutboxRow:
+def answer_tap(turn: Turn, *, chat_id: int, tap_id: str, text: str = "") -> OutboxRow:
     """Stop the button's spinner, with a few words where they help (200 characters at most)."""
     payload = {"callback_query_id": tap_id} | ({"text": text[:200]} if text else {})
-    return _put(session, chat_id, "answerCallbackQuery", payload, now=now, dedupe=f"tap:{tap_id}")
+    once = Delivery(dedupe=f"tap:{tap_id}")
+    return _put(turn, once, chat_id=chat_id, method="answerCallbackQuery", payload=payload)
 
 
-def set_menu(
-    session: Session, *, chat_id: int, commands: Sequence[tuple[str, str]], now: datetime
-) -> OutboxRow:
+def set_menu(turn: Turn, *, chat_id: int, commands: Sequence[tuple[str, str]]) -> OutboxRow:
     """The command menu of this one chat: (command, what it does), in order."""
     payload: dict[str, Any] = {
         "commands": [{"command": name, "description": text} for name, text in commands],
         "scope": {"type": "chat", "chat_id": chat_id},
     }
-    remember(session, Person, _menu_of(chat_id), payload)
+    remember(turn.session, (Person, _menu_of(chat_id), payload))
+    topic = Topic(TopicKind.MENU, chat_id)
     return _put(
-        session, chat_id, "setMyCommands", payload, now=now, topic=Topic(TopicKind.MENU, chat_id)
+        turn, Delivery(topic=topic), chat_id=chat_id, method="setMyCommands", payload=payload
     )
 
 
@@ -216,7 +211,7 @@ def menu_shown(session: Session, chat_id: int) -> list[tuple[str, str]]:
 
 def menu_was_read(session: Session, chat_id: int, payload: dict[str, Any] | None) -> None:
     """What `LAST_MENU` brought along with something else."""
-    remember(session, Person, _menu_of(chat_id), payload)
+    remember(session, (Person, _menu_of(chat_id), payload))
 
 
 def _menu_of(chat_id: int) -> tuple[object, ...]:
@@ -243,47 +238,32 @@ def some_wait(kind: TopicKind, about: Any) -> Exists:
 
 
 def were_found_to_wait(session: Session, kind: TopicKind, about: int, *, some: bool) -> None:
-    remember(session, OutboxRow, _waits(kind, about), some)
+    remember(session, (OutboxRow, _waits(kind, about), some))
 
 
 def _waits(kind: TopicKind, about: int) -> tuple[object, ...]:
     return "waits", kind, about
 
 
-def _put(
-    session: Session,
-    chat_id: int,
-    method: str,
-    payload: dict[str, Any],
-    *,
-    now: datetime,
-    topic: Topic | None = None,
-    dedupe: str | None = None,
-    decision_id: int | None = None,
-    attached: dict[str, Any] | None = None,
-    urgency: Urgency = Urgency.ORDINARY,
-    edits: int | None = None,
-) -> OutboxRow:
-    if dedupe is not None:
-        said = session.exec(_SAID, params={"dedupe": dedupe}).first()
+def _put(turn: Turn, how: Delivery, **columns: Any) -> OutboxRow:
+    """A row with these columns, unless that was said before."""
+    session = turn.session
+    if how.dedupe is not None:
+        said = session.exec(_SAID, params={"dedupe": how.dedupe}).first()
         if said is not None:
             return said
-    if topic is not None:
-        drop_waiting(session, topic)
+    if how.topic is not None:
+        drop_waiting(session, how.topic)
     row = OutboxRow(
-        chat_id=chat_id,
-        method=method,
-        payload=payload,
-        dedupe=dedupe,
-        decision_id=decision_id,
-        attached=attached,
-        urgency=urgency,
-        edits_outbox_id=edits,
-        not_before=now,
-        created_at=now,
+        **columns,
+        dedupe=how.dedupe,
+        decision_id=how.decision_id,
+        urgency=how.urgency,
+        not_before=turn.now,
+        created_at=turn.now,
     )
-    if topic is not None:
-        topic.mark(row)
+    if how.topic is not None:
+        how.topic.mark(row)
     session.add(row)
     session.info.setdefault(WRITTEN, []).append(row)
     return row
@@ -318,6 +298,10 @@ def said_in(session: Session) -> Sequence[OutboxRow]:
 def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:
     """What a file is made of, and the language that its words are to be in."""
     return named | {"language": language()}
+
+
+def _captioned(caption: str) -> dict[str, Any]:
+    return {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
 
 
 def _text(text: str) -> dict[str, Any]:

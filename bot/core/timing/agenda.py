@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from datetime import date, datetime, timedelta
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import bindparam, or_, update
 from sqlmodel import Session, col, select
@@ -25,7 +25,7 @@ IN_A_MOMENT = timedelta(seconds=1)
 # Built once: building a statement costs as much as asking it.
 _NAMED = select(AgendaRow).where(
     AgendaRow.subject == bindparam("subject"),
-    AgendaRow.local_date == bindparam("day"),
+    AgendaRow.local_date == bindparam("local_date"),
     AgendaRow.kind == bindparam("kind"),
 )
 _CLAIMED = (
@@ -39,12 +39,18 @@ _WAITING = select(AgendaRow).where(
 )
 
 
+class Named(NamedTuple):
+    """What names a duty: of several of one name there is only one."""
+
+    subject: str
+    local_date: date
+    kind: str
+
+
 def put(
     session: Session,
+    named: Named,
     *,
-    subject: str,
-    local_date: date,
-    kind: str,
     due_at: datetime,
     payload: dict[str, Any] | None = None,
     again: bool = False,
@@ -54,10 +60,9 @@ def put(
 
     Of duties that fall due at the same instant those with the lower `rank` are done first.
     """
-    named = {"subject": subject, "day": local_date, "kind": kind}
-    row = session.exec(_NAMED, params=named).first()
+    row = session.exec(_NAMED, params=named._asdict()).first()
     if row is None:
-        row = AgendaRow(subject=subject, local_date=local_date, kind=kind, due_at=due_at)
+        row = AgendaRow(**named._asdict(), due_at=due_at)
     elif row.status == "done" and not again:
         return row
     row.status = "waiting"

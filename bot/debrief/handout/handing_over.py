@@ -32,13 +32,14 @@ def show(turn: OnAthlete) -> None:
         say_to(turn, turn.person, debrief_words.none_yet(name, self_coached=own))
         return
     send_document(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now,
-        caption=words.own_caption() if own else words.caption(name),
-        document={
+turn,
+chat_id=turn.person.chat_id,
+caption=words.own_caption() if own else words.caption(name),
+document={
             "make": MAKE, "reader": turn.person.id, "athlete": profile.person_id,
             "event": found.event.id, "at": turn.now.isoformat(),
         },
-    )  # fmt: skip
+)  # fmt: skip
 
 
 def make(turn: Turn, named: dict[str, Any]) -> Document | None:

@@ -24,26 +24,24 @@ def handout_pdf(
     """One page whatever there is to say. `paragraphs`: the debrief's, its heading first, its table of
     days left out.
     """
+    head, *rest = paragraphs
     tries = [*((size, True) for size in DRAWN), *((size, False) for size in SIZES)]
     for size, drawn in tries:
-        page = _set(
-            found, paragraphs, name=name, coach=coach, weight_unit=weight_unit, made_at=made_at,
-            size=size, drawn=drawn,
-        )  # fmt: skip
+        page = TaggedPage(title=head, author=coach, language=language(), made_at=made_at)
+        page.heading(head, level=1, size=size * 1.6)
+        page.paragraph(words.under_title(name, coach), size=size, quiet=True)
+        _fill(page, found, rest, weight_unit, size=size, drawn=drawn)
         if page.left >= 0 or (size, drawn) == tries[-1]:
             break
         page.close()
     return page.content()
 
 
-def _set(
-    found: BehindWeek, paragraphs: list[str], *, name: str, coach: str, weight_unit: str,
-    made_at: datetime, size: float, drawn: bool,
-) -> TaggedPage:  # fmt: skip
-    head, *rest = paragraphs
-    page = TaggedPage(title=head, author=coach, language=language(), made_at=made_at)
-    page.heading(head, level=1, size=size * 1.6)
-    page.paragraph(words.under_title(name, coach), size=size, quiet=True)
+def _fill(
+    page: TaggedPage, found: BehindWeek, paragraphs: list[str], weight_unit: str, *, size: float,
+    drawn: bool,
+) -> None:  # fmt: skip
+    """What stands beneath the title."""
     page.heading(words.days_heading(), level=2, size=size * 1.2)
     page.table(
         words.columns(),
@@ -57,10 +55,9 @@ def _set(
         ) as figure:
             draw_week(figure, found, weight_unit)
     page.heading(words.in_sum_heading(), level=2, size=size * 1.2)
-    for paragraph in rest:
+    for paragraph in paragraphs:
         _paragraph(page, paragraph, size)
     page.paragraph(words.caution(), size=size - 1, quiet=True)
-    return page
 
 
 def _paragraph(page: TaggedPage, text: str, size: float) -> None:

@@ -9,7 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import dataclass
 from datetime import datetime
+from typing import Literal
 
 from fpdf import FPDF, ViewerPreferences
 from fpdf.enums import XPos, YPos
@@ -113,7 +115,7 @@ class TaggedPage:
             with self._marks("Lbl", item):
                 self._pdf.cell(4, size * 0.5, "–", new_x=XPos.RIGHT, new_y=YPos.TOP)
             body = self._tree.add(1, "LBody", item, None)
-            self._block("P", line, size=size, within=body, indent=4)
+            self._block("P", line, size=size, within=body)
         self._gap(size * 0.12)
 
     def table(
@@ -168,8 +170,10 @@ class TaggedPage:
 
     def _block(
         self, kind: str, text: str, *, size: float, bold: bool = False, quiet: bool = False,
-        within: StructElem | None = None, indent: float = 0.0,
+        within: StructElem | None = None,
     ) -> None:  # fmt: skip
+        """One that is `within` a list is set in from its dash."""
+        indent = 0 if within is None else 4
         self._font(size, bold=bold, quiet=quiet)
         self._pdf.set_x(MARGIN_MM + indent)
         with self._marks(kind, within):
@@ -207,6 +211,15 @@ class TaggedPage:
         self._pdf._out("EMC")
 
 
+@dataclass(frozen=True, slots=True)
+class Letters:
+    """How a text is set; `size` in points."""
+
+    size: float
+    colour: tuple[int, int, int] = INK
+    bold: bool = False
+
+
 class Drawing:
     """Lines and marks inside a figure, in millimetres from its upper left corner."""
 
@@ -215,19 +228,19 @@ class Drawing:
         self.width = float(pdf.epw - 2 * pdf.c_margin)
 
     def text(
-        self, x: float, y: float, text: str, *, size: float, room: float,
-        colour: tuple[int, int, int] = INK, bold: bool = False, right: bool = False,
-        middle: bool = False,
+        self, at: tuple[float, float], text: str, letters: Letters, *, room: float,
+        align: Literal["left", "middle", "right"] = "left",
     ) -> None:  # fmt: skip
-        """One line, its top at `y`; smaller where it has no room, and at last cut."""
+        """One line from there, `at` its top; smaller where it has no room, and at last cut."""
+        (x, y), size = at, letters.size
         for points in (size, size - 0.5, size - 1):
-            self._pdf.set_font(FAMILY, "B" if bold else "", points)
+            self._pdf.set_font(FAMILY, "B" if letters.bold else "", points)
             if self._pdf.get_string_width(text) <= room:
                 break
-        self._pdf.set_text_color(*colour)
+        self._pdf.set_text_color(*letters.colour)
         said = _fitted(self._pdf, text, room)
         free = room - self._pdf.get_string_width(said)
-        start = free if right else free / 2 if middle else 0.0
+        start = {"left": 0.0, "middle": free / 2, "right": free}[align]
         baseline = y + size * 0.3
         self._pdf.text(self._left + x + start, self._top + baseline, said)
 

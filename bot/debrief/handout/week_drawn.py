@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.debrief.handout import words
-from bot.debrief.handout.tagged import Drawing
+from bot.debrief.handout.tagged import Drawing, Letters
 from bot.debrief.past_week import BehindWeek
 from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit
@@ -46,26 +46,25 @@ class _Panel:
         self.low, self.high = low, high
         start = self.left - _SIDE_MM
         room = self.right - start
-        self.drawing.text(start, 0, title, size=8, bold=True, room=room)
-        self.drawing.text(start, 4, marks, size=7, colour=_QUIET, room=room)
+        quiet = Letters(7, _QUIET)
+        self.drawing.text((start, 0), title, Letters(8, bold=True), room=room)
+        self.drawing.text((start, 4), marks, quiet, room=room)
         for value, said in zip((high, low), ends, strict=True):
             y = self.y(value)
             self.drawing.line((self.left, y), (self.right, y), _RULE)
             lines = said.split("\n")
             for line, part in enumerate(lines):
-                self.drawing.text(
-                    start, y - 1.5 + _LINE_MM * (line - (len(lines) - 1) / 2), part, size=7,
-                    colour=_QUIET, room=_SIDE_MM - 1, right=True,
-                )  # fmt: skip
+                top = y - 1.5 + _LINE_MM * (line - (len(lines) - 1) / 2)
+                self.drawing.text((start, top), part, quiet, room=_SIDE_MM - 1, align="right")
         foot = HEIGHT_MM - _FOOT_MM + 1
         for number, day in enumerate(self.days):
             self.drawing.text(
-                self.x(number) - self.step / 2, foot, str(day.days_out), size=7, room=self.step,
-                middle=True,
+                (self.x(number) - self.step / 2, foot), str(day.days_out), Letters(7),
+                room=self.step, align="middle",
             )  # fmt: skip
         self.drawing.text(
-            self.left, foot + 3.2, words.axis(), size=7, colour=_QUIET,
-            room=self.right - self.left, middle=True,
+            (self.left, foot + 3.2), words.axis(), quiet, room=self.right - self.left,
+            align="middle",
         )  # fmt: skip
 
     def x(self, number: int) -> float:

@@ -30,7 +30,7 @@ def look_at_kept(turn: Turn) -> None:
     ended = [row.athlete_id for row in pending_entries(turn.session) if row.what in OVER]
     for athlete_id in dict.fromkeys(ended):
         agenda.put(
-            turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=LEARN,
+            turn.session, agenda.Named(Subject.ATHLETE(athlete_id), turn.now.date(), LEARN),
             due_at=turn.now, again=True,
         )  # fmt: skip
 

@@ -7,7 +7,7 @@ from functools import partial
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import Button, Delivery, Shown
 from bot.core.chat.topics import Topic
 from bot.core.turn import Turn
 from bot.decision.eye import view, words
@@ -41,19 +41,21 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
             turn, coach,
             lambda: words.under_photos(name, view.day_words(turn.session, profile, day)),
             buttons=lambda: view.looks(number, day),
-            silent=True,
-            topic=Topic(TopicKind.LOOK_ASKED, id_of(coach), number, day),
-            dedupe=f"eye:{coach.id}:{number}:{day.isoformat()}",
+            how=Delivery(
+                silent=True, topic=Topic(TopicKind.LOOK_ASKED, id_of(coach), number, day),
+                dedupe=f"eye:{coach.id}:{number}:{day.isoformat()}",
+            ),
         )  # fmt: skip
         return
     names = [
         Button(name_of(turn.session, athlete), EYE(athlete, on))
         for athlete, on in waiting[:MOST_NAMED]
     ]
+    topic = Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked))
     edit_to(
-        turn, coach, id_of(asked), partial(words.under_photos_of, len(waiting)),
+        turn, coach, Shown(coach.chat_id, outbox_id=id_of(asked), topic=topic),
+        partial(words.under_photos_of, len(waiting)),
         buttons=[names[at : at + 3] for at in range(0, len(names), 3)],
-        topic=Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked)),
     )  # fmt: skip
 
 

@@ -9,7 +9,7 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import SIGN, Say
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
@@ -62,17 +62,14 @@ def ask_coach(
             coach,
             partial(proposal_text, turn.session, coach, profile, decision_row),
             buttons=partial(_buttons, decision_row, self_coached=coach.id == profile.person_id),
-            dedupe=_said_to(decision_row, coach),
-            decision_id=decision_row.id,
+            how=Delivery(dedupe=_said_to(decision_row, coach), decision_id=decision_row.id),
         )
         if coach.id == profile.coach_id:
             decision_row.outbox_id = id_of(row)
     turn.session.add(decision_row)
     agenda.put(
         turn.session,
-        subject=subject_of(decision_row),
-        local_date=decision_row.sets_date,
-        kind=LAPSE,
+        agenda.Named(subject_of(decision_row), decision_row.sets_date, LAPSE),
         due_at=due_at,
     )
 
@@ -105,8 +102,7 @@ def put_again(
         coach,
         f"{lead}\n\n{text}" if lead else text,
         buttons=_buttons(row, self_coached=coach.id == profile.person_id),
-        dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
-        decision_id=row.id,
+        how=Delivery(dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}", decision_id=row.id),
     )
     if coach.id == profile.coach_id:
         row.outbox_id = id_of(sent)
@@ -157,7 +153,12 @@ def close_proposal(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) 
         reader = person_in_chat(turn.session, message.chat_id)
         if reader is None:
             continue
-        edit_to(turn, reader, message.id, partial(_settled, message.payload["text"], what, reader))
+        edit_to(
+            turn,
+            reader,
+            Shown(reader.chat_id, outbox_id=message.id),
+            partial(_settled, message.payload["text"], what, reader),
+        )
 
 
 def _settled(said: str, what: Callable[[Person], str], reader: Person) -> str:
@@ -171,7 +172,7 @@ def proposal_text(
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
     self_coached, decision = profile.coach_id == profile.person_id, decision_of(row)
-    return words.proposal(
+    proposed = words.Proposal(
         name=name_of(session, profile.person_id),
         day=row.sets_date,
         days_out=decision.days_out,
@@ -192,6 +193,7 @@ def proposal_text(
         foreseen=_foreseen(decision),
         small=is_small_step(row),
     )
+    return words.proposal(proposed)
 
 
 def _foreseen(decision: Decision) -> str:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from datetime import date
 from functools import partial
+from typing import NamedTuple
 
 from sqlmodel import Session, select
 
 from bot.alerts.notes import quiet_now
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
+from bot.core.chat.outbox import Delivery
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
@@ -50,9 +52,9 @@ def sign_tapped(turn: Act, pressed: OnProposal) -> None:
     answer(turn)
     if pressed.say is Say.APPROVE:
         assert row.carb_g is not None
-        _sign(turn, turn.person, profile, row, DecisionStatus.APPROVED, row.carb_g)
+        _sign(turn, turn.person, profile, row, Verdict(DecisionStatus.APPROVED, row.carb_g))
     elif pressed.say is Say.KEEP:
-        _sign(turn, turn.person, profile, row, DecisionStatus.PLAN_KEPT, plan_g(row))
+        _sign(turn, turn.person, profile, row, Verdict(DecisionStatus.PLAN_KEPT, plan_g(row)))
     else:
         _ask_other(turn, turn.person, profile, row)
 
@@ -68,7 +70,7 @@ def approve_if_open(turn: Turn, coach: Person, profile: AthleteProfile, row: Dec
     if profile.frozen_at is not None:
         name = name_of(turn.session, profile.person_id)
         return words.frozen(name, self_coached=coach.id == profile.person_id)
-    _sign(turn, coach, profile, row, DecisionStatus.APPROVED, row.carb_g)
+    _sign(turn, coach, profile, row, Verdict(DecisionStatus.APPROVED, row.carb_g))
     return ""
 
 
@@ -91,7 +93,7 @@ def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> Non
         return
     figure = question.answers["carb_g"]
     because = question.answers.get("because", "")
-    _sign(turn, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, because=because)
+    _sign(turn, coach, profile, row, Verdict(DecisionStatus.OTHER_FIGURE, figure, because))
     name = name_of(turn.session, profile.person_id)
     said = words.day_set(name, row.sets_date, figure, self_coached=coach.id == profile.person_id)
     say_to(turn, coach, said)
@@ -172,16 +174,18 @@ def say_frozen(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     say_to(turn, coach, text)
 
 
+class Verdict(NamedTuple):
+    """What a coach says to a proposal, the figure that holds by it, and why."""
+
+    status: DecisionStatus
+    carb_g: float
+    because: str = ""
+
+
 def _sign(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    row: DecisionRow,
-    status: DecisionStatus,
-    carb_g: float,
-    *,
-    because: str = "",
+    turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow, said: Verdict
 ) -> None:
+    status, carb_g, because = said
     kept = status == DecisionStatus.PLAN_KEPT
     before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
@@ -216,7 +220,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
         text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)
-        say_to(turn, coach, text, silent=quiet_now(turn, coach))
+        say_to(turn, coach, text, how=Delivery(silent=quiet_now(turn, coach)))
     to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 
 

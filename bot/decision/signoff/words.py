@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 
 from bot.words import coach_figures as figures
@@ -9,36 +10,40 @@ from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import cited
 
 
-def proposal(
-    *,
-    name: str,
-    day: date,
-    days_out: int,
-    planned_g: float,
-    proposed_g: float,
-    alone_g: float,
-    why: str,
-    morning: str,
-    until: str,
-    default_carb_g: float,
-    self_coached: bool,
-    foreseen: str = "",
-    small: bool = False,
-) -> str:
-    """The whole proposal. `alone_g`: what goes out without asking; `foreseen`: the chances.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Proposal:
+    """What is put before a coach. `alone_g`: what goes out without asking; `foreseen`: the chances.
 
     `small`: what stands without an answer is a small step in the same direction, not the plan.
     """
-    when = f"{figures.days_out(days_out)}, {figures.day(day)}"
+
+    name: str
+    day: date
+    days_out: int
+    planned_g: float
+    proposed_g: float
+    alone_g: float
+    why: str
+    morning: str
+    until: str
+    default_carb_g: float
+    self_coached: bool
+    foreseen: str = ""
+    small: bool = False
+
+
+def proposal(of: Proposal) -> str:
+    name, why, until, foreseen, small = of.name, of.why, of.until, of.foreseen, of.small
+    when = f"{figures.days_out(of.days_out)}, {figures.day(of.day)}"
     told = {
-        "planned": figures.grams(planned_g),
-        "proposed": figures.grams(proposed_g),
-        "change": figures.change(proposed_g - planned_g),
-        "alone": figures.grams(alone_g),
-        "morning": morning,
+        "planned": figures.grams(of.planned_g),
+        "proposed": figures.grams(of.proposed_g),
+        "change": figures.change(of.proposed_g - of.planned_g),
+        "alone": figures.grams(of.alone_g),
+        "morning": of.morning,
     }
-    stands = figures.grams(default_carb_g)
-    if self_coached:
+    stands = figures.grams(of.default_carb_g)
+    if of.self_coached:
         parts = (
             tr("Your carbs for {when}: a change for you to approve as your own coach.", when=when),
             tr(

@@ -22,6 +22,7 @@ from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import asked_event, event_line, meant_event, naming
+from bot.plan.prep import Prep
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import checkin_of, history_before
@@ -117,15 +118,13 @@ def _keep(
     if profile is None or event is None:
         say_to(turn, coach, plan_words.event_first())
         return
-    keep(turn, coach, profile, event, key, value)
+    keep(Prep(turn, coach, profile, event), key, value)
     say_to(turn, coach, words.saved(_view(turn, profile, event)))
 
 
-def keep(
-    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, key: str,
-    value: dict[str, Any] | None, *, how: str = "",
-) -> None:  # fmt: skip
+def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -> None:
     """From now on the event asks for that: "look" as usual, no "weigh_in", where it is None."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     before = {"asks": event.asks.get(key), **take_snapshot(turn, profile)}
     _put(turn.session, event, key, value)
     record(

@@ -6,12 +6,13 @@ unless a week is running and the earlier one cannot be followed yet.
 
 from __future__ import annotations
 
+from dataclasses import asdict, dataclass
 from datetime import date, time, timedelta
 
 from sqlmodel import col, select
 
 from bot.core.chat.cards import SEASON
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
@@ -44,19 +45,20 @@ TAKE_OVER = "season"
 _LAST = 9
 
 
-def add(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    *,
-    kind: str,
-    day: date,
-    zone: str,
-    class_name: str = "",
-) -> EventRow:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class New:
+    """An event as it is to be. `class_name`: the coach's words for the class, "" where unsaid."""
+
+    kind: str
+    day: date
+    zone: str
+    class_name: str = ""
+
+
+def add(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> EventRow:
     """One more event, which waits until `choose_active` finds that it comes first."""
     event = EventRow(
-        athlete_id=profile.person_id, kind=kind, day=day, zone=zone, class_name=class_name,
+        athlete_id=profile.person_id, **asdict(new),
         active=False, waits=True, set_by=id_of(coach), set_at=turn.now,
     )  # fmt: skip
     turn.session.add(event)
@@ -175,11 +177,13 @@ def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
     for row in rows[:-1]:
         after = row.day + timedelta(days=1)
         agenda.put(
-            turn.session, subject=subject(profile), local_date=after, kind=TAKE_OVER, rank=_LAST,
-            due_at=instants.local_instant(
+turn.session,
+agenda.Named(subject(profile), after, TAKE_OVER),
+rank=_LAST,
+due_at=instants.local_instant(
                 after, profile.prompt_time or time(7), profile.zone or row.zone
             ),
-        )  # fmt: skip
+)  # fmt: skip
 
 
 def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) -> None:
@@ -207,5 +211,5 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
             coach,
             lambda: words.coach_next(athlete.first_name, line(), planned=planned),
             buttons=keys,
-            silent=planned,
+            how=Delivery(silent=planned),
         )

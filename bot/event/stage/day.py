@@ -230,7 +230,7 @@ def _plan(
     cancel_reminders(turn, profile, row)
     for entry in ahead:
         agenda.put(
-            turn.session, subject=subject(profile), local_date=event.day, kind=REMIND(entry.key),
+            turn.session, agenda.Named(subject(profile), event.day, REMIND(entry.key)),
             due_at=entry.at, payload={"stage_day": row.id, "key": entry.key},
         )  # fmt: skip
 

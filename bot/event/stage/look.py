@@ -8,7 +8,7 @@ from functools import partial
 from sqlmodel import select
 
 from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
 from bot.core.turn import ChatTurn, Turn
 from bot.event.stage import day as stage_day
 from bot.event.stage import words
@@ -74,7 +74,7 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
             reader,
             look,
             buttons=partial(_top_up_keys, profile, question, choice.grams) if waits else (),
-            dedupe=_asked(question, reader),
+            how=Delivery(dedupe=_asked(question, reader)),
         )
 
 
@@ -140,7 +140,12 @@ def _settle_others(
         if reader.id == coach.id or message is None:
             continue
         said = message.payload["text"]
-        edit_to(turn, reader, message.id, partial(_settled, said, coach.first_name))
+        edit_to(
+            turn,
+            reader,
+            Shown(reader.chat_id, outbox_id=message.id),
+            partial(_settled, said, coach.first_name),
+        )
 
 
 def _settled(said: str, by: str) -> str:

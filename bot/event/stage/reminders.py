@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from zoneinfo import ZoneInfo
 
+from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
@@ -57,8 +58,7 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
         turn,
         athlete,
         text,
-        dedupe=f"stage:{row.id}:{event.day}:{entry.key}",
-        silent=entry.kind in QUIET,
+        how=Delivery(silent=entry.kind in QUIET, dedupe=f"stage:{row.id}:{event.day}:{entry.key}"),
     )
 
 

@@ -8,7 +8,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
-from bot.core.chat.outbox import Button, Buttons
+from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.chat.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
@@ -248,7 +248,7 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
                 if other.id == profile.person_id
                 else partial(words.coach_told_cancelled, name)
             )
-            say_to(turn, other, text, topic=topic(profile, other))
+            say_to(turn, other, text, how=Delivery(topic=topic(profile, other)))
     keys = [[Button(words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
     rewrite(turn, words.is_cancelled(), keys)
 
@@ -275,7 +275,7 @@ def say_day(
         text, keys = _view(turn, reader, profile, event, rest=rest)
         above = lead() if callable(lead) else lead
         text = f"{above}\n\n{text}" if above else text
-        say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
+        say_to(turn, reader, text, buttons=keys, how=Delivery(topic=topic(profile, reader)))
 
 
 def topic(profile: AthleteProfile, reader: Person) -> Topic:

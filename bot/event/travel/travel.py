@@ -64,7 +64,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     turn.session.flush()
     agenda.cancel(turn.session, subject=prompts.subject(profile), kinds=[ARRIVE])
     agenda.put(
-        turn.session, subject=prompts.subject(profile), local_date=event.day, kind=ARRIVE,
+        turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),
         due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
     )  # fmt: skip
     record(turn, profile.person_id, Change.JOURNEY, by=person.id, trip=trip.id)

@@ -83,12 +83,12 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
     drop_pending_entries(turn.session)
     turn.session.expire_all()
     if last and _delete_person(turn.session, person_id):
-        set_menu(turn.session, chat_id=chat_id, commands=(), now=turn.now)
+        set_menu(turn, chat_id=chat_id, commands=())
     told_others.forget(turn.session, told, who)
     if coaches:
         told_others.look_again(turn, id_of(coaches[0]), told, who)
     if last:
-        say(turn.session, chat_id=chat_id, text=words.done(), now=turn.now)
+        say(turn, chat_id=chat_id, text=words.done())
     for coach in coaches:
         say_to(
             turn, coach, partial(words.coach_told, turn.incoming.first_name, warning_open=urgent)

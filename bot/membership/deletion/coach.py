@@ -17,7 +17,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import alert_text
-from bot.core.chat.outbox import Button, say, set_menu
+from bot.core.chat.outbox import Button, Delivery, say, set_menu
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.membership.buttons import GONE, Gone
@@ -167,8 +167,8 @@ def delete_all(turn: ChatTurn, person: Person) -> None:
     removal.remove_person(session, get_person(session, number))
     told_others.take_name_out_of_messages(session, chats, name)
     told_others.look_for_name_again(turn, Subject.GONE(number), chats, name)
-    set_menu(session, chat_id=chat_id, commands=(), now=turn.now)
-    say(session, chat_id=chat_id, text=words.done(), now=turn.now)
+    set_menu(turn, chat_id=chat_id, commands=())
+    say(turn, chat_id=chat_id, text=words.done())
 
 
 def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
@@ -182,7 +182,7 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
         return words.please_call(coach.first_name, athlete.first_name, "\n\n".join(texts))
 
     for other in told:
-        say_to(turn, other, partial(call, other), urgency=Urgency.URGENT)
+        say_to(turn, other, partial(call, other), how=Delivery(urgency=Urgency.URGENT))
     record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)
     close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: words.closed())
     part(turn, profile, coach)
@@ -194,7 +194,9 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
         lead = words.athlete_alert_told(names) if names else words.athlete_alert_untold()
         return f"{lead}\n\n{line}"
 
-    say_to(turn, athlete, alone, urgency=Urgency.URGENT if alerts else Urgency.ORDINARY)
+    say_to(
+        turn, athlete, alone, how=Delivery(urgency=Urgency.URGENT if alerts else Urgency.ORDINARY)
+    )
 
 
 def _others_for_alerts(session: Session, coach: Person, profile: AthleteProfile) -> list[Person]:
@@ -231,7 +233,7 @@ def _tell_taker(turn: ChatTurn, coach: Person, other: Person, foreseen: Foreseen
         turn,
         other,
         partial(words.taken_over, coach.first_name, names, contact=contact),
-        urgency=Urgency.URGENT if foreseen.alerts else Urgency.ORDINARY,
+        how=Delivery(urgency=Urgency.URGENT if foreseen.alerts else Urgency.ORDINARY),
     )
 
 

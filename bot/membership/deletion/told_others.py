@@ -167,7 +167,7 @@ def name_due(turn: Turn, duty: AgendaRow) -> None:
 
 def look_for_name_again(turn: Turn, subject: str, chats: Collection[int], name: str) -> None:
     agenda.put(
-        turn.session, subject=subject, local_date=turn.now.date(), kind=FORGET_NAME,
+        turn.session, agenda.Named(subject, turn.now.date(), FORGET_NAME),
         due_at=turn.now + LOOK_AGAIN_AFTER, again=True,
         payload={"chats": sorted(chats), "name": name},
     )  # fmt: skip
@@ -189,13 +189,14 @@ def _word(name: str) -> re.Pattern[str]:
 def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) -> None:
     """Once more later, for what was on its way just now."""
     agenda.put(
-        turn.session, subject=Subject.COACH(coach_id), local_date=turn.now.date(),
-        kind=FORGET(who.athlete_id), due_at=turn.now + LOOK_AGAIN_AFTER,
-        payload={
+turn.session,
+agenda.Named(Subject.COACH(coach_id), turn.now.date(), FORGET(who.athlete_id)),
+due_at=turn.now + LOOK_AGAIN_AFTER,
+payload={
             "chats": sorted(chats), "name": who.name, "alerts": sorted(who.alerts),
             "decisions": sorted(who.decisions), "questions": sorted(who.questions),
         },
-    )  # fmt: skip
+)  # fmt: skip
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:

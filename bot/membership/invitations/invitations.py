@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import func
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button, Buttons, answer_tap, edit, say
+from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, answer_tap, edit, say
 from bot.core.chat.topics import Topic, on
 from bot.core.context import Context
 from bot.core.turn import Act, ChatTurn, Turn
@@ -151,19 +151,9 @@ def contact_tapped(turn: Act) -> None:
         turn.session.add(turn.person)
         say_to(turn, contact, partial(words.no_longer_contact, turn.person.first_name))
     if turn.incoming.tap_id is not None:
-        answer_tap(
-            turn.session,
-            chat_id=turn.person.chat_id,
-            tap_id=turn.incoming.tap_id,
-            text=said,
-            now=turn.now,
-        )
+        answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=said)
     if turn.incoming.message_id is not None:
-        edit(
-            turn.session, chat_id=turn.person.chat_id,
-            message_id=turn.incoming.message_id, now=turn.now,
-            text=said,
-        )  # fmt: skip
+        edit(turn, Shown(turn.person.chat_id, message_id=turn.incoming.message_id), text=said)
 
 
 def self_coach(turn: Act) -> None:
@@ -197,7 +187,7 @@ def claim(turn: ChatTurn) -> bool:
 
 def _refuse(turn: ChatTurn, problem: str) -> None:
     chat_id = turn.incoming.chat_id
-    say(turn.session, chat_id=chat_id, text=problem, now=turn.now, topic=_refused_in(chat_id))
+    say(turn, chat_id=chat_id, text=problem, how=Delivery(topic=_refused_in(chat_id)))
 
 
 def _has_guessed_enough(turn: ChatTurn) -> bool:

@@ -6,9 +6,10 @@ import re
 from collections.abc import Callable, Iterator
 
 from bot.dialogue.flow import DONE, Answers, Choice, Choices, InvalidAnswer, Step
-from bot.dialogue.readers import NONE, listed, said
+from bot.dialogue.readers import NONE, said
 from bot.membership.onboarding import words_health as words
 from bot.words.common import none_of_these_button
+from bot.words.languages import listed
 from engine.planning.health_screen import Part, Sign, asked_of, sign_named
 from engine.values.athlete import Sex
 

@@ -4,8 +4,8 @@
 
 from __future__ import annotations
 
-from bot.dialogue.readers import YES, listed, said
-from bot.words.languages import mark
+from bot.dialogue.readers import YES, said
+from bot.words.languages import listed, mark
 from engine.written.late import Late
 
 AGREED = mark(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from bot.core.chat.callbacks import answer
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button, Delivery
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.membership.buttons import MORE
@@ -33,8 +33,7 @@ def ask_for_new_events(turn: Turn) -> None:
             get_person(turn.session, athlete_id),
             partial(words.later_asked, event.kind),
             buttons=lambda: [[Button(words.later_button(), MORE())]],
-            silent=True,
-            dedupe=f"later-questions:{athlete_id}:{event.id}",
+            how=Delivery(silent=True, dedupe=f"later-questions:{athlete_id}:{event.id}"),
         )
 
 
@@ -66,7 +65,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
             turn,
             coach,
             lambda: words.coach_told_later(person.first_name, answers_lines(profile)),
-            silent=True,
+            how=SILENTLY,
         )
 
 

@@ -10,7 +10,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import OfRow
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject
 from bot.core.turn import OnAthlete, Turn
@@ -121,9 +121,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     )  # fmt: skip
     turn.session.add(row)
     turn.session.flush()
-    agenda.put(
-        turn.session, subject=Subject.SECOND(row.id), local_date=until, kind=OVER, due_at=until_at
-    )
+    agenda.put(turn.session, agenda.Named(Subject.SECOND(row.id), until, OVER), due_at=until_at)
     name = _name_of(turn.session, row.athlete_id)
     say_to(
         turn,
@@ -173,7 +171,7 @@ def over(turn: Turn, duty: AgendaRow) -> None:
             get_person(turn.session, row.coach_id),
             get_person(turn.session, row.person_id),
         )
-        say_to(turn, coach, lambda: words.over_told(person.first_name), silent=True)
+        say_to(turn, coach, lambda: words.over_told(person.first_name), how=SILENTLY)
 
 
 def end_overdue(turn: Turn, person: Person) -> None:
@@ -188,7 +186,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
     athletes = covered(turn.session, row)
     _close(turn, row)
     coach, person = get_person(turn.session, row.coach_id), get_person(turn.session, row.person_id)
-    say_to(turn, person, partial(words.over, coach.first_name), silent=True)
+    say_to(turn, person, partial(words.over, coach.first_name), how=SILENTLY)
     for profile in athletes:
         record(
             turn, profile.person_id, Change.SECOND_COACH_OVER, by=None,
@@ -196,7 +194,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
-            say_to(turn, athlete, partial(words.athlete_told_over, person.first_name), silent=True)
+            say_to(turn, athlete, partial(words.athlete_told_over, person.first_name), how=SILENTLY)
 
 
 def _close(turn: Turn, row: SecondCoach) -> None:

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Canvas, drawn
+from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
 from bot.pictures.comparison import words
 from bot.pictures.comparison.values import Compared, ComparedWeek
 from bot.pictures.week_picture import words as week_words
@@ -75,18 +75,16 @@ def draw(compared: Compared) -> Canvas:
 
 def _head(page: Canvas, compared: Compared) -> None:
     """Whose weeks they are, and what each letter stands for."""
-    page.words(20, TITLE, compared.name, size=42, bold=True, align="left", room=WIDTH - 40)
+    page.words((20, TITLE), compared.name, Letters(42, bold=True), align="left", room=WIDTH - 40)
     for number, (letter, week) in enumerate(compared.lettered()):
         y = LEGEND + number * LEGEND_LINE
         _letter(page, 42, y, letter)
-        page.words(
-            74, y, words.legend(week), size=TEXT, align="left", room=WIDTH - 94
-        )  # fmt: skip
+        page.words((74, y), words.legend(week), Letters(TEXT), align="left", room=WIDTH - 94)
 
 
 def _letter(page: Canvas, x: float, y: float, letter: str) -> None:
-    page.box(x - 19, y - 19, 38, 38, fill=c.INK, edge=c.INK, line=2, above=5)
-    page.words(x, y, letter, size=TEXT - 2, bold=True, colour=c.PAPER)
+    page.box(Area(x - 19, y - 19, 38, 38), Paint(fill=c.INK, edge=c.INK, line=2), above=5)
+    page.words((x, y), letter, Letters(TEXT - 2, colour=c.PAPER, bold=True))
 
 
 def _days(page: Canvas, top: float, bottom: float) -> None:
@@ -95,25 +93,25 @@ def _days(page: Canvas, top: float, bottom: float) -> None:
         left = LEFT + number * width
         event = days_out == 0
         if event:
-            page.box(left + 4, top + 4, width - 8, DAYS - 10, fill=c.INK)
+            page.box(Area(left + 4, top + 4, width - 8, DAYS - 10), Paint(fill=c.INK))
         page.line([(left, top + DAYS), (left, bottom)], colour=c.LINES, width=2, above=1)
         page.words(
-            left + width / 2, top + DAYS / 2, words.column(days_out), size=TEXT, bold=True,
-            colour=c.PAPER if event else c.INK, room=width - 14,
+            (left + width / 2, top + DAYS / 2), words.column(days_out),
+            Letters(TEXT, colour=c.PAPER if event else c.INK, bold=True), room=width - 14,
         )  # fmt: skip
     page.line([(RIGHT, top + DAYS), (RIGHT, bottom)], colour=c.LINES, width=2, above=1)
 
 
 def _panel(page: Canvas, compared: Compared, measure: Measure, top: float) -> None:
-    page.box(0, top, WIDTH, HEAD_ROOM, fill=c.PAPER, above=2)
+    page.box(Area(0, top, WIDTH, HEAD_ROOM), Paint(fill=c.PAPER), above=2)
     name = week_words.heading(measure.id, compared.weight_unit, compared.volume_unit)
     wide = page.words(
-        20, top + HEAD_ROOM / 2, name, size=HEADING, bold=True, align="left", room=420
+        (20, top + HEAD_ROOM / 2), name, Letters(HEADING, bold=True), align="left", room=420,
     )  # fmt: skip
     hint = words.hint(measure.id)
     if hint:
         page.words(
-            20 + wide + 26, top + HEAD_ROOM / 2, hint, size=TEXT - 3, colour=c.QUIET,
+            (20 + wide + 26, top + HEAD_ROOM / 2), hint, Letters(TEXT - 3, colour=c.QUIET),
             align="left", room=WIDTH - 60 - wide,
         )  # fmt: skip
     for number, (letter, week) in enumerate(compared.lettered()):
@@ -150,7 +148,8 @@ def _weight(strip: Strip) -> None:
             upper, lower = max(upper, top - 8), min(lower, top + room + 8)
             if lower > upper:
                 strip.page.box(
-                    x - 34, upper, 68, lower - upper, fill=c.PALE_BLUE, edge=c.BLUE, line=3
+                    Area(x - 34, upper, 68, lower - upper),
+                    Paint(fill=c.PALE_BLUE, edge=c.BLUE, line=3),
                 )  # fmt: skip
         if day.weight_kg is None:
             continue
@@ -161,12 +160,12 @@ def _weight(strip: Strip) -> None:
         shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
         outside = shape != "o"
         strip.page.mark(
-            *here, shape, size=28 if outside else 18, fill=c.VERMILLION if outside else c.INK,
+            here, shape, size=28 if outside else 18, fill=c.VERMILLION if outside else c.INK,
             edge=c.INK if outside else c.PAPER, line=2,
         )  # fmt: skip
         strip.page.words(
-            x, strip.top + (24 if unit != "st" else 36), week_words.weight_label(day.weight_kg, unit),
-            size=TEXT - 2, bold=True,
+            (x, strip.top + (24 if unit != "st" else 36)),
+            week_words.weight_label(day.weight_kg, unit), Letters(TEXT - 2, bold=True),
         )  # fmt: skip
 
 
@@ -196,16 +195,16 @@ def _carbs(strip: Strip) -> None:
         x = strip.middle(day.days_out)
         stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(strip.page, x, bottom, (day.planned_carb_g or 0) * tall)
-        bar(strip.page, x, bottom, (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
-        bar(strip.page, x, bottom, (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(strip.page, (x, bottom), (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
+        bar(strip.page, (x, bottom), (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
         if stands is not None:
             strip.page.words(
-                x, strip.top + 22, week_words.carbs_label(stands), size=TEXT - 2, bold=True
+                (x, strip.top + 22), week_words.carbs_label(stands), Letters(TEXT - 2, bold=True),
             )  # fmt: skip
         if day.eaten_carb_g is not None:
             strip.page.words(
-                x, strip.top + 56, week_words.carbs_label(day.eaten_carb_g), size=TEXT - 3,
-                colour=c.QUIET,
+                (x, strip.top + 56), week_words.carbs_label(day.eaten_carb_g),
+                Letters(TEXT - 3, colour=c.QUIET),
             )  # fmt: skip
 
 
@@ -224,10 +223,10 @@ def _water(strip: Strip) -> None:
     for day in strip.week.days:
         x = strip.middle(day.days_out)
         planned_bar(strip.page, x, bottom, (day.planned_water_l or 0) * tall)
-        bar(strip.page, x, bottom, (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(strip.page, (x, bottom), (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
         if day.water_l is not None:
             figure = week_words.water_label(day.water_l, strip.all.volume_unit)
-            strip.page.words(x, strip.top + 24, figure, size=TEXT - 2)
+            strip.page.words((x, strip.top + 24), figure, Letters(TEXT - 2))
 
 
 def _scores(strip: Strip, key: str, most: int, *, square: bool) -> None:
@@ -246,11 +245,11 @@ def _scores(strip: Strip, key: str, most: int, *, square: bool) -> None:
             strip.page.line([before[1], here], colour=c.INK, width=4, above=3)
         before = day.days_out, here
         if square:
-            strip.page.mark(*here, "s", size=40, fill=c.PAPER, edge=c.INK, line=4)
+            strip.page.mark(here, "s", size=40, fill=c.PAPER, edge=c.INK, line=4)
         else:
-            strip.page.mark(*here, "o", size=46, fill=c.INK)
+            strip.page.mark(here, "o", size=46, fill=c.INK)
         strip.page.words(
-            *here, str(score), size=TEXT - 2, bold=True, colour=c.INK if square else c.PAPER
+            here, str(score), Letters(TEXT - 2, colour=c.INK if square else c.PAPER, bold=True),
         )  # fmt: skip
 
 
@@ -264,8 +263,8 @@ def _symptoms(strip: Strip) -> None:
     for day in strip.week.days:
         if day.symptoms:
             x, y = strip.middle(day.days_out), strip.top + 28
-            strip.page.mark(x, y, "D", size=36, fill=c.PAPER, edge=c.VERMILLION, line=6)
-            strip.page.words(x, y, str(len(day.symptoms)), size=TEXT - 3, bold=True)
+            strip.page.mark((x, y), "D", size=36, fill=c.PAPER, edge=c.VERMILLION, line=6)
+            strip.page.words((x, y), str(len(day.symptoms)), Letters(TEXT - 3, bold=True))
 
 
 MEASURES = (

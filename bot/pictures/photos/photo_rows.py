@@ -118,8 +118,8 @@ def delete_all_photos(turn: Turn, athlete_id: int) -> None:
 
 def remove_file_soon(turn: Turn, name: str) -> None:
     agenda.put(
-        turn.session, subject=f"photo:{name}", local_date=turn.now.date(), kind=REMOVE,
-        due_at=turn.now, again=True,
+        turn.session, agenda.Named(f"photo:{name}", turn.now.date(), REMOVE), due_at=turn.now,
+        again=True,
     )  # fmt: skip
 
 
@@ -135,7 +135,7 @@ def expire_later(turn: Turn) -> None:
     """See to it that tomorrow's sweep takes place; it repeats for as long as there are files."""
     tomorrow = turn.now.date() + timedelta(days=1)
     agenda.put(
-        turn.session, subject="photos", local_date=tomorrow, kind=EXPIRE,
+        turn.session, agenda.Named("photos", tomorrow, EXPIRE),
         due_at=instants.local_instant(tomorrow, SWEEP_AT, "UTC"),
     )  # fmt: skip
 

@@ -9,7 +9,16 @@ from sqlmodel import Session, select
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.incoming import Incoming, SentFile
-from bot.core.chat.outbox import MOST_IN_AN_ALBUM, Button, Buttons, edit, send_pictures
+from bot.core.chat.outbox import (
+    MOST_IN_AN_ALBUM,
+    SILENTLY,
+    Button,
+    Buttons,
+    Delivery,
+    Shown,
+    edit,
+    send_pictures,
+)
 from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Subject
@@ -119,7 +128,7 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
     record(turn, profile.person_id, Change.PICTURE_KEPT, by=person.id, photo=row.id)
     _show_summary(turn, person, profile, row.date)
     agenda.put(
-        turn.session, subject=Subject.ATHLETE(profile.person_id), local_date=row.date, kind=FORWARD,
+        turn.session, agenda.Named(Subject.ATHLETE(profile.person_id), row.date, FORWARD),
         due_at=turn.now + GATHER, again=True,
     )  # fmt: skip
     photo_rows.expire_later(turn)
@@ -137,8 +146,7 @@ def offer(turn: Turn, profile: AthleteProfile, day: date) -> None:
         turn,
         person,
         words.offer(coach.first_name, own=coach.id == person.id),
-        silent=True,
-        dedupe=f"pictures:{profile.person_id}:{day.isoformat()}",
+        how=Delivery(silent=True, dedupe=f"pictures:{profile.person_id}:{day.isoformat()}"),
     )
 
 
@@ -167,15 +175,17 @@ def send_morning(turn: Turn, to: Person, profile: AthleteProfile, rows: list[Pho
     shown = rows[:MOST_IN_AN_ALBUM]
     with speaking_to(to):
         send_pictures(
-            turn.session, chat_id=to.chat_id, now=turn.now, silent=True,
-            pictures=[photo_rows.named(row) for row in shown],
-            caption=words.caption(
+turn,
+chat_id=to.chat_id,
+pictures=[photo_rows.named(row) for row in shown],
+caption=words.caption(
                 name_of(turn.session, profile.person_id),
                 when(turn.session, profile.person_id, day),
                 list(dict.fromkeys(row.pose for row in shown)),
                 photo_rows.numbers(turn.session, profile, day),
             ),
-        )  # fmt: skip
+how=SILENTLY,
+)  # fmt: skip
 
 
 def show_own(turn: Act) -> None:
@@ -263,10 +273,7 @@ def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date
     text, buttons = _summary(turn.session, profile, day)
     sent = turn.session.get(OutboxRow, morning.outbox_id) if morning is not None else None
     if sent is not None and turn.now - sent.created_at < SUMMARY_IN_SIGHT:
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=sent.id, text=text, buttons=buttons,
-            now=turn.now,
-        )  # fmt: skip
+        edit(turn, Shown(person.chat_id, outbox_id=sent.id), text=text, buttons=buttons)
         return
     if first_ever:
         coach = get_person(turn.session, profile.coach_id)

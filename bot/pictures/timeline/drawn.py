@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Canvas, drawn
+from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
 from bot.pictures.timeline import words
 from bot.pictures.timeline.values import Season, SeasonEvent
 from bot.pictures.week_picture import words as week_words
@@ -49,16 +49,19 @@ def draw(season: Season) -> Canvas:
     top = LANES_TOP + lanes * LANE + 56
     bottom = top + (MARKS if season.weights else 40)
     page = Canvas(WIDTH, bottom + AXIS)
-    page.words(20, TITLE, words.title(season), size=42, bold=True, align="left", room=WIDTH - 40)
-    page.words(20, UNDER, words.span(season), size=TEXT - 2, align="left", room=WIDTH - 40)
+    page.words(
+        (20, TITLE), words.title(season), Letters(42, bold=True), align="left", room=WIDTH - 40
+    )
+    page.words((20, UNDER), words.span(season), Letters(TEXT - 2), align="left", room=WIDTH - 40)
     _months(page, season, time, top, bottom)
     for one in placed:
         _event(page, one, bottom)
     if season.weights:
         wide = page.words(
-            20, top - 26, words.weight_heading(season), size=34, bold=True, align="left", room=300
+            (20, top - 26), words.weight_heading(season), Letters(34, bold=True), align="left",
+            room=300,
         )  # fmt: skip
-        page.box(20, top - 48, wide, 44, fill=c.PAPER, above=3)
+        page.box(Area(20, top - 48, wide, 44), Paint(fill=c.PAPER), above=3)
         _weights(page, season, time, top, bottom)
     return page
 
@@ -99,15 +102,15 @@ def _event(page: Canvas, one: Placed, bottom: float) -> None:
     y = LANES_TOP + one.lane * LANE
     shape, fill = SHAPES.get(one.event.kind, SHAPES["trial"])
     page.line([(one.x, y), (one.x, bottom)], colour=c.QUIET, width=3, dashed=True, above=2)
-    page.mark(one.x, y, shape, size=26, fill=fill, edge=c.INK, line=4)
+    page.mark((one.x, y), shape, size=26, fill=fill, edge=c.INK, line=4)
     room = one.x - 40 if one.right else WIDTH - 10 - one.x - 28
     x = one.x - 26 if one.right else one.x + 26
     wide = page.words(
-        x, y, words.event_label(one.event), size=TEXT - 2, align="right" if one.right else "left",
-        room=room,
+        (x, y), words.event_label(one.event), Letters(TEXT - 2),
+        align="right" if one.right else "left", room=room,
     )  # fmt: skip
     # Lines of other events run behind the words, not through them.
-    page.box(x - wide if one.right else x, y - 20, wide, 40, fill=c.PAPER, above=3)
+    page.box(Area(x - wide if one.right else x, y - 20, wide, 40), Paint(fill=c.PAPER), above=3)
 
 
 def _months(page: Canvas, season: Season, time: _Time, top: float, bottom: float) -> None:
@@ -126,7 +129,7 @@ def _months(page: Canvas, season: Season, time: _Time, top: float, bottom: float
         page.line([(x, top), (x, bottom + 14)], colour=c.LINES, width=2, above=1)
         if number % every == 0:
             page.words(
-                x + 4, bottom + 32, words.month_label(start), size=TEXT - 3, align="left",
+                (x + 4, bottom + 32), words.month_label(start), Letters(TEXT - 3), align="left",
                 room=max(RIGHT + 20 - x, 40),
             )  # fmt: skip
     if time.first <= season.today <= end:
@@ -143,9 +146,11 @@ def _today(page: Canvas, x: float, top: float) -> None:
     right = x + len(label) * TEXT * 0.4 > WIDTH - 10
     at = WIDTH - 10 if right else x
     wide = page.words(
-        at, top - 22, label, size=TEXT - 4, align="right" if right else "center", room=140
+        (at, top - 22), label, Letters(TEXT - 4), align="right" if right else "center", room=140
     )
-    page.box(at - (wide if right else wide / 2), top - 42, wide, 40, fill=c.PAPER, above=3)
+    page.box(
+        Area(at - (wide if right else wide / 2), top - 42, wide, 40), Paint(fill=c.PAPER), above=3
+    )
 
 
 def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: float) -> None:
@@ -165,7 +170,7 @@ def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: floa
         page.line([(LEFT, at), (RIGHT, at)], colour=c.LINES, width=2, above=1)
         tick = week_words.weight_tick(number * step, unit)
         page.words(
-            LEFT - 10, at, tick, size=TEXT - 4, colour=c.QUIET, align="right", room=LEFT - 18
+            (LEFT - 10, at), tick, Letters(TEXT - 4, colour=c.QUIET), align="right", room=LEFT - 18,
         )  # fmt: skip
     before: tuple[date, float] | None = None
     for day, value in values:
@@ -173,4 +178,4 @@ def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: floa
             points = [(time.x(before[0]), y(before[1])), (time.x(day), y(value))]
             page.line(points, colour=c.INK, width=4, above=4)
         before = day, value
-        page.mark(time.x(day), y(value), "o", size=12, fill=c.INK, line=1)
+        page.mark((time.x(day), y(value)), "o", size=12, fill=c.INK, line=1)

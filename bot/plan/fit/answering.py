@@ -9,6 +9,7 @@ from bot.plan.fit import words
 from bot.plan.fit.flow import CUT, LEAVE, RAISE, draft_of, edited
 from bot.plan.fit.offering import limits_for, offer_room
 from bot.plan.planning import use_plan
+from bot.plan.prep import Prep, Version
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import event_ahead, limits_row, plan_row
 from bot.words.common import cancelled
@@ -34,17 +35,13 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     ):
         say_to(turn, coach, words.moved_on())
         return
-    plan, shape = draft_of(answers), answers["_shape"]
-    reason, how = answers["_reason"], answers["_how"]
+    plan, prep = draft_of(answers), Prep(turn, coach, profile, event)
     if isinstance(do, dict):
         plan = PeakPlan(tuple(DayTarget(**day) for day in edited(answers)))
     elif do == CUT:
         plan = cut_to_fit(plan, limits_for(turn.session, profile, event, plan))
+    version = Version(plan, answers["_shape"], answers["_reason"], answers["_how"])
+    if isinstance(do, dict) or do == CUT:
+        offer_room(prep, version)
     else:
-        raised = answers["_bounds"] if do == RAISE else None
-        use_plan(
-            turn, coach, profile, event, plan,
-            shape=shape, reason=reason, how=how, bounds=raised,
-        )  # fmt: skip
-        return
-    offer_room(turn, coach, profile, event, plan, shape=shape, reason=reason, how=how)
+        use_plan(prep, version, bounds=answers["_bounds"] if do == RAISE else None)

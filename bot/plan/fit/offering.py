@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.plan import words as plan_words
 from bot.plan.fit import words
 from bot.plan.fit.flow import PLAN_FIT
-from bot.store.tables.people import AthleteProfile, Person
+from bot.plan.prep import Prep, Version
+from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
 from bot.words import coach_figures as figures
@@ -27,29 +27,21 @@ def limits_for(
     return limits or Limits.suggested(athlete, plan, baseline_of(profile))
 
 
-def offer_room(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
-    *,
-    shape: str,
-    reason: str = "",
-    how: str = "",
-) -> None:
+def offer_room(prep: Prep, version: Version) -> None:
     """Ask what is to give way: a limit, a figure of the draft, or nothing; or whether it is used."""
+    turn, profile, event, plan = prep.turn, prep.profile, prep.event, version.plan
     limits = limits_for(turn.session, profile, event, plan)
     problems, unit = plan_problems(plan, limits), profile.volume_unit
     room = room_made(plan, limits)
     standing, bounds = plan_row(turn.session, event), limits_row(turn.session, event)
     asking.open_question(
-        turn, coach, PLAN_FIT, subject_id=profile.person_id,
+        turn, prep.coach, PLAN_FIT, subject_id=profile.person_id,
         answers={
             "_event": event.id, "_event_day": event.day.isoformat(),
             "_base": standing.id if standing is not None else 0,
             "_limits": bounds.id if bounds is not None else 0,
-            "_days": plan_days(plan), "_shape": shape, "_reason": reason, "_how": how,
+            "_days": plan_days(plan), "_shape": version.shape,
+            "_reason": version.reason, "_how": version.how,
             "_problems": plan_words.problem_lines(problems, unit) if problems else "",
             "_raises": words.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
             if room.limits is not None else "",

@@ -2,27 +2,19 @@
 
 from __future__ import annotations
 
-from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import record
+from bot.plan.prep import Prep
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import EventRow, LimitsRow
+from bot.store.tables.week import LimitsRow
 from bot.week.load import limits_row
 from bot.week.snapshots import differences, take_snapshot
 from engine.values.limits import LIMIT_KEYS, Limits
 
 
-def store_limits(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    limits: Limits,
-    *,
-    how: str = "",
-) -> None:
+def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
     """Whether the plan fits them is for the caller to have seen."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     earlier = limits_row(turn.session, event)
     row = LimitsRow(
         event_id=id_of(event),

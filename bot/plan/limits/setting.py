@@ -29,6 +29,7 @@ from bot.plan.planning import (
     say_problems,
     week_changed,
 )
+from bot.plan.prep import Prep
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
@@ -78,7 +79,7 @@ def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
         show_limits(turn, OfEvent(event.id))
         return
     limits = Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
-    if keep_limits(turn, turn.person, turn.profile, event, plan, limits):
+    if keep_limits(Prep(turn, turn.person, turn.profile, event), plan, limits):
         if not counts_now(turn.session, turn.profile, event):
             button = Button(words.see_plan_button(), PLAN(turn.profile.person_id, id_of(event)))
             rewrite(turn, limit_words.limits_set(), [[button]])
@@ -95,14 +96,8 @@ def ask_limit(turn: OnAthlete, pressed: OfLimit) -> None:
         show_limits(turn)
         return
     answer(turn)
-    _open_limit(
-        turn,
-        turn.person,
-        turn.profile,
-        event,
-        _limits_or_suggested(turn.session, turn.profile, event, plan),
-        key,
-    )
+    limits = _limits_or_suggested(turn.session, turn.profile, event, plan)
+    _open_limit(Prep(turn, turn.person, turn.profile, event), limits, key)
 
 
 def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -116,15 +111,16 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
     key, value = question.answers["_key"], question.answers["value"]
     before = _limits_or_suggested(turn.session, profile, event, plan)
+    prep = Prep(turn, coach, profile, event)
     try:
         limits = replace(before, **{key: value})
     except ValueError:
-        _say_contradiction(turn, coach, profile, before, key, value)
-        _open_limit(turn, coach, profile, event, before, key)
+        _say_contradiction(prep, before, key, value)
+        _open_limit(prep, before, key)
         return
-    if not keep_limits(turn, coach, profile, event, plan, limits):
+    if not keep_limits(prep, plan, limits):
         # What was typed did not fit; the question stays, so that another figure can be sent.
-        _open_limit(turn, coach, profile, event, before, key)
+        _open_limit(prep, before, key)
         return
     text = limit_words.limit_changed(
         limit_words.limit_line(key, value, profile.volume_unit),
@@ -152,15 +148,14 @@ def _cost(
     )
 
 
-def _open_limit(
-    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, limits: Limits, key: str
-) -> None:
+def _open_limit(prep: Prep, limits: Limits, key: str) -> None:
+    profile = prep.profile
     rail = limits.guard_rails.rail(key)
     asking.open_question(
-        turn, coach, LIMIT, subject_id=profile.person_id,
+        prep.turn, prep.coach, LIMIT, subject_id=profile.person_id,
         answers={
             "_key": key,
-            "_event": event.id,
+            "_event": prep.event.id,
             "_value": getattr(limits, key),
             "_low": rail.low,
             "_high": rail.high,
@@ -180,33 +175,23 @@ def _limits_or_suggested(
     )
 
 
-def keep_limits(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    plan: PeakPlan,
-    limits: Limits,
-    how: str = "",
-) -> bool:
+def keep_limits(prep: Prep, plan: PeakPlan, limits: Limits, how: str = "") -> bool:
     """Keep a new version; False, with the days and bounds said, where the plan would not fit."""
     problems = plan_problems(plan, limits)
     if problems:
-        say_problems(turn, coach, profile, event, problems)
+        say_problems(prep, problems)
         return False
-    store_limits(turn, coach, profile, event, limits, how=how)
+    store_limits(prep, limits, how=how)
     return True
 
 
-def _say_contradiction(
-    turn: Turn, coach: Person, profile: AthleteProfile, before: Limits, key: str, value: float
-) -> None:
+def _say_contradiction(prep: Prep, before: Limits, key: str, value: float) -> None:
     """A floor over its ceiling: the only way left in which a limit inside its guard rail is refused."""
     what, end, unit = key.split("_")
     floor = value if end == "floor" else getattr(before, f"{what}_floor_{unit}")
     ceiling = value if end == "ceiling" else getattr(before, f"{what}_ceiling_{unit}")
-    text = limit_words.limits_contradict(key, profile.volume_unit, floor, ceiling)
-    say_to(turn, coach, text)
+    text = limit_words.limits_contradict(key, prep.profile.volume_unit, floor, ceiling)
+    say_to(prep.turn, prep.coach, text)
 
 
 def _limits_button(profile: AthleteProfile, ahead: int | None = None) -> Button:

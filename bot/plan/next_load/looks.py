@@ -6,7 +6,7 @@ from functools import partial
 
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LOOK, AtLook
-from bot.core.chat.outbox import Button, edit
+from bot.core.chat.outbox import Button, Delivery, Shown, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
 from bot.people.changes import Change
@@ -31,9 +31,8 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
         partial(words.ask_own_look, event.kind)
         if coach.id == athlete.id
         else partial(words.ask_look, athlete.first_name, event.kind),
-        dedupe=f"look:{event.id}",
         buttons=partial(_buttons, event),
-        silent=True,
+        how=Delivery(silent=True, dedupe=f"look:{event.id}"),
     )
 
 
@@ -68,10 +67,7 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     kept = words.own_look_kept(look) if self_coached else words.look_kept(name, look)
     text = words.look_left() if look == "-" else kept
     if turn.incoming.message_id is not None:
-        edit(
-            turn.session, chat_id=turn.person.chat_id, message_id=turn.incoming.message_id, text=text,
-            now=turn.now,
-        )  # fmt: skip
+        edit(turn, Shown(turn.person.chat_id, message_id=turn.incoming.message_id), text=text)
     if look != "-":
         turn.session.flush()
         next_load.offer(turn, turn.person, profile, event)

@@ -8,7 +8,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import EVENT, LEARNT
-from bot.core.chat.outbox import Button
+from bot.core.chat.outbox import Button, Delivery
 from bot.core.chat.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -23,6 +23,7 @@ from bot.plan.next_load import words
 from bot.plan.next_load.flow import NEXT_LOAD
 from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
+from bot.plan.prep import Prep, Version
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind
@@ -55,8 +56,8 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
         turn,
         coach,
         _said(turn.session, coach, profile, made),
-        topic=Topic(TopicKind.LEARNT, id_of(coach), number),
         buttons=[[take, leave]],
+        how=Delivery(topic=Topic(TopicKind.LEARNT, id_of(coach), number)),
     )
 
 
@@ -106,6 +107,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, words.moved_on())
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    prep = Prep(turn, coach, profile, event)
     record(
         turn, profile.person_id, Change.NEXT_LOAD_TAKEN_OVER, by=coach.id,
         g_per_kg=answers["_g_per_kg"], was_g_per_kg=answers["_was_g_per_kg"],
@@ -116,14 +118,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )
     if limits is not None and total_g is not None:
         limits = replace(limits, load_total_g=total_g)
-        if not keep_limits(
-            turn, coach, profile, event, plan, limits, how=BY_LEARNT_LOAD
-        ):  # fmt: skip
+        if not keep_limits(prep, plan, limits, how=BY_LEARNT_LOAD):
             return
-    use_plan(
-        turn, coach, profile, event, plan, shape=answers["_shape"],
-        how=BY_LEARNT_LOAD,
-    )  # fmt: skip
+    use_plan(prep, Version(plan, answers["_shape"], how=BY_LEARNT_LOAD))
 
 
 def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer) -> None:
@@ -143,7 +140,8 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     else:
         problems = plan_problems(found.plan, roomier)
     if problems:
-        offer_room(turn, coach, profile, event, found.plan, shape=made.shape, how=BY_LEARNT_LOAD)
+        version = Version(found.plan, made.shape, how=BY_LEARNT_LOAD)
+        offer_room(Prep(turn, coach, profile, event), version)
         return
     load_total_g = None
     if limits is not None and roomier is not None and roomier != limits:

@@ -11,12 +11,12 @@ from sqlmodel import col, select
 
 from bot.core.turn import ChatTurn
 from bot.decision.words_outlook import LOOK_SAID
-from bot.dialogue.readers import listed
 from bot.people.people import local_date
 from bot.people.rights import approvers, athletes_seen_by
 from bot.plan.next_load import looks
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
+from bot.words.languages import listed
 
 LISTENS_FOR = timedelta(days=7)  # our own choice: later a look is told of another week
 BARE, MOST_WORDS = 3, 14

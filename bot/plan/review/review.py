@@ -26,6 +26,7 @@ from bot.plan.planning import (
     raise_limits,
     set_plan,
 )
+from bot.plan.prep import Figure, Prep, Version
 from bot.plan.review import words
 from bot.plan.review.flow import PLAN_TOTAL
 from bot.store.tables.people import OpenQuestion, Person
@@ -49,20 +50,18 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, words.changed_meanwhile(), buttons=[[button]])
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
-    before = current_plan(turn.session, event)
+    before, prep = current_plan(turn.session, event), Prep(turn, coach, profile, event)
     if answers.get("_bounds"):
-        raise_limits(turn, coach, profile, event, answers["_bounds"])
-    if not set_plan(turn, coach, profile, event, plan, shape=answers["_shape"]):
+        raise_limits(prep, answers["_bounds"])
+    if not set_plan(prep, Version(plan, answers["_shape"])):
         return
-    plan_gate.keep_reason(turn, coach, event, answers["_answers"], answers["reason"])
+    plan_gate.keep_reason(prep, answers["_answers"], answers["reason"])
     noted = words.reason_noted(answers["reason"])
     if answers["_field"] and before is not None:
-        number_is_live(
-            turn, coach, profile, event, before, plan, answers["_field"],
-            answers["_days_out"], noted=noted,
-        )  # fmt: skip
+        changed = Figure(answers["_days_out"], answers["_field"])
+        number_is_live(prep, before, plan, changed, noted=noted)
     else:
-        draft_is_live(turn, coach, profile, event, plan, noted=noted)
+        draft_is_live(prep, plan, noted=noted)
 
 
 def show_review(turn: OnAthlete, pressed: OfEvent) -> None:

@@ -25,6 +25,7 @@ from bot.plan.planning import (
     plan_misfits,
     use_plan,
 )
+from bot.plan.prep import Prep, Version
 from bot.plan.templates import words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.templates.habits import habits_of, limit_shares
@@ -127,7 +128,7 @@ def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     ):
         _say(turn, coach, words.moved_on())
         return
-    use_plan(turn, coach, profile, event, plan, shape=answers["_shape"])
+    use_plan(Prep(turn, coach, profile, event), Version(plan, answers["_shape"]))
 
 
 def list_templates(turn: Act) -> None:
@@ -182,7 +183,7 @@ def _show(
     made = scaled(row.days, athlete_of(profile), baseline_of(profile))
     plan = _with_days_over(turn, profile, event, made)
     if plan_misfits(turn.session, profile, event, plan):
-        offer_room(turn, coach, profile, event, plan, shape=row.shape)
+        offer_room(Prep(turn, coach, profile, event), Version(plan, row.shape))
         return
     base = plan_row(turn.session, event)
     asking.open_question(

@@ -32,7 +32,7 @@ def show(turn: Act) -> None:
     buttons = [[Button(words.sheet_button(form), NUMBERS(form)) for form in FORMATS]]
     say_to(turn, turn.person, words.message(found), buttons=buttons)
     send_pictures(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now, caption=words.caption(),
+        turn, chat_id=turn.person.chat_id, caption=words.caption(),
         pictures=[{"make": PICTURE, "reader": turn.person.id, "day": _today(turn)}],
     )  # fmt: skip
 
@@ -44,7 +44,7 @@ def tapped(turn: Act, pressed: Numbers) -> None:
         say_to(turn, turn.person, common.already_answered())
         return
     send_document(
-        turn.session, chat_id=turn.person.chat_id, now=turn.now, caption=words.sheet_caption(),
+        turn, chat_id=turn.person.chat_id, caption=words.sheet_caption(),
         document={"make": SHEET, "format": form, "reader": turn.person.id, "day": _today(turn)},
     )  # fmt: skip
 

@@ -60,13 +60,14 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
     form = pressed.format
     if form in writing.FORMATS:
         send_document(
-            turn.session, chat_id=turn.person.chat_id, now=turn.now,
-            document={
+turn,
+chat_id=turn.person.chat_id,
+document={
                 "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
                 "last": (local_date(profile, turn.context) - DAY).isoformat(),
             },
-            caption=words.caption(name, self_coached=self_coached),
-        )  # fmt: skip
+caption=words.caption(name, self_coached=self_coached),
+)  # fmt: skip
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]

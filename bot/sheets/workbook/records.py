@@ -23,8 +23,9 @@ from bot.food.words_names import food_name
 from bot.people.changes import Change
 from bot.sheets.past_weeks.importing import imported_events
 from bot.sheets.workbook import words
-from bot.store.base import UTCDateTime, id_of
+from bot.store.base import id_of
 from bot.store.batches import batches
+from bot.store.driver import UTCDateTime
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.food import EatenRow, FoodRow

@@ -9,7 +9,8 @@ from enum import StrEnum
 from sqlalchemy import BigInteger
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class CoachSettings(Row, table=True):

@@ -8,7 +8,8 @@ from datetime import datetime
 from sqlalchemy import UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class CoachLookRow(Row, table=True):

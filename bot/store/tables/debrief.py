@@ -6,7 +6,8 @@ from datetime import datetime
 
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class DebriefRow(Row, table=True):

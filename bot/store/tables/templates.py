@@ -8,7 +8,8 @@ from typing import Any
 from sqlalchemy import JSON, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class TemplateRow(Row, table=True):

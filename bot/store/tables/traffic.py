@@ -15,7 +15,8 @@ from typing import Any
 from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class Urgency(IntEnum):

@@ -10,7 +10,8 @@ from typing import Any
 from sqlalchemy import JSON, Index, UniqueConstraint, text
 from sqlmodel import Field
 
-from bot.store.base import Row, UTCDateTime
+from bot.store.base import Row
+from bot.store.driver import UTCDateTime
 
 
 class EventRow(Row, table=True):

@@ -7,6 +7,7 @@ The model's constants were fitted to these rows: agreement here is a fit, not a 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from engine.evidence.experiments.study import (
     RIDE,
@@ -18,16 +19,18 @@ from engine.evidence.experiments.study import (
     published,
     subject,
 )
-from engine.evidence.source import Provenance
+from engine.evidence.source import Provenance, Source
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
 
 
 def _motonaga(dose: float, percent: float) -> Study:
     return published(
-        f"motonaga-2022-{dose:g}",
-        "Motonaga et al. 2022, Nutrients 14:1320: 24 h after depletion, same energy at each dose",
-        SEEN,
+        Source(
+            f"motonaga-2022-{dose:g}",
+            "Motonaga et al. 2022, Nutrients 14:1320: 24 h after depletion, same energy at each dose",
+            SEEN,
+        ),
         subject("male", 60, 12, "trained"),
         [
             RIDE,
@@ -47,100 +50,111 @@ def _motonaga(dose: float, percent: float) -> Study:
     )
 
 
-def _first_hours(
-    id: str, citation: str, sex: str, trained: str, fed: Sequence[Data], rate: float, note: str
-) -> Study:
+class Feeding(NamedTuple):
+    """What was fed in a study, by phases, and what is assumed of it."""
+
+    citation: str
+    fed: Sequence[Data]
+    note: str
+
+
+def _first_hours(id: str, feeding: Feeding, sex: str, trained: str, rate: float) -> Study:
     """Synthesis in the hours after depleting work."""
     return published(
-        id,
-        citation,
-        SEEN,
+        Source(id, feeding.citation, SEEN),
         subject(sex, 74 if sex == "male" else 60, 15 if sex == "male" else 22, trained),
-        [RIDE, *fed],
-        [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=1 + len(fed), since=1)],
-        note,
+        [RIDE, *feeding.fed],
+        [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=1 + len(feeding.fed), since=1)],
+        feeding.note,
     )
 
 
-GREIWE = "Greiwe et al. 1999, J Appl Physiol 87:222-226: the 6 h after depleting work"
-GREIWE_NOTE = (
-    "the summary gives no diet: 1.2 g/kg an hour is assumed, which maximises synthesis (Ivy 2004)"
+GREIWE = Feeding(
+    "Greiwe et al. 1999, J Appl Physiol 87:222-226: the 6 h after depleting work",
+    ({"hours": 6, "carb_g_per_kg_day": 24 * 1.2},),
+    "the summary gives no diet: 1.2 g/kg an hour is assumed, which maximises synthesis (Ivy 2004)",
 )
-GREIWE_FED: Sequence[Data] = ({"hours": 6, "carb_g_per_kg_day": 24 * 1.2},)
-FLYNN = "Flynn et al. 2020, Eur J Appl Physiol 120:1131-1142: 1.6 g/kg at 0 and 2 h, over 4 h"
-FLYNN_NOTE = "each drink is taken to last a quarter of an hour; training status assumed"
-FLYNN_FED: Sequence[Data] = (
-    {"hours": 0.25, "carb_g_per_kg_day": 24 * 1.6 / 0.25}, {"hours": 1.75, "carb_g_per_day": 0},
-) * 2  # fmt: skip
+FLYNN = Feeding(
+    "Flynn et al. 2020, Eur J Appl Physiol 120:1131-1142: 1.6 g/kg at 0 and 2 h, over 4 h",
+    ({"hours": 0.25, "carb_g_per_kg_day": 24 * 1.6 / 0.25}, {"hours": 1.75, "carb_g_per_day": 0})
+    * 2,
+    "each drink is taken to last a quarter of an hour; training status assumed",
+)
 
 STUDIES: tuple[Study, ...] = (
     published(
-        "fairchild-2002",
-        "Fairchild et al. 2002, Med Sci Sports Exerc 34(6):980-986",
-        SEEN,
+        Source("fairchild-2002", "Fairchild et al. 2002, Med Sci Sports Exerc 34(6):980-986", SEEN),
         subject("male", 72, 14, "trained", 109.1),
         [{"hours": 24, "carb_g_per_kg_day": 10.3}],
         [muscle(198.2, 1, 13.1)],
         "n=7; three minutes of near-maximal work beforehand are not modelled; size assumed",
     ),
     published(
-        "bussau-2002",
-        "Bussau et al. 2002, Eur J Appl Physiol 87:290-295",
-        MEMORY,
+        Source("bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295", MEMORY),
         subject("male", 72, 14, "trained", 95),
         [{"days": 1, "carb_g_per_kg_day": 10}, {"days": 2, "carb_g_per_kg_day": 10}],
         [muscle(180, 1, 15), muscle(180, 2, 15)],
         "n=8, inactive, no depletion; size assumed",
     ),
     published(
-        "shiose-2016",
-        "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg/d for 72 h after a depleting ride",
-        MEMORY,
+        Source(
+            "shiose-2016",
+            "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg/d for 72 h after a depleting ride",
+            MEMORY,
+        ),
         subject("male", 64.2, 15, "recreational", 72.7),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 12}],
         [muscle(169.4, 2, 55.9), Measured(measure=Measure.WATER, value=0.9, after=2)],
         "n=8; body water by deuterium 39.3 to 40.2 kg; body fat assumed",
     ),
     published(
-        "shiose-high",
-        "Shiose et al., depletion and 24 h recovery at 7 g/kg/d (abstract)",
-        SEEN,
+        Source(
+            "shiose-high", "Shiose et al., depletion and 24 h recovery at 7 g/kg/d (abstract)", SEEN
+        ),
         subject("male", 65, 15, "recreational", 76.2),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 7}],
         [muscle(28.1, 1), muscle(72.7, 2)],
         "n=12 healthy men; size assumed",
     ),
     published(
-        "shiose-low",
-        "Shiose et al., depletion and 24 h recovery at under 1 g/kg/d (abstract)",
-        SEEN,
+        Source(
+            "shiose-low",
+            "Shiose et al., depletion and 24 h recovery at under 1 g/kg/d (abstract)",
+            SEEN,
+        ),
         subject("male", 65, 15, "recreational", 71.6),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 0.8}],
         [muscle(25.5, 1), muscle(33.2, 2)],
         'n=12 healthy men; 0.8 g/kg stands for "under 1"; size assumed',
     ),
     published(
-        "bergstrom-1967-low",
-        "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: low",
-        MEMORY,
+        Source(
+            "bergstrom-1967-low",
+            "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: low",
+            MEMORY,
+        ),
         subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}],
         [muscle(39, 2)],
         "n=9 students, 3 d after exhaustion; size and the remaining carbohydrate assumed",
     ),
     published(
-        "bergstrom-1967-high",
-        "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: carbohydrate",
-        MEMORY,
+        Source(
+            "bergstrom-1967-high",
+            "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: carbohydrate",
+            MEMORY,
+        ),
         subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}, RIDE, {"days": 3, "carb_g_per_day": 575}],
         [muscle(204, 4)],
         "n=9 students; 2300 kcal a day from carbohydrate, from memory; size assumed",
     ),
     published(
-        "acheson-1988",
-        "Acheson et al. 1988, Am J Clin Nutr 48:240-247: 3 d depleted, 7 d of overfeeding",
-        SEEN,
+        Source(
+            "acheson-1988",
+            "Acheson et al. 1988, Am J Clin Nutr 48:240-247: 3 d depleted, 7 d of overfeeding",
+            SEEN,
+        ),
         subject("male", 70, 16, "untrained"),
         [{"days": 3, "carb_g_per_day": 70, "protein_g": 100, "fat_g": 160, "exercise": "depleting"}]
         + [
@@ -160,18 +174,22 @@ STUDIES: tuple[Study, ...] = (
         "body mass from memory; 15 % is taken for the spread of the capacity",
     ),
     published(
-        "kreitzman-1992",
-        "Kreitzman, Coxon, Szaz 1992, Am J Clin Nutr 56:292S-293S: 405 kcal/d for 4 d",
-        SEEN,
+        Source(
+            "kreitzman-1992",
+            "Kreitzman, Coxon, Szaz 1992, Am J Clin Nutr 56:292S-293S: 405 kcal/d for 4 d",
+            SEEN,
+        ),
         subject("female", 85, 38, "untrained"),
         [{"days": 4, "carb_g_per_day": 42, "protein_g": 42, "fat_g": 8}],
         [Measured(measure=Measure.MASS, value=-4.0, after=1)],
         "n=11 overweight dieters; size and the split of the 405 kcal assumed",
     ),
     published(
-        "tarnopolsky-1995-men",
-        "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: men, 4 d at 75 % carbohydrate",
-        SEEN,
+        Source(
+            "tarnopolsky-1995-men",
+            "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: men, 4 d at 75 % carbohydrate",
+            SEEN,
+        ),
         subject("male", 70, 12, "trained"),
         [
             {
@@ -186,9 +204,11 @@ STUDIES: tuple[Study, ...] = (
         "n=7, tapering; doses per kg from memory of the paper; size assumed",
     ),
     published(
-        "tarnopolsky-1995-women",
-        "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: women, 4 d at 75 % carbohydrate",
-        SEEN,
+        Source(
+            "tarnopolsky-1995-women",
+            "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: women, 4 d at 75 % carbohydrate",
+            SEEN,
+        ),
         subject("female", 57, 22, "trained"),
         [
             {
@@ -206,9 +226,11 @@ STUDIES: tuple[Study, ...] = (
     _motonaga(7, 97.1),
     _motonaga(10, 100),
     published(
-        "homer-2024",
-        "Homer, Jukic, Cross, Helms 2024, Nutrition 127:112528: 3 d depletion, then 9 g/kg",
-        SEEN,
+        Source(
+            "homer-2024",
+            "Homer, Jukic, Cross, Helms 2024, Nutrition 127:112528: 3 d depletion, then 9 g/kg",
+            SEEN,
+        ),
         subject("male", 80, 7, "trained"),
         [
             {
@@ -229,9 +251,11 @@ STUDIES: tuple[Study, ...] = (
         "n=4 very lean dieting men; size and the depletion diet assumed",
     ),
     published(
-        "foo-2022",
-        "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre 30 to under 10 g/d",
-        SEEN,
+        Source(
+            "foo-2022",
+            "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre 30 to under 10 g/d",
+            SEEN,
+        ),
         subject("male", 80, 15, "recreational"),
         [
             {"days": 4, "carb_g_per_kg_day": 4, "fibre_g": 9},
@@ -244,9 +268,11 @@ STUDIES: tuple[Study, ...] = (
         "n=19, same energy and nutrients",
     ),
     published(
-        "fernandez-elias-2015-low",
-        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 400 mL, 250 g CHO",
-        SEEN,
+        Source(
+            "fernandez-elias-2015-low",
+            "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 400 mL, 250 g CHO",
+            SEEN,
+        ),
         subject("male", 74, 12, "trained"),
         [
             dict(RIDE) | {"water_l": 0},
@@ -256,9 +282,11 @@ STUDIES: tuple[Study, ...] = (
         "n=9; water of muscle; amounts are given per 24 h; a spread of 1 is assumed",
     ),
     published(
-        "fernandez-elias-2015-full",
-        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 3170 mL, 250 g CHO",
-        SEEN,
+        Source(
+            "fernandez-elias-2015-full",
+            "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 3170 mL, 250 g CHO",
+            SEEN,
+        ),
         subject("male", 74, 12, "trained"),
         [
             dict(RIDE) | {"water_l": 0},
@@ -268,10 +296,8 @@ STUDIES: tuple[Study, ...] = (
         "n=9; water of muscle; amounts are given per 24 h; a spread of 5 is assumed; missed: with as "
         "much stored in 4 h as Flynn and Greiwe saw, less water comes on each gram",
     ),
-    _first_hours("greiwe-1999-trained", GREIWE, "male", "trained", GREIWE_FED, 10.5, GREIWE_NOTE),
-    _first_hours(
-        "greiwe-1999-untrained", GREIWE, "male", "untrained", GREIWE_FED, 4.5, GREIWE_NOTE
-    ),
-    _first_hours("flynn-2020-men", FLYNN, "male", "trained", FLYNN_FED, 7.9, FLYNN_NOTE),
-    _first_hours("flynn-2020-women", FLYNN, "female", "trained", FLYNN_FED, 8.2, FLYNN_NOTE),
+    _first_hours("greiwe-1999-trained", GREIWE, "male", "trained", 10.5),
+    _first_hours("greiwe-1999-untrained", GREIWE, "male", "untrained", 4.5),
+    _first_hours("flynn-2020-men", FLYNN, "male", "trained", 7.9),
+    _first_hours("flynn-2020-women", FLYNN, "female", "trained", 8.2),
 )

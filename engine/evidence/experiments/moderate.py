@@ -7,7 +7,7 @@ is moved for it. The misses are named in the studies' notes.
 from __future__ import annotations
 
 from engine.evidence.experiments.study import Data, Study, muscle, published, subject
-from engine.evidence.source import Provenance
+from engine.evidence.source import Provenance, Source
 
 _SHERMAN = "Sherman et al. 1981, Int J Sports Med 2:114-118: a week's taper of running, "
 _SHERMAN_NOTE = (
@@ -20,9 +20,7 @@ def _taper(id: str, diet: str, first_g: float, then_g: float, measured: float) -
     """Three days on one diet and three on another, the last of them at rest."""
     run: Data = {"exercise": "light"}
     return published(
-        id,
-        _SHERMAN + diet,
-        Provenance.MEMORY,
+        Source(id, _SHERMAN + diet, Provenance.MEMORY),
         subject("male", 66, 10, "trained", 135.0),
         [
             {"days": 3, "carb_g_per_day": first_g, **run},
@@ -37,10 +35,12 @@ def _taper(id: str, diet: str, first_g: float, then_g: float, measured: float) -
 def _rowers(dose: float, measured: float, note: str) -> Study:
     """A month of rowing, of which the first two weeks are followed: the store is even by then."""
     return published(
-        f"simonsen-1991-{dose:g}",
-        "Simonsen et al. 1991, J Appl Physiol 70:1500-1505: rowers in training, "
-        f"{dose:g} g/kg a day",
-        Provenance.MEMORY,
+        Source(
+            f"simonsen-1991-{dose:g}",
+            "Simonsen et al. 1991, J Appl Physiol 70:1500-1505: rowers in training, "
+            f"{dose:g} g/kg a day",
+            Provenance.MEMORY,
+        ),
         subject("male", 75, 12, "trained", 119.0),
         [{"days": 14, "carb_g_per_kg_day": dose, "exercise": "light"}],
         [muscle(measured, 1)],

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from engine.evidence.source import Provenance, Source
+from engine.evidence.source import Source
 
 Data = Mapping[str, Any]
 
@@ -50,13 +50,13 @@ RIDE: Data = {"hours": 2, "carb_g_per_day": 0, "exercise": "depleting"}
 
 
 def published(
-    id: str, citation: str, provenance: Provenance, subject: Data, phases: Sequence[Data],
-    measured: Sequence[Measured], note: str = "",
+    source: Source, subject: Data, phases: Sequence[Data], measured: Sequence[Measured],
+    note: str = "",
 ) -> Study:  # fmt: skip
     """A study whose source goes by the same name."""
     return Study(
-        id=id,
-        source=Source(id, citation, provenance),
+        id=source.id,
+        source=source,
         protocol={"subject": subject, "phase": phases},
         measured=tuple(measured),
         note=note,

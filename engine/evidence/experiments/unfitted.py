@@ -16,7 +16,7 @@ from engine.evidence.experiments.study import (
     published,
     subject,
 )
-from engine.evidence.source import Provenance
+from engine.evidence.source import Provenance, Source
 
 SEEN = Provenance.SEEN
 #: Dry to wet muscle: 77 % of muscle is water.
@@ -24,14 +24,14 @@ _DRY = 4.3
 
 
 def _stored_in_a_day(
-    id: str, citation: str, mass: float, eaten: Data, stored: float, spread: float, note: str
+    source: Source, mass: float, eaten: Data, stored: float, spread: float, note: str
 ) -> Study:
     """Glycogen stored over the 24 h after a depleting ride, in mmol/kg wet."""
     rate = Measured(
         measure=Measure.MUSCLE_RATE, value=stored / 24, after=2, since=1, spread=spread / 24
     )
     return published(
-        id, citation, SEEN, subject("male", mass, 10, "trained", 110.0),
+        source, subject("male", mass, 10, "trained", 110.0),
         [RIDE, {"hours": 24, **eaten}], [rate], f"{note}; start and body fat assumed",
     )  # fmt: skip
 
@@ -43,15 +43,14 @@ _NO_INDEX = "n=5 cyclists; the model knows no glycaemic index"
 
 def _burke_1993(index: str, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
-        f"burke-1993-{index}", f"{_BURKE_1993}{index} glycaemic index", 70,
-        _eaten(10, 1.0, 0.3),
-        stored, error * 5**0.5, note,
+        Source(f"burke-1993-{index}", f"{_BURKE_1993}{index} glycaemic index", SEEN),
+        70, _eaten(10, 1.0, 0.3), stored, error * 5**0.5, note,
     )  # fmt: skip
 
 
 def _burke_1995(diet: str, eaten: Data, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
-        f"burke-1995-{diet}", f"{_BURKE_1995}{diet}", 74, eaten, stored, error * 8**0.5,
+        Source(f"burke-1995-{diet}", f"{_BURKE_1995}{diet}", SEEN), 74, eaten, stored, error * 8**0.5,
         f"n=8 triathletes{note}",
     )  # fmt: skip
 
@@ -71,18 +70,26 @@ UNFITTED: tuple[Study, ...] = (
     _burke_1993("high", 106, 11.7, _NO_INDEX),
     _burke_1993("low", 71.5, 6.5, f"{_NO_INDEX}; missed: it stores as the high one does"),
     _burke_1995(
-        "control", _eaten(7, 0.8, 0.3), 85.8, 2.7,
+        "control",
+        _eaten(7, 0.8, 0.3),
+        85.8,
+        2.7,
         "; missed: the model burns too much of a moderate intake",
     ),
     _burke_1995("fat-and-protein", _eaten(7, 2.0, 1.9), 80.5, 8.2, ""),
     _burke_1995(
-        "matched-energy", _eaten(11.8, 0.8, 0.3), 87.9, 7.0,
+        "matched-energy",
+        _eaten(11.8, 0.8, 0.3),
+        87.9,
+        7.0,
         "; missed: no more was stored from 11.8 than from 7 g/kg, against most other rows",
     ),
     published(
-        "goforth-1997",
-        "Goforth et al. 1997, J Appl Physiol 82:342-347: 3 d depletion, 3 d load, 3 d of rest",
-        SEEN,
+        Source(
+            "goforth-1997",
+            "Goforth et al. 1997, J Appl Physiol 82:342-347: 3 d depletion, 3 d load, 3 d of rest",
+            SEEN,
+        ),
         subject("male", 75, 12, "trained", 408 / _DRY),
         [
             RIDE,
@@ -101,12 +108,14 @@ UNFITTED: tuple[Study, ...] = (
         "195 to 198, within the spread too; dry weight divided by 4.3",
     ),
     published(
-        "walker-2000",
-        "Walker et al. 2000, J Appl Physiol 88:2151-2158: women, taper at 78 % carbohydrate",
-        SEEN,
+        Source(
+            "walker-2000",
+            "Walker et al. 2000, J Appl Physiol 88:2151-2158: women, taper at 78 % carbohydrate",
+            SEEN,
+        ),
         subject("female", 57, 20, "trained", 625.2 / _DRY),
         [{"days": 4, "carb_g_per_kg_day": 8.1, "exercise": "light"}],
         [muscle(709.0 / _DRY, 1, 44.8 * 6**0.5 / _DRY)],
         "n=6; starts where the moderate diet ended; dose per kg from memory; dry weight divided by 4.3",
     ),
-)  # fmt: skip
+)

@@ -24,7 +24,7 @@ from engine.model.structures import Bodies, Floats, Row, a_day, first_morning, h
 from engine.model.tracker import first_belief, generator, levels_of, next_prior
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
-from engine.values.plan import PLAN_DAYS, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 PARTICLES = 500
 
@@ -155,7 +155,7 @@ def edges(
     told = np.exp(person["intake"])
     state = first_morning(who, np.clip(np.exp(person["start"]), 0.1, 0.95))
     for out in [out for out in PLAN_DAYS if out > plan.first_load_day]:
-        state = _lived(state, out, plan, baseline, who, told, None)
+        state = _lived(state, plan.day(out), baseline, who, told, None)
     asked = np.arange(float(e.LEAST_ASKED), float(e.MOST_ASKED) + 1e-9, float(e.ASKED_STEP))
     doses = np.asarray(asked, dtype=np.float32)
     many, each = len(doses), state.shape[1]
@@ -165,7 +165,7 @@ def edges(
     for out in [out for out in PLAN_DAYS if 0 < out <= plan.first_load_day]:
         # A rest day between load days stays as planned.
         loads = grams if out in plan.load_days else None
-        state = _lived(state, out, plan, baseline, who_all, told_all, loads)
+        state = _lived(state, plan.day(out), baseline, who_all, told_all, loads)
     short = np.tile(person["flat"], many) - levels_of(state, who_all)
     return (
         _crossing(doses, -short.reshape(many, each)),
@@ -174,11 +174,10 @@ def edges(
 
 
 def _lived(
-    state: Floats, out: int, plan: PeakPlan, baseline: Baseline, who: Bodies, told: Floats,
+    state: Floats, target: DayTarget | None, baseline: Baseline, who: Bodies, told: Floats,
     carb_g: Floats | None,
 ) -> Floats:  # fmt: skip
     """A day of the plan, with another load where `carb_g` names one."""
-    target = plan.day(out)
     planned = target.carb_g if target is not None else baseline.carb_g
     eaten = np.float32(planned) if carb_g is None else carb_g
     lifted = hours_lifted(intake_of(target, planned))

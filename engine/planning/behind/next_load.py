@@ -21,7 +21,7 @@ from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead
 from engine.model.particles import Belief, Covariates
 from engine.model.tracker import first_belief, generator, next_prior
-from engine.planning.drafting.rescale import Suggestion, suggested_plan
+from engine.planning.drafting.rescale import Against, Load, Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
@@ -107,8 +107,8 @@ def next_load(
         ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
-            belief, ahead, rng, load_days=plan.first_load_day, particles=PARTICLES,
-            aversion=float(known.LOSS_AVERSION_NEXT_LOAD), own=own,
+            belief, ahead, rng, within=Load(plan.first_load_day), particles=PARTICLES,
+            against=Against(float(known.LOSS_AVERSION_NEXT_LOAD), own),
         )  # fmt: skip
 
     then, own = said.as_it_went, 1.0

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.deciding import (
@@ -59,22 +60,25 @@ class Line:
     facts: Mapping[str, float] = field(default_factory=dict)
 
 
+class Asked(NamedTuple):
+    """What a draft is asked for, as `draft_plan` takes it."""
+
+    shape: str
+    load_g_per_kg: float
+    depletion: str
+    load_days: Sequence[int] = ()
+
+
 def draft_reasons(
-    athlete: Athlete,
-    baseline: Baseline,
-    shape: str,
-    load_g_per_kg: float,
-    depletion: str,
-    *,
-    learnt_g_per_kg: float | None = None,
-    load_days: Sequence[int] = (),
+    athlete: Athlete, baseline: Baseline, asked: Asked, *, learnt_g_per_kg: float | None = None
 ) -> tuple[Line, ...]:
-    """Why the draft of the same arguments is as it is, the load first.
+    """Why the draft that is asked for is as it is, the load first.
 
     `learnt_g_per_kg` is the load that earlier weeks suggest, if they do. Raises what
     `engine.planning.drafting.draft.draft_plan` raises.
     """
-    plan = draft_plan(athlete, baseline, shape, load_g_per_kg, depletion, load_days)
+    shape, load_g_per_kg, depletion, load_days = asked
+    plan = draft_plan(athlete, baseline, *asked)
     by_out = {day.days_out: day for day in plan}
     before = by_out[min(plan.first_load_day + 1, max(PLAN_DAYS))]
     return (

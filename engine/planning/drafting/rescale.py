@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -44,40 +45,55 @@ class Suggestion:
     worth: float  # see `engine.model.forecast.DoseForecast`
 
 
+class Against(NamedTuple):
+    """What another load is held against: a loss of look counts `aversion` times a gain, both against
+    the load times `own`, which stands where nothing else is worth a change.
+    """
+
+    aversion: float = float(known.LOSS_AVERSION)
+    own: float = 1.0
+
+
+class Load(NamedTuple):
+    """How many days before the event it takes, and what they may come to."""
+
+    days: int = 3
+    total_g: float = np.inf
+
+
+_AS_IT_IS, _USUAL_LOAD = Against(), Load()
+
+
 def suggested_plan(
     belief: Belief,
     week: Sequence[DayAhead],
     rng: np.random.Generator,
     *,
-    load_days: int = 3,
-    load_total_g: float = np.inf,
+    within: Load = _USUAL_LOAD,
     particles: int = PARTICLES,
-    aversion: float = float(known.LOSS_AVERSION),
-    own: float = 1.0,
+    against: Against = _AS_IT_IS,
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
-    `week` holds every day up to stage morning; of the last `load_days` those in the load are scaled
-    together, each inside its own limits, the sum inside `load_total_g`. All others stay as planned. A
-    loss of look counts `aversion` times a gain, both against the load times `own`, which stands where
-    nothing else is worth a change.
+    `week` holds every day up to stage morning; of its last `within.days` those in the load are scaled
+    together, each inside its own limits, the sum inside `within.total_g`. All others stay as planned.
     """
-    if not 1 <= load_days <= len(week):
-        raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
+    if not 1 <= within.days <= len(week):
+        raise ValueError(f"the load takes {within.days} of {len(week)} days: give the whole week")
     few = subsample(belief, particles, rng)
     chance = NoiseDraws(len(week), few.state.shape[1], rng)
-    before, load = week[: len(week) - load_days], week[len(week) - load_days :]
+    before, load = week[: len(week) - within.days], week[len(week) - within.days :]
     state = few.state[:LOOK_ROWS, None]
     for number, day in enumerate(before):
         state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance, number)
-    factors = (1.0, own, *FACTORS)
-    loads = np.array([_scaled(load, factor, load_total_g) for factor in factors])
+    factors = (1.0, against.own, *FACTORS)
+    loads = np.array([_scaled(load, factor, within.total_g) for factor in factors])
     state = np.repeat(state, len(loads), axis=1)
     for number, day in enumerate(load):
         state = a_day_later(few, state, loads[:, number], day, chance, len(before) + number)
     aim = few.frame.aim
     looks = look_of(state, few.person, few.body, aim)
-    worths = worth(looks - looks[OWN], aversion)
+    worths = worth(looks - looks[OWN], against.aversion)
     row = OWN if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
         doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))

@@ -143,8 +143,11 @@ class Corrector:
             for rest in _remains(word, _slips(word)):
                 self._by_remains.setdefault(rest, []).append(word)
 
-    def correct(self, word: str) -> str:
-        """The word of the vocabulary that was meant, or the word itself; kept, up to a bound."""
+    def corrected(self, words: Iterable[str]) -> dict[str, str]:
+        """For each the word of the vocabulary that was meant, or itself; kept, up to a bound."""
+        return {word: self._correct(word) for word in words}
+
+    def _correct(self, word: str) -> str:
         known = self._corrected.get(word)
         if known is None:
             known = self._meant(word)
@@ -161,7 +164,7 @@ class Corrector:
         if len(word) < 4 or word in self._words or word in self._left_alone:
             return word
         if word.endswith("'s"):
-            return self.correct(word[:-2]) + "'s"
+            return self._correct(word[:-2]) + "'s"
         for beginning, meant in self._beginnings.items():
             if word.startswith(beginning):
                 return meant

@@ -44,21 +44,19 @@ class CalendarWords:
     weekdays: tuple[_Names, ...]
     day_first: bool = False
 
-    def beside(
-        self, *, today: _Names, tomorrow: _Names, days: _Names, weeks: _Names,
-        months: tuple[_Names, ...], weekdays: tuple[_Names, ...], day_first: bool,
-    ) -> CalendarWords:  # fmt: skip
+    def beside(self, other: CalendarWords) -> CalendarWords:
         """These words and those of another language beside them."""
-        pairs = zip(self.months, months, strict=True), zip(self.weekdays, weekdays, strict=True)
+        months = zip(self.months, other.months, strict=True)
+        weekdays = zip(self.weekdays, other.weekdays, strict=True)
         return replace(
             self,
-            today=self.today + today,
-            tomorrow=self.tomorrow + tomorrow,
-            days=self.days + days,
-            weeks=self.weeks + weeks,
-            months=tuple(own + other + (other[0][:3],) for own, other in pairs[0]),
-            weekdays=tuple(own + other for own, other in pairs[1]),
-            day_first=day_first,
+            today=self.today + other.today,
+            tomorrow=self.tomorrow + other.tomorrow,
+            days=self.days + other.days,
+            weeks=self.weeks + other.weeks,
+            months=tuple(own + names + (names[0][:3],) for own, names in months),
+            weekdays=tuple(own + names for own, names in weekdays),
+            day_first=other.day_first,
         )
 
 

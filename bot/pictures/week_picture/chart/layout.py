@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Canvas
+from bot.drawing.canvas import Area, Canvas, Letters, Paint
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.chart.values import ChartDay, ChartWeek
 
@@ -99,21 +99,23 @@ def lay_out(week: ChartWeek, panels: Sequence[Panel]) -> Layout:
 def heading(on: Drawing, panel: str, keys: Sequence[tuple[str, Key]] = ()) -> None:
     """The panel's name, and what its marks mean; each of `keys` draws one and says how wide it is."""
     y = on.top + HEAD_ROOM / 2
-    on.page.box(0, on.top, WIDTH, HEAD_ROOM, fill=c.PAPER, above=2)
+    on.page.box(Area(0, on.top, WIDTH, HEAD_ROOM), Paint(fill=c.PAPER), above=2)
     name = words.heading(panel, on.week.weight_unit, on.week.volume_unit)
     room = KEYS_FROM - 30 if keys else WIDTH - 40
-    on.page.words(20, y, name, size=HEADING, bold=True, align="left", room=room)
+    on.page.words((20, y), name, Letters(HEADING, bold=True), align="left", room=room)
     x = float(KEYS_FROM)
     for key, draw in keys:
         x += draw(x, y) + 12
-        wide = on.page.words(x, y, words.key(key), size=TEXT - 3, align="left", room=WIDTH - 10 - x)
+        wide = on.page.words(
+            (x, y), words.key(key), Letters(TEXT - 3), align="left", room=WIDTH - 10 - x
+        )
         x += wide + 30
 
 
 def gutter(on: Drawing, y: float, text: str) -> None:
     """A word or a figure left of the columns."""
     on.page.words(
-        LEFT - 10, y, text, size=TEXT - 4, colour=c.QUIET, align="right", room=LEFT - 18
+        (LEFT - 10, y), text, Letters(TEXT - 4, colour=c.QUIET), align="right", room=LEFT - 18,
     )  # fmt: skip
 
 

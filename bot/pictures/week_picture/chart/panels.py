@@ -10,7 +10,7 @@ import math
 from collections.abc import Iterator
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Canvas
+from bot.drawing.canvas import Area, Canvas, Letters, Paint, Point
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.chart.keys import (
     EYES,
@@ -64,15 +64,18 @@ def _weight(on: Drawing) -> None:
         middle = on.columns.middle(day)
         if day.band_low_kg is not None and day.band_high_kg is not None:
             high, low = (y(words.on_scale(kg, unit)) for kg in (day.band_high_kg, day.band_low_kg))
-            page.box(middle - 36, high, 72, low - high, fill=c.PALE_BLUE, edge=c.BLUE, line=4)
+            page.box(
+                Area(middle - 36, high, 72, low - high),
+                Paint(fill=c.PALE_BLUE, edge=c.BLUE, line=4),
+            )
     behind(on, _moved(week), y)
     for day in week.days:
         if week.missed(day):
             middle = on.columns.middle(day)
-            page.box(middle - 20, top + 6, 40, WEIGHT_MARKS - 8, fill=c.PAPER, above=2)
+            page.box(Area(middle - 20, top + 6, 40, WEIGHT_MARKS - 8), Paint(fill=c.PAPER), above=2)
             page.words(
-                middle, top + WEIGHT_MARKS / 2, words.missed_label(), size=TEXT - 1,
-                colour=c.QUIET, upright=True,
+                (middle, top + WEIGHT_MARKS / 2), words.missed_label(),
+                Letters(TEXT - 1, colour=c.QUIET), upright=True,
             )  # fmt: skip
     weights = [
         (day, y(words.on_scale(day.weight_kg, unit)) if day.weight_kg is not None else None)
@@ -85,12 +88,12 @@ def _weight(on: Drawing) -> None:
         shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
         outside = shape != "o"
         page.mark(
-            on.columns.middle(day), at, shape, size=38 if outside else 26,
+            (on.columns.middle(day), at), shape, size=38 if outside else 26,
             fill=c.VERMILLION if outside else c.INK, edge=c.INK if outside else c.PAPER,
         )  # fmt: skip
         page.words(
-            on.columns.middle(day), figures, words.weight_label(day.weight_kg, unit), size=TEXT,
-            bold=True,
+            (on.columns.middle(day), figures), words.weight_label(day.weight_kg, unit),
+            Letters(TEXT, bold=True),
         )  # fmt: skip
 
 
@@ -192,17 +195,17 @@ def _carbs(on: Drawing) -> None:
         middle = on.columns.middle(day)
         stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(page, middle, bottom, (day.planned_carb_g or 0) * tall)
-        bar(page, middle, bottom, (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
-        bar(page, middle, bottom, (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(page, (middle, bottom), (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
+        bar(page, (middle, bottom), (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
         if stands is not None:
             page.words(
-                middle, figures, words.carbs_label(stands), size=TEXT,
-                bold=day.set_carb_g is not None,
+                (middle, figures), words.carbs_label(stands),
+                Letters(TEXT, bold=day.set_carb_g is not None),
             )  # fmt: skip
-        page.words(middle, changes, words.carbs_change(day), size=TEXT - 1)
-        page.words(middle, phases, words.phase_label(day), size=TEXT - 1, colour=c.QUIET)
+        page.words((middle, changes), words.carbs_change(day), Letters(TEXT - 1))
+        page.words((middle, phases), words.phase_label(day), Letters(TEXT - 1, colour=c.QUIET))
         if day.eaten_carb_g is not None:
-            page.words(middle, eaten, words.carbs_label(day.eaten_carb_g), size=TEXT - 1)
+            page.words((middle, eaten), words.carbs_label(day.eaten_carb_g), Letters(TEXT - 1))
     if _has_changes(week):
         gutter(on, changes, words.key("change"))
     if _has_eaten(week):
@@ -228,10 +231,10 @@ def _water(on: Drawing) -> None:
     for day in week.days:
         middle = on.columns.middle(day)
         planned_bar(page, middle, bottom, (day.planned_water_l or 0) * tall)
-        bar(page, middle, bottom, (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(page, (middle, bottom), (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
         if day.water_l is not None:
             page.words(
-                middle, figures, words.water_label(day.water_l, week.volume_unit), size=TEXT
+                (middle, figures), words.water_label(day.water_l, week.volume_unit), Letters(TEXT),
             )  # fmt: skip
     page.line([(LEFT, bottom), (RIGHT, bottom)], colour=c.INK, width=3, above=4)
 
@@ -240,19 +243,20 @@ def planned_bar(page: Canvas, middle: float, bottom: float, height: float) -> No
     """A wide hatched bar, in the colour of what was planned."""
     if height:
         page.box(
-            middle - 44, bottom - height, 88, height, line=4, edge=c.BLUE, hatch="//", above=2
+            Area(middle - 44, bottom - height, 88, height), Paint(edge=c.BLUE, line=4, hatch="//"),
+            above=2,
         )  # fmt: skip
 
 
 def bar(
-    page: Canvas, middle: float, bottom: float, height: float, *, width: float, fill: str,
-    above: int = 3,
-) -> None:  # fmt: skip
+    page: Canvas, foot: Point, height: float, *, width: float, fill: str, above: int = 3
+) -> None:
     """A filled bar; none for nothing."""
+    middle, bottom = foot
     if height:
         page.box(
-            middle - width / 2, bottom - height, width, height, line=4, fill=fill, edge=c.INK,
-            above=above,
+            Area(middle - width / 2, bottom - height, width, height),
+            Paint(fill=fill, edge=c.INK, line=4), above=above,
         )  # fmt: skip
 
 
@@ -273,10 +277,10 @@ def _fullness(on: Drawing) -> None:
     joined(on, told)
     for day, at in told:
         if at is not None:
-            page.mark(on.columns.middle(day), at, "o", size=50, fill=c.INK)
+            page.mark((on.columns.middle(day), at), "o", size=50, fill=c.INK)
             page.words(
-                on.columns.middle(day), at, str(day.fullness), size=TEXT - 1, bold=True,
-                colour=c.PAPER,
+                (on.columns.middle(day), at), str(day.fullness),
+                Letters(TEXT - 1, colour=c.PAPER, bold=True),
             )  # fmt: skip
 
 
@@ -298,8 +302,10 @@ def _sharpness(on: Drawing) -> None:
     joined(on, told)
     for day, at in told:
         if at is not None:
-            page.mark(on.columns.middle(day), at, "s", size=44, fill=c.PAPER, edge=c.INK, line=5)
-            page.words(on.columns.middle(day), at, str(day.sharpness), size=TEXT - 1, bold=True)
+            page.mark((on.columns.middle(day), at), "s", size=44, fill=c.PAPER, edge=c.INK, line=5)
+            page.words(
+                (on.columns.middle(day), at), str(day.sharpness), Letters(TEXT - 1, bold=True)
+            )
 
 
 def _score_scale(on: Drawing, most: int, top: float, height: float) -> Scale:
@@ -322,8 +328,8 @@ def _symptoms(on: Drawing) -> None:
     for day in on.week.days:
         if day.symptoms:
             middle = on.columns.middle(day)
-            on.page.mark(middle, y, "D", size=40, fill=c.PAPER, edge=c.VERMILLION, line=6)
-            on.page.words(middle, y, str(len(day.symptoms)), size=TEXT - 3, bold=True)
+            on.page.mark((middle, y), "D", size=40, fill=c.PAPER, edge=c.VERMILLION, line=6)
+            on.page.words((middle, y), str(len(day.symptoms)), Letters(TEXT - 3, bold=True))
 
 
 # What the marks mean: each draws one with its left edge at x, and says how wide it is.

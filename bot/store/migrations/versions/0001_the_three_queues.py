@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0001"
 down_revision: str | None = None
@@ -25,11 +25,11 @@ def upgrade() -> None:
         sa.Column("subject", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("local_date", sa.Date(), nullable=False),
         sa.Column("kind", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("due_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("due_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("payload", sa.JSON(), nullable=False),
         sa.Column("status", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("attempts", sa.Integer(), nullable=False),
-        sa.Column("claimed_until", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("claimed_until", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_agenda")),
         sa.UniqueConstraint(
             "subject", "local_date", "kind", name=op.f("uq_agenda_subject_local_date_kind")
@@ -43,10 +43,10 @@ def upgrade() -> None:
         sa.Column("update_id", sa.BigInteger(), nullable=False),
         sa.Column("chat_id", sa.BigInteger(), nullable=True),
         sa.Column("raw", sa.JSON(), nullable=False),
-        sa.Column("received_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("received_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("status", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("attempts", sa.Integer(), nullable=False),
-        sa.Column("not_before", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("not_before", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("problem", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.PrimaryKeyConstraint("update_id", name=op.f("pk_inbox")),
     )
@@ -65,9 +65,9 @@ def upgrade() -> None:
         sa.Column("status", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("attempts", sa.Integer(), nullable=False),
         sa.Column("doubts", sa.Integer(), nullable=False),
-        sa.Column("not_before", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("created_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("sent_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("not_before", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("created_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("sent_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("message_id", sa.BigInteger(), nullable=True),
         sa.Column("problem", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_outbox")),

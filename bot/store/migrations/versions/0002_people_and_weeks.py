@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0002"
 down_revision: str | None = "0001"
@@ -29,7 +29,7 @@ def upgrade() -> None:
         sa.Column("reachable", sa.Boolean(), nullable=False),
         sa.Column("is_coach", sa.Boolean(), nullable=False),
         sa.Column("second_contact_id", sa.Integer(), nullable=True),
-        sa.Column("created_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("created_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["second_contact_id"], ["person.id"], name=op.f("fk_person_second_contact_id_person")
         ),
@@ -46,10 +46,10 @@ def upgrade() -> None:
         sa.Column("level", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("facts", sa.JSON(), nullable=False),
         sa.Column("date", sa.Date(), nullable=False),
-        sa.Column("opened_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("opened_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("repeats", sa.Integer(), nullable=False),
-        sa.Column("second_contact_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
-        sa.Column("acknowledged_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("second_contact_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("acknowledged_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("acknowledged_by", sa.Integer(), nullable=True),
         sa.Column("outbox_id", sa.Integer(), nullable=True),
         sa.ForeignKeyConstraint(
@@ -76,9 +76,9 @@ def upgrade() -> None:
         sa.Column("person_id", sa.Integer(), nullable=False),
         sa.Column("coach_id", sa.Integer(), nullable=False),
         sa.Column("status", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("consent_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("consent_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("screening", sa.JSON(), nullable=False),
-        sa.Column("cleared_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("cleared_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("sex", sqlmodel.sql.sqltypes.AutoString(), nullable=True),
         sa.Column("birth_year", sa.Integer(), nullable=True),
         sa.Column("height_cm", sa.Float(), nullable=True),
@@ -90,9 +90,9 @@ def upgrade() -> None:
         sa.Column("zone", sqlmodel.sql.sqltypes.AutoString(), nullable=True),
         sa.Column("prompt_time", sa.Time(), nullable=False),
         sa.Column("always_tomorrow", sa.Boolean(), nullable=False),
-        sa.Column("frozen_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("frozen_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("frozen_because", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("created_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("created_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["coach_id"], ["person.id"], name=op.f("fk_athlete_profile_coach_id_person")
         ),
@@ -123,7 +123,7 @@ def upgrade() -> None:
         sa.Column("resting_pulse", sa.Float(), nullable=True),
         sa.Column("water_within_one_hour_l", sa.Float(), nullable=True),
         sa.Column("message_id", sa.Integer(), nullable=True),
-        sa.Column("answered_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("answered_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_checkin_athlete_id_person")
         ),
@@ -139,7 +139,7 @@ def upgrade() -> None:
         sa.Column("zone", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("active", sa.Boolean(), nullable=False),
         sa.Column("set_by", sa.Integer(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_event_athlete_id_person")
         ),
@@ -154,7 +154,7 @@ def upgrade() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("by_id", sa.Integer(), nullable=True),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("what", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("detail", sa.JSON(), nullable=False),
         sa.ForeignKeyConstraint(
@@ -172,9 +172,9 @@ def upgrade() -> None:
         sa.Column("kind", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("token_hash", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("invited_by", sa.Integer(), nullable=True),
-        sa.Column("created_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("expires_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("used_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("created_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("expires_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("used_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("used_by", sa.Integer(), nullable=True),
         sa.ForeignKeyConstraint(
             ["invited_by"], ["person.id"], name=op.f("fk_invite_invited_by_person")
@@ -192,8 +192,8 @@ def upgrade() -> None:
         sa.Column("step", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("answers", sa.JSON(), nullable=False),
         sa.Column("outbox_id", sa.Integer(), nullable=True),
-        sa.Column("asked_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("closed_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("asked_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("closed_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["person_id"], ["person.id"], name=op.f("fk_open_question_person_id_person")
         ),
@@ -214,7 +214,7 @@ def upgrade() -> None:
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("date", sa.Date(), nullable=False),
         sa.Column("symptom", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_symptom_report_athlete_id_person")
         ),
@@ -237,10 +237,10 @@ def upgrade() -> None:
         sa.Column("planned_carb_g", sa.Float(), nullable=True),
         sa.Column("case", sa.JSON(), nullable=False),
         sa.Column("decision", sa.JSON(), nullable=False),
-        sa.Column("made_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("sign_off_due_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("made_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("sign_off_due_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("signed_by", sa.Integer(), nullable=True),
-        sa.Column("signed_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("signed_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("outbox_id", sa.Integer(), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_decision_athlete_id_person")
@@ -266,7 +266,7 @@ def upgrade() -> None:
         sa.Column("event_id", sa.Integer(), nullable=False),
         sa.Column("bounds", sa.JSON(), nullable=False),
         sa.Column("set_by", sa.Integer(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["event_id"], ["event.id"], name=op.f("fk_limits_event_id_event")),
         sa.ForeignKeyConstraint(["set_by"], ["person.id"], name=op.f("fk_limits_set_by_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_limits")),
@@ -281,7 +281,7 @@ def upgrade() -> None:
         sa.Column("shape", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("days", sa.JSON(), nullable=False),
         sa.Column("set_by", sa.Integer(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["event_id"], ["event.id"], name=op.f("fk_plan_event_id_event")),
         sa.ForeignKeyConstraint(["set_by"], ["person.id"], name=op.f("fk_plan_set_by_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_plan")),
@@ -297,7 +297,7 @@ def upgrade() -> None:
         sa.Column("carb_g", sa.Float(), nullable=False),
         sa.Column("by", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("decision_id", sa.Integer(), nullable=True),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_day_set_athlete_id_person")
         ),

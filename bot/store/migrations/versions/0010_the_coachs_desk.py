@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0010"
 down_revision: str | None = "0003"
@@ -24,7 +24,7 @@ def upgrade() -> None:
         sa.Column("person_id", sa.Integer(), nullable=False),
         sa.Column("zone", sqlmodel.sql.sqltypes.AutoString(), nullable=True),
         sa.Column("digest_at", sa.Time(), nullable=True),
-        sa.Column("digest_sent_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("digest_sent_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("quiet_from", sa.Time(), nullable=True),
         sa.Column("quiet_to", sa.Time(), nullable=True),
         sa.Column("roster_outbox_id", sa.Integer(), nullable=True),
@@ -42,7 +42,7 @@ def upgrade() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("coach_id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("text", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("outbox_id", sa.Integer(), nullable=True),
         sa.ForeignKeyConstraint(
@@ -65,8 +65,8 @@ def upgrade() -> None:
         sa.Column("carb_g", sa.Float(), nullable=False),
         sa.Column("because", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("set_by", sa.Integer(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("ended_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("ended_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_hold_athlete_id_person")
         ),
@@ -83,10 +83,10 @@ def upgrade() -> None:
         sa.Column("person_id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=True),
         sa.Column("rights", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("given_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("given_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("until_day", sa.Date(), nullable=False),
-        sa.Column("until_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("ended_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("until_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("ended_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_second_coach_athlete_id_person")
         ),

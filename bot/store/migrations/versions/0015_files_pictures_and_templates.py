@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0015"
 down_revision: str | None = "0010"
@@ -32,8 +32,8 @@ def upgrade() -> None:
         sa.Column("about", sa.JSON(), nullable=False),
         sa.Column("status", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("attempts", sa.Integer(), nullable=False),
-        sa.Column("not_before", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("created_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("not_before", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("created_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("problem", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.ForeignKeyConstraint(
             ["person_id"], ["person.id"], name=op.f("fk_fetch_person_id_person")
@@ -52,9 +52,9 @@ def upgrade() -> None:
         sa.Column("date", sa.Date(), nullable=False),
         sa.Column("pose", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("name", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("received_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("kept_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
-        sa.Column("forwarded_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("received_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("kept_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("forwarded_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_photo_athlete_id_person")
         ),
@@ -83,7 +83,7 @@ def upgrade() -> None:
         sa.Column("name", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("shape", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("days", sa.JSON(), nullable=False),
-        sa.Column("made_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("made_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["coach_id"], ["person.id"], name=op.f("fk_plan_template_coach_id_person")
         ),

@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0020"
 down_revision: str | None = "0016"
@@ -27,7 +27,7 @@ def upgrade() -> None:
         sa.Column("answered", sa.JSON(), nullable=False),
         sa.Column("reason", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("by_id", sa.Integer(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["by_id"], ["person.id"], name=op.f("fk_plan_review_by_id_person")),
         sa.ForeignKeyConstraint(
             ["event_id"], ["event.id"], name=op.f("fk_plan_review_event_id_event")

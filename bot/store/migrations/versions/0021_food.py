@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0021"
 down_revision: str | None = "0020"
@@ -30,8 +30,8 @@ def upgrade() -> None:
         sa.Column("piece", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("liking", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("usual_g", sa.Float(), nullable=True),
-        sa.Column("added_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("removed_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("added_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("removed_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_food_athlete_id_person")
         ),
@@ -51,7 +51,7 @@ def upgrade() -> None:
         sa.Column("wanted", sa.JSON(), nullable=False),
         sa.Column("left_out", sa.JSON(), nullable=False),
         sa.Column("target", sa.JSON(), nullable=False),
-        sa.Column("made_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("made_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_food_day_athlete_id_person")
         ),
@@ -74,7 +74,7 @@ def upgrade() -> None:
         sa.Column("date", sa.Date(), nullable=False),
         sa.Column("food_id", sa.Integer(), nullable=False),
         sa.Column("grams", sa.Float(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_eaten_athlete_id_person")
         ),

@@ -9,7 +9,7 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0022"
 down_revision: str | None = "0021"
@@ -25,9 +25,9 @@ def upgrade() -> None:
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("facts", sa.JSON(), nullable=False),
         sa.Column("entries", sa.JSON(), nullable=False),
-        sa.Column("cancelled_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("cancelled_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.Column("set_by", sa.Integer(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_stage_day_athlete_id_person")
         ),

@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0023"
 down_revision: str | None = "0022"
@@ -28,7 +28,7 @@ def upgrade() -> None:
         sa.Column("outcome", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("reasons", sa.JSON(), nullable=False),
         sa.Column("by_id", sa.Integer(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("went_on", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_readiness_athlete_id_person")

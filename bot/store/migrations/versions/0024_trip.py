@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0024"
 down_revision: str | None = "0023"
@@ -24,12 +24,12 @@ def upgrade() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("event_id", sa.Integer(), nullable=False),
-        sa.Column("leave_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("arrive_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("leave_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("arrive_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("home_zone", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("away_zone", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("set_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
-        sa.Column("arrived_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("set_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("arrived_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_trip_athlete_id_person")
         ),

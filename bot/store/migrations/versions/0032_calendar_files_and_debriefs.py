@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0032"
 down_revision: str | None = "0030"
@@ -27,7 +27,7 @@ def upgrade() -> None:
         sa.Column("reader_id", sa.Integer(), nullable=False),
         sa.Column("root", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("entries", sa.JSON(), nullable=False),
-        sa.Column("issued_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("issued_at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_calendar_athlete_id_person")
         ),
@@ -51,7 +51,7 @@ def upgrade() -> None:
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("athlete_said", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("coach_note", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
-        sa.Column("sent_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("sent_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_debrief_athlete_id_person")
         ),

@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0036"
 down_revision: str | None = "0034"
@@ -22,7 +22,7 @@ def upgrade() -> None:
     with op.batch_alter_table("coach_desk", schema=None) as batch_op:
         batch_op.add_column(sa.Column("card_athlete_id", sa.Integer(), nullable=True))
         batch_op.add_column(
-            sa.Column("card_at", bot.store.base.UTCDateTime(timezone=True), nullable=True)
+            sa.Column("card_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True)
         )
         batch_op.create_foreign_key(
             batch_op.f("fk_coach_desk_card_athlete_id_person"),

@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0041"
 down_revision: str | None = "0040"
@@ -27,7 +27,7 @@ def upgrade() -> None:
         sa.Column("by_id", sa.Integer(), nullable=False),
         sa.Column("look", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("sharpness", sa.Integer(), nullable=True),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_coach_look_athlete_id_person")
         ),

@@ -9,7 +9,7 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0043"
 down_revision: str | None = "0042"
@@ -26,7 +26,7 @@ def upgrade() -> None:
         sa.Column("weeks", sa.Integer(), nullable=False),
         sa.Column("model", sa.Integer(), nullable=False),
         sa.Column("taught", sa.JSON(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_taught_athlete_id_person")
         ),

@@ -10,7 +10,7 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-import bot.store.base
+import bot.store.driver
 
 revision: str = "0045"
 down_revision: str | None = "0044"
@@ -24,10 +24,10 @@ def upgrade() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column("by_id", sa.Integer(), nullable=False),
-        sa.Column("at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("at", bot.store.driver.UTCDateTime(timezone=True), nullable=False),
         sa.Column("rows", sa.JSON(), nullable=False),
         sa.Column("days", sa.JSON(), nullable=False),
-        sa.Column("taken_back_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.Column("taken_back_at", bot.store.driver.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["athlete_id"], ["person.id"], name=op.f("fk_past_import_athlete_id_person")
         ),

@@ -27,8 +27,8 @@ def clauses_of(tokens: Sequence[Token], known: Known) -> list[Clause]:
     for clause in found:
         clause.asks = clause.end == "?" and not _only_rounds(clause)
         clause.pointing = pointing
-        mark_odd(clause)
-        name_figures(clause, known)
+    mark_odd(found)
+    name_figures(found, known)
     return found
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from itertools import combinations, product
 
 from engine.written.oneline.answers.plausible import fits, is_readable, likely, value_of
@@ -20,8 +20,13 @@ _SCORES_AGREE = 2  # so far the figure may be from what the word is usually said
 _LEAST_WEIGHT = 20  # kg, lb; nobody weighs less
 
 
-def name_figures(clause: Clause, known: Known) -> None:
-    """Give labels to figures beside them, each as many of them as it can."""
+def name_figures(clauses: Iterable[Clause], known: Known) -> None:
+    """Give the labels of each clause to figures beside them, as many of them as can have one."""
+    for clause in clauses:
+        _name_figures(clause, known)
+
+
+def _name_figures(clause: Clause, known: Known) -> None:
     items = [
         token
         for index, token in enumerate(clause.tokens)

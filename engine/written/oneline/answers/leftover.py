@@ -20,6 +20,8 @@ from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 _ANOTHER_AMOUNT = Late(
     r"\b(?:re-?fill\w*|(?:(?:ein|noch)mal|und|dann|wieder|1 *mal) (?:nach|auf)gefüllt\w*|(?:and|und|plus|then|dann) (?:an? |one |nur |only |just |noch |a |ein(?:e|en)? )*(?:half|halbe?[nrs]?|hoibe|third|quarter|drittel|viertel)(?! ?(?:past|after|to|hour|stunde|an hour|an? (?:kilo|kg|pound|lb)|way|asleep|tot|so|kilo|kg|pound|lb|pfund|full|voll|flat|flach))"
     r"|(?:danach|dann noch|then another|afterwards|after that|later|später|noch ?mal|and another|plus|dazu)[ ,:]+(?:noch |another )?\d(?:[.,]\d+)?(?= *(?:$|[,;.!?)](?!\d)|l|ml|oz|lit|bottles?|flaschen?|glass|gläser|at|in|after|before|nach|vor|am|im|beim|abends)(?![^\W_]))"
+    r"|(?:got through|drank|drunk|finished|managed|geschafft|getrunken|only|about|nur|etwa|maybe) (?:about |maybe |nur |only |etwa |ca\.? )?(?:half|two thirds|2 *thirds|(?:three|3) *quarters|most|a third|zwei drittel|2 *drittel|dreiviertel|die hälfte|das meiste)(?! ?(?:of )?(?:an? )?(?:lit|gal))"
+    r"|(?:last|third|second|letzte[rs]?|dritte[rs]?|zweite[rs]?)(?: one| 1| flasche| bottle| jug| krug)? +(?:is |was |war |ist )?(?:still |noch |nur |only |about )*(?:half|halb)"
     r"|left (?:over|in it|in there)|(?:noch )?drin|angefangene\w*|angebrochene\w*|last (?:third|quarter|half|3rd)|(?:nur|only|just) (?:half|halb)|halbleer|half empty|leere? (?:flaschen?|pullen)|empty (?:bottles?|cans?|jugs?)|a second one|the second|der zweite|die zweite)(?![^\W_])"
 )
 _CLAUSE_END = Late(r"[;!?\n]|[.,](?!\d)")

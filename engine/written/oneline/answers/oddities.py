@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit, Word
 from engine.written.oneline.vocabulary.meanings import Means
@@ -39,7 +39,12 @@ _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "me
 _SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
 
 
-def mark_odd(clause: Clause) -> None:
+def mark_odd(clauses: Iterable[Clause]) -> None:
+    for clause in clauses:
+        _mark(clause)
+
+
+def _mark(clause: Clause) -> None:
     tokens = clause.tokens
     wished = denied = False
     alone = len(clause.figures) == 1

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from functools import lru_cache
+from typing import NamedTuple
 
 from engine.evidence import deciding as e
 from engine.evidence.oneline import (
@@ -19,7 +20,7 @@ from engine.evidence.oneline import (
     WATER_FAR_OVER,
     WATER_FAR_UNDER,
 )
-from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
+from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 from engine.written.oneline.tokens.pieces import Figure, Unit
 from engine.written.units import (
     ParseError,
@@ -58,33 +59,51 @@ def fits(key: str, figure: Figure) -> bool:
 
 def value_of(key: str, figure: Figure, known: Known) -> Value:
     """The figure as this answer, in kg, L, g, h or as a score. Raises `ParseError`."""
-    return _value(key, figure, figure.number, known)
-
-
-def ends_of(key: str, figure: Figure, known: Known) -> list[Value]:
-    """The two ends of a range that can be this answer."""
-    found: list[Value] = []
-    for number in (figure.number, figure.high):
-        with suppress(ParseError):
-            found.append(_value(key, figure, number, known))
-    return found
-
-
-def _value(key: str, figure: Figure, number: str, known: Known) -> Value:
-    value, error = _parsed(
-        key, number, figure.unit, figure.unit_text, figure.thousand, known.weight_unit,
-        known.volume_unit,
-    )  # fmt: skip
+    value, error = _tried(key, figure, known)
     if error is not None:
         raise ParseError(error.code, **{"field": key, **error.facts})
     return value
 
 
+def ends_of(key: str, figure: Figure, known: Known) -> list[Value]:
+    """The two ends of a range that can be this answer."""
+    tried = (_tried(key, figure, known, number) for number in (figure.number, figure.high))
+    return [value for value, error in tried if error is None]
+
+
+def answer_of(figure: Figure, answers: Mapping[str, Value], known: Known) -> str | None:
+    """Which of the answers the figure was read as."""
+    for key in CORE:
+        if key in answers and fits(key, figure):
+            value, error = _tried(key, figure, known)
+            if error is None and value == answers[key]:
+                return key
+    return None
+
+
+def _tried(
+    key: str, figure: Figure, known: Known, number: str | None = None
+) -> tuple[Value, ParseError | None]:
+    if number is None:
+        number = figure.number
+    written = _Written(number, figure.unit, figure.unit_text, figure.thousand)
+    return _parsed(key, written, known.weight_unit, known.volume_unit)
+
+
+class _Written(NamedTuple):
+    """What of a figure says what it is worth."""
+
+    number: str
+    unit: Unit
+    unit_text: str
+    thousand: bool
+
+
 @lru_cache(maxsize=256)  # each figure of a message is held against each answer several times
 def _parsed(
-    key: str, number: str, unit: Unit, unit_text: str, thousand: bool,
-    weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None,
-) -> tuple[Value, ParseError | None]:  # fmt: skip
+    key: str, written: _Written, weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None
+) -> tuple[Value, ParseError | None]:
+    number, unit, unit_text, thousand = written
     try:
         if key == "weight_kg":
             return parse_weight(f"{number} {unit_text}".strip(), unit=weight_unit).kg, None
@@ -146,24 +165,15 @@ def _weight_far_from(kg: float, known: Known) -> float | None:
 
 def values_of(key: str, figures: Sequence[Figure], known: Known) -> list[float]:
     """The figures that can be read as this answer, as values."""
-    found = []
-    for figure in figures:
-        with suppress(ParseError):
-            value = value_of(key, figure, known)
-            if value is not None:
-                found.append(value)
-    return found
+    tried = (_tried(key, figure, known) for figure in figures)
+    return [value for value, error in tried if error is None and value is not None]
 
 
 def is_readable(key: str, figure: Figure, known: Known) -> bool:
     """Whether the figure can be this answer at all, usual or not."""
     if not fits(key, figure) or figure.high:
         return fits(key, figure)
-    try:
-        value_of(key, figure, known)
-    except ParseError:
-        return False
-    return True
+    return _tried(key, figure, known)[1] is None
 
 
 def is_plain(key: str, figure: Figure, known: Known) -> bool:

@@ -91,9 +91,9 @@ _OF_PARTS = Late(
     r"\b(?:legs?|arms?|upper(?: body)?|lower(?: body)?|chest|back|shoulders?|quads|glutes|abs|delts|beine?|arme?|oberkörper|unterkörper|brust|rücken|schultern?|po|bauch)(?: (?:is|are|at|a|eher|so|sind|about|like|more|only|ne|nur))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d)"
 )
 _BESIDE_A_LOOK = Late(
-    r"\b(?:feel(?:ing)?|fühl\w*)(?: (?:like|mich|wie|a|an|ne|eine|at|is|so|about|ist))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d| ?kg)"
+    r"\b(?:feel(?:ing)?|(?:ge)?fühl\w*)(?: (?:like|mich|wie|a|an|ne|eine|at|is|so|about|ist))*[:=]? \d{1,2}(?: ?/ ?10)?(?![.,]?\d| ?kg)"
 )
-_LOOK = Late(r"\b(?:look(?:s|ing)?|optik|aussehen)\b[^,;\n.\d]{0,14}\d")
+_LOOK = Late(r"\b(?:look(?:s|ing)?|optik|aussehen|spiegel|mirror)\b[^,;\n.\d]{0,14}\d")
 _WHOLE = Late(
     r"\b(?:overall|gesamt|insgesamt|all in all|in total|im ganzen|alles zusammen|all together|altogether|on average|im schnitt|as a whole|unterm strich)\b"
 )

@@ -23,7 +23,7 @@ _TAKES_BACK = (
 _IDLE = (
     r"(?:lol|lmao|haha(?:ha)*|hehe|hihi|xd|ugh|argh|boah|oh|ah|ach|äh+m?|öh|uh+m?|um|erm?|hm+|thumbs?|fingers?|daumen|brille|glasses|fat|dicke|it'?s|its|is|was|war|ist|an?|the|just|only|"
     r"that'?s|that|this|so|also|then|like|really|damn|shit|mist|verdammt|hab|mich|ich|i|des|das|es|eine?|ne|sagen|should be|should have been|soll|sollte|heißen|sein|on a good day|yeah|ja|yes|na|naja|und|and|but|aber|"
-    r"look|optik|full|fullness|fülle|water|wasser|for real|im ernst|seriously|ernsthaft)"
+    r"honestly|ehrlich|honest|tbh|say|call|eher|more|lieber|better|well|probably|wohl|mehr|look|optik|full|fullness|fülle|water|wasser|for real|im ernst|seriously|ernsthaft)"
 )
 _UNIT = rf"(?: ?(?:kgs?|kilos?|lbs?|pounds?|{VOLUME_WORDS}|(?:/|out of|of|von|aus) ?10){_OVER})?"
 _GAP = r"[ ,;.:!*()\-~'\"]"
@@ -37,6 +37,10 @@ _SAID_BEHIND = Late(
 _BARELY = frozenset({"no", "nein", "ne", "nee", "doch", "wait", "moment", "eigentlich", "actually"})
 _LABELLED = Late(
     r"[^\W\d_][:=]? *(?:(?:prob\w*|about|maybe|ca\.?|so|a|ne|eher|wohl|is|was|war|ist) *)*$"
+)
+#: "weight? 62.8": who asks themselves and answers.
+_SELF_ASKED = Late(
+    rf"(?P<label>\b(?:look|weight|water|sleep|full(?:ness)?|scale|optik|gewicht|wasser|schlaf|fülle|voll|waage|getrunken|drank|form))\?(?P<gap> *)(?={N})"
 )
 _STONES_BEFORE = Late(r"\d ?st(?:ones?)? ?(?:and )?$")
 _CONFIRMED = Late(
@@ -67,6 +71,9 @@ _NEAR, _ONE_MORNING = 0.05, 0.02
 
 def put_right(line: str, known: Known) -> str:
     """The line, as long as before, without the figures that were taken back or told before."""
+    line, _said = rewritten(
+        line, known, _SELF_ASKED, lambda match: f"{match['label']}:{match['gap']}"
+    )
     for _ in range(3):  # "5, no, 4, no, definitely 5"
         before = line
         line, _said = rewritten(line, known, _ANEW, lambda match: _anew(match, known))

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from contextlib import suppress
 
 from engine.written.late import Late
-from engine.written.oneline.answers.plausible import fits, likely, value_of
+from engine.written.oneline.answers.plausible import answer_of, fits, likely, value_of
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 from engine.written.oneline.tokens.pieces import Figure, Token
 from engine.written.units import ParseError, ParseErrorCode
@@ -51,7 +51,7 @@ def hanging(
             if isinstance(other, Figure)
         ):
             share = None  # "6, half a litre" tells of the next answer
-        key = _answer_of(token, answers, known)
+        key = answer_of(token, answers, known)
         if key is not None and share is not None:
             given = f"{token.text.strip()}{share[0]}"
             doubts.append(Doubt(code=DoubtCode.UNCLEAR, answer=key, given=given))
@@ -69,18 +69,6 @@ def _is_named_drink(line: str, figure: Figure, known: Known) -> bool:
         value = value_of("water_l", figure, known)
         return value is not None and likely("water_l", value, known)
     return False
-
-
-def _answer_of(figure: Figure, answers: Mapping[str, Value], known: Known) -> str | None:
-    for key in CORE:
-        with suppress(ParseError):
-            if (
-                key in answers
-                and fits(key, figure)
-                and value_of(key, figure, known) == answers[key]
-            ):
-                return key
-    return None
 
 
 def glued(line: str, known: Known) -> Doubt | None:

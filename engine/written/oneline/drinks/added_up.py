@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 
 from engine.written.late import Late
 from engine.written.oneline.drinks.parts import (
+    BEGINS,
     HALF_BOTTLE_L,
     MOST_L,
     OUNCE_L,
@@ -72,7 +73,7 @@ class _Reader(Parts):
 
     def run_at(self, at: int) -> list[Part]:
         """The parts that follow each other from this piece on."""
-        part = self.part_at(at)
+        part = self.part_at(at) if self._all[at].kind in BEGINS else None
         if part is None or part.shape == "share":
             return []
         if part.shape == "bare" and not self.may_begin(part):

@@ -35,7 +35,7 @@ _OF_OTHERS = frozenset(
      "gew", "kh", "schlaf", "puls", "geschlafen", "gewogen", "mood", "pump", "energy", "steps",
      "schritte", "day", "tag", "hunger"}
 )  # fmt: skip
-_BEGINS = "nahmsuv"
+BEGINS = "nahmsuv"
 _ENDS_PART = "!-tiep+,."
 _LONGEST_PART = 6
 _ONE_VESSEL = (
@@ -111,7 +111,7 @@ class Parts:
 
     def part_at(self, at: int) -> Part | None:
         """The part that begins at this piece."""
-        if at >= len(self._all) or self._all[at].kind not in _BEGINS:
+        if at >= len(self._all) or self._all[at].kind not in BEGINS:
             return None
         letters, places = self._core(at)
         before = self._all[at - 1] if at else None

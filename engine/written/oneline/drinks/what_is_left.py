@@ -57,6 +57,10 @@ _EACH = Late(
 _AS_PLANNED = Late(
     rf"(?P<amount>{N} *{_UNITS}),? (?:as planned|as prescribed|as per plan|per plan|according to plan|as told|wie geplant|nach plan|laut plan)(?![^\W_])"
 )
+#: What was to be drunk, before what was: "supposed to be 4 litres, was 3".
+_OF_A_GOAL = Late(
+    rf"(?:(?:supposed to be|meant to be|should(?: have been| be)?|sollten?|target|goal|ziel|soll)(?: (?:was|is|war|ist|of|eigentlich))*:? *{N} *(?P<unit>{_UNITS}){_OVER}(?: sein| werden)?|{N} *(?P<unit_>{_UNITS}){_OVER} *(?:target|goal|ziel|soll)),? *(?:but |aber )?(?:managed|was|were|got|did|made|geschafft|waren|war|wurden|drank|had|hab)(?: (?:only|nur|about|etwa))* *(?P<now>{N})(?! *(?:kg|/|{_UNITS}{_OVER}))"
+)
 #: Told besides, and in the day's amount already, or not in it: "(coffee 16 oz not counted)".
 _COUNTED_IN = Late(
     rf"[,(][^,;.()\n\d]{{0,25}}(?:{N} *|hal[fb]\w* (?:a )?){_UNITS}{_OVER}[^,;.()\n\d]{{0,25}}(?:mitgezählt|mitgerechnet|eingerechnet|mit drin|included|counted(?: in)?|inklusive|inclusive|not included|nicht dabei)\)?"
@@ -101,6 +105,9 @@ def worked_out(line: str, known: Known) -> tuple[str, str]:
         told.extend(said)
 
     line, _ = rewritten(line, known, _COUNTED_IN, lambda _: "")
+    line, _ = rewritten(
+        line, known, _OF_A_GOAL, lambda match: f"{match['now']}{match['unit'] or match['unit_']}"
+    )
     line, _ = rewritten(line, known, _AS_PLANNED, lambda match: match["amount"])
     for pattern in (_ALL_BAR, _WITH_SOME_LEFT, _MINUS, _SHORT_OF):
         put(pattern, _without_rest)

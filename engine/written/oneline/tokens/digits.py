@@ -210,7 +210,8 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
             number, to = longer
         return figure_of(line, start, number, to, unit, said)
     if match := at_number.THOUSAND.match(line, end):
-        return figure_of(line, start, number, match.end(), Unit.GRAMS, "g", thousand=True)
+        figure = figure_of(line, start, number, match.end(), Unit.GRAMS, "g")
+        return replace(figure, thousand=True)
     return None
 
 
@@ -225,12 +226,11 @@ def _grams_in_words(line: str, at: int) -> tuple[str, int] | None:
 
 
 def figure_of(
-    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = "", *,
-    thousand: bool = False,
-) -> Figure:  # fmt: skip
+    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = ""
+) -> Figure:
     return Figure(
         start=start, end=end, text=line[start:end], number=number.lstrip("+"), unit=unit,
-        unit_text=unit_text, thousand=thousand,
+        unit_text=unit_text,
     )  # fmt: skip
 
 

@@ -63,7 +63,8 @@ def scan(line: str, language: str) -> list[Choice]:
             found.append(only(Mark(start=at, end=at + 2, text="|")))
             at += 2
             continue
-        choice = figure_at(line, at, language) or _word(line, at, language) or _mark(line, at)
+        figure = None if line[at].isalpha() else figure_at(line, at, language)
+        choice = figure or _word(line, at, language) or _mark(line, at)
         found.append(choice)
         at = max(token.end for tokens in choice for token in tokens)
     return found

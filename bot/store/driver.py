@@ -1,4 +1,5 @@
-"""Prepared statements go straight to the driver.
+"""How statements and values go to the driver, and come back: prepared ones straight, instants as UTC,
+JSON as text.
 
 Before SQLAlchemy hands a statement to sqlite3 or psycopg it looks up again how it is written down, sets
 up its parameters by name and makes a result that can be asked in many ways: several times what the
@@ -10,19 +11,70 @@ raises is raised as SQLAlchemy would (`tests/bot/test_plain_rows.py`).
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
+from datetime import UTC, datetime
 from functools import cache
 from typing import Any
 from weakref import WeakKeyDictionary
 
-from sqlalchemy import Connection, Dialect
+import orjson
+from sqlalchemy import Connection, DateTime, Dialect
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.sql.compiler import SQLCompiler
+from sqlalchemy.types import TypeDecorator
 
 Processor = Callable[[Any], Any]
 PSYCOPG = "psycopg"
+#: As the standard library has it: days and dataclasses are no JSON, keys may be numbers.
+_OPTIONS = (
+    orjson.OPT_PASSTHROUGH_DATACLASS | orjson.OPT_PASSTHROUGH_DATETIME | orjson.OPT_NON_STR_KEYS
+)
+
+
+class UTCDateTime(TypeDecorator[datetime]):
+    """An aware instant, stored as UTC; SQLite keeps no zone, so it is put back on the way out."""
+
+    impl = DateTime(timezone=True)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> Any:
+        if value is None:
+            return None
+        if value.tzinfo is None:
+            raise ValueError("an instant without a zone cannot be stored")
+        value = value.astimezone(UTC)
+        return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
+
+    def process_result_value(  # the base class calls it with the dialect
+        self,
+        value: Any,
+        dialect: Dialect,  # noqa: ARG002
+    ) -> datetime | None:
+        if value is None:
+            return None
+        assert isinstance(value, datetime)
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+def to_text(value: Any) -> str:
+    """Raises TypeError for what JSON has no way of writing."""
+    try:
+        return orjson.dumps(value, option=_OPTIONS).decode()
+    except TypeError:
+        # Half a sign, as a broken client sends it, and integers of more than 64 bits.
+        return json.dumps(value)
+
+
+def from_text(text: str | bytes) -> Any:
+    """An integer of more than 64 bits comes back as a float. Raises ValueError for what is no JSON."""
+    try:
+        return orjson.loads(text)
+    except ValueError:
+        # The standard library writes half a sign as it came, and numbers beyond the finite by name.
+        return json.loads(text)
 
 
 @dataclass(slots=True)
@@ -111,10 +163,18 @@ class Straight:
         self.dialect = connection.dialect
         self._cursor = _cursor_of(connection)
 
-    def put(self, statement: Prepared, *values: Mapping[str, Any]) -> Any:
-        """Put it with these values, or with each of several; returns the driver's cursor, which knows
-        what came of it. Raises what SQLAlchemy would.
+    def put(
+        self, statement: Any, *values: Mapping[str, Any], columns: Sequence[str] | None = None
+    ) -> int:
+        """Put a statement that returns nothing with these values, or with each of several; how many
+        rows it concerned. `columns`: those that an insert gives. Raises what SQLAlchemy would.
         """
+        ready = prepared(statement, self.dialect, columns)
+        assert ready is not None  # it has no list of values
+        concerned: int = self._put(ready, *values).rowcount
+        return concerned
+
+    def _put(self, statement: Prepared, *values: Mapping[str, Any]) -> Any:
         cursor = self._cursor
         try:
             given = [statement.parameters(one) for one in values]
@@ -135,13 +195,18 @@ class Straight:
         with suppress(self.dialect.loaded_dbapi.Error):
             self._cursor.close()
 
-    def values(self, statement: Prepared, values: Mapping[str, Any]) -> Sequence[Sequence[Any]]:
-        """The values of the rows that it finds, or returns."""
-        cursor = self.put(statement, values)
+    def found(
+        self, statement: Any, values: Mapping[str, Any], columns: Sequence[str] | None = None
+    ) -> Sequence[Sequence[Any]]:
+        """The values of the rows that a statement finds, or returns, given these."""
+        ready = prepared(statement, self.dialect, columns)
+        if ready is None:
+            return self.connection.execute(statement, values).all()
+        cursor = self._put(ready, values)
         found: Sequence[Sequence[Any]] = cursor.fetchall()
-        out = statement.coming_out
+        out = ready.coming_out
         if out is None:
-            out = statement.coming_out = _coming_out(statement, cursor.description, self.dialect)
+            out = ready.coming_out = _coming_out(ready, cursor.description, self.dialect)
         return [_values_of(row, out) for row in found] if out else found
 
     def _said(self, statement: Prepared, error: Any, parameters: Any = None) -> Any:

@@ -1,0 +1,1 @@
+"""Where what people type lands."""
