@@ -21,19 +21,21 @@ _GOES_WITH_NO = word_set(
     ", alles all thanks thank danke bin im i'm zum gott gar everything mir never sir gsd wieso why"
 )
 TOO_SHORT = 2  # words of a clause that are not listened to by themselves
+#: A warning in so few words is asked about, however harmless it sounds: the tone has little to go by.
+_ASKED_IN_SHORT = 5
 #: From this chance of harmlessness on, to the second ear, a sure find is asked about and not flagged.
 #: Chosen, as all that follows, on 1,930 fresh lines of four tables that the ear was not taught with: of
 #: 263 warnings found for sure three sound so harmless, and of 60 harmless lines that had been taken
 #: for one 20.
 _HARDLY = 0.55
 #: The same for so many words between commas, at most, of which the tone tells less: "wait, chest pain".
-_IN_SHORT, _HARDLY_IN_SHORT = 4, 0.9
+_IN_SHORT, _HARDLY_IN_SHORT = 6, 0.98
 #: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
 _NOT_AT_ALL = 0.9
 #: And one of the mildest.
 _NOT_A_MILD_ONE = 0.95
 #: The same for a warning in doubt; a sure one is always asked about.
-_NO_WARNING = 0.97
+_NO_WARNING = 0.99
 #: The same for a doubtful find of anything milder. Against a tenth and more higher 23
 #: fewer of 198 harmless lines are asked about, and no complaint is missed.
 _HARDLY_EITHER = 0.8
@@ -86,7 +88,8 @@ def heard(
                 harmless = 0.0 if plainly else opinion.harmless(words, about)
                 slipped = not _as_typed(clause.text[span[0] : span[1]], words)
                 certain = verdict is Polarity.YES and phrase.sure
-                passes = not slipped and not (short and phrase.symptom in WARNINGS)
+                few = len(clause.text.split()) <= _ASKED_IN_SHORT
+                passes = not slipped and not (few and phrase.symptom in WARNINGS)
                 if verdict is Polarity.SUPPOSED:
                     findings.supposed.add(phrase.symptom)
                 if passes and _let_pass(phrase.symptom, certain, harmless):

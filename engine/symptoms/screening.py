@@ -11,6 +11,7 @@ from engine.symptoms.all_clear import parted
 from engine.symptoms.clauses import Clause, clauses, spelt
 from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
+from engine.symptoms.ear.weighing import weighed
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
 from engine.symptoms.english.daily import DAILY_PHRASES
@@ -171,6 +172,21 @@ def _named_in(text: str) -> set[Symptom]:
 
 
 def _screened(text: str) -> Screening:
+    found = found_by_either(text)
+    if not is_by_another(text):
+        return weighed(text, found)
+    if found.hits or found.suspicions:
+        return found
+    return replace(found, suspicions=_written_for(text))
+
+
+def is_by_another(text: str) -> bool:
+    """Whether somebody writes in the athlete's place."""
+    return _BY_ANOTHER.search(text) is not None
+
+
+def found_by_either(text: str) -> Screening:
+    """What the tables find and what the second ear hears, before the two are weighed together."""
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     supposed: set[Symptom] = set()
@@ -180,7 +196,7 @@ def _screened(text: str) -> Screening:
     free: list[str] = []  # clauses in which complaints are denied and none is told
     muscles_hurt = False
     parts = clauses(text)
-    by_another = _BY_ANOTHER.search(text) is not None
+    by_another = is_by_another(text)
     opinion = SecondOpinion(text)
     by_clause = zip(
         parts,
@@ -224,11 +240,13 @@ def _screened(text: str) -> Screening:
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspected
-        or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs))
-        or (_written_for(text) if by_another and not hits else ()),
+        suspicions=suspected or _taken_lightly(hits, opinion, spoken_of=bool(denied or drugs)),
         unplaced=tuple(unplaced),
     )
+
+
+#: Who names so many complaints has told them in full: what they mean together is a flag's to say.
+_IN_FULL = 4
 
 
 def _taken_lightly(
@@ -238,6 +256,8 @@ def _taken_lightly(
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
     taken = [hit.words for hit in hits if hit.sure]
+    if len(taken) >= _IN_FULL:
+        return ()
     opinions = [*(opinion.emergency(hit.words) for hit in hits), opinion.contradicts(taken)]
     if not hits and not spoken_of:
         opinions.append(opinion.after_all())
@@ -267,6 +287,9 @@ _GRAVER = {
     Symptom.CRAMPS: Symptom.SEIZURE,
 }
 
+#: Of these it is the degree that is graver: told among other complaints, the tone is that of them all.
+_BY_DEGREE = {Symptom.HEADACHE, Symptom.NAUSEA}
+
 _OF_URINE = Late(
     r"(?i)urin|rhabdo|\b(?:pee\w*|piss\w*|wee\w*|pink\w*|pipi|harn\w*|brown\w*|braun\w*|cola|coke|"
     r"tea|tee|dark\w*|dunk\w*|red|rot\w*|blood\w*|blut\w*|toilet\w*|klo\w*|loo)\b"
@@ -285,7 +308,9 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
     symptom = plain.symptom if named is None else named.symptom
     if symptom is Symptom.MUSCLE_BREAKDOWN and not _OF_URINE.search(plain.words):
         return  # its name is half about urine, and nothing of that was said
-    if symptom in supposed | {_GRAVER[one] for one in supposed if one in _GRAVER} or (
+    told = [hit.symptom for hit in found.values() if hit.sure]
+    milder = supposed | (_BY_DEGREE & set(told) if len(told) > 1 else set())
+    if symptom in supposed | {_GRAVER[one] for one in milder if one in _GRAVER} or (
         named is not None and symptom in _LEFT_OPEN
     ):
         return

@@ -83,7 +83,7 @@ def test_where_a_question_waits_the_view_comes_above_it(team: Team) -> None:
 
 def test_where_the_body_is_wondered_about_the_view_is_shown_all_the_same(team: Team) -> None:
     shown = text_of(team.athlete.writes("/today"))
-    asked, view = team.athlete.writes("whats my fat sitting at today")
+    asked, view = team.athlete.writes("my insides feel like jelly, what are my carbs today")
     assert "Is something wrong with you?" in asked.text
     assert view.text == shown
 

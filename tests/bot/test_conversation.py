@@ -234,7 +234,7 @@ def states(
     team.athlete.writes("/pause")
     yield State("paused", team.world)
     team.athlete.writes("/resume")
-    team.athlete.writes("my heart was pounding when I saw the scale")
+    team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     yield State("a symptom asked about", team.world, _open_step(team.world))
     team.athlete.writes("I fell and hit my head, I fainted")
     yield State("a warning open", team.world, _open_step(team.world))

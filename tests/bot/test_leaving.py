@@ -180,7 +180,7 @@ def test_a_doubtful_word_is_asked_about_once_more_and_whoever_coached_hears_noth
     team: Team,
 ) -> None:
     assert "To be sure" in text_of(
-        team.athlete.writes("my heart was pounding when I saw the scale")
+        team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     )
     leave(team)
     team.coach.hears()

@@ -84,11 +84,11 @@ def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
 
 def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    said = team.athlete.writes("my heart was pounding when I saw the scale")
+    said = team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     assert "To be sure" in text_of(said)
     (told,) = team.coach.hears()
     assert told.silent and told.buttons == {}
-    assert 'Mira wrote "my heart was pounding when I saw the scale"' in told.text
+    assert 'Mira wrote "my heart was pounding at my desk, maybe the coffee"' in told.text
     assert "I've asked whether that means palpitations" in told.text
     assert "I've told Ravi that it is not that" in text_of(team.athlete.taps("No"))
     (corrected,) = team.coach.hears()
@@ -102,23 +102,23 @@ def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine
 
 def test_a_doubtful_phrase_confirmed_is_a_warning(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    team.athlete.writes("my heart was pounding when I saw the scale")
+    team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     assert "Stop." in text_of(team.athlete.taps("Yes"))
     (warning,) = [alert for alert in alerts(team) if alert.level == "warning"]
     assert warning.flag == "palpitations"
-    assert warning.facts["words"] == "my heart was pounding when I saw the scale"
+    assert warning.facts["words"] == "my heart was pounding at my desk, maybe the coffee"
 
 
 def test_a_doubt_left_unanswered_is_told_as_a_doubt_and_asked_again(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    team.athlete.writes("my heart was pounding when I saw the scale")
+    team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     arrive_and_read(team)
     team.world.later(minutes=9)
     assert team.coach.hears() == []
     team.world.later(minutes=1)
     (told,) = [m for m in team.coach.hears() if m.method == "sendMessage"]
     assert told.text.startswith("Not sure: Mira")
-    assert 'Mira wrote "my heart was pounding when I saw the scale".' in told.text
+    assert 'Mira wrote "my heart was pounding at my desk, maybe the coffee".' in told.text
     assert "have no answer yet" in told.text and "Call Mira and ask" in told.text
     assert "Warning" not in told.text and "Acknowledge" in told.buttons
     again = text_of(team.athlete.hears())

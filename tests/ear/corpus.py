@@ -13,6 +13,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from hashlib import sha256
+from itertools import chain
 from math import prod
 from pathlib import Path
 from zlib import crc32
@@ -21,6 +22,9 @@ from engine.symptoms.ear.reading import features
 from engine.symptoms.names import Symptom
 
 FOLDER = Path(__file__).with_name("corpus")
+#: What is asked of the bot is no complaint: the sentences that teach what a request is teach that too.
+REQUESTS = Path(__file__).parents[1] / "asked" / "corpus"
+NO_REQUEST = "none"
 KINDS = ("harmless", "emergency", "body", "mood")
 #: As many sentences as a template gives at most.
 MOST = 24
@@ -55,18 +59,19 @@ class Sentence:
 def sentences() -> list[Sentence]:
     """All of them, each once, in the order of the files."""
     found: dict[str, Sentence] = {}
-    for path in sorted(FOLDER.glob("*.txt")):
-        for sentence in _read(path):
-            before = found.setdefault(sentence.text.lower(), sentence)
-            if before.kind != sentence.kind:
-                raise ValueError(f"{sentence.text!r} is {before.kind} and {sentence.kind}")
+    told = chain.from_iterable(map(_read, sorted(FOLDER.glob("*.txt"))))
+    asked = chain.from_iterable(map(_requests, sorted(REQUESTS.glob("*.txt"))))
+    for sentence in chain(told, asked):
+        before = found.setdefault(sentence.text.lower(), sentence)
+        if before.kind != sentence.kind:
+            raise ValueError(f"{sentence.text!r} is {before.kind} and {sentence.kind}")
     return list(found.values())
 
 
 def digest() -> str:
     """Changes when a sentence does, or how it is read."""
     told = sha256()
-    for path in sorted(FOLDER.glob("*.txt")):
+    for path in (*sorted(FOLDER.glob("*.txt")), *sorted(REQUESTS.glob("*.txt"))):
         told.update(path.read_text(encoding="utf-8").encode())
     for sentence in sentences()[::40]:
         told.update(repr(features(sentence.text)).encode())
@@ -87,6 +92,19 @@ def _read(path: Path) -> Iterator[Sentence]:
             for text in spelt_out(line):
                 about = f"{language} {kind} {family}"
                 yield Sentence(text, kind, language, about, line, count // 5, symptom)
+
+
+def _requests(path: Path) -> Iterator[Sentence]:
+    language, asks, count = path.name[:2], "", 0
+    for raw in path.read_text(encoding="utf-8").splitlines():
+        line = raw.strip()
+        if line.startswith("== "):
+            asks = line[3:]
+        elif line and asks != NO_REQUEST:
+            count += 1
+            for text in spelt_out(line, MOST // 2):
+                about = f"{language} harmless asked-for-{asks}"
+                yield Sentence(text, "harmless", language, about, line, count // 5)
 
 
 def spelt_out(line: str, most: int = MOST) -> list[str]:

@@ -42,7 +42,7 @@ RARE_LETTERS = 4
 #: Of what a sentence means: so many networks, each of so many hidden units, taught for so many rounds.
 #: On 1,300 fresh lines one network alone, larger ones and more of them told complaints from the rest
 #: as well within a hundredth, and so did sentences with slips or joined to others.
-NETWORKS, UNITS, MEANING_ROUNDS, PENALTY = 4, 96, 12, 3e-3
+NETWORKS, UNITS, MEANING_ROUNDS, PENALTY = 2, 256, 25, 1e-4
 #: Where the letters stand among the families.
 LETTERS = 2
 #: What a piece must reach to be asked about as each concern: the graver, the less. Chosen on 4,040

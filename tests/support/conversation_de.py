@@ -24,7 +24,7 @@ CHATTER = (
     "das ging schnell", "kein Stress", "egal", "ich mag diesen Bot", "der Bot nervt", "bist du ein Roboter",
     "ich verstehe das nicht", "es ist so kalt hier", "Regentag, war nur drin", "war zweimal mit dem Hund",
     "die Kinder sind bei Oma", "ich will das so sehr gewinnen", "ich seh heute so gut aus",
-    "Bauch kommt richtig raus", "fühle mich trocken und straff", "fühle mich super", "geschlafen wie ein Stein",
+    "Bauch kommt richtig raus", "fühle mich gut vorbereitet", "fühle mich super", "geschlafen wie ein Stein",
     "war vor dem Wecker wach", "beste Nacht seit Wochen", "Beine sahen im Spiegel super aus",
     "am Quad sieht man neue Linien", "das Licht im Bad ist schlecht", "meine Haut strahlt",
     "im Solarium war die dunkle Farbe aus", "bin auf koffeinfrei umgestiegen", "Kaffee war schwarz",

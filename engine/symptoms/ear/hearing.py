@@ -42,7 +42,7 @@ _SAID_ALONE = {
 _OF_TWO_WORDS = 0.85
 #: What the tables take for less than a warning is asked about from this chance of an emergency on:
 #: on four tables of sentences four of the five warnings taken too lightly, and 5 % of the rest.
-_GRAVER = 0.6
+_GRAVER = 0.8
 #: From this chance on it is asked about although the tables took it for denied, past or another's: on
 #: the same lines three missed warnings less than from 0.5 on, for seven more questions.
 _AGAINST_THE_TABLES = 0.35
@@ -52,15 +52,15 @@ _AFTER_ALL = 0.8
 #: With this chance of an emergency at least, of no complaint at most and of its name at least, a
 #: warning is told as plainly as by a phrase: on 1,060 fresh lines that the ear was not taught with nine
 #: more than with at most .05 of no complaint, and no harmless one.
-_PLAINLY = 0.7
-_NO_COMPLAINT = 0.14
-_BY_NAME = 0.45
+_PLAINLY = 0.8
+_NO_COMPLAINT = 0.1
+_BY_NAME = 0.5
 #: With this much of a complaint, at most so much of an emergency in it and its name at least, what is
 #: no warning is told as plainly as by a phrase: of 675 such lines that the ear was not taught with 90
 #: more were called by name instead of asked about, of 548 harmless ones one. What is of eating or mood
 #: stops the plan until a coach has looked, and has to be surer.
 _MILD_PLAINLY = {Concern.BODY: 0.8, Concern.MOOD: 0.95}
-_NO_EMERGENCY = 0.15
+_NO_EMERGENCY = 0.09
 _MILD_BY_NAME = 0.45
 #: Self-harm is told in the commonest words, so that other pictures come near it.
 _BY_NAME_OF_SELF_HARM = 0.9
@@ -230,6 +230,11 @@ def _listen(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
             _REMEMBERED.clear()
         _REMEMBERED.update(anew)
     return found | anew
+
+
+def chances(pieces: Sequence[str]) -> dict[str, tuple[float, ...]]:
+    """How likely each piece is of each of the ear's classes."""
+    return _listen(pieces)
 
 
 def _heard(piece: str) -> tuple[float, ...]:

@@ -19,7 +19,7 @@ from engine.symptoms.finding import Concern
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
 MODEL_ID = "ear-4"
 #: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 9
+_NEXT_TO_NOTHING = 10
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
