@@ -44,7 +44,7 @@ from bot.words import invalid_answers, names
 from bot.words.common import skip_button, something_off_button
 from bot.words.languages import listed
 from engine.values.checkin import TrainingDone
-from engine.written.oneline import IN_ORDER, DoubtCode, Report
+from engine.written.oneline import CORE, IN_ORDER, DoubtCode, Report
 
 SOMETHING_OFF = "off"
 
@@ -159,6 +159,11 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
         return {DOUBTS: later} | kept(doubt, answers)
     if plain in (SKIPPED, "-"):
         return {doubt["answer"]: None, DOUBTS: later}
+    whole = read_told(text, known_of(answers, ()))
+    if set(CORE) <= whole.answers.keys():
+        return taken_from(
+            whole, answers
+        )  # all of it once more: nothing else is in doubt any longer
     asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)

@@ -79,6 +79,16 @@ def test_a_fourth_number_that_is_not_the_carbs_stays_in_the_note(sqlite_engine: 
     assert (checkins(team)[-1].carb_eaten_g, checkins(team)[-1].note) == (None, "170")
 
 
+def test_who_tells_all_of_it_once_more_is_not_asked_about_the_first_line(
+    sqlite_engine: Engine,
+) -> None:
+    team = a_morning(sqlite_engine)
+    team.athlete.writes("60.2 5 3.5 170 fine")
+    said = text_of(team.athlete.writes("60.4 6 4.0 all fine"))
+    assert "Carbs" in said and "170. Are those" not in said
+    assert figures(team) == (60.4, 6, 4.0)
+
+
 def test_a_morning_in_two_messages_is_one(sqlite_engine: Engine) -> None:
     team = a_morning(sqlite_engine)
     team.athlete.writes("60.2")
