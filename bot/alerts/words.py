@@ -337,14 +337,6 @@ def _caution(name: str, flag: Finding, *, to_thirst: bool = False) -> list[str]:
                 name=name,
             ),
         ]
-    if flag is FlagId.MISSED_CHECK_IN:
-        return [
-            tr(
-                "What to do now: call {name} and ask how they are. It may only be the phone; where you "
-                "can't reach them, ask somebody who can look in.",
-                name=name,
-            )
-        ]
     if isinstance(flag, Symptom):
         return [
             tr(

@@ -105,9 +105,7 @@ def _pulse(checkin: CheckIn) -> Iterator[Flag]:
 def _missed(mornings: int) -> Iterator[Flag]:
     if mornings >= float(evidence.MISSED_CHECK_IN):
         facts = {"mornings": float(mornings)}
-        silent = mornings >= float(evidence.MISSED_IN_SILENCE)
-        level = Level.CAUTION if silent else Level.ADVISORY
-        yield Flag(FlagId.MISSED_CHECK_IN, level, facts, (evidence.MISSED_MORNING,))
+        yield Flag(FlagId.MISSED_CHECK_IN, Level.ADVISORY, facts, (evidence.MISSED_MORNING,))
 
 
 def _sleep(history: History, checkin: CheckIn) -> Iterator[Flag]:

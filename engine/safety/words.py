@@ -186,8 +186,10 @@ def _missed(told: OfFinding) -> str:
     if told.facts["mornings"] < float(evidence.MISSED_IN_SILENCE):
         return told.tr("No check-in this morning; the plan's figure stands.")
     return told.tr(
-        "No check-in for {mornings} mornings running, and not a word since. The plan's figures stand.",
+        "No check-in for {mornings} mornings running, and no message since. Please call {name} and ask "
+        "how they are; it may only be the phone. The plan's figures stand.",
         mornings=told.number("mornings"),
+        name=told.name,
     )
 
 
