@@ -9,7 +9,7 @@ short no alone.
 from __future__ import annotations
 
 from engine.symptoms import screen
-from engine.symptoms.ear.reading import fold
+from engine.symptoms.ear.well import calls_themself_well, plainly
 from engine.symptoms.names import Symptom
 from engine.values.level import Level
 from engine.written.late import Late
@@ -44,22 +44,6 @@ _OVER = Late(
     r"(?:.{0,30}\b)?(?:gone|passed|better|weg|vorbei|besser)(?: (?:now|again|already|jetzt|wieder|schon))*[.! ]*"
 )
 
-_AM = (
-    r"i'm|im|i am|i feel|i'm feeling|feel|feeling|am feeling|all|all is|all's|everything|everything's|everything is|"
-    r"it's all|its all|mir geht'?s|mir geht es|geht(?:'s| es)? mir|geht|alles|alles ist|ist alles|bin|ich bin|"
-    r"fuhl\w* mich|ich fuhl\w* mich"
-)
-_HOW = r"really|so|very|totally|all|completely|much|absolutely|perfectly|quite|schon|wieder|ganz|jetzt|auch|viel|echt|sehr|total"
-_WELL = r"fine|good|great|ok|okay|well|alright|better|perfect|gut|super|bestens|in ordnung|besser|prima|fit|klar|paletti"
-_IS_WELL = Late(
-    rf"(?:(?:no|nope|nah|nein|ne|oh|ah|ja|yes|yeah|thanks|danke)[,. ]+)*(?:{_AM}) (?:(?:{_HOW}) )*(?:{_WELL})\b"
-    r"(?: (?:now|again|today|here|thanks|thank you|coach|jetzt|wieder|heute|danke))*[ ]?(?:[,.!;:)-].*)?"
-)
-#: What sets something apart from it.
-_SAVE = Late(
-    r"\b(?:but|except|apart|though|only|until|if|when|not|aber|ausser|bis auf|nur|nicht|wenn|obwohl)\b"
-)
-
 
 def means_it(text: str, symptom: Symptom) -> bool | None:
     """Whether somebody who was asked says that they have this complaint; None where that is open."""
@@ -67,7 +51,7 @@ def means_it(text: str, symptom: Symptom) -> bool | None:
     told = {hit.symptom: hit.sure for hit in found.hits}
     if symptom in told:
         return True if told[symptom] else None
-    plain = _plain(text)
+    plain = plainly(text)
     if _YES.match(plain) or _SOMEWHAT.fullmatch(plain):
         return True
     grave = symptom.level is not Level.ADVISORY
@@ -84,12 +68,7 @@ def means_it(text: str, symptom: Symptom) -> bool | None:
 
 def says_all_is_well(text: str) -> bool:
     """Whether a text says that its writer is fine, and names nothing that is not."""
-    plain = _plain(text)
-    if "?" in text or not _IS_WELL.fullmatch(plain) or _SAVE.search(plain):
+    if not calls_themself_well(text):
         return False
     found = screen(text)
     return not (found.hits or found.suspicions)
-
-
-def _plain(text: str) -> str:
-    return " ".join(fold(text).replace("\u2019", "'").split())

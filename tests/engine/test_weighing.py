@@ -73,6 +73,21 @@ def test_words_of_no_language_are_no_complaint(text: str) -> None:
     assert not asks_or_more(screen(text))
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I feel fine. Warm office, I lost count. 3.5 it is.",
+        "mir geht's gut, hab beim Wasser nicht mitgezählt, so drei Liter",
+    ],
+)
+def test_who_calls_themself_well_and_tells_nothing_is_not_asked(text: str) -> None:
+    assert not asks_or_more(screen(text))
+
+
+def test_who_calls_themself_well_and_tells_of_danger_is_heard() -> None:
+    assert asks_or_more(screen("I feel fine. My left arm has gone numb though and I talk funny."))
+
+
 def test_every_measure_has_its_weight_and_every_weight_its_measure() -> None:
     assert measures("my chest hurts a little today", ()).keys() == WEIGHTS.keys()
 

@@ -15,6 +15,7 @@ from operator import attrgetter
 from engine.symptoms.ear.hearing import chances, sound_of
 from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood
 from engine.symptoms.ear.shrugs import says_nothing
+from engine.symptoms.ear.well import calls_themself_well
 from engine.symptoms.finding import Hit, Screening, Suspicion
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.values.level import Level
@@ -84,7 +85,7 @@ def weighed(text: str, screening: Screening) -> Screening:
     kept = tuple(hit for hit in judged if hit is not None)
     still = tuple(one for one in suspected if about(one.words).chance >= _ASKED)
     enough = words > _TOO_FEW_WORDS and len(weights) == 1  # each few of many may sound like it
-    if enough and not still and not kept:
+    if enough and not still and not kept and not calls_themself_well(text):
         most = about("")
         if most.chance >= _ASKED and not says_nothing(most.stretch):
             concern = sound_of(chances([most.stretch])[most.stretch], False).concern
