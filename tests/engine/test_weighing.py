@@ -77,7 +77,7 @@ def test_words_of_no_language_are_no_complaint(text: str) -> None:
     "text",
     [
         "I feel fine. Warm office, I lost count. 3.5 it is.",
-        "mir geht's gut, hab beim Wasser nicht mitgezählt, so drei Liter",
+        "mir geht's gut, hab mich beim Wasser verzählt, so drei Liter",
     ],
 )
 def test_who_calls_themself_well_and_tells_nothing_is_not_asked(text: str) -> None:
