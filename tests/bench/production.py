@@ -32,6 +32,7 @@ from sqlmodel import Session, col, func, select
 from bot.core.chat.outbox import say as say_plainly
 from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
+from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import looking, make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow
@@ -299,7 +300,7 @@ def bare_handler(engine: Any, raws: list[dict[str, Any]], counted: Counted | Non
             assert incoming is not None
             row.status = "done"
             session.add(row)
-            say_plainly(session, chat_id=1, text=f"Saved: {incoming.text}", now=NOW)
+            say_plainly(Turn(session, Context(NOW)), chat_id=1, text=f"Saved: {incoming.text}")
     if counted is not None:
         counted.add(len(raws), watch)
 
