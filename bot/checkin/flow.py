@@ -161,9 +161,7 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
         return {doubt["answer"]: None, DOUBTS: later}
     whole = read_told(text, known_of(answers, ()))
     if set(CORE) <= whole.answers.keys():
-        return taken_from(
-            whole, answers
-        )  # all of it once more: nothing else is in doubt any longer
+        return taken_from(whole, answers)  # told once more: nothing else is in doubt any longer
     asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)

@@ -172,8 +172,9 @@ def _named_in(text: str) -> set[Symptom]:
 
 
 def _screened(text: str) -> Screening:
-    found = found_by_either(text)
-    if not is_by_another(text):
+    by_another = is_by_another(text)
+    found = found_by_either(text, by_another=by_another)
+    if not by_another:
         return weighed(text, found)
     if found.hits or found.suspicions:
         return found
@@ -185,7 +186,7 @@ def is_by_another(text: str) -> bool:
     return _BY_ANOTHER.search(text) is not None
 
 
-def found_by_either(text: str) -> Screening:
+def found_by_either(text: str, *, by_another: bool) -> Screening:
     """What the tables find and what the second ear hears, before the two are weighed together."""
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
@@ -196,7 +197,6 @@ def found_by_either(text: str) -> Screening:
     free: list[str] = []  # clauses in which complaints are denied and none is told
     muscles_hurt = False
     parts = clauses(text)
-    by_another = is_by_another(text)
     opinion = SecondOpinion(text)
     by_clause = zip(
         parts,

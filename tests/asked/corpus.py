@@ -14,7 +14,7 @@ from pathlib import Path
 
 from engine.asked.reading import features
 from engine.asked.views import View
-from tests.ear.corpus import spelt_out
+from tests.ear.corpus import headed, spelt_out
 
 FOLDER = Path(__file__).with_name("corpus")
 #: Written apart, and only counted on: language, what is asked for, sentence.
@@ -64,14 +64,7 @@ def digest() -> str:
 
 
 def _read(path: Path) -> Iterator[Request]:
-    language, asks = path.name[:2], ""
-    for raw in path.read_text(encoding="utf-8").splitlines():
-        line = raw.strip()
-        if line.startswith("== "):
-            asks = line[3:]
-            if asks not in CLASSES:
-                raise ValueError(f"{path.name}: {line}")
-        elif line:
-            texts = spelt_out(line, MOST)
-            for text in texts:
-                yield Request(text, asks, language, line, min(1.0, 4.0 / len(texts)))
+    for asks, line in headed(path, CLASSES.__contains__):
+        texts = spelt_out(line, MOST)
+        for text in texts:
+            yield Request(text, asks, path.name[:2], line, min(1.0, 4.0 / len(texts)))

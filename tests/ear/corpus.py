@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import random
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from hashlib import sha256
 from itertools import chain
@@ -79,32 +79,48 @@ def digest() -> str:
 
 
 def _read(path: Path) -> Iterator[Sentence]:
-    language, kind, family, symptom, count = path.name[:2], "", "", "", 0
-    for raw in path.read_text(encoding="utf-8").splitlines():
-        line = raw.strip()
-        if line.startswith("== "):
-            _, kind, family = line.split(" ", 2)
-            symptom = family.partition(": ")[2]
-            if kind not in KINDS or (symptom and symptom not in set(Symptom)):
-                raise ValueError(f"{path.name}: {line}")
-        elif line:
-            count += 1
-            for text in spelt_out(line):
-                about = f"{language} {kind} {family}"
-                yield Sentence(text, kind, language, about, line, count // 5, symptom)
+    language = path.name[:2]
+    for count, (heading, line) in enumerate(headed(path, _is_known), start=1):
+        kind, family, symptom = _parts(heading)
+        for text in spelt_out(line):
+            about = f"{language} {kind} {family}"
+            yield Sentence(text, kind, language, about, line, count // 5, symptom)
+
+
+def _parts(heading: str) -> tuple[str, str, str]:
+    """Kind, family and the symptom that the family is all of, if it is of one."""
+    kind, _, family = heading.partition(" ")
+    return kind, family, family.partition(": ")[2]
+
+
+def _is_known(heading: str) -> bool:
+    kind, _, symptom = _parts(heading)
+    return kind in KINDS and (not symptom or symptom in set(Symptom))
 
 
 def _requests(path: Path) -> Iterator[Sentence]:
-    language, asks, count = path.name[:2], "", 0
+    language = path.name[:2]
+    asked = [(asks, line) for asks, line in headed(path, bool) if asks != NO_REQUEST]
+    for count, (asks, line) in enumerate(asked, start=1):
+        for text in spelt_out(line, MOST // 2):
+            about = f"{language} harmless asked-for-{asks}"
+            yield Sentence(text, "harmless", language, about, line, count // 5)
+
+
+def headed(path: Path, knows: Callable[[str], bool]) -> Iterator[tuple[str, str]]:
+    """Each line of a file of sentences with the heading that it stands under.
+
+    Raises ValueError for a heading that its reader does not know.
+    """
+    heading = ""
     for raw in path.read_text(encoding="utf-8").splitlines():
         line = raw.strip()
         if line.startswith("== "):
-            asks = line[3:]
-        elif line and asks != NO_REQUEST:
-            count += 1
-            for text in spelt_out(line, MOST // 2):
-                about = f"{language} harmless asked-for-{asks}"
-                yield Sentence(text, "harmless", language, about, line, count // 5)
+            heading = line[3:]
+            if not knows(heading):
+                raise ValueError(f"{path.name}: {line}")
+        elif line:
+            yield heading, line
 
 
 def spelt_out(line: str, most: int = MOST) -> list[str]:

@@ -15,7 +15,7 @@ from sklearn.linear_model import LogisticRegression
 from engine.symptoms.ear import hearing
 from engine.symptoms.ear.meaning import vectors
 from engine.symptoms.ear.weighing import WEIGHTS, measures
-from engine.symptoms.screening import found_by_either
+from engine.symptoms.screening import found_by_either, is_by_another
 from tests.ear.corpus import Sentence, sentences
 from tests.ear.train import fit, fit_meaning
 
@@ -32,10 +32,12 @@ def learnt(unheard: Sequence[Sentence]) -> tuple[dict[str, float], float]:
     """The weights by name, and the bias."""
     rows = []
     for sentence in unheard:
-        found = measures(sentence.text, found_by_either(sentence.text).hits)
+        text = sentence.text
+        told = found_by_either(text, by_another=is_by_another(text))
+        found = measures(text, told.hits)
         rows.append([float(found[name]) for name in WEIGHTS])
-    told = [sentence.kind != "harmless" for sentence in unheard]
-    learner = LogisticRegression(C=0.3, max_iter=5000).fit(np.array(rows), told)
+    are = [sentence.kind != "harmless" for sentence in unheard]
+    learner = LogisticRegression(C=0.3, max_iter=5000).fit(np.array(rows), are)
     named = dict(zip(WEIGHTS, (round(float(w), 2) for w in learner.coef_[0]), strict=True))
     return named, round(float(learner.intercept_[0]), 2)
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from math import exp, log
 from operator import attrgetter
 
-from engine.symptoms.ear.hearing import chances, sound_of
+from engine.symptoms.ear.hearing import has_words, listen, sound_of
 from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood
 from engine.symptoms.ear.shrugs import says_nothing
 from engine.symptoms.ear.well import calls_themself_well
@@ -88,7 +88,7 @@ def weighed(text: str, screening: Screening) -> Screening:
     if enough and not still and not kept and not calls_themself_well(text):
         most = about("")
         if most.chance >= _ASKED and not says_nothing(most.stretch):
-            concern = sound_of(chances([most.stretch])[most.stretch], False).concern
+            concern = sound_of(listen([most.stretch])[most.stretch], False).concern
             still = (Suspicion(concern, most.stretch, round(most.chance, 4)),)
     return replace(screening, hits=kept, suspicions=still)
 
@@ -121,9 +121,9 @@ def stretches(text: str) -> Iterator[str]:
 
 def measures(stretch: str, hits: Sequence[Hit]) -> dict[str, float]:
     """What is weighed of a stretch, each by its name in `WEIGHTS`."""
-    whole = [one for one in sentences(stretch) if _has_letters(one)] or [stretch]
-    parts = [one for one in pieces(stretch) if _has_letters(one)] or [stretch]
-    heard = chances([stretch, *parts])
+    whole = [one for one in sentences(stretch) if has_words(one)] or [stretch]
+    parts = [one for one in pieces(stretch) if has_words(one)] or [stretch]
+    heard = listen([stretch, *parts])
 
     def complaint(piece: str) -> float:
         harmless = min(max(heard[piece][0], _LEAST), 1.0 - _LEAST)
@@ -155,7 +155,3 @@ def weigh(stretch: str, hits: Sequence[Hit]) -> Weighed:
     found = measures(stretch, hits)
     total = _BIAS + sum(weight * found[name] for name, weight in WEIGHTS.items())
     return Weighed(stretch, 1.0 / (1.0 + exp(-total)), found["piece"])
-
-
-def _has_letters(piece: str) -> bool:
-    return any(sum(map(str.isalpha, word)) > 1 for word in piece.split())
