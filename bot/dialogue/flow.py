@@ -50,6 +50,7 @@ class Step:
     that earlier question again, and with `returns` any answer does. A step that `spreads` reads
     several answers by key (`given_by`).
     With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
+    What is typed to one that is `private` is passed on to nobody, unless it asks something.
     """
 
     key: str
@@ -64,6 +65,7 @@ class Step:
     returns: bool = False
     spreads: bool = False
     names: bool = False
+    private: bool = False
     ticks: str = field(
         init=False
     )  # under which key ticked choices are kept until they are done with
