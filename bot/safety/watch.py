@@ -42,6 +42,7 @@ from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
+from bot.words.languages import language
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
@@ -50,6 +51,7 @@ from engine.symptoms.ear.reading import speaks_of_body_or_mood
 from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
 from engine.written.asking import asks_something
+from engine.written.stage_times import parse_stage_word
 
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
@@ -203,7 +205,7 @@ def _ask_about(
             return True
         _ask_what_is_wrong(turn, person, profile, Concern.BODY, text)
         return True
-    if requested(text) not in (None, "help"):
+    if requested(text) not in (None, "help") or parse_stage_word(text, language()) is not None:
         return False  # "what do I eat today" is served, and nothing else was said
     suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
     understood = bool(sure) and len(text.split()) <= WHOLLY_READ
