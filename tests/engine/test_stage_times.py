@@ -39,7 +39,8 @@ def test_when_a_class_is_on_is_read_however_it_is_put(said: str, meant: StageWor
     "said",
     [
         "dinner at 7", "the gym class is at 5pm", "meine Oma kommt um 15 uhr",
-        "Registrierung um 12 uhr",        "show at 3pm, can I eat at 12?", "I was on stage at 3pm and loved it", "not on at 5pm",
+        "Registrierung um 12 uhr", "show at 3pm, can I eat at 12?", "not on at 5pm",
+        "I was on stage at 3pm and loved it",
         "Bin ich um 15 Uhr dran?", "my second class was better than the first at 3pm",
         "finals 18:00, prejudging 10:00", "two classes, 3 and 7", "we start at 5 with the tan",
     ],
