@@ -23,3 +23,9 @@ def test_training_told_after_the_morning_changes_that_answer(team: Team) -> None
     assert "Added: less training than planned." in heard
     heard = text_of(team.athlete.writes("no training at all"))
     assert "less training than planned → no training" in heard
+
+
+def test_the_coach_reads_how_the_training_went_beside_the_mornings_numbers(team: Team) -> None:
+    team.athlete.writes("61.0 5 3.5 3 did not train")
+    card = text_of(team.coach.writes("Mira"))
+    assert "This morning: 61.0 kg, fullness 5, sharpness 3, water 3.5 L, no training" in card

@@ -32,10 +32,12 @@ from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.week.decided import plan_g
 from bot.words import coach_figures as figures
+from bot.words.names import training_went
 from bot.words.symptoms import symptom_names
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
+from engine.values.checkin import TrainingDone
 
 # Our own choices, all of them.
 ON_A_PAGE = 6  # who need the coach
@@ -109,6 +111,10 @@ def look_closer(session: Session, seen: Sequence[RosterRow]) -> dict[int, Closer
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
+#: Of training that went as planned the glance has nothing to say.
+_UNLIKE_THE_PLAN = frozenset(TrainingDone) - {TrainingDone.AS_PLANNED}
+
+
 def numbers_line(seen: RosterRow, closer: Closer) -> str:
     """The morning's numbers beside those before; "" where there was no check-in."""
     row = seen.morning
@@ -125,6 +131,7 @@ def numbers_line(seen: RosterRow, closer: Closer) -> str:
         words_morning.water(figures.litres(row.water_l, seen.profile.volume_unit))
         if row.water_l is not None
         else "",
+        training_went(row.training_done) if row.training_done in _UNLIKE_THE_PLAN else "",
         words_morning.photo(there=closer.photo),
         words_morning.told_of(_complaints(seen)) if seen.complaints else "",
     ]
