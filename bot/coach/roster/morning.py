@@ -26,6 +26,7 @@ from bot.core.chat.cards import CARD, Say
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.decision.signoff.signoff import morning_line
 from bot.decision.words_reasons import rule_name
+from bot.people.people import is_own_coach
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
@@ -199,14 +200,17 @@ def _who(seen: RosterRow) -> str:
 
 
 def _alert(seen: RosterRow) -> str:
-    """What the alert is about, for those whose standing does not say it already."""
+    """What the alert is about, for those whose standing does not say it already; to whoever coaches
+    themself as it is told to them.
+    """
     if seen.alert is None or seen.alert.flag == FlagId.DOUBT:
         return ""
     if not seen.alert.facts:
         return ""
     return words_morning.short_cause(
         cause(
-            seen.alert.flag, seen.alert.facts, name=seen.person.first_name,
+            seen.alert.flag, seen.alert.facts,
+            name="" if is_own_coach(seen.profile) else seen.person.first_name,
             weight_unit=seen.profile.weight_unit, volume_unit=seen.profile.volume_unit,
         )
     )  # fmt: skip
