@@ -314,7 +314,7 @@ def _question_typed_in(session: Session, person: Person, message_id: int) -> Ope
 def _still_asked(question: OpenQuestion) -> bool:
     """Whether what an open question asks is still to be asked; one that is closed asks nothing."""
     step = CHECK_IN.step(question.step)
-    return question.closed_at is not None or step is None or step.when(question.answers)
+    return question.closed_at is not None or step is None or step.applies(question.answers)
 
 
 def _edited_answer(

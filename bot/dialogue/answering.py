@@ -135,14 +135,14 @@ def attempted(
     most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
     if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
         return False
-    reads_figures = coach or isinstance(cause, ParseError) or not step.choices(question.answers)
+    reads_figures = coach or isinstance(cause, ParseError) or not step.offers(question.answers)
     if reads_figures and any(character.isdigit() for character in text):
         return True
     if isinstance(cause, ParseError):
         return bool(cause.facts.get("hint")) or (
             cause.code is not ParseErrorCode.NOT_A_NUMBER and len(words) <= 2
         )
-    return step.names or not step.choices(question.answers)
+    return step.names or not step.offers(question.answers)
 
 
 def _is_figure(word: str) -> bool:

@@ -35,7 +35,7 @@ def _step(part: Part, when: Callable[[Answers], bool]) -> Step:
         ask=lambda answers: words.ask(
             part, asked_of(part, Sex(answers["sex"])), self_coached=answers.get("_own", False)
         ),
-        read=lambda text, answers: _read(text, part, asked_of(part, Sex(answers["sex"]))),
+        read_with=lambda text, answers: _read(text, part, asked_of(part, Sex(answers["sex"]))),
         choices=lambda answers: _choices(part, asked_of(part, Sex(answers["sex"]))),
         when=when,
         many=True,

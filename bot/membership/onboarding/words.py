@@ -67,7 +67,7 @@ def agree_again(coach_name: str, *, self_coached: bool) -> str:
 
 agree_button = Sentence("I understand and agree")
 ask_birth_year = Sentence("Which year were you born? (four digits)")
-ask_eighteen = Sentence("Have you had your 18th birthday?").for_any
+ask_eighteen = Sentence("Have you had your 18th birthday?")
 ask_sex = Sentence(
     "Are you female or male? The published figures for water and carbs differ, and so do some of "
     "the health questions."
@@ -79,7 +79,7 @@ ask_place = Sentence(
     "Where are you? I ask by your own clock. Send a city, "
     "or tell me what time it is where you are, such as 14:35."
 )
-ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.").for_any
+ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.")
 somewhere_else_button = Sentence("Somewhere else")
 other_place_button = Sentence("I am somewhere else")
 not_sure_button = Sentence("Not sure")
@@ -136,10 +136,6 @@ BASELINE = {
         )
     ),
 }
-
-
-def ask_baseline(key: str) -> str:
-    return tr(BASELINE[key])
 
 
 def under_age(*, self_coached: bool) -> str:
