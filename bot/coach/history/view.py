@@ -57,7 +57,7 @@ def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
-    return words.sentence(row.what, row.detail, volume_unit=profile.volume_unit)
+    return Change(row.what).told(row.detail, volume_unit=profile.volume_unit)
 
 
 def who(session: Session, row: HistoryRow) -> str:
