@@ -14,6 +14,7 @@ from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, NONE, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.common import none_of_these_button
+from engine.written.asking import asks_something
 from engine.written.late import Late
 from engine.written.units import ParseError, ParseErrorCode
 
@@ -119,7 +120,7 @@ def attempted(
         cause = unread.__cause__
     else:
         return False
-    if is_bare(text):
+    if is_bare(text) or (step.private and not asks_something(text)):
         return True
     words = text.split()
     if (coach and len(words) <= 2) or all(_is_figure(word) for word in words):

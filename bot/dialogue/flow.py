@@ -59,6 +59,7 @@ class Step:
     several answers by key (`given_by`).
     One that is `free` is answered by whatever words are typed, at least where that holds.
     With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
+    What is typed to one that is `private` is passed on to nobody, unless it asks something.
     """
 
     key: str
@@ -75,6 +76,7 @@ class Step:
     spreads: bool = False
     names: bool = False
     free: bool | When = False
+    private: bool = False
     ticks: str = field(
         init=False
     )  # under which key ticked choices are kept until they are done with

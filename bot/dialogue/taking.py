@@ -49,6 +49,8 @@ def take_typed(
 
 def _answered(flow: Flow, step: Step, answer: object) -> str | None:
     """The step that an answer is of: of one that spreads over others, the first it fell to."""
+    if answer is None:
+        return step.key
     given = given_by(step, answer) if step.spreads else {step.key: answer}
     if step.key in given:
         return step.key

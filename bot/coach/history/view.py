@@ -17,6 +17,7 @@ from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.rights import approvers
 from bot.people.telling import say_to

@@ -17,18 +17,26 @@ from bot.words.languages import language
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
 from engine.written.delays import parse_delay
-from engine.written.late import Late
+from engine.written.stage_times import clocks_alone, parse_stage_word
 from engine.written.units import parse_clock, parse_number, parse_score
 
 NONE, ORDER = "none", "order"
 #: Clock times before this belong to the night after the event's day.
 NIGHT_UNTIL = time(4, 0)
 MOST_CLASSES = 200
-_CLOCK = Late(r"(?i)\b\d{1,2}(?:(?:[:.h]| ?uhr )\d{2}\b(?: ?[ap]m)?| ?(?:[ap]m|uhr)\b)(?: ?uhr\b)?")
 
 
-def _read_stage(text: str) -> str:
-    return ORDER if text.strip().lower() == ORDER else _read_clock(text)
+def _read_stage(text: str, answers: Answers) -> Answers:
+    """When the first class is on, and those after it where they are told with it."""
+    if text.strip().lower() == ORDER:
+        return {"stage": ORDER}
+    word = parse_stage_word(text, language())
+    first, *later = word.clocks if word is not None and word.which in (0, 1) else clocks_alone(text)
+    found: Answers = {"stage": f"{first:%H:%M}"}
+    if later:
+        clocks = " ".join(f"{clock:%H:%M}" for clock in later)
+        found["second"] = _read_later(clocks, answers | found)
+    return found
 
 
 def _read_clock(text: str) -> str:
@@ -45,8 +53,7 @@ def _read_later(text: str, answers: Answers) -> str | None:
     """The times of all further classes, with spaces between; None where there is one class only."""
     if text == NONE or said(text, reading.NONE) or said(text, reading.UNKNOWN):
         return None
-    several = _CLOCK.findall(text)
-    clocks = [_read_clock(one) for one in (several if len(several) > 1 else [text])]
+    clocks = [f"{clock:%H:%M}" for clock in clocks_alone(text)]
     every = [first_stage(answers), *(_instant(answers, clock) for clock in clocks)]
     if every != sorted(set(every)):
         raise InvalidAnswer(words.second_not_later())
@@ -124,7 +131,8 @@ STAGE = Flow(
             ask=lambda answers: words.ask_stage(
                 date.fromisoformat(answers["_day"]), answers["_zone"]
             ),
-            read=_read_stage,
+            read_with=_read_stage,
+            spreads=True,
             choices=_one((words.order_button, ORDER)),
         ),
         Step(key="show_start", ask=words.ask_show_start, read=_read_clock, when=_by_order),

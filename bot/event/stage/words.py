@@ -141,6 +141,10 @@ def moved(minutes: int, by: str, own: bool) -> str:
     return tr("Moved {minutes} min earlier ({by} said so). The rest of the day now:", **values)
 
 
+times_are_now = Sentence("The times are changed. The day now:")
+times_changed_by = SentenceOn("{by} has changed the times. The day now:")
+
+
 def times_taken_back(by: str, *, own: bool) -> str:
     if own:
         return tr("You have taken back the last change of the day's times. They are again:")

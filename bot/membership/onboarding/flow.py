@@ -12,6 +12,7 @@ from datetime import date, datetime, time
 from functools import partial
 from typing import Any
 
+from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
 from bot.core.zones import find_places, zones_for_clock
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, said, yes_or_no
@@ -71,7 +72,7 @@ def under_age(answers: Answers) -> bool:
 
 
 def _goes_on(answers: Answers) -> bool:
-    return answers.get("consent") == "yes" and not under_age(answers)
+    return answers.get(CONSENT) == "yes" and not under_age(answers)
 
 
 def _birthday_matters(answers: Answers) -> bool:
@@ -257,11 +258,11 @@ _TIMES = buttons(
 )
 
 ONBOARDING = Flow(
-    id="onboarding",
+    id=FIRST_QUESTIONS,
     can_cancel=False,
     steps=(
         Step(
-            key="consent",
+            key=CONSENT,
             ask=lambda answers: (words.agree_again if answers.get("_again") else words.cautions)(
                 answers["_coach"], self_coached=answers.get("_own", False)
             ),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue import readers
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, When, both
-from bot.dialogue.readers import SKIP, buttons, number_between, said
+from bot.dialogue.readers import SKIP, YES, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
 from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
@@ -76,7 +76,7 @@ def _read_mass(text: str, answers: Answers) -> Answers:
         if error.code is not ParseErrorCode.NO_UNIT:
             raise
         told = parse_weight(text, unit=_unit_meant(text, answers))
-    return {"body_mass_kg": told.kg, "weight_unit": unit or told.unit.value}
+    return {"body_mass_kg": told.kg, "weight_unit": told.unit.value}
 
 
 def _unit_meant(text: str, answers: Answers) -> WeightUnit:
@@ -119,22 +119,29 @@ def _checks(answers: Answers) -> Choices:
     ]
 
 
-def _read_check(text: str, answers: Answers) -> float | str | None:
-    """The weight that was meant, RIGHT, HEIGHT, or None to be asked for the weight again."""
-    word = text.strip().lower()
-    if word in (RIGHT, HEIGHT):
-        return word
+def _read_check(text: str, answers: Answers) -> Answers | None:
+    """The weight that was meant, RIGHT or HEIGHT, and the unit it is told in, which is the athlete's
+    from then on; or None to be asked for the weight again.
+    """
+    unit, word = str(answers["weight_unit"]), text.strip().lower()
+    meant = meant_kg(answers)
     if word == WEIGHT:
         return None
-    if word == MEANT:
-        return meant_kg(answers)
+    if word in (RIGHT, HEIGHT):
+        return {"mass_check": word, "weight_unit": unit}
+    if meant is not None and (word == MEANT or said(text, YES)):
+        return {"mass_check": meant, "weight_unit": _OTHER_UNIT[unit]}
     try:
-        typed = parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
+        typed = parse_weight(text, unit=WeightUnit(unit))
     except ParseError:
         raise InvalidAnswer(invalid_answers.use_buttons()) from None
-    if not believable(answers["height_cm"], typed):
+    if not believable(answers["height_cm"], typed.kg):
         raise InvalidAnswer(words.still_doubted())
-    return typed
+    return {"mass_check": typed.kg, "weight_unit": typed.unit.value}
+
+
+#: The unit in which a number was meant that was read in this one.
+_OTHER_UNIT = {WeightUnit.LB.value: WeightUnit.KG.value, WeightUnit.KG.value: WeightUnit.LB.value}
 
 
 def _read_fat(text: str) -> float | None:
@@ -175,6 +182,7 @@ def steps(when: When | None = None) -> tuple[Step, ...]:
             choices=_checks,
             when=both(when, _doubted),
             back_to="body_mass_kg",
+            spreads=True,
         ),
         Step(
             key="height_again",

@@ -12,7 +12,7 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
-CONSENT_VERSION = "1"
+CONSENT_VERSION = "2"
 
 
 def cautions(coach_name: str, *, self_coached: bool) -> str:
@@ -30,8 +30,9 @@ def cautions(coach_name: str, *, self_coached: bool) -> str:
             "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
             "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
             "What you tell me is kept for you, and goes to nobody else but the second contact that you "
-            "may name, who only gets alerts. Telegram carries it: chats with a bot are not end-to-end "
-            "encrypted. You can stop at any time with /pause.\n\n"
+            "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
+            "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
+            "time with /pause.\n\n"
             "Do you understand this, and agree that I keep your answers?"
         )
     return tr(
@@ -48,6 +49,7 @@ def cautions(coach_name: str, *, self_coached: bool) -> str:
         "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
         "and goes to nobody else but the second contact {coach_name} has named, and that one only "
         "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. "
+        "Before you agree I pass on nothing but an emergency. "
         "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any time "
         "with /pause.\n\n"
         "Do you understand this, and agree that {coach_name} sees your answers?",
