@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from bot.words.languages import mark, tr, translated
+from engine.decision.reason import BY_RULE
 from engine.values.checkin import TrainingDone
 
 #: The numbers of a day inside a sentence.
@@ -155,3 +156,7 @@ GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}
 
 def gut_button(gut: str) -> str:
     return tr(GUT_BUTTONS[gut])
+
+
+def rule_name(rule: str) -> str:
+    return tr(BY_RULE[rule].name) if rule in BY_RULE else rule.replace("-", " ")
