@@ -1,8 +1,8 @@
 """Mornings as people type them, each with what it means: what the judge of figures learns from.
 
-A row is `language | units | kg | text | weight | fullness | water`: `us` for pounds and ounces, `st` for
-stones; kg is the weight of the morning before; then what is meant, `none` or `-` for what is not told and
-`~` before what may be asked about first. 3.5 L were to be drunk.
+A row is `language | units | kg | text | weight | fullness | water`: `us` for pounds and ounces, `st`
+for stones; kg is the weight of the morning before; then what is meant, `none` or `-` for what is not
+told and `~` before what may be asked about first. 3.5 L were to be drunk.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from pathlib import Path
 
 from engine.written.oneline import CORE, Known
 from engine.written.oneline.judge.traits import seen
-from engine.written.oneline.reading import cut
+from engine.written.oneline.reading import by_grammar
 from tests.engine import mended_shapes, morning_shapes, odd_shapes, odder_shapes, told_shapes
 from tests.engine.test_morning_shapes import KEYS, athlete
 
@@ -71,7 +71,6 @@ def digest() -> str:
     for at, row in enumerate(rows()):
         told.update(f"{row.text} {row.meant}".encode())
         if at % 20 == 0:
-            told.update(
-                repr([one.traits for one in seen(cut(row.text, row.known), row.known)]).encode()
-            )
+            read = by_grammar(row.text, row.known)
+            told.update(repr([one.traits for one in seen(read.tokens, read.known)]).encode())
     return told.hexdigest()[:16]

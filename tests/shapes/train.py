@@ -21,10 +21,10 @@ from scipy import sparse
 from sklearn.linear_model import LogisticRegression
 
 from engine.written.oneline import CORE, Report
-from engine.written.oneline import reading as grammar
 from engine.written.oneline.judge import settling
 from engine.written.oneline.judge.model import MOST_FIGURES, OTHER, Model, pack
 from engine.written.oneline.judge.traits import BUCKETS, Seen, seen
+from engine.written.oneline.reading import by_grammar, read_report
 from engine.written.oneline.tokens.pieces import Token, Word
 from tests.shapes.rows import FOLDER, Row, digest, rows
 
@@ -58,8 +58,8 @@ def examples(of: Sequence[Row]) -> list[Example]:
     chance = random.Random(SEED)
     found = []
     for row in of:
-        tokens = grammar.cut(row.text, row.known)
-        figures = seen(tokens, row.known)
+        read = by_grammar(row.text, row.known)
+        figures = seen(read.tokens, read.known)
         if not 0 < len(figures) <= MOST_FIGURES:
             continue
         may_be = [
@@ -71,11 +71,10 @@ def examples(of: Sequence[Row]) -> list[Example]:
             for one in figures
         ]
         reworded = [
-            seen([_reworded(t, share, chance) for t in tokens], row.known)
+            seen([_reworded(t, share, chance) for t in read.tokens], read.known)
             for share in IN_OTHER_WORDS
         ]
-        asked = bool(grammar._by_grammar(row.text, row.known).report.doubts)
-        found.append(Example(row, asked, figures, reworded, may_be))
+        found.append(Example(row, bool(read.report.doubts), figures, reworded, may_be))
     return found
 
 
@@ -163,12 +162,12 @@ def check(corpus: Sequence[Example], worst: int) -> None:
     for table in sorted({path.stem for path in FOLDER.glob("*.txt")}):
         model = fit([one for one in corpus if one.row.table != table])
         settling.model = lambda model=model: model  # type: ignore[misc]
-        grammar.read_report.cache_clear()
+        read_report.cache_clear()
         alone: Counter[str] = Counter()
         both: Counter[str] = Counter()
         for row in (row for row in rows() if row.table == table):
-            before = grade(grammar._by_grammar(row.text, row.known).report, row)
-            report = grammar.read_report(row.text, row.known)
+            before = grade(by_grammar(row.text, row.known).report, row)
+            report = read_report(row.text, row.known)
             after = grade(report, row)
             alone[before] += 1
             both[after] += 1

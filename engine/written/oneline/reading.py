@@ -16,6 +16,7 @@ from engine.written.oneline.answers.figures import Figures
 from engine.written.oneline.answers.phrases import Phrases
 from engine.written.oneline.beside.asides import set_aside
 from engine.written.oneline.beside.in_silence import asked_about
+from engine.written.oneline.beside.other_scale import weighed_in
 from engine.written.oneline.beside.put_right import in_tenths, put_right
 from engine.written.oneline.beside.relative import score_moved, written_out
 from engine.written.oneline.beside.rivals import settled
@@ -24,7 +25,7 @@ from engine.written.oneline.drinks.added_up import added_up
 from engine.written.oneline.drinks.measures import against_another, in_litres
 from engine.written.oneline.drinks.passed_over import passed_over
 from engine.written.oneline.drinks.what_is_left import worked_out
-from engine.written.oneline.judge.settling import without_doubts
+from engine.written.oneline.judge.settling import second_opinion
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
@@ -36,22 +37,25 @@ from engine.written.units.reading import plain_with_places
 #: Without a word or a sign there is nothing to be set aside, added up or held against yesterday.
 _FIGURES_ALONE = Late(r"[\d\s.,;/|]+")
 _DOTS = Late(r"\.{2,}")
+_UNDERSCORES = Late(r"(?<=\d)_+(?=\d)")
 _Span = tuple[int, int] | None
 _Read = tuple[Report, _Span]
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
 
 
 @dataclass(frozen=True, slots=True)
-class _Reading:
+class Reading:
     """A report with where what was not read stands, and the tokens of the line it was read from.
 
-    `line` is the plain text as it was typed, each place of it one of `places` there.
+    `line` is the plain text as it was typed, each place of it one of `places` there; `known` has the
+    unit of the scale that it names.
     """
 
     report: Report
+    known: Known
+    line: str
+    places: Sequence[int]
     span: _Span = None
-    line: str = ""
-    places: Sequence[int] = ()
     tokens: Sequence[Token] = ()
 
 
@@ -63,29 +67,26 @@ def read_report(text: str, known: Known) -> Report:
     """
     if len(text) > LONGEST:
         return Report(note=text.strip())
-    read = _by_grammar(text, known)
-    report, others = read.report, []
+    read = by_grammar(text, known)
+    report, others = read.report, list[tuple[int, int]]()
     if not _FIGURES_ALONE.fullmatch(read.line):
-        report, others = without_doubts(read.line, report, read.tokens, known)
+        report, others = second_opinion(read.line, report, read.tokens, read.known)
     return _with_note(report, _reaching(read.span, others), text, read.places)
 
 
-def cut(text: str, known: Known) -> Sequence[Token]:
-    """The tokens from which the text is read, with sums, second weights and the like worked out."""
-    return _by_grammar(text, known).tokens
-
-
-def _by_grammar(text: str, known: Known) -> _Reading:
+def by_grammar(text: str, known: Known) -> Reading:
+    """What the grammar reads and asks; what `read_report` makes of it is the judge's."""
     line, places = plain_with_places(text)
     line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
+    line = _UNDERSCORES.sub(lambda marks: "/" * len(marks[0]), line)
     line = mended(line, known.language, len(known.order))
     if (run := glued(line, known)) is not None:
-        return _Reading(Report(doubts=(run,)), None, line, places)
+        return Reading(Report(doubts=(run,)), known, line, places)
     if _FIGURES_ALONE.fullmatch(line):
         (report, span), tokens = _read_best(line, known)
-        return _Reading(report, span, line, places, tokens)
-    typed = line
+        return Reading(report, known, line, places, span, tokens)
+    typed, known = line, weighed_in(line, known)
     line, subtracted = told_plainly(line, known)
     line = put_right(line, known)
     line, of_hundred = in_tenths(line, known)
@@ -114,7 +115,8 @@ def _by_grammar(text: str, known: Known) -> _Reading:
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
     report = asked_about(line, report, known)
-    return _Reading(report, _reaching(span, (*weighed.apart, *apart)), typed, places, tokens)
+    span = _reaching(span, (*weighed.apart, *apart))
+    return Reading(report, known, typed, places, span, tokens)
 
 
 def _read_best(line: str, known: Known) -> tuple[_Read, Sequence[Token]]:

@@ -1,8 +1,8 @@
 """What each figure of a report is likely to be, learnt from reviewed mornings: a second opinion.
 
-The grammar reads and asks; where it asks about figures that stand among words it does not know, and the
-judge is as sure as the reviewed mornings made it, the morning is read. It takes nothing that the grammar
-did not doubt, and nothing far from its owner's habit. To teach it: rows in `tests/shapes/corpus`, then
-`python -m tests.shapes.train` (`--check` counts each table by a judge that has not seen it); a test fails
-while the weights are older than corpus or traits.
+The grammar reads and asks. Where it asks about figures that stand among words it does not know and the
+judge is sure, the morning is read; where it read a figure that the judge is sure is something else, it
+is asked about. To teach it: rows in `tests/shapes/corpus`, then `python -m tests.shapes.train` (with
+`--check`, each table is counted by a judge that has not seen it). A test fails while the weights are
+older than corpus or reading.
 """

@@ -205,7 +205,7 @@ def _of_score(score: float | None) -> str:
         return _NOT
     if score % 1:
         return "half"
-    return "top" if score >= _MOST_FULL - 1 else "low" if score <= 2 else "whole"  # noqa: PLR2004
+    return "top" if score >= _MOST_FULL - 1 else "low" if score <= 2 else "whole"
 
 
 def _of_drink(litres: float | None, target: float) -> str:
