@@ -12,8 +12,7 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_findings as cautions
-from bot.core.chat.outbox import Button, Buttons, Delivery, drop_waiting, said_in
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, drop_waiting, said_in
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
@@ -28,7 +27,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
-from bot.week.decided import decision_of, is_small_step, stands_g
+from bot.week.cases import decision_of, is_small_step, stands_g
 from bot.week.load import Week, current_week, target_in_force
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
