@@ -87,3 +87,38 @@ def test_a_whole_morning_typed_is_taken_while_another_question_waits(team: Team)
     team.world.until(datetime(2027, 5, 9, 5, 0, tzinfo=UTC))
     heard = text_of(team.athlete.writes("61.4 7 3.5 3 fine"))
     assert "61.4 kg" in heard or "Carbs" in heard
+
+
+def test_times_said_in_passing_are_asked_about_with_one_tap_that_sets_them(team: Team) -> None:
+    heard = text_of(
+        team.athlete.writes(
+            "no idea about the tan lady but I'm on at 3, and the finals are at half seven"
+        )
+    )
+    assert "Is that when you are on?" in heard and "On stage: " not in heard
+    heard = text_of(team.athlete.taps("On stage 15:00, 19:30"))
+    assert "On stage: 15:00, class 2 19:30" in heard and "How long is the way" in heard
+
+
+def test_a_delay_said_in_passing_on_the_day_waits_for_a_tap(team: Team) -> None:
+    set_by_words(team)
+    at(team, 13)
+    heard = text_of(
+        team.athlete.writes("running forty minutes behind backstage, what do I eat now?")
+    )
+    assert "Does that move the day?" in heard and "Moved" not in heard
+    assert "15:40  on stage, class 1" in text_of(team.athlete.taps("40 min late"))
+
+
+def test_a_coach_who_tells_times_in_passing_is_asked_whether_to_set_them(team: Team) -> None:
+    heard = text_of(
+        team.coach.writes("Mira they say the class is on about ten past three, stay calm")
+    )
+    assert "Is that when Mira is on?" in heard
+    assert "On stage: 15:10" in text_of(team.coach.taps("On stage 15:10"))
+
+
+def test_a_time_told_a_week_before_or_of_something_else_is_not_asked_about(team: Team) -> None:
+    assert "Is that when" not in text_of(
+        team.athlete.writes("be at the hall by 7.15, said the email")
+    )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from functools import partial
@@ -31,24 +31,28 @@ _OF_HER = Late(r"(?:'s|\u2019s)?[\s,:]*(?:has|hat|is|ist)?\b", re.IGNORECASE)
 
 def heard(turn: Turn, person: Person, text: str) -> bool:
     """Whether it was such word of a day that this person may set; then that is done and said."""
-    found = _whose(turn, person, text)
-    if found is None:
-        return False
-    profile, event, word = found
+    found = whose(turn, person, text, parse_stage_word)
+    return found is not None and set_by_word(turn, person, *found)
+
+
+def set_by_word(
+    turn: Turn, person: Person, profile: AthleteProfile, event: EventRow, word: StageWord
+) -> bool:
+    """Begin the questions for the day with that, or change the day that runs; whether it could be."""
     row = stage_day.stage_row(turn.session, event)
     if row is None or row.cancelled_at is not None:
         return _begin(turn, person, profile, event, word)
     return stage_day.running(row, turn.context) and _change(turn, person, profile, event, row, word)
 
 
-def _whose(
-    turn: Turn, person: Person, text: str
+def whose(
+    turn: Turn, person: Person, text: str, read: Callable[[str, str], StageWord | None]
 ) -> tuple[AthleteProfile, EventRow, StageWord] | None:
     """Whose classes are told of, and what: one's own, the named athlete's, or the only one's."""
     own = profile_of(turn.session, person.id)
     event = current_event(turn.session, own.person_id) if own is not None else None
     if own is not None and event is not None:
-        word = parse_stage_word(text, language())
+        word = read(text, language())
         return (own, event, word) if word is not None else None
     coached = views.coached(turn.session, person)
     told = [(one, _without_name(turn, one, text)) for one in coached]
@@ -57,10 +61,8 @@ def _whose(
     if len(meant) != 1:
         return None
     profile, rest = meant[0]
-    event, word = (
-        current_event(turn.session, profile.person_id),
-        parse_stage_word(rest or "", language()),
-    )
+    event = current_event(turn.session, profile.person_id)
+    word = read(rest or "", language())
     return (profile, event, word) if event is not None and word is not None else None
 
 

@@ -146,7 +146,7 @@ def _amounts(athlete: int) -> list[list[Button]]:
 
 def tapped(turn: Act, pressed: OnStage) -> None:
     """For the athlete and for their coach."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is None:
         return
     profile, event = found
@@ -171,7 +171,7 @@ def tapped(turn: Act, pressed: OnStage) -> None:
 
 def late_tapped(turn: Act, pressed: Late) -> None:
     """The day runs so much later, or earlier."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is not None:
         answer(turn)
         _move(turn, turn.person, *found, pressed.minutes)
@@ -179,13 +179,13 @@ def late_tapped(turn: Act, pressed: Late) -> None:
 
 def top_up_tapped(turn: Act, pressed: TopUp) -> None:
     """What the coach says to a last top-up."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is not None:
         row = stage_day.stage_row(turn.session, found[1])
         stage_look.top_up(turn, turn.person, found[0], row, pressed)
 
 
-def _day_of(turn: Act, athlete: int) -> tuple[AthleteProfile, EventRow] | None:
+def day_of(turn: Act, athlete: int) -> tuple[AthleteProfile, EventRow] | None:
     """The athlete and their event, for the two whom it concerns; else it is answered why not."""
     profile = _theirs(turn.session, turn.person, athlete)
     event = current_event(turn.session, profile.person_id) if profile is not None else None
