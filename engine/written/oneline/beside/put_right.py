@@ -50,6 +50,10 @@ _CONFIRMED = Late(
 _MOVED_TO = Late(
     rf"(?<![\d\w])[-+] ?[1-3](?: points?| punkte?)?,? *(?:so|also|=|->|makes|macht|to|auf|now|jetzt)+,? *(?=(?P<new>{N}))"
 )
+#: "fullness went from 6 yesterday to 7 today": what it was is told besides.
+_FROM_YESTERDAYS = Late(
+    rf"\b(?:(?:went|gone|came|up|down|hoch|rauf|runter|ging) )*(?:from|von) {N} (?:yesterday|gestern),? (?:up |down )?(?:to|auf) (?=(?P<new>{N}))"
+)
 _SO_A_SCORE = Late(
     rf"(?<=[^\W\d_] )(?:so|also|hence|daher|drum|deshalb),? +(?=(?P<new>{N})(?:/10)?\s*(?:[,;\n/)]|\.(?!\d)|$))"
 )
@@ -82,7 +86,7 @@ def put_right(line: str, known: Known) -> str:
     line, _said = rewritten(line, known, _SAID_BEHIND, lambda match: _said_behind(match, known))
     line, _said = rewritten(line, known, _NOT_THIS, _not_this)
     line, _said = rewritten(line, known, _CONFIRMED, _confirmed)
-    for pattern in (_MOVED_TO, _SO_A_SCORE):
+    for pattern in (_FROM_YESTERDAYS, _MOVED_TO, _SO_A_SCORE):
         line, _said = rewritten(line, known, pattern, _of_a_score)
     return _without_told_twice(line, known)
 

@@ -14,6 +14,9 @@ from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.tokens.scanning import expanded, scan
 from engine.written.oneline.vocabulary.meanings import Means
 
+_ARTICLES = frozenset({"a", "an", "ne", "eine", "nen", "na"})
+_LEAST_SAID = 4  # "a two litre jug", "a three day weekend"
+
 
 def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:
     """The ways in which the line can be cut into tokens: commas may part numbers or mark decimals.
@@ -42,6 +45,12 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             return True
         if is_surely_number(figure.number):
             return True
+        if (
+            isinstance(left, Word)
+            and left.text in _ARTICLES
+            and rough(figure.number) >= _LEAST_SAID
+        ):
+            return True  # "an eight if I say so": read, or asked about
         small = (
             (Means.ABOUT, Means.LINK, Means.RANGE, Means.CORRECTS) if figure.number != "1" else ()
         )
