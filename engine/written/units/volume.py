@@ -7,8 +7,14 @@ from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
 from engine.written.late import Late
-from engine.written.units.parse_error import ParseError, ParseErrorCode
-from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
+from engine.written.units.reading import (
+    NUMBER,
+    ParseError,
+    ParseErrorCode,
+    decimal,
+    number_typed,
+    why_not_read,
+)
 
 
 class VolumeUnit(StrEnum):
