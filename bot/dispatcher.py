@@ -15,7 +15,7 @@ from sqlmodel import Session
 
 from bot import documents, features, uploads
 from bot.checkin import typed
-from bot.checkin.flow_reading import load_patterns
+from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.chat.callbacks import answer
