@@ -68,7 +68,7 @@ class OutboxRow(Row, table=True):
     """status: waiting -> sending -> sent | dropped | failed.
 
     `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
-    `topic` and what is with it (`chat.topics`) mark messages of which only the latest matters: a
+    `topic` and what is with it (`chat.outbox.Topic`) mark messages of which only the latest matters: a
     newer one drops those still waiting. `decision_id` is the decision of which the message puts the
     proposal to a coach.
     `edits_outbox_id` names the row whose sent message this one is to edit, once its id is known.
