@@ -21,7 +21,7 @@ from bot.core.chat.outbox import (
 )
 from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.eye import asking as eye
 from bot.people.changes import Change

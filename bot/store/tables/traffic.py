@@ -132,7 +132,7 @@ class FetchRow(Row, table=True):
 
 
 class AgendaRow(Row, table=True):
-    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/subjects.py`)."""
+    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/timing/agenda.py`)."""
 
     __tablename__ = "agenda"
     __table_args__ = (
