@@ -14,7 +14,7 @@ from typing import Any, NamedTuple
 from sqlalchemy import bindparam, or_, update
 from sqlmodel import Session, col, select
 
-from bot.store.remembering import remembered
+from bot.store.remembering import remembered_rows
 from bot.store.tables.traffic import AgendaRow
 
 
@@ -141,10 +141,7 @@ def cancel(
     local_date: date | None = None,
 ) -> None:
     """Cancel what waits for this subject: all of it, or only those kinds or that day."""
-    waiting = remembered(
-        session, AgendaRow, ("waiting", subject),
-        lambda: session.exec(_WAITING, params={"subject": subject}).all(),
-    )  # fmt: skip
+    waiting = remembered_rows(session, AgendaRow, ("waiting", subject), _WAITING, subject=subject)
     meant = [
         row
         for row in waiting
