@@ -32,7 +32,6 @@ from bot.checkin.flow_reading import (
     taken_from,
 )
 from bot.core.turn import ChatTurn, Turn
-from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by
 from bot.dialogue.taking import TYPED_IN
@@ -44,6 +43,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week
+from bot.words import figures
 from engine.written.late import Late
 from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
 from engine.written.training_told import Went, how_training_went
@@ -279,7 +279,7 @@ def _edited_line(
     turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow, today: date
 ) -> None:
     if row.date != today:
-        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        text = words.too_late_to_change(figures.long_day(row.date))
         say_to(turn, person, text)
         return
     old = answers_of(turn.session, profile, row)
@@ -342,7 +342,7 @@ def _edited_answer(
 ) -> None:
     if question.answers["_date"] != today.isoformat():
         day = date.fromisoformat(question.answers["_date"])
-        text = words.too_late_to_change(athlete_words.day_name(day))
+        text = words.too_late_to_change(figures.long_day(day))
         say_to(turn, person, text)
         return
     key = question.answers[TYPED_IN][str(turn.incoming.message_id)]

@@ -19,14 +19,15 @@ from engine.written.oneline.answers.plausible import likely, values_of
 from engine.written.oneline.judge.model import OTHER, Judged, judged, model
 from engine.written.oneline.judge.traits import Seen, seen
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Report, Value
-from engine.written.oneline.tokens.in_digits import N, in_digits, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits
 from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.vocabulary.meanings import Means
 from engine.written.units import ParseErrorCode, WeightUnit
 
 #: How sure an answer must be, how sure a figure that is none, and how far what was read must agree;
 #: what agrees less than the last is asked about. Chosen on tables that the judge had not seen.
-SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.06
+SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.12
 _SETTLED = frozenset(
     {
         DoubtCode.UNCLEAR, DoubtCode.ORDER, DoubtCode.SPARE, ParseErrorCode.IMPLAUSIBLE,
@@ -116,7 +117,7 @@ def _may_be_settled(line: str, report: Report, tokens: Sequence[Token], known: K
     near = {
         number
         for number in re.findall(N, told)
-        if abs(value(number) * per - last) <= _NEAR_LAST * last
+        if abs(rough(number) * per - last) <= _NEAR_LAST * last
     }
     return len(near) <= 1
 
