@@ -75,4 +75,8 @@ de | kg | 60.8 | 60,6 fülle ging von 5 gestern auf 6, 3,2 l | 60.6 | 6 | 3.2
 de | kg | 60.8 | 60,6, ausschaun tu i wia an sechser, 3,2 l | 60.6 | 6 | 3.2
 en | kg | 60.8 | 60.6, full 6, 3.2 l, lines 8 of 10 | 60.6 | 6 | 3.2
 en | kg | 60.8 | 60.6, full 6, 2 litres and then half of the next one | 60.6 | 6 | ~-
+en | us | 61.2 | 135.4, then weed, 134.6. full 7, 100 oz | 61.05 | 7 | 2.96
+de | kg | 70.2 | 70,4 stimmt nicht 69,9 wars, fülle 6, 3 liter | 69.9 | 6 | 3
+en | kg | 60.8 | 60.6, full 6, just under 3 litres, 2.9 to be exact | 60.6 | 6 | 2.9
+de | kg | 60.8 | 60,6. fülle 5, ach was, 6. 3 liter | 60.6 | 6 | 3
 """

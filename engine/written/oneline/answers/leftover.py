@@ -23,6 +23,7 @@ _SHARE = Late(
 )
 _CLAUSE_END = Late(r"[;!?\n]|[.,](?!\d)")
 _SENTENCE_END = Late(r"[;!?\n]|\.(?!\d)")
+_CLOSER = 0.1  # of the drink: what differs by more is another
 _BESIDE = 7  # characters: " and ", " then "
 
 
@@ -32,7 +33,12 @@ class Leftover(Told):
     def _spare(self, figure: Figure) -> None:
         """A number more than there are answers."""
         self.used.add(figure.start)
-        if self._is_told_already(figure) or self._second_weight(figure) or self._decimal(figure):
+        if (
+            self._is_told_closer(figure)
+            or self._is_told_already(figure)
+            or self._second_weight(figure)
+            or self._decimal(figure)
+        ):
             return
         if self._on_target(figure) or self._may_be_more_drink(figure):
             return
@@ -46,6 +52,20 @@ class Leftover(Told):
             self.spoken_for.add("carb_eaten_g")
         about = "carb_eaten_g" if options else "spare"
         self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
+
+    def _is_told_closer(self, figure: Figure) -> bool:
+        """ "just under 4 litres, 3.9 to be exact": the whole litres told before, to a tenth."""
+        told, first = self._told_by.get("water_l"), self.answers.get("water_l")
+        if told is None or first is None or not told.number.isdecimal() or figure.high:
+            return False
+        closer = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
+        near = bool(closer) and 0 < abs(closer[0] - first) <= _CLOSER * first
+        if not near or not closer[0] % 1 or figure.start < told.start:
+            return False
+        self.answers["water_l"] = closer[0]
+        self.meant["water_l"] = f"{told.text.strip()}, {figure.text.strip()}"
+        self._told_by["water_l"] = figure
+        return True
 
     def _is_told_already(self, figure: Figure) -> bool:
         """Whether it says in digits what the figure right before it says in words: "six (6)"."""

@@ -27,7 +27,7 @@ from engine.written.units import ParseErrorCode, WeightUnit
 
 #: How sure an answer must be, how sure a figure that is none, and how far what was read must agree;
 #: what agrees less than the last is asked about. Chosen on tables that the judge had not seen.
-SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.06
+SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.12
 _SETTLED = frozenset(
     {
         DoubtCode.UNCLEAR, DoubtCode.ORDER, DoubtCode.SPARE, ParseErrorCode.IMPLAUSIBLE,
