@@ -81,7 +81,7 @@ def running(telegram: Telegram, url: str, each: int) -> Iterator[None]:
 def burst(
     telegram: Telegram, writing: list[int], unwell: list[int]
 ) -> tuple[dict[int, float], dict[int, float]]:
-    """By chat the seconds until its coach was told, and until it was given its day's target."""
+    """By chat the seconds until its coach was told, and until it was answered."""
     seen = len(telegram.calls())
     came: dict[int, float] = {}
     began = time.monotonic()
@@ -109,7 +109,7 @@ def burst(
             if chat < FIRST_ATHLETE_CHAT and DANGER in words:
                 for about in set(map(int, NAMED.findall(words))) - set(alerted):
                     alerted[about] = now - came[about]
-            elif chat in came and "Carbs" in words:
+            elif chat in came and words:
                 answered.setdefault(chat, now - came[chat])
         seen = len(telegram._calls)
         if len(alerted) == len(unwell) and len(answered) == len(writing):
