@@ -9,6 +9,16 @@ import sys
 import pytest
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption(
+        "--database",
+        choices=["sqlite", "postgresql"],
+        default="sqlite",
+        help="what the bot's tests have as their database; with postgresql, those that have none, or "
+        "one of a kind that they name, are left out, as they were no different",
+    )
+
+
 def pytest_configure(config: pytest.Config) -> None:
     # The processes that tests start keep what they compile; each would compile the product anew.
     os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
@@ -18,6 +28,15 @@ def pytest_configure(config: pytest.Config) -> None:
     hands_out = bool(config.getoption("numprocesses", None)) and not hasattr(config, "workerinput")
     if not hands_out:  # it would wait for the whole product to be loaded, and never need it
         config.pluginmanager.import_plugin("tests.support.fixtures")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    if config.getoption("database") == "sqlite":
+        return
+    on_either = {"own_url", "another_database"}
+    left_out = [item for item in items if not on_either & set(item.fixturenames)]  # type: ignore[attr-defined]
+    config.hook.pytest_deselected(items=left_out)
+    items[:] = [item for item in items if on_either & set(item.fixturenames)]  # type: ignore[attr-defined]
 
 
 def pytest_collection_finish() -> None:

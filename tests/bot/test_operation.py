@@ -54,8 +54,8 @@ def alert_waits(team: Team, since: datetime) -> None:
         )
 
 
-def test_every_queue_has_its_longest_wait_and_its_words(sqlite_engine: Engine) -> None:
-    with Session(sqlite_engine) as session:
+def test_every_queue_has_its_longest_wait_and_its_words(own_engine: Engine) -> None:
+    with Session(own_engine) as session:
         names = {queue.name for queue in backlog(session, MORNING).queues}
     assert names == set(LONGEST) == set(SPOKEN)
 
