@@ -234,7 +234,7 @@ class Lives:
         self.app = App(self._settings, self.engine, self.server, USE_CASES, self.clock)
         self.app.username = "brimline_test_bot"
         self.poller = Poller(
-            self.engine, self.server, self.clock, lambda: None, USE_CASES.may_be_urgent
+            self.engine, self.server, self.clock, lambda: None, USE_CASES.how_urgent
         )
         self.watch = ClockWatch(self.engine, self.clock, lambda: None)
 
