@@ -24,6 +24,7 @@ def pytest_configure(config: pytest.Config) -> None:
     os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     sys.dont_write_bytecode = False  # nor need each run rewrite the assertions of every test anew
     config.addinivalue_line("markers", "loopback: may connect to this machine")
+    config.addinivalue_line("markers", "sqlite: about how SQLite keeps things; else left out")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
     hands_out = bool(config.getoption("numprocesses", None)) and not hasattr(config, "workerinput")
     if not hands_out:  # it would wait for the whole product to be loaded, and never need it
@@ -33,10 +34,16 @@ def pytest_configure(config: pytest.Config) -> None:
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
     if config.getoption("database") == "sqlite":
         return
-    on_either = {"own_url", "another_database"}
-    left_out = [item for item in items if not on_either & set(item.fixturenames)]  # type: ignore[attr-defined]
-    config.hook.pytest_deselected(items=left_out)
-    items[:] = [item for item in items if on_either & set(item.fixturenames)]  # type: ignore[attr-defined]
+    kept = [item for item in items if _may_have_either(item)]
+    config.hook.pytest_deselected(items=[item for item in items if item not in kept])
+    items[:] = kept
+
+
+def _may_have_either(item: pytest.Item) -> bool:
+    fixtures = set(getattr(item, "fixturenames", ()))
+    return bool({"own_url", "another_database"} & fixtures) and not item.get_closest_marker(
+        "sqlite"
+    )
 
 
 def pytest_collection_finish() -> None:

@@ -178,6 +178,7 @@ def test_what_was_being_sent_at_that_moment_is_emptied_an_hour_later(team: Team)
     assert not any("61.1" in text for text in everything_kept(team).values())
 
 
+@pytest.mark.sqlite
 def test_a_large_file_is_written_anew_when_old_messages_are_cleared_out(
     team: Team, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -200,6 +201,7 @@ def test_a_large_file_is_written_anew_when_old_messages_are_cleared_out(
     assert NOTES.encode() not in Path(str(engine.url.database)).read_bytes()
 
 
+@pytest.mark.sqlite
 def test_the_file_of_the_database_holds_nothing_of_it_either(team: Team) -> None:
     """What is deleted is overwritten: https://www.sqlite.org/pragma.html#pragma_secure_delete"""
     file = Path(str(team.world.engine.url.database))

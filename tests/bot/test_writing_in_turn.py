@@ -29,40 +29,42 @@ def log_of(engine: Engine) -> Path:
 
 
 def test_the_log_is_not_emptied_while_a_backup_reads_and_nobody_waits_for_that(
-    own_engine: Engine,
+    sqlite_engine: Engine,
 ) -> None:
     """To empty it SQLite takes the right to write and waits, for up to half a minute, for readers."""
-    with snapshot(own_engine) as reading:
+    with snapshot(sqlite_engine) as reading:
         reading.exec_driver_sql("SELECT count(*) FROM person").fetchall()
-        with transaction(own_engine) as session:
+        with transaction(sqlite_engine) as session:
             setting.keep(session, "a", "1")
         began = time.monotonic()
-        assert not forget_log(own_engine)
-        prune_traffic(own_engine, NOW)
+        assert not forget_log(sqlite_engine)
+        prune_traffic(sqlite_engine, NOW)
         assert time.monotonic() - began < db.BUSY_TIMEOUT_S / 2
-        with transaction(own_engine) as session:  # and writing goes on
+        with transaction(sqlite_engine) as session:  # and writing goes on
             setting.keep(session, "a", "2")
-    assert forget_log(own_engine)
-    assert log_of(own_engine).stat().st_size == 0
+    assert forget_log(sqlite_engine)
+    assert log_of(sqlite_engine).stat().st_size == 0
 
 
-def test_what_was_to_be_deleted_leaves_the_log_at_the_next_clearing_out(own_engine: Engine) -> None:
-    with snapshot(own_engine) as reading:
+def test_what_was_to_be_deleted_leaves_the_log_at_the_next_clearing_out(
+    sqlite_engine: Engine,
+) -> None:
+    with snapshot(sqlite_engine) as reading:
         reading.exec_driver_sql("SELECT count(*) FROM person").fetchall()
-        with transaction(own_engine) as session:
+        with transaction(sqlite_engine) as session:
             setting.keep(session, "a", "whatever it was")
-    assert b"whatever it was" in log_of(own_engine).read_bytes()
-    assert prune_traffic(own_engine, NOW) == 0
-    assert log_of(own_engine).stat().st_size == 0
+    assert b"whatever it was" in log_of(sqlite_engine).read_bytes()
+    assert prune_traffic(sqlite_engine, NOW) == 0
+    assert log_of(sqlite_engine).stat().st_size == 0
 
 
 @pytest.fixture
-def impatient(own_engine: Engine) -> Engine:
+def impatient(sqlite_engine: Engine) -> Engine:
     """It waits for a hundredth of a second where others wait for half a minute."""
     event.listen(
-        own_engine, "checkout", lambda handle, *_: handle.execute("PRAGMA busy_timeout = 10")
+        sqlite_engine, "checkout", lambda handle, *_: handle.execute("PRAGMA busy_timeout = 10")
     )
-    return own_engine
+    return sqlite_engine
 
 
 def test_who_waited_in_vain_for_another_process_is_run_again_whole(impatient: Engine) -> None:
@@ -84,7 +86,7 @@ def test_who_waited_in_vain_for_another_process_is_run_again_whole(impatient: En
 
 
 def test_whoever_keeps_others_from_writing_for_long_is_named(
-    own_engine: Engine, monkeypatch: pytest.MonkeyPatch
+    sqlite_engine: Engine, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(db, "HELD_LONG_S", 0.0)
 
@@ -92,5 +94,5 @@ def test_whoever_keeps_others_from_writing_for_long_is_named(
         return None
 
     with capture_logs() as lines:
-        in_transaction(own_engine, work)
+        in_transaction(sqlite_engine, work)
     assert "a transaction kept others from writing" in [line["event"] for line in lines]

@@ -27,7 +27,7 @@ from tests.support.once import once_a_run
 from tests.support.warm import warm_engine
 
 NOBODY = 65534
-SHAPED = "shaped"
+SHAPED, ANOTHER = "shaped", "another"
 _numbers = itertools.count(1)
 
 
@@ -62,10 +62,10 @@ class Server:
         for line in self.lines.values():
             line.close()
 
-    def new_database(self, *, like: str = "template1") -> str:
-        """A database without any table, or in the shape of another one; returns its address."""
+    def new_database(self) -> str:
+        """An empty database; returns its address."""
         name = f"test_{next(_numbers)}"
-        self.execute(f"CREATE DATABASE {name} TEMPLATE {like}")
+        self.execute(f"CREATE DATABASE {name}")
         return self.url(name)
 
 
@@ -107,6 +107,7 @@ def postgres() -> Iterator[Server]:
         engine = make_engine(server.url(SHAPED))
         upgrade_to_head(engine)
         engine.dispose()
+        server.execute(f"CREATE DATABASE {ANOTHER} TEMPLATE {SHAPED}")  # while nobody is at it
         yield server
     finally:
         server.hang_up()
@@ -182,8 +183,7 @@ def another_database(request: pytest.FixtureRequest) -> Callable[[Path], str]:
         shaped: Path = request.getfixturevalue("shaped_sqlite")
         return lambda folder: f"sqlite:///{shutil.copy(shaped, folder / 'week.sqlite3')}"
     server: Server = request.getfixturevalue("postgres")
-    url = server.new_database(like=SHAPED)
-    return lambda _folder: url
+    return lambda _folder: server.url(ANOTHER)
 
 
 @pytest.fixture
