@@ -21,6 +21,7 @@ from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
 from bot.watching.backlog import backlog
+from bot.week.on_stage import chats_on_stage
 from tests.bench.crew import counting
 from tests.support.weeks import Team
 
@@ -148,9 +149,10 @@ async def test_the_queues_are_worked_off_and_watched_by_index_alone(
     Duties(engine, nothing, clock, lambda: team.world.context).do_due()
     with claiming(engine) as session:
         list(Sender.heads(session, MORNING))
+        chats_on_stage(session, [101, 102], MORNING)
         backlog(session, MORNING)
 
-    assert len(asked.statements) > 8
+    assert len(asked.statements) > 9
     assert asked.reading_whole_tables(engine) == {}
 
 
