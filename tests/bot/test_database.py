@@ -68,18 +68,18 @@ def test_an_empty_database_is_not_in_shape(tmp_path: Path) -> None:
     [("journal_mode", "wal"), ("synchronous", 2), ("foreign_keys", 1), ("busy_timeout", 30_000)],
 )
 def test_sqlite_keeps_what_is_committed_and_heeds_foreign_keys(
-    own_url: str, pragma: str, value: object
+    sqlite_url: str, pragma: str, value: object
 ) -> None:
-    engine = make_engine(own_url)
+    engine = make_engine(sqlite_url)
     with transaction(engine) as session:
         assert session.connection().execute(text(f"PRAGMA {pragma}")).scalar() == value
     engine.dispose()
 
 
-def test_foreign_keys_are_heeded_again_after_a_migration(own_engine: Engine) -> None:
-    upgrade_to_head(own_engine)
+def test_foreign_keys_are_heeded_again_after_a_migration(sqlite_engine: Engine) -> None:
+    upgrade_to_head(sqlite_engine)
 
-    with own_engine.connect() as connection:
+    with sqlite_engine.connect() as connection:
         assert connection.execute(text("PRAGMA foreign_keys")).scalar() == 1
 
 

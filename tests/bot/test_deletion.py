@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 from sqlalchemy import Engine, insert
-from sqlmodel import Session, select
+from sqlmodel import Session, func, select
 
 from bot.core.chat.incoming import SentFile
 from bot.dispatcher import USE_CASES
@@ -149,7 +149,7 @@ def test_nothing_that_the_athlete_said_is_left_with_anybody_in_any_table(team: T
     assert not left
     named = {key for key, text in everything_kept(team).items() if "Mira" in text}
     with team.world.session() as session:
-        last = session.exec(select(OutboxRow.id).where(OutboxRow.chat_id == 101)).all()[-1]
+        last = session.exec(select(func.max(OutboxRow.id)).where(OutboxRow.chat_id == 101)).one()
     # The last word to the coach, and until it has looked once more, the duty that does so.
     assert {key for key in named if not key.startswith("agenda ")} == {f"outbox {last}"}
     team.world.later(hours=2)

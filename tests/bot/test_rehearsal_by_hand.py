@@ -106,8 +106,8 @@ def test_a_rehearsal_can_be_gone_on_with(tmp_path: Path) -> None:
     assert "Which answer shall we change?" in again.stdout
 
 
-def test_a_bots_own_database_is_left_alone(own_url: str) -> None:
-    file = own_url.removeprefix("sqlite:///")
+def test_a_bots_own_database_is_left_alone(sqlite_url: str) -> None:
+    file = sqlite_url.removeprefix("sqlite:///")
     done = by_pipe(":next", options=("--file", file))
     assert done.returncode == 2
     assert "is not a rehearsal's, so it is left alone" in done.stderr

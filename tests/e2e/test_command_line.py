@@ -99,12 +99,12 @@ def test_a_webhook_port_in_use_is_named(telegram: Telegram, own_url: str) -> Non
     assert "Traceback" not in run.stderr
 
 
-def test_a_database_of_a_newer_version_is_left_alone(own_url: str) -> None:
-    connection = sqlite3.connect(own_url.removeprefix("sqlite:///"))
+def test_a_database_of_a_newer_version_is_left_alone(sqlite_url: str) -> None:
+    connection = sqlite3.connect(sqlite_url.removeprefix("sqlite:///"))
     with connection:
         connection.execute("UPDATE alembic_version SET version_num = '9999'")
     connection.close()
-    said = brimline("migrate", database_url=own_url)
+    said = brimline("migrate", database_url=sqlite_url)
 
     assert said.returncode == 2
     assert "newer version" in said.stderr
