@@ -13,6 +13,7 @@ from bot.words.looks import seen_in
 from bot.words.names import cited
 from engine.decision.decide import Decision
 from engine.values.limits import Window
+from engine.written.units import Towards
 
 
 def why_message(
@@ -47,8 +48,8 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
     if band is not None:
         yield tr(
             "Weight expected this morning: {low} to {high}, most likely {expected}",
-            low=figures.weight(band.low_kg, weight_unit),
-            high=figures.weight(band.high_kg, weight_unit),
+            low=figures.weight(band.low_kg, weight_unit, Towards.LEAST),
+            high=figures.weight(band.high_kg, weight_unit, Towards.MOST),
             expected=figures.weight(band.expected_kg, weight_unit),
         )
     if not facts:

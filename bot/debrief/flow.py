@@ -14,7 +14,7 @@ SKIP = "skip"
 LONGEST = 600
 
 
-def _read(text: str, answers: Answers) -> str | None:
+def _read(text: str) -> str | None:
     said = text.strip()
     if reading.said(said, reading.SKIP):
         return None
@@ -25,8 +25,8 @@ def _read(text: str, answers: Answers) -> str | None:
     return said
 
 
-def _read_note(text: str, answers: Answers) -> str:
-    said = _read(text, answers)
+def _read_note(text: str) -> str:
+    said = _read(text)
     if said is None:
         raise InvalidAnswer(words.word_empty())
     if screen(said).drug:

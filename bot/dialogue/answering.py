@@ -14,6 +14,7 @@ from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, NONE, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.common import none_of_these_button
+from engine.written.asking import asks_something
 from engine.written.late import Late
 from engine.written.units import ParseError, ParseErrorCode
 
@@ -127,7 +128,7 @@ def attempted(
         cause = unread.__cause__
     else:
         return False
-    if is_bare(text):
+    if is_bare(text) or (step.private and not asks_something(text)):
         return True
     words = text.split()
     if (coach and len(words) <= 2) or all(_is_figure(word) for word in words):
@@ -135,14 +136,14 @@ def attempted(
     most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
     if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
         return False
-    reads_figures = coach or isinstance(cause, ParseError) or not step.choices(question.answers)
+    reads_figures = coach or isinstance(cause, ParseError) or not step.offers(question.answers)
     if reads_figures and any(character.isdigit() for character in text):
         return True
     if isinstance(cause, ParseError):
         return bool(cause.facts.get("hint")) or (
             cause.code is not ParseErrorCode.NOT_A_NUMBER and len(words) <= 2
         )
-    return step.names or not step.choices(question.answers)
+    return step.names or not step.offers(question.answers)
 
 
 def _is_figure(word: str) -> bool:

@@ -15,6 +15,7 @@ from bot.core.turn import ChatTurn
 from bot.dialogue import answering
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
+from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.landing.answers import answered, answered_in_part, given_in_words, replied, typed_for_a_tap
 from bot.landing.persons import agreed, coaches, go_on, say_empty, say_no_words, tell_coach
@@ -52,6 +53,7 @@ def land(
     if (
         typed.one_line(turn, person)
         or _delayed(it)
+        or (not it.heard and times_told.heard(turn, person, it.text))
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or served(it, at_least_words=2 if waits_for_words else 1)
         or opens_card(it)

@@ -125,7 +125,7 @@ def test_a_food_is_offered_under_the_name_of_the_readers_language(catalogues: No
     step = ADD_FOOD.step("food")
     assert step is not None
     with languages.speaking("de"):
-        offered = [choice.label for row in step.choices({"query": "Lachs"}) for choice in row]
+        offered = [choice.label for row in step.offers({"query": "Lachs"}) for choice in row]
     assert offered[:2] == [
         "Lachs aus Zucht, gebacken oder gegrillt", "Wildlachs, gebacken oder gegrillt",
     ]  # fmt: skip

@@ -65,9 +65,7 @@ def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
-    return words.sentence(
-        row.what, row.detail, weight_unit=profile.weight_unit, volume_unit=profile.volume_unit
-    )
+    return words.sentence(row.what, row.detail, volume_unit=profile.volume_unit)
 
 
 def who(session: Session, row: HistoryRow) -> str:

@@ -16,7 +16,7 @@ from bot.plan.next_load import words as load_words
 from bot.sheets.past_weeks import words as past_words
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, worded
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, word
 from bot.words.phases import training_words
@@ -34,7 +34,7 @@ nothing_happened = Sentence("Nothing was changed for that day, and nothing happe
 brimline = Sentence("Brimline")
 another_day_button = Sentence("Another day")
 undo_button = Sentence("Take back the last change")
-ask_day = Sentence("Which day? Send a date, for example 6 May.").for_any
+ask_day = Sentence("Which day? Send a date, for example 6 May.")
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
@@ -74,14 +74,9 @@ def changed_by(name: str, by: str, what: str) -> str:
 # What each kept thing reads as
 
 
-def sentence(what: str, detail: Detail, *, weight_unit: str, volume_unit: str) -> str:
+def sentence(what: str, detail: Detail, *, volume_unit: str) -> str:
     """A kept thing in words. A test holds that everything which is kept has its sentence here."""
-    if what in (Change.PLAN_SET, Change.LIMITS_SET):
-        return (_plan_set if what == Change.PLAN_SET else _limits_set)(detail, volume_unit)
-    return SENTENCES[Change(what)](detail)
-
-
-# What each kept thing reads as
+    return worded(SENTENCES[Change(what)], {**detail, "_volume_unit": volume_unit})
 
 
 def _day(detail: Detail) -> str:
@@ -138,9 +133,9 @@ def _from_to(what: str, old: str, new: str) -> str:
     return tr("{what} {old} to {new}", what=what, old=old, new=new)
 
 
-def _plan_set(detail: Detail, volume_unit: str) -> str:
+def _plan_set(detail: Detail) -> str:
     changed = [
-        f"{figures.days_out(day['days_out'])}: {_fields(day['fields'], volume_unit)}"
+        f"{figures.days_out(day['days_out'])}: {_fields(day['fields'], detail['_volume_unit'])}"
         for day in detail.get("changed", [])
     ]
     return tr("set the plan") + (f" ({'; '.join(changed)})" if changed else "")
@@ -159,7 +154,8 @@ def _field(key: str) -> str:
     return tr(FIELD_WORDS[key]) if key in FIELD_WORDS else key.replace("_", " ")
 
 
-def _limits_set(detail: Detail, volume_unit: str) -> str:
+def _limits_set(detail: Detail) -> str:
+    volume_unit = detail["_volume_unit"]
     changed = [
         _from_to(
             figures.limit_label(key),
@@ -254,10 +250,6 @@ LOOK_RULES = {
 }
 
 
-def _plain(message: str) -> Callable[[Detail], str]:
-    return lambda detail: tr(message)
-
-
 def _alert(message: str) -> Callable[[Detail], str]:
     """A step of an alert's life; `message` may name its level, its flag and what else is kept."""
 
@@ -269,15 +261,17 @@ def _alert(message: str) -> Callable[[Detail], str]:
     return told
 
 
-SENTENCES: dict[Change, Callable[[Detail], str]] = {
-    Change.ONBOARDED: _plain(mark("answered the first questions")),
-    Change.MEASURES_ANSWERED_AGAIN: _plain(mark("answered height and weight again")),
+SENTENCES: dict[Change, Sentence | Callable[[Detail], str]] = {
+    Change.PLAN_SET: _plan_set,
+    Change.LIMITS_SET: _limits_set,
+    Change.ONBOARDED: Sentence("answered the first questions"),
+    Change.MEASURES_ANSWERED_AGAIN: Sentence("answered height and weight again"),
     Change.DECLINED: lambda d: tr(
         "declined at the start: {because}", because=word(d.get("because", ""))
     ),
-    Change.DOCTOR_WORD_NOTED: _plain(mark("confirmed a doctor's clearance")),
-    Change.COACH_CHANGED: _plain(mark("changed the coach")),
-    Change.COACH_ENDED: _plain(mark("ended the coaching")),
+    Change.DOCTOR_WORD_NOTED: Sentence("confirmed a doctor's clearance"),
+    Change.COACH_CHANGED: Sentence("changed the coach"),
+    Change.COACH_ENDED: Sentence("ended the coaching"),
     Change.COACH_LOOK: lambda d: tr(
         "saw on {day}: {look}", day=_day(d), look=seen(d["look"], d.get("sharpness"))
     ),
@@ -288,19 +282,19 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
         grams=_grams(d),
         day=_day(d),
     ),
-    Change.COACH_BEGAN: _plain(mark("took over the coaching")),
+    Change.COACH_BEGAN: Sentence("took over the coaching"),
     Change.SECOND_COACH_JOINED: lambda d: tr(
         "{name} joined as second coach ({rights})", name=d["name"], rights=word(d["rights"])
     ),
     Change.SECOND_COACH_OVER: lambda d: tr("{name} is no longer second coach", name=d["name"]),
     Change.EVENT_SET: _event_set,
-    Change.EVENT_ASKS: _plain(mark("changed the target look or the weigh-in")),
+    Change.EVENT_ASKS: Sentence("changed the target look or the weigh-in"),
     Change.EVENT_REMOVED: lambda d: tr(
         "took the {kind} of {day} out of the season", kind=word(d["kind"]), day=_day(d)
     ),
     Change.DAY_SET_BY_HAND: _by_hand,
     Change.HELD: _held,
-    Change.HOLD_ENDED: _plain(mark("ended the hold")),
+    Change.HOLD_ENDED: Sentence("ended the hold"),
     Change.TAKEN_BACK: lambda d: tr("took back: {what}", what=d["sentence"]),
     Change.TIMES_TAKEN_BACK: lambda d: tr("took back: {what}", what=d["sentence"]),
     Change.DECIDED: _decided,
@@ -311,7 +305,7 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
         else tr("no answer in time, on plan: {figure} for {day}", **_for_day(d))
     ),
     Change.FROZEN: lambda d: _with_reason(tr("froze the adjusting"), d),
-    Change.FREEZE_LIFTED: _plain(mark("lifted the freeze")),
+    Change.FREEZE_LIFTED: Sentence("lifted the freeze"),
     Change.ALWAYS_TOMORROW: lambda d: (
         tr("check-ins now set the next day's carbs")
         if d.get("on")
@@ -320,15 +314,15 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.CHECKED_IN: lambda d: (
         tr("checked in") if d["revision"] == 1 else tr("changed the check-in")
     ),
-    Change.MISSED: _plain(mark("missed the check-in")),
+    Change.MISSED: Sentence("missed the check-in"),
     Change.SYMPTOM: _symptom,
     Change.DOUBT: lambda d: tr("was asked about {words}", words=_quote(d.get("words", ""))),
     Change.ALERT_PUT_RIGHT: _alert(mark("{level} ({flag}) put right")),
-    Change.SETTINGS: _plain(mark("changed a setting")),
-    Change.PAUSED: _plain(mark("paused the check-ins")),
-    Change.RESUMED: _plain(mark("resumed the check-ins")),
-    Change.UNREACHABLE: _plain(mark("could not be reached any more")),
-    Change.REACHABLE_AGAIN: _plain(mark("could be reached again")),
+    Change.SETTINGS: Sentence("changed a setting"),
+    Change.PAUSED: Sentence("paused the check-ins"),
+    Change.RESUMED: Sentence("resumed the check-ins"),
+    Change.UNREACHABLE: Sentence("could not be reached any more"),
+    Change.REACHABLE_AGAIN: Sentence("could be reached again"),
     Change.MESSAGE_TO_ATHLETE: lambda d: tr(
         "wrote to the athlete {words}", words=_quote(d.get("text", ""))
     ),
@@ -346,11 +340,11 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     ),
     Change.ALERT_ACKNOWLEDGED: _alert(mark("{level} ({flag}) acknowledged")),
     Change.ALERT_CLOSED: _alert(mark("{level} ({flag}) closed, because the coaching ended")),
-    Change.JOURNEY: _plain(mark("planned the journey to the event")),
-    Change.ARRIVED: _plain(mark("arrived: check-ins now go by the event's time zone")),
-    Change.DAY_LAID_OUT: _plain(mark("set up the timetable of the day")),
+    Change.JOURNEY: Sentence("planned the journey to the event"),
+    Change.ARRIVED: Sentence("arrived: check-ins now go by the event's time zone"),
+    Change.DAY_LAID_OUT: Sentence("set up the timetable of the day"),
     Change.DAY_MOVED: lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
-    Change.STAGE_CALLED_OFF: _plain(mark("cancelled the event day")),
+    Change.STAGE_CALLED_OFF: Sentence("cancelled the event day"),
     Change.LOOK_CHECK: lambda detail: tr(
         "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
         "Rule: {rule}",
@@ -368,8 +362,8 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
         else tr("verdict on the look: {look}", look=word(d["look"]))
     ),
     Change.FORECAST: forecast_use.in_history,
-    Change.PICTURE_KEPT: _plain(mark("sent a photo")),
-    Change.PICTURES_DELETED: _plain(mark("deleted the photos")),
+    Change.PICTURE_KEPT: Sentence("sent a photo"),
+    Change.PICTURES_DELETED: Sentence("deleted the photos"),
     Change.READINESS: lambda d: tr(
         "asked whether a peak week is worth it: {outcome}", outcome=word(d["outcome"])
     ),

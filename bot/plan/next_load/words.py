@@ -209,4 +209,4 @@ def taken_over(detail: Mapping[str, Any]) -> str:
     )  # fmt: skip
 
 
-left_it = Sentence("did not use the suggested load").for_any
+left_it = Sentence("did not use the suggested load")
