@@ -14,7 +14,7 @@ from bot.alerts import alerts, delivery
 from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import is_own_coach, local_date, record
+from bot.people.people import get_person, has_agreed, is_own_coach, local_date, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.tables.week import AlertRow
@@ -38,6 +38,8 @@ def asked(
     second ear took it for.
     """
     if is_own_coach(profile) or profile.status == AthleteStatus.ENDED:
+        return
+    if not has_agreed(turn.session, get_person(turn.session, profile.person_id)):
         return
     row = AlertRow(
         athlete_id=profile.person_id,

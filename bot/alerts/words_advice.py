@@ -194,6 +194,11 @@ MOOD = {
 }
 
 
+def gently(symptoms: Sequence[str]) -> str:
+    """The gentle answer to the gravest of these, without who knows of it; "" where there is none."""
+    return next((tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms), "")
+
+
 def mood(
     symptoms: Sequence[str], coach: str, helpline: str, *, beside: Sequence[str] = (),
     to_thirst: bool = False,
@@ -202,7 +207,7 @@ def mood(
 
     `beside`: complaints of the body that were told with it, each of which gets its advice.
     """
-    said = next((tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms), "")
+    said = gently(symptoms)
     rest = (
         tr(
             "I've told {coach}, who will talk with you. Your plan stays as it is until then. I don't "

@@ -6,25 +6,24 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import partial
 
-from bot.dialogue.flow import Flow, Step, always
+from bot.dialogue.flow import Flow, Step
 from bot.dialogue.readers import buttons, one_of
 from bot.membership.onboarding import words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.words import figures
+from bot.words.languages import Sentence
 
 
 def _as_at_first(*keys: str) -> Flow:
     steps = [step for step in ONBOARDING.steps if step.key in keys]
-    return Flow(id=f"set-{keys[0]}", steps=tuple(replace(step, when=always) for step in steps))
+    return Flow(id=f"set-{keys[0]}", steps=tuple(replace(step, when=None) for step in steps))
 
 
-def _unit(
-    key: str, ask: Callable[[], str], units: Mapping[str, str], name: Callable[[str], str]
-) -> Flow:
+def _unit(key: str, ask: Sentence, units: Mapping[str, str], name: Callable[[str], str]) -> Flow:
     """The units are those in which the first answers were written, until they are chosen here."""
     step = Step(
         key=key,
-        ask=lambda answers: ask(),
+        ask=ask,
         read=one_of(*units),
         choices=buttons(*(((partial(name, unit), unit),) for unit in units)),
     )

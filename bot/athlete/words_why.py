@@ -6,13 +6,14 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from bot.decision.words_outlook import why_lines
-from bot.decision.words_reasons import bound_name, gate_name, reason, rule_name
+from bot.decision.words_reasons import bound_name, gate_name, reason
 from bot.words import figures
 from bot.words.languages import Sentence, tr
 from bot.words.looks import seen_in
-from bot.words.names import cited
+from bot.words.names import cited, rule_name
 from engine.decision.decide import Decision
 from engine.values.limits import Window
+from engine.written.units import Towards
 
 
 def why_message(
@@ -47,8 +48,8 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
     if band is not None:
         yield tr(
             "Weight expected this morning: {low} to {high}, most likely {expected}",
-            low=figures.weight(band.low_kg, weight_unit),
-            high=figures.weight(band.high_kg, weight_unit),
+            low=figures.weight(band.low_kg, weight_unit, Towards.LEAST),
+            high=figures.weight(band.high_kg, weight_unit, Towards.MOST),
             expected=figures.weight(band.expected_kg, weight_unit),
         )
     if not facts:

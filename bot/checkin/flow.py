@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
+from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
 from bot.checkin import words, words_doubts
 from bot.checkin.flow_reading import (
     ALL_FINE,
@@ -31,18 +32,17 @@ from bot.checkin.flow_reading import (
     plain_doubt,
     read_told,
     scale,
-    symptom_choices,
     taken_from,
     wants_sharpness,
     water_choices,
 )
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, one_of, said
+from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
 from bot.plan.flow_number import read_number
 from bot.words import invalid_answers, names
 from bot.words.common import skip_button, something_off_button
-from bot.words.languages import listed
+from bot.words.languages import Sentence, listed, worded
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import CORE, IN_ORDER, DoubtCode, Report
 
@@ -102,7 +102,7 @@ def open_figures(answers: Answers, first: str = "") -> tuple[str, ...]:
 
 
 def _applies(question: Question, answers: Answers) -> bool:
-    return question.core or question.step.when(answers | {IN_ONE: False})
+    return question.core or question.step.applies(answers | {IN_ONE: False})
 
 
 #: Where "fine" may be meant of what was asked.
@@ -135,14 +135,14 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
             if about:
                 raise InvalidAnswer(words_doubts.doubt(plain_doubt(about[0]), answers))
         found = taken_from(report, answers)
-        if _is_tapped(key, text, answers) and key in report.answers:
+        if _is_tapped(key, text) and key in report.answers:
             found = {key: report.answers[key], TAKEN_AS: left_out(answers, (key,))}
         return found
 
     return read
 
 
-def _is_tapped(key: str, text: str, answers: Answers) -> bool:
+def _is_tapped(key: str, text: str) -> bool:
     return text.isdecimal() and key in ("fullness", "sharpness")
 
 
@@ -187,14 +187,14 @@ def _as_another_answer(text: str, answers: Answers, asked: tuple[str, ...]) -> R
     return report if report is not None and report.answers and not report.note else None
 
 
-def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], str]:
+def _with_why(key: str, ask: Sentence | Callable[[Answers], str]) -> Callable[[Answers], str]:
     """The question, below the reason why what was written could not be taken."""
 
     def asked(answers: Answers) -> str:
         doubt = answers.get(WHY, {}).get(key)
         if doubt is None or answers.get("_again"):
-            return ask(answers)
-        return f"{words_doubts.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
+            return worded(ask, answers)
+        return f"{words_doubts.doubt(doubt, answers)}\n\n{worded(ask, answers | {'_again': True})}"
 
     return asked
 
@@ -217,7 +217,7 @@ def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
 
 
-def _fine(text: str, answers: Answers) -> str:
+def _fine(text: str) -> str:
     """Whether anything else is going on: a button, or "no", "fine", "yes"."""
     plain = text.strip(" .!").casefold()
     nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
@@ -250,7 +250,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="weight_kg",
             ask=_with_why("weight_kg", words.ask_weight),
-            read=_figures("weight_kg"),
+            read_with=_figures("weight_kg"),
             choices=buttons(((words.no_scale_button, SKIPPED),)),
             spreads=True,
         ),
@@ -261,9 +261,9 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="fullness",
             ask=_with_why("fullness", words.ask_fullness),
-            read=_figures("fullness"),
-            choices=lambda answers: [
-                scale(1, 5), scale(6, 10), [Choice(skip_button(), SKIPPED)],
+            read_with=_figures("fullness"),
+            choices=[
+                scale(1, 5), scale(6, 10), [Choice(skip_button, SKIPPED)],
             ],
             spreads=True,
         ),
@@ -274,7 +274,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="water_l",
             ask=_with_why("water_l", words.ask_water),
-            read=_figures("water_l"),
+            read_with=_figures("water_l"),
             choices=water_choices,
             spreads=True,
         ),
@@ -284,8 +284,8 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="sharpness",
             ask=_with_why("sharpness", words.ask_sharpness),
-            read=_figures("sharpness"),
-            choices=lambda answers: [scale(1, 5), [Choice(skip_button(), SKIPPED)]],
+            read_with=_figures("sharpness"),
+            choices=[scale(1, 5), [Choice(skip_button, SKIPPED)]],
             when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
             spreads=True,
         ),
@@ -295,7 +295,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="carb_eaten_g",
             ask=_with_why("carb_eaten_g", words.ask_carbs),
-            read=_figures("carb_eaten_g"),
+            read_with=_figures("carb_eaten_g"),
             choices=carb_choices,
             when=_asks_for_carbs,
             spreads=True,
@@ -306,9 +306,9 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="training_done",
             ask=words.ask_training,
-            read=_one_training,
-            choices=lambda answers: [
-                [Choice(words.training_button(way), way.value) for way in pair]
+            read_with=_one_training,
+            choices=[
+                [Choice(partial(words.training_button, way), way.value) for way in pair]
                 for pair in (
                     (TrainingDone.AS_PLANNED, TrainingDone.LESS),
                     (TrainingDone.MORE, TrainingDone.NONE),
@@ -335,8 +335,8 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="symptoms",
             ask=words.ask_symptoms,
-            read=free_text,
-            choices=symptom_choices,
+            read=free_text, free=True,
+            choices=two_a_row((partial(symptom_button, s), s) for s in SYMPTOM_BUTTONS),
             when=_is_off,
             many=True,
         ),
@@ -356,7 +356,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="sleep_h",
             ask=_with_why("sleep_h", words.ask_sleep),
-            read=_figures("sleep_h"),
+            read_with=_figures("sleep_h"),
             choices=buttons(
                 (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),
                 ((skip_button, SKIPPED),),
@@ -369,7 +369,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="note",
             ask=words.ask_note,
-            read=free_text,
+            read=free_text, free=True,
             choices=buttons(((skip_button, SKIPPED),)),
             when=_is_off,
         ),
@@ -380,7 +380,7 @@ DOUBT = Step(
     ask=lambda answers: (
         words_doubts.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else ""
     ),
-    read=_read_doubt,
+    read_with=_read_doubt,
     choices=doubt_choices,
     when=lambda answers: bool(answers.get(DOUBTS)),
     spreads=True,

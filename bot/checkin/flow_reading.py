@@ -6,7 +6,6 @@ from collections.abc import Container, Mapping
 from dataclasses import asdict, replace
 from typing import Any
 
-from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
 from bot.checkin import words, words_doubts
 from bot.dialogue.flow import Answers, Choice, Choices
 from bot.words import figures
@@ -154,11 +153,6 @@ def carb_choices(answers: Answers) -> Choices:
     if grams is None or answers.get(OFF_TARGET):
         return [skip]
     return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
-
-
-def symptom_choices(answers: Answers) -> Choices:
-    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
-    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
 def doubt_choices(answers: Answers) -> Choices:

@@ -60,14 +60,14 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
     profile = profile_of(turn.session, person.id)
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return False
-    if (
-        _answers_another_question(turn.session, person)
-        or read_number(turn.incoming.text) is not None
-    ):
+    if read_number(turn.incoming.text) is not None:
         return False  # a number of the plan ("2 days out carbs 420") is no number of the morning
+    beside_another = _answers_another_question(turn.session, person)
     today = local_date(profile, turn.context)
     row = checkin_row(turn.session, profile.person_id, today)
     if row is not None and is_answered(row):
+        if beside_another:
+            return False
         return _put_right(turn, person, profile, row) or _change_told(turn, person, profile, row)
     drafts = asking.open_questions(
         turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
@@ -85,6 +85,8 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
         if drafts
         else read_told(turn.incoming.text, known_of(given, ()))
     )
+    if beside_another and not _is_whole(report):
+        return False
     asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
     if not _is_morning(report, asked=asked, whole_week=_in_week(turn.session, profile, today)):
         return False
@@ -127,6 +129,11 @@ def _is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
     if told >= _FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
         return True
     return whole_week and told == 1 and not report.note and not report.doubts
+
+
+def _is_whole(report: Report) -> bool:
+    """Whether nothing but a morning can be meant, whatever else was asked and not answered by it."""
+    return "weight_kg" in report.answers and report.told >= len(CORE) and not report.doubts
 
 
 def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
@@ -314,7 +321,7 @@ def _question_typed_in(session: Session, person: Person, message_id: int) -> Ope
 def _still_asked(question: OpenQuestion) -> bool:
     """Whether what an open question asks is still to be asked; one that is closed asks nothing."""
     step = CHECK_IN.step(question.step)
-    return question.closed_at is not None or step is None or step.when(question.answers)
+    return question.closed_at is not None or step is None or step.applies(question.answers)
 
 
 def _edited_answer(

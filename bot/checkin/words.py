@@ -71,19 +71,17 @@ def bare(shown: str, *units: str) -> str:
 
 no_scale_button = Sentence("No scale today")
 do_not_know_button = Sentence("I don't know")
-ask_fullness = Sentence(
-    "Fullness, 1 to 10?\n1 = completely flat, 10 = as full as you can get"
-).for_any
-ask_water = Sentence("What did you drink yesterday, all drinks together? Tap or type.").for_any
-ask_sharpness = Sentence("Sharpness, 1 to 5?\n1 = blurred, 5 = crisp").for_any
-ask_training = Sentence("Did yesterday's training and cardio go as planned?").for_any
+ask_fullness = Sentence("Fullness, 1 to 10?\n1 = completely flat, 10 = as full as you can get")
+ask_water = Sentence("What did you drink yesterday, all drinks together? Tap or type.")
+ask_sharpness = Sentence("Sharpness, 1 to 5?\n1 = blurred, 5 = crisp")
+ask_training = Sentence("Did yesterday's training and cardio go as planned?")
 use_training_buttons = Sentence("Please tap one, or type as planned, less, more or none.")
-ask_fine = Sentence("Anything else going on?").for_any
+ask_fine = Sentence("Anything else going on?")
 all_fine_button = Sentence("All fine")
-ask_symptoms = Sentence("What is it? Tick all that fit, or write it in your own words.").for_any
-ask_gut = Sentence("How is your stomach?").for_any
-ask_sleep = Sentence("Hours of sleep last night?").for_any
-ask_note = Sentence("Anything to add? Write it, or skip.").for_any
+ask_symptoms = Sentence("What is it? Tick all that fit, or write it in your own words.")
+ask_gut = Sentence("How is your stomach?")
+ask_sleep = Sentence("Hours of sleep last night?")
+ask_note = Sentence("Anything to add? Write it, or skip.")
 
 change_which = Sentence("Which answer shall we change?")
 re_decided = Sentence("Updated with your new answers:")

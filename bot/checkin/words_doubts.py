@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import NamedTuple
 
 from bot.checkin.words import NAMES, Answers, example, parts, so_far
 from bot.words import figures
@@ -54,6 +55,13 @@ def _weight_meant(kg: float, given: str, unit: str) -> str:
     return shown
 
 
+class About(NamedTuple):
+    """What is asked about: something that was read, and the answers of the morning beside it."""
+
+    doubt: Answers
+    answers: Answers
+
+
 def doubt(doubt: Answers, answers: Answers) -> str:
     """The question about something that was read and is not taken yet."""
     code, key, given = doubt["code"], doubt["answer"], str(doubt["given"])
@@ -65,7 +73,7 @@ def doubt(doubt: Answers, answers: Answers) -> str:
     if code == DoubtCode.BOUND and len(options) == 1 and given[:1].isalpha():
         meant = _figure_meant(options[0], doubt, answers)
         return tr('"{given}": is that {meant}?', given=given, meant=meant)
-    sentence = put(doubt, answers)
+    sentence = put(About(doubt, answers))
     if len(options) == 1 and code in _ASKS_WHAT_WAS_MEANT | set(ParseErrorCode):
         if options[0].get(key) == doubt["facts"].get("value"):
             return sentence + " " + tr("Is that right?")
@@ -78,14 +86,16 @@ def _name(key: str) -> str:
     return tr(NAMES[key]) if key in NAMES else ""
 
 
-def _range_doubt(doubt: Answers, answers: Answers) -> str:
+def _range_doubt(about: About) -> str:
+    doubt = about.doubt
     return tr(
         "{name}: you wrote {given}. Which one shall I take?",
         name=_name(doubt["answer"]), given=doubt["given"],
     )  # fmt: skip
 
 
-def _far(doubt: Answers, answers: Answers) -> str:
+def _far(about: About) -> str:
+    doubt, answers = about
     facts, key = doubt["facts"], doubt["answer"]
     if key == "weight_kg":
         given = figures.weight(facts["value"], answers["_weight_unit"])
@@ -111,7 +121,8 @@ def _far(doubt: Answers, answers: Answers) -> str:
     )  # fmt: skip
 
 
-def _spare(doubt: Answers, answers: Answers) -> str:
+def _spare(about: About) -> str:
+    doubt, answers = about
     read = tr("I read {read}, but not {given}.", read=so_far(answers), given=doubt["given"])
     if doubt["options"]:
         return read + " " + tr("Are those yesterday's carbs?")
@@ -119,7 +130,8 @@ def _spare(doubt: Answers, answers: Answers) -> str:
     return f"{read} {ask}"
 
 
-def _unclear(doubt: Answers, answers: Answers) -> str:
+def _unclear(about: About) -> str:
+    doubt = about.doubt
     if doubt["answer"] == "water_l" and not doubt["options"]:
         return tr("I can't tell how much {given} is.", given=doubt["given"])
     return tr(
@@ -128,7 +140,8 @@ def _unclear(doubt: Answers, answers: Answers) -> str:
     )  # fmt: skip
 
 
-def _which(doubt: Answers, answers: Answers) -> str:
+def _which(about: About) -> str:
+    doubt, answers = about
     if len(doubt["options"]) == 1:
         units = {key: answers[key] for key in ("_weight_unit", "_volume_unit")}
         meant = ", ".join(parts(units | doubt["options"][0]).values())
@@ -136,8 +149,9 @@ def _which(doubt: Answers, answers: Answers) -> str:
     return tr("I can read that in more than one way. Which is right?")
 
 
-def _change(doubt: Answers, answers: Answers) -> str:
+def _change(about: About) -> str:
     """Of an answer that was told this morning already."""
+    doubt, answers = about
     (option,) = doubt["options"]
     units = {key: answers[key] for key in ("_weight_unit", "_volume_unit")}
     before = parts(units | {key: answers.get(key) for key in option})
@@ -147,7 +161,8 @@ def _change(doubt: Answers, answers: Answers) -> str:
     return tr("Shall I change this morning's answer: {moves}?", moves="; ".join(moves))
 
 
-def _in_words(doubt: Answers, answers: Answers) -> str:
+def _in_words(about: About) -> str:
+    doubt = about.doubt
     if doubt["answer"] == "sharpness":
         return tr(
             '"{given}": what is that as a number, 1 (blurred) to 5 (crisp)?', given=doubt["given"]
@@ -155,8 +170,9 @@ def _in_words(doubt: Answers, answers: Answers) -> str:
     return tr('"{given}": what is that as a number, 1 (flat) to 10 (full)?', given=doubt["given"])
 
 
-def _refused(doubt: Answers, answers: Answers) -> str:
+def _refused(about: About) -> str:
     """What an answer has to be, by its name, and what was read."""
+    doubt, answers = about
     key, given = doubt["answer"], doubt["given"]
     if key == "fullness":
         return tr("Fullness is 1 to 10, I read {given}.", given=given)
@@ -175,11 +191,13 @@ def _refused(doubt: Answers, answers: Answers) -> str:
 _ASKS_WHAT_WAS_MEANT = {DoubtCode.FAR, DoubtCode.BOUND, DoubtCode.RANGE}
 
 
-_DOUBTS: dict[str, Callable[[Answers, Answers], str]] = {
+_DOUBTS: dict[str, Callable[[About], str]] = {
     DoubtCode.FAR: _far,
     DoubtCode.RANGE: _range_doubt,
-    DoubtCode.BOUND: lambda doubt, answers: tr(
-        "{name}: {given} is not exact.", name=_name(doubt["answer"]), given=doubt["given"]
+    DoubtCode.BOUND: lambda about: tr(
+        "{name}: {given} is not exact.",
+        name=_name(about.doubt["answer"]),
+        given=about.doubt["given"],
     ),
     DoubtCode.IN_WORDS: _in_words,
     DoubtCode.SPARE: _spare,

@@ -3,19 +3,15 @@
 from __future__ import annotations
 
 from contextlib import suppress
+from functools import partial
 
 from bot.debrief import words_after_show as words
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
-from bot.dialogue.readers import buttons, free_text, one_of, said
+from bot.dialogue.flow import Answers, Flow, Step
+from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
 from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
 from engine.written.units import ParseError, WeightUnit, parse_weight
 
 FINE, OFF, SKIP = "fine", "off", "skip"
-
-
-def _symptoms(answers: Answers) -> Choices:
-    labelled = [Choice(words.symptom_button(symptom), symptom) for symptom in words.SYMPTOMS]
-    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
 def _read_feels(text: str, answers: Answers) -> Answers:
@@ -27,7 +23,7 @@ def _read_feels(text: str, answers: Answers) -> Answers:
         return {"feels": OFF}
     with suppress(ParseError):
         return {"weight_kg": _read_weight(text, answers)}
-    return {"feels": one_of(FINE, OFF)(text, answers)}
+    return {"feels": one_of(FINE, OFF)(text)}
 
 
 def _read_weight(text: str, answers: Answers) -> float | None:
@@ -44,22 +40,23 @@ AFTER_SHOW = Flow(
         Step(
             key="feels",
             ask=lambda answers: words.ask(answers["_name"], answers["_day"]),
-            read=_read_feels,
+            read_with=_read_feels,
             spreads=True,
             choices=buttons(((words.fine_button, FINE), (words.off_button, OFF))),
         ),
         Step(
             key="symptoms",
-            ask=lambda answers: words.ask_what(),
+            ask=words.ask_what,
             read=free_text,
-            choices=_symptoms,
+            free=True,
+            choices=two_a_row((partial(words.symptom_button, s), s) for s in words.SYMPTOMS),
             when=lambda answers: answers.get("feels") == OFF,
             many=True,
         ),
         Step(
             key="weight_kg",
-            ask=lambda answers: words.ask_weight(),
-            read=_read_weight,
+            ask=words.ask_weight,
+            read_with=_read_weight,
             choices=buttons(((words.skip_button, SKIP),)),
         ),
     ),

@@ -76,7 +76,7 @@ def _sure_choices(answers: Answers) -> Choices:
 LONGEST_REASON = 500
 
 
-def read_reason(text: str, answers: Answers) -> str:
+def read_reason(text: str) -> str:
     """Why a limit of one's own is passed: some words, which are kept."""
     because = " ".join(text.split())
     if len(because) < 3:
@@ -89,14 +89,15 @@ def read_reason(text: str, answers: Answers) -> str:
 #: The last step of every flow that can pass a limit: the reason, where one was passed.
 REASON = Step(
     key="because",
-    ask=lambda answers: words.ask_reason(),
+    ask=words.ask_reason,
     read=read_reason,
+    free=True,
     when=lambda answers: answers.get("sure") is True,
 )
 #: Context: "_name", "_own", "_day" (ISO), "_planned_g", "_proposed_g" (None: set by hand),
 #: "_stands_g", "_limits" (carb_floor_g, carb_ceiling_g, load_room_g), "_rail" (low, high, sources).
 _STEPS = (
-    Step(key="carb_g", ask=_ask, read=read_figure),
+    Step(key="carb_g", ask=_ask, read_with=read_figure),
     Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming),
     REASON,
 )

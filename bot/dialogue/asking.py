@@ -165,11 +165,11 @@ def read_answer(step: Step, text: str, question: OpenQuestion, context: Context)
         return DONE
     answers = question.answers | {"_now": context.now.isoformat()}
     try:
-        return step.read(text, answers)
+        return step.answer(text, answers)
     except ParseError as error:
         with suppress(ParseError, InvalidAnswer):
             if (plainer := plainly(text)) != text:
-                return step.read(plainer, answers)
+                return step.answer(plainer, answers)
         raise InvalidAnswer(parse_error_text(error)) from error
 
 
@@ -188,7 +188,7 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
         return str(meant)
     named = {
         choice.label.casefold(): choice.value
-        for row in step.choices(question.answers)
+        for row in step.offers(question.answers)
         for choice in row
     }
     if step.many:
@@ -218,7 +218,7 @@ def is_button(question: OpenQuestion, flows: Flows, text: str) -> bool:
     registered = flows.get(question.flow)
     step = registered.flow.step(question.step) if registered is not None else None
     plain = " ".join(text.split()).casefold()
-    rows = step.choices(question.answers) if step is not None else ()
+    rows = step.offers(question.answers) if step is not None else ()
     return any(choice.label.casefold() == plain for row in rows for choice in row)
 
 
@@ -239,7 +239,7 @@ def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") 
     question.step = step.key
     question.asked_at = turn.now
     text = "\n\n".join(
-        part for part in (lead, flow.so_far(question.answers), step.ask(question.answers)) if part
+        part for part in (lead, flow.given(question.answers), step.asked(question.answers)) if part
     )
     buttons = _buttons(question, flow, step)
     if message_id is None:
@@ -260,7 +260,7 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
             )
             for choice in row
         ]
-        for row in step.choices(question.answers)
+        for row in step.offers(question.answers)
     ]
     if step.many:
         done = step.none() if step.none is not None and not ticked else common.done_button()
@@ -286,7 +286,7 @@ def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
     carried = (id_of(question), step.key, Rest(meant))
     if MEANT in question.answers and ANSWER.fits(*carried):
         buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
-    text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
+    text = common.refused(sentence, step.asked(question.answers | {"_again": True}))
     say_to(turn, person, text, buttons=buttons)
     turn.session.add(question)
 

@@ -6,13 +6,15 @@ What people type is understood in the language in force, and in English always.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from datetime import date
+from functools import partial
+from typing import TypeVar
 
 from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
 from bot.words import invalid_answers
 from bot.words.calendar_words import calendar_words
-from bot.words.languages import listed, mark
+from bot.words.languages import listed, mark, tr
 from engine.written.late import Late
 from engine.written.units import parse_day, parse_number
 
@@ -54,10 +56,10 @@ _LEAD = Late(
     re.IGNORECASE,
 )
 
-Label = str | Callable[[], str]
+_Value = TypeVar("_Value", bound=str)
 
 
-def reason(text: str, answers: Answers) -> str:
+def reason(text: str) -> str:
     """Why somebody goes ahead all the same: any words, but some."""
     words = " ".join(text.split())
     if not words:
@@ -92,10 +94,10 @@ def plainly(text: str) -> str:
     return plain
 
 
-def one_of(*values: str) -> Callable[[str, Answers], str]:
+def one_of(*values: str) -> Callable[[str], str]:
     """A reader for steps that are answered by a button; the word typed out is taken as well."""
 
-    def read(text: str, answers: Answers) -> str:
+    def read(text: str) -> str:
         word = text.strip().lower()
         if word not in values:
             raise InvalidAnswer(invalid_answers.use_buttons())
@@ -104,7 +106,7 @@ def one_of(*values: str) -> Callable[[str, Answers], str]:
     return read
 
 
-def yes_or_no(text: str, answers: Answers) -> bool:
+def yes_or_no(text: str) -> bool:
     if said(text, YES):
         return True
     if said(text, NO):
@@ -112,8 +114,8 @@ def yes_or_no(text: str, answers: Answers) -> bool:
     raise InvalidAnswer(invalid_answers.use_buttons())
 
 
-def number_between(low: float, high: float) -> Callable[[str, Answers], float]:
-    def read(text: str, answers: Answers) -> float:
+def number_between(low: float, high: float) -> Callable[[str], float]:
+    def read(text: str) -> float:
         return parse_number(text, low=low, high=high)
 
     return read
@@ -124,7 +126,7 @@ def day_in(text: str, today: date) -> date:
     return parse_day(text, today=today, words=calendar_words())
 
 
-def free_text(text: str, answers: Answers) -> str:
+def free_text(text: str) -> str:
     """A note in the person's own words; "skip" is the empty note."""
     words = text.strip()
     if said(words, SKIP):
@@ -136,18 +138,19 @@ def free_text(text: str, answers: Answers) -> str:
     return words
 
 
-def buttons(*rows: tuple[tuple[Label, str], ...]) -> Callable[[Answers], Choices]:
-    """Fixed choices: rows of (label, value). A label in words is a function that says it."""
+def buttons(*rows: tuple[tuple[str | Callable[[], str], str], ...]) -> Choices:
+    """Fixed choices: rows of (label, value)."""
+    return tuple(tuple(Choice(label, value) for label, value in row) for row in rows)
 
-    def choices(answers: Answers) -> Choices:
-        return tuple(
-            tuple(
-                Choice(label if isinstance(label, str) else label(), value) for label, value in row
-            )
-            for row in rows
-        )
 
-    return choices
+def two_a_row(labelled: Iterable[tuple[str | Callable[[], str], str]]) -> Choices:
+    each = list(labelled)
+    return buttons(*(tuple(each[i : i + 2]) for i in range(0, len(each), 2)))
+
+
+def one_a_row(named: Mapping[_Value, str]) -> Choices:
+    """Fixed choices below each other, as a table names them by the marked words for each."""
+    return tuple((Choice(partial(tr, words), value),) for value, words in named.items())
 
 
 def zone_of(answers: Answers) -> str:

@@ -49,6 +49,8 @@ def take_typed(
 
 def _answered(flow: Flow, step: Step, answer: object) -> str | None:
     """The step that an answer is of: of one that spreads over others, the first it fell to."""
+    if answer is None:
+        return step.key
     given = given_by(step, answer) if step.spreads else {step.key: answer}
     if step.key in given:
         return step.key
@@ -124,7 +126,7 @@ def _take(
     if message_id is not None:
         edit(
             turn, Shown(person.chat_id, message_id=message_id),
-            text=flow.so_far(question.answers) or common.noted(),
+            text=flow.given(question.answers) or common.noted(),
         )  # fmt: skip
     registered.finish(turn, person, question)
 
@@ -133,18 +135,18 @@ def _leave_standing(turn: Turn, put: Put, message_id: int) -> None:
     """What was agreed to stays readable above the next question, without its buttons."""
     person, question, _, step = put
     answer = question.answers[step.key]
-    labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
-    text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
+    labels = [c.label for row in step.offers(question.answers) for c in row if c.value == answer]
+    text = "\n\n".join([step.asked(question.answers), *(f"→ {label}" for label in labels)])
     edit(turn, Shown(person.chat_id, message_id=message_id), text=text)
 
 
 def _settle_old_message(turn: Turn, put: Put) -> None:
     """A typed answer leaves buttons standing above it: take them away."""
     person, question, flow, step = put
-    if step.choices(question.answers):
+    if step.offers(question.answers):
         edit(
             turn, Shown(person.chat_id, outbox_id=question.outbox_id),
-            text=flow.so_far(question.answers) or step.ask(question.answers),
+            text=flow.given(question.answers) or step.asked(question.answers),
         )  # fmt: skip
 
 

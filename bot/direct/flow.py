@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
+from bot.dialogue.flow import Flow, InvalidAnswer, Step
 from bot.direct import words as direct_words
 from bot.words import common, invalid_answers
 from engine.symptoms import screen
@@ -10,7 +10,7 @@ from engine.symptoms import screen
 LONGEST = 3000
 
 
-def _read(text: str, answers: Answers) -> str:
+def _read(text: str) -> str:
     said = text.strip()
     if not said:
         raise InvalidAnswer(common.message_empty())
@@ -19,8 +19,8 @@ def _read(text: str, answers: Answers) -> str:
     return said
 
 
-def _read_from_coach(text: str, answers: Answers) -> str:
-    said = _read(text, answers)
+def _read_from_coach(text: str) -> str:
+    said = _read(text)
     if screen(said).drug:
         raise InvalidAnswer(invalid_answers.message_names_drug())
     return said
@@ -34,6 +34,7 @@ TO_ATHLETE = Flow(
             key="text",
             ask=lambda answers: direct_words.ask_message(answers["_name"]),
             read=_read_from_coach,
+            free=True,
         ),
     ),
 )
@@ -41,6 +42,11 @@ TO_ATHLETE = Flow(
 TO_COACH = Flow(
     id="reply-to-coach",
     steps=(
-        Step(key="text", ask=lambda answers: direct_words.ask_reply(answers["_coach"]), read=_read),
+        Step(
+            key="text",
+            ask=lambda answers: direct_words.ask_reply(answers["_coach"]),
+            read=_read,
+            free=True,
+        ),
     ),
 )

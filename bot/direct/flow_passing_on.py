@@ -28,7 +28,7 @@ def _named(answers: Answers) -> bool:
     return answers.get("_to") is not None
 
 
-def _read_sure(text: str, answers: Answers) -> str:
+def _read_sure(text: str) -> str:
     word = text.strip().lower()
     if said(text, YES) or said(text, words.SENDS) or word == SEND:
         return SEND
@@ -75,7 +75,7 @@ PASS_ON = Flow(
         Step(
             key="to",
             ask=lambda answers: _asked(answers, words.ask_to(answers["_text"])),
-            read=_read_to,
+            read_with=_read_to,
             choices=_to,
             when=lambda answers: not _named(answers) or answers.get("sure") == OTHER,
         ),

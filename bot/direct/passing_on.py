@@ -305,7 +305,7 @@ def _own(session: Session, coach: Person) -> str:
 def _refused(turn: Turn, coach: Person, said: str) -> bool:
     """What no athlete is sent by this bot, such as a drug's name; the coach is told so."""
     try:
-        TO_ATHLETE.steps[0].read(said, {})
+        TO_ATHLETE.steps[0].answer(said, {})
     except InvalidAnswer as unread:
         say_to(turn, coach, str(unread))
         return True

@@ -57,7 +57,7 @@ nobody_reads = Sentence(
     "Nobody coaches you just now, so nobody reads what you write here. If you feel unwell, call "
     "a doctor; in an emergency, your local emergency number."
 )
-not_before_you_agree = Sentence("I pass nothing on before you have agreed.")
+not_before_you_agree = Sentence("Before you have agreed I pass nothing on but an emergency.")
 cannot_arrive = SentenceOn(
     "{names} has stopped this bot, so that may not arrive. Please call.", figures.all_of
 )

@@ -40,15 +40,11 @@ def _read_place(text: str, answers: Answers) -> Any:
     if text.strip().lower() == SAME:
         return [{"name": "", "zone": answers["_zone"]}]
     assert _PLACE is not None
-    return _PLACE.read(text, answers)
+    return _PLACE.answer(text, answers)
 
 
 def _is_elsewhere(answers: Answers) -> bool:
     return any(place["name"] for place in answers.get("place", []))
-
-
-def _same(answers: Answers) -> Choices:
-    return ((Choice(words.same_place_button(), SAME),),)
 
 
 def _so_far(answers: Answers) -> str:
@@ -90,7 +86,7 @@ def standing(others: Sequence[tuple[int, str, date]], *, first: bool) -> Choices
 
 
 def _read_stands(text: str, answers: Answers) -> str:
-    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text, answers)
+    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text)
 
 
 #: Context: "_name", "_own", "_zone", the athlete's own, and "_ahead": number, kind and day (ISO) of
@@ -107,18 +103,18 @@ EVENT = Flow(
                 tuple((partial(tr, label), kind) for kind, label in words.KINDS.items())
             ),
         ),
-        Step(key="day", ask=words.ask_day, read=_read_day),
+        Step(key="day", ask=words.ask_day, read_with=_read_day),
         Step(
             key="place",
             ask=lambda answers: words.ask_place(answers["_zone"], self_coached=answers["_own"]),
-            read=_read_place,
-            choices=_same,
+            read_with=_read_place,
+            choices=buttons(((words.same_place_button, SAME),)),
         ),
         replace(_WHICH_PLACE, when=_is_elsewhere),
         Step(
             key="stands",
             ask=_ask_stands,
-            read=_read_stands,
+            read_with=_read_stands,
             choices=_stands,
             when=lambda answers: (
                 "day" in answers and bool(answers.get("_ahead") and _others(answers))

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
-from bot.dialogue.readers import one_of
+from bot.dialogue.flow import Answers, Flow, Step
+from bot.dialogue.readers import buttons, one_of
 from bot.event.season import words
 from bot.plan.words import use_plan_button
 from bot.words.common import leave_it_button
@@ -17,17 +17,20 @@ def _ask(answers: Answers) -> str:
     )
 
 
-def _choices(answers: Answers) -> Choices:
-    return (
-        (Choice(use_plan_button(), USE), Choice(leave_it_button(), LEAVE)),
-        (Choice(words.usual_draft_button(), USUAL),),
-    )
-
-
 #: Context: "_event", its "_said" and the "_earlier" one in words, "_between" (days), "_days" (the
 #: plan), "_table" to show, and "_base", the plan row that it would replace (0: none).
 BRIDGE_WEEK = Flow(
     id="coach-bridge",
     can_cancel=False,
-    steps=(Step(key="do", ask=_ask, read=one_of(USE, USUAL, LEAVE), choices=_choices),),
+    steps=(
+        Step(
+            key="do",
+            ask=_ask,
+            read=one_of(USE, USUAL, LEAVE),
+            choices=buttons(
+                ((use_plan_button, USE), (leave_it_button, LEAVE)),
+                ((words.usual_draft_button, USUAL),),
+            ),
+        ),
+    ),
 )

@@ -8,12 +8,11 @@ from typing import Any
 
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, one_of, said
+from bot.dialogue.readers import buttons, one_a_row, one_of, said
 from bot.food import words
 from bot.food import words_day as day_words
 from bot.food.words_names import find, food_name
 from bot.words.common import none_of_these_button, skip_button
-from bot.words.languages import tr
 from engine.evidence.eating import KJ_PER_KCAL
 from engine.food.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food
 from engine.written.units import parse_clock, parse_grams, parse_number
@@ -25,7 +24,7 @@ MOST_MEALS = 8
 MOST_USUAL_G = 3000.0
 
 
-def _read_query(text: str, answers: Answers) -> str:
+def _read_query(text: str) -> str:
     if not find(text):
         raise InvalidAnswer(words.no_such_food())
     return text
@@ -53,31 +52,23 @@ def _food_name(answers: Answers) -> str:
     return food_name(food.name) if food else ""
 
 
-def _liking(answers: Answers) -> Choices:
-    return [[Choice(tr(words.LIKINGS[value]), value)] for value in LIKINGS]
-
-
-def _read_usual(text: str, answers: Answers) -> float | None:
+def _read_usual(text: str) -> float | None:
     if said(text, reading.SKIP) or said(text, reading.VARIES):
         return None
     return parse_grams(text, high=MOST_USUAL_G)
-
-
-def _usual(answers: Answers) -> Choices:
-    return ((Choice(words.varies_button(), SKIP),),)
 
 
 LIKING = Step(
     key="liking",
     ask=lambda answers: words.ask_liking(_food_name(answers)),
     read=one_of(*LIKINGS),
-    choices=_liking,
+    choices=one_a_row({value: words.LIKINGS[value] for value in LIKINGS}),
 )
 USUAL = Step(
     key="usual_g",
     ask=lambda answers: words.ask_usual(_food_name(answers)),
     read=_read_usual,
-    choices=_usual,
+    choices=buttons(((words.varies_button, SKIP),)),
     when=lambda answers: answers.get("liking") != "never",
 )
 
@@ -85,8 +76,10 @@ ADD_FOOD = Flow(
     id="food-add",
     so_far=_food_name,
     steps=(
-        Step(key="query", ask=lambda answers: words.ask_food(), read=_read_query, names=True),
-        Step(key="food", ask=words.which_food, read=_read_food, choices=_found, back_to="query"),
+        Step(key="query", ask=words.ask_food, read=_read_query, names=True),
+        Step(
+            key="food", ask=words.which_food, read_with=_read_food, choices=_found, back_to="query"
+        ),
         LIKING,
         USUAL,
     ),
@@ -96,7 +89,7 @@ ADD_FOOD = Flow(
 # From a label
 
 
-def _read_name(text: str, answers: Answers) -> str:
+def _read_name(text: str) -> str:
     name = " ".join(text.split())
     if not name or len(name) > LONGEST_NAME:
         raise InvalidAnswer(words.name_length(LONGEST_NAME))
@@ -181,7 +174,7 @@ def _figure(key: str) -> Step:
     return Step(
         key=key,
         ask=lambda answers: words.ask_figure(key, _basis_g(answers), answers["convention"]),
-        read=_grams_of(key),
+        read_with=_grams_of(key),
     )
 
 
@@ -196,7 +189,7 @@ FOOD_LABEL = Flow(
     id="food-label",
     so_far=_food_name,
     steps=(
-        Step(key="name", ask=lambda answers: words.ask_name(), read=_read_name),
+        Step(key="name", ask=words.ask_name, read=_read_name, free=True),
         Step(
             key="convention",
             ask=words.ask_convention,
@@ -212,7 +205,7 @@ FOOD_LABEL = Flow(
         Step(
             key="portion_g",
             ask=words.ask_portion,
-            read=lambda text, answers: parse_grams(text, low=1, high=2000),
+            read=lambda text: parse_grams(text, low=1, high=2000),
             when=lambda answers: answers.get("basis") == "portion",
         ),
         _figure("carb_g"),
@@ -222,18 +215,15 @@ FOOD_LABEL = Flow(
         Step(
             key="salt",
             ask=lambda answers: words.ask_salt(_basis_g(answers), answers["convention"]),
-            read=_read_salt,
+            read_with=_read_salt,
         ),
         Step(
-            key="kcal",
-            ask=_ask_kcal,
-            read=_read_kcal,
-            choices=lambda answers: ((Choice(skip_button(), SKIP),),),
+            key="kcal", ask=_ask_kcal, read_with=_read_kcal, choices=buttons(((skip_button, SKIP),))
         ),
         Step(
             key="step_g",
             ask=words.ask_step,
-            read=lambda text, answers: parse_grams(text, low=1, high=500),
+            read=lambda text: parse_grams(text, low=1, high=500),
             choices=_steps,
         ),
         LIKING,
@@ -272,22 +262,18 @@ ATE = Flow(
     so_far=_name_of,
     steps=(
         Step(
-            key="food",
-            ask=lambda answers: day_words.ask_ate(),
-            read=_read_listed,
-            choices=_listed,
-            names=True,
+            key="food", ask=day_words.ask_ate, read_with=_read_listed, choices=_listed, names=True
         ),
         Step(
             key="grams",
             ask=lambda answers: day_words.ask_grams(_name_of(answers)),
-            read=lambda text, answers: parse_grams(text, low=1, high=MOST_USUAL_G),
+            read=lambda text: parse_grams(text, low=1, high=MOST_USUAL_G),
         ),
     ),
 )
 
 
-def _read_times(text: str, answers: Answers) -> list[str]:
+def _read_times(text: str) -> list[str]:
     parts = [part for part in re.split(r"[;\s]+|,\s+", text.strip()) if part]
     if not 1 <= len(parts) <= MOST_MEALS:
         raise InvalidAnswer(words.how_many_meals(MOST_MEALS))

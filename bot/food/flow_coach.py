@@ -25,7 +25,7 @@ FIX = Flow(
         Step(
             key="grams",
             ask=lambda answers: words.ask_grams(answers["_called"], answers["_step_g"]),
-            read=_read_grams,
+            read_with=_read_grams,
         ),
     ),
 )

@@ -38,7 +38,7 @@ no_such_food = Sentence(
     "I don't know that food; I have about fifty common ones. Try another word, or cancel "
     "and add the food from its label."
 )
-which_food = Sentence("Which of these?").for_any
+which_food = Sentence("Which of these?")
 tap_one = Sentence("Please tap one of the buttons.")
 varies_button = Sentence("It varies")
 remove_button = Sentence("Remove from the list")
@@ -133,17 +133,17 @@ ask_name = Sentence("What is it called?")
 ask_convention = Sentence(
     "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
     "given. On a US label, total carbs include fibre and sodium is given."
-).for_any
+)
 eu_button = Sentence("EU or UK label")
 us_button = Sentence("US label")
-ask_basis = Sentence("Are the numbers per 100 g or per portion?").for_any
+ask_basis = Sentence("Are the numbers per 100 g or per portion?")
 per_100_button = Sentence("Per 100 g")
 per_portion_button = Sentence("Per portion")
-ask_portion = Sentence("How heavy is a portion, in g?").for_any
+ask_portion = Sentence("How heavy is a portion, in g?")
 
 ask_step = Sentence(
     "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
-).for_any
+)
 
 
 name_length = SentenceOn("Please send a name of 1 to {most} characters.")

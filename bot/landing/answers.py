@@ -10,7 +10,7 @@ from bot.dialogue import answering, asking
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on, replies
 from bot.direct.flow_passing_on import PASS_ON, SURE, sends
-from bot.landing.persons import go_on
+from bot.landing.persons import agreed, go_on
 from bot.landing.text import Landing
 from bot.plan.next_load import typed_look
 from bot.safety import typed_ack
@@ -20,7 +20,7 @@ from bot.store.tables.people import OpenQuestion
 
 def replied(it: Landing) -> bool:
     """Telegram's own reply: a coach's to an athlete's words, an athlete's to the coach's."""
-    if it.turn.incoming.reply_to is None:
+    if it.turn.incoming.reply_to is None or (not it.is_coach and not agreed(it)):
         return False
     latest = it.latest
     row = replies.message_answered(it.turn.session, it.person, it.turn.incoming.reply_to)

@@ -15,6 +15,7 @@ from bot.core.turn import ChatTurn
 from bot.dialogue import answering
 from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
+from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.landing.answers import answered, answered_in_part, given_in_words, replied, typed_for_a_tap
 from bot.landing.persons import agreed, coaches, go_on, say_empty, say_no_words, tell_coach
@@ -44,14 +45,13 @@ def land(
         return
     if it.latest is not None and opens_card(it):  # a city may be called like an athlete
         return
-    waits_for_words = it.latest is not None and answering.takes_anything(
-        it.latest, house.flows, turn.context
-    )
+    waits_for_words = it.latest is not None and answering.takes_anything(it.latest, house.flows)
     if not waits_for_words and answered(it):
         return
     if (
         typed.one_line(turn, person)
         or _delayed(it)
+        or (not it.heard and times_told.heard(turn, person, it.text))
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or served(it, at_least_words=2 if waits_for_words else 1)
         or opens_card(it)

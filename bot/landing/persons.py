@@ -14,11 +14,11 @@ from bot.dialogue import answering, asking
 from bot.direct import passing_on
 from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE
+from bot.event.stage import times_perhaps
 from bot.landing.beside import with_hints
 from bot.landing.requests import show_beside
 from bot.landing.text import Landing
-from bot.membership.onboarding.flow import ONBOARDING
-from bot.people.people import get_profile, profile_of
+from bot.people.people import get_profile, has_agreed, profile_of
 from bot.people.rights import athletes_seen_by, others_coaching
 from bot.people.telling import say_to
 from bot.safety import watch as safety_watch
@@ -47,6 +47,7 @@ def go_on(it: Landing) -> None:
     if it.is_coach and passing_on.from_coach(
         it.turn, it.person, it.text, for_somebody_else=athlete and not coaches(it)
     ):
+        times_perhaps.asked_about(it.turn, it.person, it.text)
         return
     if not athlete:
         passing_on.from_contact(it.turn, it.person, it.text)
@@ -130,10 +131,7 @@ def tell_coach(
 def agreed(it: Landing) -> bool:
     """Whether the athlete has agreed that somebody reads what they write."""
     profile = profile_of(it.turn.session, it.person.id)
-    if profile is None:
-        return False
-    asked = next((one for one in reversed(it.asked) if one.flow == ONBOARDING.id), None)
-    return asked is None or asked.answers.get("consent") == "yes"
+    return profile is not None and has_agreed(it.turn.session, it.person)
 
 
 def say_empty(it: Landing) -> None:

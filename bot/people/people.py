@@ -17,6 +17,7 @@ from sqlmodel import Session, SQLModel, col, or_, select
 from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
 from bot.core.context import Context
+from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
@@ -127,6 +128,12 @@ def asked(session: Session, person: Person) -> Sequence[OpenQuestion]:
         session, OpenQuestion, ("open", person.id),
         lambda: session.exec(_ASKED, params={"person": person.id}).all(),
     )  # fmt: skip
+
+
+def has_agreed(session: Session, athlete: Person) -> bool:
+    """Whether this athlete has agreed that what they write is kept and passed on."""
+    questions = [one for one in asked(session, athlete) if one.flow == FIRST_QUESTIONS]
+    return not questions or questions[-1].answers.get(CONSENT) == "yes"
 
 
 def beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
@@ -317,9 +324,10 @@ def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detai
             roster_stale(turn, coach_id)
 
 
-def pending_entries(session: Session) -> list[HistoryRow]:
-    """What has been kept in this transaction so far, in order."""
-    return list(session.info.get(PENDING_ENTRIES, ()))
+def pending_entries(session: Session) -> Sequence[HistoryRow]:
+    """What has been kept in this transaction, in order; it grows with what is kept from now on."""
+    kept: list[HistoryRow] = session.info.setdefault(PENDING_ENTRIES, [])
+    return kept
 
 
 def drop_pending_entries(session: Session) -> None:

@@ -4,16 +4,27 @@ from __future__ import annotations
 
 import re
 from datetime import date, timedelta
+from functools import partial
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import AS_ALWAYS, MINUTES, STEPS, one_of, reason, said, without, yes_or_no
+from bot.dialogue.readers import (
+    AS_ALWAYS,
+    MINUTES,
+    STEPS,
+    buttons,
+    one_a_row,
+    one_of,
+    reason,
+    said,
+    without,
+    yes_or_no,
+)
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
 from bot.words import coach_figures as figures
 from bot.words import invalid_answers, phases
 from bot.words.common import too_long_here
-from bot.words.languages import tr
 from engine.evidence.planning.teaching import STEP, WORTH_SAYING
 from engine.planning.drafting.draft import (
     DEEP,
@@ -71,10 +82,6 @@ def _athlete(answers: Answers) -> Athlete:
 def _ask_shape(answers: Answers) -> str:
     shapes = [(shape.label, shape.meaning) for shape in SHAPES.values()]
     return words.ask_shape(answers["_name"], shapes, self_coached=answers["_own"])
-
-
-def _shapes(answers: Answers) -> Choices:
-    return [[Choice(tr(shape.label), key)] for key, shape in SHAPES.items()]
 
 
 def _published(answers: Answers) -> tuple[float, float]:
@@ -135,7 +142,7 @@ def _depletions(answers: Answers) -> Choices:
 
 
 def _read_depletion(text: str, answers: Answers) -> str:
-    return one_of(*depletions(answers["shape"]))(text, answers)
+    return one_of(*depletions(answers["shape"]))(text)
 
 
 def _table(answers: Answers) -> str:
@@ -186,24 +193,24 @@ def _teaches(answers: Answers) -> str:
     )
 
 
-def _read_use(text: str, answers: Answers) -> bool | str:
+def _read_use(text: str) -> bool | str:
     typed = text.strip().lower()
-    return typed if typed in (WHY, DAYS) else yes_or_no(text, answers)
+    return typed if typed in (WHY, DAYS) else yes_or_no(text)
 
 
 def _ask_load_days(answers: Answers) -> str:
     return phases.ask_load_days(_load_days(answers), MOST_LOAD_DAYS)
 
 
-def _days_to_tap(answers: Answers) -> Choices:
+def _days_to_tap() -> Choices:
     each = [
-        Choice(phases.load_days(days), " ".join(str(out) for out in days))
+        Choice(partial(phases.load_days, days), " ".join(str(out) for out in days))
         for days in USUAL_LOAD_DAYS
     ]
     return tuple(tuple(each[k : k + 2]) for k in range(0, len(each), 2))
 
 
-def _read_load_days(text: str, answers: Answers) -> dict[str, list[int]]:
+def _read_load_days(text: str) -> dict[str, list[int]]:
     """ "5-3", "5 4 3" or "5, 4 and 3" to days out, the furthest first."""
     run = re.fullmatch(r"\s*([1-7])\s*(?:-|–|to|bis)\s*([1-7])\D*", text.casefold())
     if run is not None:
@@ -214,13 +221,6 @@ def _read_load_days(text: str, answers: Answers) -> dict[str, list[int]]:
     if not 1 <= len(days) <= MOST_LOAD_DAYS or not all(1 <= out <= 7 for out in days):
         raise InvalidAnswer(phases.unread_load_days(MOST_LOAD_DAYS))
     return {"load_days": days}
-
-
-def _use(answers: Answers) -> Choices:
-    return (
-        (Choice(words.use_plan_button(), "yes"), Choice(words.another_draft_button(), "no")),
-        (Choice(reasons.why_button(), WHY), Choice(phases.other_days_button(), DAYS)),
-    )
 
 
 def _explain(answers: Answers) -> str:
@@ -240,21 +240,35 @@ DRAFT = Flow(
     id="coach-draft",
     so_far=_so_far,
     steps=(
-        Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
-        Step(key="load", ask=_ask_load, read=_read_load, choices=_loads),
-        Step(key="depletion", ask=_ask_depletion, read=_read_depletion, choices=_depletions),
+        Step(
+            key="shape",
+            ask=_ask_shape,
+            read=one_of(*SHAPES),
+            choices=one_a_row({key: shape.label for key, shape in SHAPES.items()}),
+        ),
+        Step(key="load", ask=_ask_load, read_with=_read_load, choices=_loads),
+        Step(key="depletion", ask=_ask_depletion, read_with=_read_depletion, choices=_depletions),
         Step(
             key="deep_reason",
-            ask=lambda answers: reasons.ask_why_deep(),
+            ask=reasons.ask_why_deep,
             read=reason,
+            free=True,
             when=lambda answers: answers.get("depletion") == DEEP,
         ),
-        Step(key="use", ask=_ask_use, read=_read_use, choices=_use),
+        Step(
+            key="use",
+            ask=_ask_use,
+            read=_read_use,
+            choices=buttons(
+                ((words.use_plan_button, "yes"), (words.another_draft_button, "no")),
+                ((reasons.why_button, WHY), (phases.other_days_button, DAYS)),
+            ),
+        ),
         Step(
             key=WHY,
             ask=_explain,
-            read=lambda text, answers: None,
-            choices=lambda answers: ((Choice(reasons.back_to_draft_button(), "back"),),),
+            free=True,
+            choices=buttons(((reasons.back_to_draft_button, "back"),)),
             when=lambda answers: answers.get("use") == WHY,
             back_to="use",
         ),
@@ -262,7 +276,7 @@ DRAFT = Flow(
             key=DAYS,
             ask=_ask_load_days,
             read=_read_load_days,
-            choices=_days_to_tap,
+            choices=_days_to_tap(),
             when=lambda answers: answers.get("use") == DAYS,
             back_to="use",
             returns=True,
@@ -276,6 +290,10 @@ def _ask_number(answers: Answers) -> str:
     return words.ask_field(
         answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
     )
+
+
+def _is_training(answers: Answers) -> bool:
+    return bool(answers["_field"] == "training")
 
 
 def _read_number(text: str, answers: Answers) -> float | str | None:
@@ -323,5 +341,13 @@ def _training(text: str) -> str:
 #: Context: "_field" (a key of the day target), "_days_out", "_value" as it is, "_volume_unit".
 PLAN_NUMBER = Flow(
     id="coach-plan-number",
-    steps=(Step(key="value", ask=_ask_number, read=_read_number, choices=_as_always),),
+    steps=(
+        Step(
+            key="value",
+            ask=_ask_number,
+            read_with=_read_number,
+            free=_is_training,
+            choices=_as_always,
+        ),
+    ),
 )

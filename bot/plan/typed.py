@@ -78,7 +78,7 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
         "_value": getattr(target, typed.key),
     }  # fmt: skip
     try:
-        value = PLAN_NUMBER.steps[0].read(typed.value, about)
+        value = PLAN_NUMBER.steps[0].answer(typed.value, about)
     except ParseError as error:
         say_to(turn, coach, parse_error_text(error))
     except InvalidAnswer as unread:

@@ -41,7 +41,7 @@ def ask_kind(name: str, *, self_coached: bool) -> str:
     return tr("What is {name}'s peak week for? A trial is a peak week run for practice.", name=name)
 
 
-ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.").for_any
+ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
 same_place_button = Sentence("Same time zone")
 
 

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from functools import partial
 
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
-from bot.dialogue.readers import HOURS, WEEKS, buttons, one_of, reason, without
+from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step, When, both
+from bot.dialogue.readers import HOURS, WEEKS, buttons, one_a_row, one_of, reason, without
 from bot.readiness import words
-from bot.words.languages import tr
 from engine.evidence.units import KG_PER_LB
 from engine.planning.readiness import CONDITIONS, Energy, Injury, Periods
 from engine.values.athlete import Sex
@@ -21,11 +20,7 @@ MOST_WEEKS = 104
 MOST_LOST_KG = 60
 
 
-def _condition(answers: Answers) -> Choices:
-    return [[Choice(words.condition_button(n), str(n))] for n in CONDITIONS]
-
-
-def _read_body_fat(text: str, answers: Answers) -> float | str | None:
+def _read_body_fat(text: str) -> float | str | None:
     said = text.strip().lower()
     if said == SKIP:
         return None
@@ -58,13 +53,13 @@ def _read_loss(text: str, answers: Answers) -> float | None:
     return round(parse_number(number, low=0, high=MOST_LOST_KG / size) * size, 2)
 
 
-def _read_weeks(text: str, answers: Answers) -> float | None:
+def _read_weeks(text: str) -> float | None:
     if text.strip().lower() == SKIP:
         return None
     return parse_number(without(text, WEEKS), low=0, high=MOST_WEEKS)
 
 
-def _read_sleep(text: str, answers: Answers) -> float | None:
+def _read_sleep(text: str) -> float | None:
     if text.strip().lower() == SKIP:
         return None
     return parse_number(without(text, HOURS), low=0, high=14)
@@ -76,51 +71,51 @@ _JUDGEMENT = (
     Step(
         key="condition",
         ask=lambda answers: words.ask_condition(answers["_name"], self_coached=answers["_own"]),
-        read=lambda text, answers: int(one_of("1", "2", "3", "4", "5")(text, answers)),
-        choices=_condition,
+        read=lambda text: int(one_of("1", "2", "3", "4", "5")(text)),
+        choices=tuple((Choice(partial(words.condition_button, n), str(n)),) for n in CONDITIONS),
     ),
     Step(
         key="body_fat",
-        ask=lambda answers: words.ask_body_fat(),
+        ask=words.ask_body_fat,
         read=_read_body_fat,
         choices=buttons(((words.skinfolds_button, FOLDS),), ((words.not_known_button, SKIP),)),
     ),
     Step(
         key="folds_fat",
         ask=lambda answers: words.ask_folds(SITES_3[Sex(answers["_sex"])]),
-        read=_read_folds,
+        read_with=_read_folds,
         when=lambda answers: answers.get("body_fat") == FOLDS,
     ),
     Step(
         key="loss_kg",
         ask=lambda answers: words.ask_loss(answers["_weight_unit"]),
-        read=_read_loss,
+        read_with=_read_loss,
         choices=_SKIP,
     ),
     Step(
         key="lost_kg",
         ask=lambda answers: words.ask_lost(answers["_weight_unit"]),
-        read=_read_loss,
+        read_with=_read_loss,
         choices=_SKIP,
     ),
     Step(key="weeks", ask=words.ask_weeks, read=_read_weeks, choices=_SKIP),
 )
 
 
-def _health(asked: Callable[[Answers], bool] = always) -> tuple[Step, ...]:
+def _health(asked: When | None = None) -> tuple[Step, ...]:
     return (
         Step(
             key="periods",
             ask=words.ask_periods,
             read=one_of(*Periods),
-            choices=lambda answers: [[Choice(tr(words.PERIODS[p]), p.value)] for p in Periods],
-            when=lambda answers: asked(answers) and answers["_sex"] == Sex.FEMALE,
+            choices=one_a_row(words.PERIODS),
+            when=both(asked, lambda answers: answers["_sex"] == Sex.FEMALE),
         ),
         Step(
             key="energy",
             ask=words.ask_energy,
             read=one_of(*Energy),
-            choices=lambda answers: [[Choice(tr(words.ENERGY[one]), one.value)] for one in Energy],
+            choices=one_a_row(words.ENERGY),
             when=asked,
         ),
         Step(
@@ -131,7 +126,7 @@ def _health(asked: Callable[[Answers], bool] = always) -> tuple[Step, ...]:
             key="injury",
             ask=words.ask_injury,
             read=one_of(*Injury),
-            choices=lambda answers: [[Choice(tr(words.INJURIES[i]), i.value)] for i in Injury],
+            choices=one_a_row(words.INJURIES),
             when=asked,
         ),
     )  # fmt: skip
@@ -150,5 +145,5 @@ READY_HEALTH = Flow(id="ready-health", steps=_health())
 #: Context: "_readiness", the row it is about.
 READY_ANYWAY = Flow(
     id="coach-ready-anyway",
-    steps=(Step(key="reason", ask=lambda answers: words.ask_reason(), read=reason),),
+    steps=(Step(key="reason", ask=words.ask_reason, read=reason, free=True),),
 )

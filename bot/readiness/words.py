@@ -34,11 +34,11 @@ not_known_button = Sentence("Not known")
 ask_body_fat = Sentence("Body fat, in %, if it was measured?")
 skinfolds_button = Sentence("From skinfolds")
 how_many_folds = Sentence("Please send three or seven numbers with spaces between, in mm.")
-ask_weeks = Sentence("How many weeks has the diet run?").for_any
-ask_periods = Sentence("Your periods in the last months: how are they?").for_any
-ask_energy = Sentence("Your energy on most days lately?").for_any
-ask_sleep = Sentence("Sleep on most nights lately, in hours?").for_any
-ask_injury = Sentence("Any injury?").for_any
+ask_weeks = Sentence("How many weeks has the diet run?")
+ask_periods = Sentence("Your periods in the last months: how are they?")
+ask_energy = Sentence("Your energy on most days lately?")
+ask_sleep = Sentence("Sleep on most nights lately, in hours?")
+ask_injury = Sentence("Any injury?")
 go_on_button = Sentence("Run it anyway")
 ask_reason = Sentence("For what reason? It is kept with these answers.")
 

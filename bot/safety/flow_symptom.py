@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from bot.alerts import words_athlete as words
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, said, yes_or_no
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
+from bot.dialogue.readers import buttons, free_text, said, two_a_row, yes_or_no
 from bot.words import common
 from bot.words.languages import mark
 from engine.safety import FlagId
@@ -35,7 +37,7 @@ EMERGENCY_WORDS = mark(
 def _sure(text: str, answers: Answers) -> bool:
     """A yes or a no, or what is as good as one: "no headache at all, just tired"."""
     try:
-        return yes_or_no(text.strip().rstrip(".! "), answers)
+        return yes_or_no(text.strip().rstrip(".! "))
     except InvalidAnswer:
         meant = means_it(text, Symptom(answers["_symptom"]))
         if meant is None:
@@ -52,7 +54,7 @@ SYMPTOM_CHECK = Flow(
             ask=lambda answers: _once_more(
                 answers, words.doubtful(answers["_symptom"], answers["_words"])
             ),
-            read=_sure,
+            read_with=_sure,
             choices=buttons(((common.yes, "yes"), (common.no, "no"))),
             stays=True,
         ),
@@ -65,7 +67,7 @@ def _once_more(answers: Answers, question: str) -> str:
     return words.asked_once_more(question) if anew else question
 
 
-def _how(text: str, answers: Answers) -> str:
+def _how(text: str) -> str:
     """A tap, the words of one, or a complaint in words, which is as good as "I feel unwell"."""
     plain = text.strip().rstrip(".!").replace("\u2019", "'")
     for value, listed in (
@@ -102,11 +104,6 @@ SOMETHING_WRONG = Flow(
 )
 
 
-def _symptoms(answers: Answers) -> Choices:
-    labelled = [Choice(words.symptom_button(s), s) for s in words.SYMPTOM_BUTTONS]
-    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
-
-
 def _no_warning(answers: Answers) -> bool:
     """Whether there is time to ask on: not where what was told is an emergency."""
     told = answers.get("symptoms") or []
@@ -114,23 +111,18 @@ def _no_warning(answers: Answers) -> bool:
     return not ({*hits, *(Symptom(s) for s in told if s in set(Symptom))} & WARNINGS)
 
 
-def _pulse(text: str, answers: Answers) -> float | None:
+def _pulse(text: str) -> float | None:
     return (
         None if text == SKIP or said(text, reading.SKIP) else parse_number(text, low=25, high=250)
     )
 
 
-def _urine(text: str, answers: Answers) -> int | None:
+def _urine(text: str) -> int | None:
     if text == SKIP or said(text, reading.SKIP):
         return None
     if text.strip() in {str(colour) for colour in words.URINE_COLOURS}:
         return int(text)
     raise InvalidAnswer(words.tap_urine())
-
-
-def _urine_choices(answers: Answers) -> Choices:
-    colours = [[Choice(words.urine_button(c), str(c))] for c in words.URINE_COLOURS]
-    return [*colours, [Choice(common.cannot_say_button(), SKIP)]]
 
 
 #: Context: "_words", what was written before.
@@ -142,21 +134,25 @@ UNWELL_HOW = Flow(
             key="symptoms",
             ask=lambda answers: _once_more(answers, words.ask_what_is_wrong()),
             read=free_text,
-            choices=_symptoms,
+            free=True,
+            choices=two_a_row((partial(words.symptom_button, s), s) for s in words.SYMPTOM_BUTTONS),
             many=True,
         ),
         Step(
             key="pulse",
-            ask=lambda answers: words.ask_pulse(),
+            ask=words.ask_pulse,
             read=_pulse,
             choices=buttons(((common.cannot_say_button, SKIP),)),
             when=_no_warning,
         ),
         Step(
             key="urine",
-            ask=lambda answers: words.ask_urine(),
+            ask=words.ask_urine,
             read=_urine,
-            choices=_urine_choices,
+            choices=buttons(
+                *(((partial(words.urine_button, c), str(c)),) for c in words.URINE_COLOURS),
+                ((common.cannot_say_button, SKIP),),
+            ),
             when=_no_warning,
         ),
     ),

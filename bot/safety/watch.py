@@ -22,12 +22,14 @@ from bot.dialogue.requests import requested
 from bot.people.people import (
     get_person,
     get_profile,
+    has_agreed,
     is_own_coach,
     local_date,
     profile_of,
     speaking_to,
 )
 from bot.people.telling import say_to
+from bot.safety import before_consent
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
@@ -40,6 +42,7 @@ from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
+from bot.words.languages import language
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
@@ -48,6 +51,7 @@ from engine.symptoms.ear.reading import speaks_of_body_or_mood
 from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
 from engine.written.asking import asks_something
+from engine.written.stage_times import parse_stage_word
 
 UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
@@ -77,7 +81,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
             doubts.wrote_more(turn, profile, asked, _short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
-        report(turn, profile, told)
+        _bring(turn, person, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
@@ -86,6 +90,19 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
         _let_go(turn, asked)  # something is, and what it may be is asked instead
         doubts.settled(turn, profile, asked, doubts.TOLD)
     return _ask_about(turn, person, profile, found, answers) or bool(told)
+
+
+def _bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:
+    """To the coach, kept and answered; an emergency alone before they have agreed to that."""
+    if has_agreed(turn.session, person):
+        report(turn, profile, told)
+    else:
+        before_consent.told(turn, profile, told)
+
+
+def _who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
+    """Who was told of a doubt; "" for nobody."""
+    return coach_name(turn.session, profile) if has_agreed(turn.session, person) else ""
 
 
 def only_wonders(turn: ChatTurn, person: Person) -> bool:
@@ -188,7 +205,7 @@ def _ask_about(
             return True
         _ask_what_is_wrong(turn, person, profile, Concern.BODY, text)
         return True
-    if requested(text) not in (None, "help"):
+    if requested(text) not in (None, "help") or parse_stage_word(text, language()) is not None:
         return False  # "what do I eat today" is served, and nothing else was said
     suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
     understood = bool(sure) and len(text.split()) <= WHOLLY_READ
@@ -298,12 +315,13 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     if question.answers["sure"]:
         doubts.settled(turn, profile, question, doubts.TOLD)
         told = Told(symptoms=(symptom,), words=question.answers["_words"])
-        report(turn, profile, told)
+        _bring(turn, person, profile, told)
         return
     doubts.settled(turn, profile, question, doubts.NO, words=_typed(turn))
-    text = words.doubtful_cleared(coach_name(turn.session, profile))
+    text = words.doubtful_cleared(_who_knows(turn, person, profile))
     say_to(turn, person, text)
-    cleared(turn, profile, symptom.value)
+    if has_agreed(turn.session, person):
+        cleared(turn, profile, symptom.value)
 
 
 def _typed(turn: Turn) -> str:
@@ -348,11 +366,11 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
         doubts.settled(turn, profile, other, by, words=_typed(turn))
     if how == FINE:
         doubts.settled(turn, profile, question, by, words=_typed(turn))
-        text = words.glad_you_are_fine(coach_name(turn.session, profile))
+        text = words.glad_you_are_fine(_who_knows(turn, person, profile))
         say_to(turn, person, text)
     elif how == EMERGENCY:
         doubts.settled(turn, profile, question, by)
-        report(turn, profile, Told(emergency=True, words=said))
+        _bring(turn, person, profile, Told(emergency=True, words=said))
     else:
         typed = _typed(turn)
         words_of_both = _short(f"{said}; {typed}") if typed else said
@@ -382,7 +400,7 @@ def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
         readings=tuple(readings),
         unread=bool(written) and not read,
     )
-    report(turn, profile, told)
+    _bring(turn, person, profile, told)
 
 
 def unanswered(turn: Turn, duty: AgendaRow) -> None:

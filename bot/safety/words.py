@@ -1,4 +1,4 @@
-"""What is said of signs in the days after a show."""
+"""What is said of signs in the days after a show, and of those told before anything is agreed to."""
 
 from __future__ import annotations
 
@@ -22,3 +22,10 @@ def look_into_it(coach: str, *, self_coached: bool) -> str:
         ),
     ]
     return " ".join(part for part in parts if part)
+
+
+def stays_with_you(*, self_coached: bool) -> str:
+    """Of what was told before somebody has agreed that it is passed on or kept."""
+    if self_coached:
+        return tr("I have not saved that, because you have not agreed yet.")
+    return tr("I have told nobody of that, because you have not agreed yet.")

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot.core.zones import find_places
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import day_in, one_of, reason
+from bot.dialogue.readers import buttons, day_in, one_of, reason
 from bot.event.flow import standing
 from bot.event.season import words as season_words
 from bot.plan import words as plan_words
@@ -42,7 +42,7 @@ def _read_plan(text: str, answers: Answers) -> str:
     plain = " ".join(text.split()).casefold()
     known = {**words_sheet.shapes(), **named}
     return one_of(*(choice.value for row in _plans(answers) for choice in row))(
-        known.get(plain, text), answers
+        known.get(plain, text)
     )
 
 
@@ -123,7 +123,7 @@ def _stands(answers: Answers) -> Choices:
 
 
 def _read_stands(text: str, answers: Answers) -> str:
-    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text, answers)
+    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text)
 
 
 #: Context: "_name", "_own", "_zone"; "_templates" as [id, name]; "_ahead" as [id, kind, day]; "_near":
@@ -136,14 +136,14 @@ SETUP = Flow(
             ask=lambda answers: words.ask_template(
                 answers["_name"], self_coached=answers["_own"], none=not answers["_templates"]
             ),
-            read=_read_plan,
+            read_with=_read_plan,
             choices=_plans,
         ),
-        Step(key="when", ask=lambda answers: words.ask_when(answers["_zone"]), read=read_when),
+        Step(key="when", ask=lambda answers: words.ask_when(answers["_zone"]), read_with=read_when),
         Step(
             key="stands",
             ask=_ask_stands,
-            read=_read_stands,
+            read_with=_read_stands,
             choices=_stands,
             when=lambda answers: "when" in answers and bool(_others(answers)),
         ),
@@ -183,8 +183,9 @@ SETUP_SURE = Flow(
         Step(
             key="reason",
             ask=_ask_reason,
-            read=lambda text, answers: LEAVE if text == LEAVE else reason(text, answers),
-            choices=lambda answers: ((Choice(words.leave_button(), LEAVE),),),
+            read=lambda text: LEAVE if text == LEAVE else reason(text),
+            free=True,
+            choices=buttons(((words.leave_button, LEAVE),)),
             when=lambda answers: answers["_group"] is not None,
         ),
         Step(

@@ -12,7 +12,7 @@ from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS, day_and_year
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, trn, worded
 from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
@@ -207,22 +207,22 @@ def noticed_line(count: int) -> str:
 # Why it cannot be
 
 
-TROUBLES: Mapping[str, Callable[[Facts], str]] = {
-    "not-yours": lambda f: tr("no athlete of yours"),
+TROUBLES: Mapping[str, Sentence | Callable[[Facts], str]] = {
+    "not-yours": Sentence("no athlete of yours"),
     "no-measures": lambda f: tr("{name} has not answered the first questions yet", name=f["name"]),
-    "event-gone": lambda f: tr("that event is no longer ahead"),
+    "event-gone": Sentence("that event is no longer ahead"),
     "day-past": lambda f: tr(
         "{day} is already past", day=day_and_year(date.fromisoformat(f["day"]))
     ),
-    "day-taken": lambda f: tr("another event is on that day already"),
-    "template-gone": lambda f: tr("that template is no longer there"),
+    "day-taken": Sentence("another event is on that day already"),
+    "template-gone": Sentence("that template is no longer there"),
     "load-out": lambda f: tr(
         "a load day of this shape is {low} to {high} g/kg on average",
         low=figures.plain(f["low"]), high=figures.plain(f["high"]),
     ),
-    "no-bridge": lambda f: tr("a bridge needs another event in the two weeks before"),
-    "no-such-depletion": lambda f: tr("this shape has no such depletion"),
-    "limits-without-plan": lambda f: tr("limits need a plan"),
+    "no-bridge": Sentence("a bridge needs another event in the two weeks before"),
+    "no-such-depletion": Sentence("this shape has no such depletion"),
+    "limits-without-plan": Sentence("limits need a plan"),
     "guard-rail": lambda f: tr(
         "{limit} {value} is past the safety bound, {bound} ({citation})",
         limit=tr(LIMIT_WORDS[f["limit"]]),
@@ -230,8 +230,8 @@ TROUBLES: Mapping[str, Callable[[Facts], str]] = {
         bound=figures.limit(f["limit"], f["bound"]),
         citation=cited(f["citation"]),
     ),
-    "floor-over-ceiling": lambda f: tr("a floor over its ceiling"),
-    "stage-past": lambda f: tr("that time is already past"),
+    "floor-over-ceiling": Sentence("a floor over its ceiling"),
+    "stage-past": Sentence("that time is already past"),
     "does-not-fit": lambda f: _misfit(f),  # noqa: PLW0108 - it stands further down
 }  # fmt: skip
 
@@ -245,7 +245,7 @@ def _misfit(facts: Facts) -> str:
 
 
 def trouble(why: str, facts: Facts) -> str:
-    return TROUBLES[why](facts)
+    return worded(TROUBLES[why], facts)
 
 
 def problems(lines: Sequence[tuple[str, str, str]]) -> str:

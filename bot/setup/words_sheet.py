@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import cache, partial
+from functools import partial
 
-from bot.dialogue.readers import NONE, said
+from bot.dialogue.readers import NONE
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import coach_figures as figures
 from bot.words.common import EVENT_NAMES, KINDS
-from bot.words.languages import Sentence, SentenceOn, in_each, language, mark, tr
+from bot.words.languages import Sentence, SentenceOn, in_each, listed, mark, tr
 from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
 from engine.planning.drafting.draft import DEEP, MILD, SHAPES
@@ -92,13 +92,8 @@ def kind_names() -> list[str]:
     return [tr(word) for word in KINDS.values()]
 
 
-@cache
-def _none_of(code: str) -> frozenset[str]:
-    return frozenset(word.strip().casefold() for word in f"{tr(NONE)}, {NONE}".split(","))
-
-
 def says_none(text: str) -> bool:
-    return _plain(text) in _none_of(language()) or said(text, NONE)
+    return _plain(text) in listed(NONE)
 
 
 def _plain(text: str) -> str:
@@ -175,7 +170,7 @@ def by_height(over_kg: float) -> str:
     return tr("height {over}", over=f"{over_kg:+g}")
 
 
-def no_such_plan(name: str) -> str:
+def no_such_plan() -> str:
     return tr(
         "no template of yours and no shape; shapes are {shapes}", shapes=", ".join(shape_names())
     )

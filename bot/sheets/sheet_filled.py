@@ -17,7 +17,7 @@ from bot.words import coach_figures as figures
 from engine.planning.drafting.phases import as_ever, renamed
 from engine.values.athlete import Baseline
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, OutsideGuardRail
-from engine.values.plan import PeakPlan
+from engine.values.plan import MOST_LOAD_DAYS, PeakPlan
 
 SAME_WITHIN = 0.5 * 10**-layout.DECIMALS + 1e-9
 
@@ -75,7 +75,9 @@ def filled_plan(base: Base, filled: Filled, today: date, wrong: list[Wrong]) -> 
     try:
         plan = PeakPlan(tuple(days.values()))
     except ValueError:
-        wrong.append(Wrong(filled.cell(max(days), "phase"), "many-load-days"))
+        wrong.append(
+            Wrong(filled.cell(max(days), "phase"), "many-load-days", {"most": MOST_LOAD_DAYS})
+        )
         return base.plan
     for days_out in reread:
         plan = renamed(plan, days_out, base.habits)

@@ -222,7 +222,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
         return
     _keep(turn, coach, profile, base, plan, answers["_bounds"])
-    _say(turn, coach, words.taken(len(answers["_lines"]), self_coached=self_coached))
+    _say(turn, coach, words.taken(len(answers["_lines"])))
     if not counts_now(turn.session, profile, base.event):
         return  # it waits: no day of now follows from it
     for day in plan:

@@ -6,11 +6,11 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn, worded
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
-from engine.values.plan import MOST_LOAD_DAYS, Phase
+from engine.values.plan import Phase
 
 Facts = Mapping[str, str | float]
 MOST_LINES = 12  # of what is wrong: a sheet that went astray as a whole needs no eighty lines
@@ -139,21 +139,17 @@ def _about_given(message: str) -> Callable[[Facts], str]:
     return lambda facts: tr(message, given=_given(facts))
 
 
-def _plain(message: str) -> Callable[[Facts], str]:
-    return lambda facts: tr(message)
-
-
 EMPTY = mark("empty, but a number is needed there")
 
 
-WRONG: Mapping[str, Callable[[Facts], str]] = {
+WRONG: Mapping[str, Sentence | Callable[[Facts], str]] = {
     "formula": _about_given(
         mark("a formula ({given}) without a stored result; put the number there")
     ),
     "date": _about_given(mark("a date ({given}); your program may have turned a number into it")),
     "truth": _about_given(mark("{given} is not a number")),
     "error": _about_given(mark("an error ({given})")),
-    "empty": _plain(EMPTY),
+    "empty": Sentence(EMPTY),
     "merged": lambda f: tr("part of merged cells ({area}); split them", area=f["area"]),
     "heading-twice": lambda f: tr(
         'the heading "{heading}" is there twice', heading=heading(str(f["heading"]))
@@ -169,7 +165,7 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
         phases=", ".join(phase_words(phase) for phase in Phase if phase is not Phase.EVENT),
         event=phase_words(Phase.EVENT),
     ),
-    "many-load-days": lambda f: too_many_load_days(MOST_LOAD_DAYS),
+    "many-load-days": lambda f: too_many_load_days(int(f["most"])),
     "day-missing": lambda f: tr("the row for {when} is missing", when=_out(f)),
     "day-new": lambda f: tr("{when} is not a day of this plan", when=_out(f)),
     "day-over": lambda f: tr(
@@ -179,20 +175,20 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     ),
     "training-too-long": lambda f: tr("more than {most} characters", most=f["most"]),
     "no-such-limit": _about_given(mark("{given} is not a limit I know")),
-    "limit-twice": _plain(mark("this limit is there twice")),
+    "limit-twice": Sentence("this limit is there twice"),
     "no-limit": lambda f: tr(
         'the limit "{label}" is missing from this list', label=limit_heading(str(f["limit"]))
     ),
-    "limits-not-set": _plain(mark("no limits are set yet; set them in the chat first")),
+    "limits-not-set": Sentence("no limits are set yet; set them in the chat first"),
     "guard-rail": lambda f: tr(
         "{value} is past the safety bound for this body mass, {bound} ({citation})",
         value=f["value"],
         bound=f["bound"],
         citation=cited(str(f["citation"])),
     ),
-    "floor-over-ceiling": _plain(mark("a floor over its ceiling")),
+    "floor-over-ceiling": Sentence("a floor over its ceiling"),
     "does-not-fit": lambda f: str(f["problem"]),
-    "empty-answer": _plain(EMPTY),
+    "empty-answer": Sentence(EMPTY),
     "not-a-number": _about_given(mark("I can't read a number in {given}")),
     "not-a-whole-number": _about_given(mark("{given} is not a whole number")),
     "too-many-numbers": _about_given(mark("more than one number in {given}")),
@@ -203,14 +199,14 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "unknown-unit": _about_given(mark("the unit in {given} is not one for this column")),
     "out-of-range": _range,
     "implausible": _range,
-    "too-long": _plain(mark("too long for a number")),
+    "too-long": Sentence("too long for a number"),
 }
 
 
 def wrong_cell(why: str, facts: Facts) -> str:
     if why not in WRONG:
         return tr("I can't read {given} as a number", given=_given(facts))
-    return WRONG[why](facts)
+    return worded(WRONG[why], facts)
 
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:
@@ -282,5 +278,5 @@ def ask_to_take(
 take_button = Sentence("Use these changes")
 
 
-def taken(count: int, *, self_coached: bool) -> str:
+def taken(count: int) -> str:
     return trn("Done: 1 change is now set.", "Done: {number} changes are now set.", count)

@@ -18,7 +18,7 @@ from babel.dates import format_date
 from babel.numbers import get_decimal_symbol, get_group_symbol
 
 from bot.words.languages import ENGLISH, language, mark, tr
-from engine.written.units import VolumeUnit, WeightUnit, show_volume, show_weight
+from engine.written.units import Towards, VolumeUnit, WeightUnit, show_volume, show_weight
 
 MINUS = "−"  # as wide as the plus
 
@@ -52,9 +52,9 @@ def milligrams(value: float) -> str:
     return f"{number(value)} mg"
 
 
-def weight(kg: float, unit: str) -> str:
-    """ "61.2 kg", "134.9 lb", "9 st 8.9 lb"."""
-    return in_digits(show_weight(kg, WeightUnit(unit)))
+def weight(kg: float, unit: str, towards: Towards = Towards.NEAREST) -> str:
+    """ "61.2 kg", "134.9 lb", "9 st 8.9 lb"; of a most or a least the last tenth within it."""
+    return in_digits(show_weight(kg, WeightUnit(unit), towards))
 
 
 def weight_apart(kg: float, unit: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from datetime import date, timedelta
 
 from bot.words import figures
-from bot.words.languages import Sentence, tr
+from bot.words.languages import Sentence, tr, worded
 from engine.written.units import ParseError, ParseErrorCode
 
 Facts = Mapping[str, str | float]
@@ -14,7 +14,7 @@ Facts = Mapping[str, str | float]
 
 def parse_error_text(error: ParseError) -> str:
     """One or two kind sentences for an error of the engine's readers."""
-    return _SENTENCES[error.code](error.facts)
+    return worded(_SENTENCES[error.code], error.facts)
 
 
 use_buttons = Sentence("Please tap one of the buttons, or type what it says.")
@@ -129,9 +129,9 @@ def _wrong_weekday(facts: Facts) -> str:
     )
 
 
-_SENTENCES: dict[ParseErrorCode, Callable[[Facts], str]] = {
-    ParseErrorCode.EMPTY: lambda facts: tr("That message was empty. Please type the answer."),
-    ParseErrorCode.TOO_LONG: lambda facts: tr(
+_SENTENCES: dict[ParseErrorCode, Sentence | Callable[[Facts], str]] = {
+    ParseErrorCode.EMPTY: Sentence("That message was empty. Please type the answer."),
+    ParseErrorCode.TOO_LONG: Sentence(
         "That is too long for this answer. Please send just the figure."
     ),
     ParseErrorCode.NOT_A_NUMBER: lambda facts: _hinted(
@@ -143,14 +143,12 @@ _SENTENCES: dict[ParseErrorCode, Callable[[Facts], str]] = {
     ParseErrorCode.TOO_MANY_NUMBERS: lambda facts: _hinted(
         tr("I only need one number here, and there are more in that."), facts
     ),
-    ParseErrorCode.NEGATIVE: lambda facts: tr(
-        "That is below zero. Please send it without the minus."
-    ),
-    ParseErrorCode.AMBIGUOUS_SEPARATOR: lambda facts: tr(
+    ParseErrorCode.NEGATIVE: Sentence("That is below zero. Please send it without the minus."),
+    ParseErrorCode.AMBIGUOUS_SEPARATOR: Sentence(
         "I can't tell whether the point or comma there marks thousands or decimals. "
         "Please send it with one decimal mark only, such as 61.2."
     ),
-    ParseErrorCode.NO_UNIT: lambda facts: tr(
+    ParseErrorCode.NO_UNIT: Sentence(
         "Which unit is that? Please send it again with the unit, such as 61.2 kg or 3.5 L."
     ),
     ParseErrorCode.UNKNOWN_UNIT: lambda facts: (
@@ -158,23 +156,23 @@ _SENTENCES: dict[ParseErrorCode, Callable[[Facts], str]] = {
         if facts.get("known")
         else tr("I only need the number here.")
     ),
-    ParseErrorCode.WHICH_FLUID_OUNCE: lambda facts: tr(
+    ParseErrorCode.WHICH_FLUID_OUNCE: Sentence(
         'US and imperial fluid ounces differ. Please send it as "us fl oz" or "imp fl oz", or in '
         "litres."
     ),
-    ParseErrorCode.AMBIGUOUS_STONE: lambda facts: tr(
+    ParseErrorCode.AMBIGUOUS_STONE: Sentence(
         "I can't tell stones with decimals from stones and pounds there. "
         "Please send it like 9 st 8 lb."
     ),
     ParseErrorCode.IMPLAUSIBLE: _implausible,
     ParseErrorCode.OUT_OF_RANGE: _out_of_range,
-    ParseErrorCode.NOT_A_TIME: lambda facts: tr(
+    ParseErrorCode.NOT_A_TIME: Sentence(
         "I could not read a time of day in that. Please send it like 6:45 or 18:30."
     ),
-    ParseErrorCode.NOT_A_DATE: lambda facts: tr(
+    ParseErrorCode.NOT_A_DATE: Sentence(
         "I could not read a date in that. Please send it like 14 May or 2027-05-14."
     ),
-    ParseErrorCode.AMBIGUOUS_DATE: lambda facts: tr(
+    ParseErrorCode.AMBIGUOUS_DATE: Sentence(
         "Day and month could be either way round there. Please write the month as a word, "
         "such as 5 June."
     ),

@@ -26,13 +26,14 @@ from engine.values.telling import mark
 
 __all__ = [
     "CATALOGUES", "DOMAIN", "ENGLISH", "Sentence", "SentenceOn", "catalogue", "in_each", "known",
-    "language", "mark", "nearest", "speaking", "tr", "translated", "trn", "ways_written",
+    "language", "mark", "nearest", "speaking", "tr", "translated", "trn", "ways_written", "worded",
 ]  # fmt: skip
 
 ENGLISH = "en"
 DOMAIN = "brimline"
 CATALOGUES = Path(__file__).with_name("locale")
 
+_What = TypeVar("_What")
 _What_contra = TypeVar("_What_contra", contravariant=True)
 _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
 #: The language in force, as a two-letter code (ISO 639-1).
@@ -107,10 +108,6 @@ class Sentence:
     def __call__(self) -> str:
         return tr(self.message)
 
-    def for_any(self, _about: object, /) -> str:
-        """The same whatever it is about, in a table whose other entries look at that."""
-        return tr(self.message)
-
 
 class SentenceOn(Generic[_What_contra]):
     """An entry of a table of sentences with one gap: a call fills it in, in the language in force,
@@ -130,6 +127,11 @@ class SentenceOn(Generic[_What_contra]):
 
     def __call__(self, what: _What_contra, /) -> str:
         return tr(self.message, **{self._gap: self._shown(what)})
+
+
+def worded(entry: Sentence | Callable[[_What], str], about: _What) -> str:
+    """An entry of a table in which some look at what they are about, and some say the same always."""
+    return entry() if isinstance(entry, Sentence) else entry(about)
 
 
 def listed(words: str) -> tuple[str, ...]:

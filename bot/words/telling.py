@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.words import figures
 from bot.words.languages import translated
 from engine.values.telling import Telling
+from engine.written.units import Towards
 
 
 class InChat(Telling):
@@ -20,6 +21,12 @@ class InChat(Telling):
 
     def weight(self, key: str) -> str:
         return figures.weight(self.facts[key], self.weight_unit)
+
+    def weight_at_most(self, key: str) -> str:
+        return figures.weight(self.facts[key], self.weight_unit, Towards.MOST)
+
+    def weight_at_least(self, key: str) -> str:
+        return figures.weight(self.facts[key], self.weight_unit, Towards.LEAST)
 
     def water(self, key: str) -> str:
         return figures.volume(self.facts[key], self.volume_unit)

@@ -146,7 +146,10 @@ class _Timeline:
                 self._class(number, stage, start)
             start = stage + _span(e.BETWEEN_CLASSES_FIRST_MIN)
         last = self._day.stages[-1]
-        self._put("after", Kind.AFTER, last + _span(e.AFTER_STAGE_MIN))
+        after = last + _span(e.AFTER_STAGE_MIN)
+        self._put(
+            "after", Kind.AFTER, max(after, self._now or after)
+        )  # the last may have fallen out
         self._bites()
         self._drinks()
         return in_order(self._found)

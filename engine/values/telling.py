@@ -8,12 +8,17 @@ finds a sentence where it stands: as the first argument of `tr`, or inside `mark
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from typing import Any
 
 from engine.evidence.source import mark
 
 __all__ = ["Telling", "mark"]
+
+
+#: Tenths of a tenth that are only the computer's rounding.
+_NOTHING = 1e-6
 
 
 class Telling:
@@ -36,6 +41,14 @@ class Telling:
 
     def weight(self, key: str) -> str:
         return f"{self.facts[key]:.1f} kg"
+
+    def weight_at_most(self, key: str) -> str:
+        """A most, as the last tenth of a kilogram within it."""
+        return f"{math.floor(self.facts[key] * 10 + _NOTHING) / 10:.1f} kg"
+
+    def weight_at_least(self, key: str) -> str:
+        """Likewise a least."""
+        return f"{math.ceil(self.facts[key] * 10 - _NOTHING) / 10:.1f} kg"
 
     def water(self, key: str) -> str:
         return f"{self.facts[key]:g} L"

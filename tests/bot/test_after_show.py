@@ -160,9 +160,9 @@ def test_what_can_be_ticked_is_known_to_the_engine() -> None:
 def test_a_weight_typed_before_it_is_asked_is_kept_and_good_is_fine() -> None:
     feels = AFTER_SHOW.step("feels")
     assert feels is not None
-    assert feels.read("62.9", {"_weight_unit": "kg"}) == {"weight_kg": 62.9}
-    assert feels.read("all good", {"_weight_unit": "kg"}) == {"feels": "fine"}
-    assert feels.read("not so good", {"_weight_unit": "kg"}) == {"feels": "off"}
+    assert feels.answer("62.9", {"_weight_unit": "kg"}) == {"weight_kg": 62.9}
+    assert feels.answer("all good", {"_weight_unit": "kg"}) == {"feels": "fine"}
+    assert feels.answer("not so good", {"_weight_unit": "kg"}) == {"feels": "off"}
 
 
 def test_swelling_in_the_night_after_reaches_the_coach_once_and_no_target_follows(

@@ -67,8 +67,9 @@ m:approve:1 m:keep:1 m:several:flat:0 m:several:flat:1 more:ask nb:xlsx ph:back:
 ph:cmp:2027-05-01 ph:cmp:2027-05-01:2027-05-06 ph:drop:1 ph:pick:1 ph:pose:1:front ph:see:2027-05-06
 ph:wipe ph:wipe-no ph:wipe-yes q:5:weight_kg:61.2 q:5:prompt_time:06:30 rd:again:2 rd:ask:2 rd:me
 rd:mine:2 rd:ok:1 rd:on:1 reply:1 set:prompt_time sign:approve:1 sign:keep:1 sign:other:1 st:day:2
-st:late:2:-30 st:late:2:30 st:off-yes:2 st:off:2 st:set:2 st:top:2:9:0 st:top:2:9:25 st:top:2:9:12.5
-su:one:2 su:sheet:xlsx tpl:del-yes:1 tpl:del:1 tpl:keep:1 wks wks:carbs:1.2
+st:late:2:-30 st:late:2:30 st:off-yes:2 st:off:2 st:set:2 st:told:2:0:1500-1930 st:top:2:9:0
+st:top:2:9:25 st:top:2:9:12.5 su:one:2 su:sheet:xlsx tpl:del-yes:1 tpl:del:1 tpl:keep:1 wks
+wks:carbs:1.2
 """
 
 

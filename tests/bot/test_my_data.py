@@ -178,7 +178,7 @@ def test_strangers_get_nothing(team: Team) -> None:
 
 
 #: What each version of the text says, both texts together (SHA-256).
-CONSENTS = {"1": "332c459ee02815fe"}
+CONSENTS = {"1": "332c459ee02815fe", "2": "d7898e3a79dca099"}
 
 
 def test_consent_is_kept_with_the_version_and_language_of_what_was_agreed_to(team: Team) -> None:

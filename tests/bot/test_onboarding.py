@@ -384,10 +384,10 @@ def test_a_bad_answer_to_any_first_question_is_explained_asked_again_and_loses_n
             after = open_question(team)
             assert after.step == before.step, f"{bad!r} was taken for it"
             assert after.answers == before.answers, bad
-            assert len(said) == 1 and step.ask(before.answers | {"_again": True}) in said[0].text, (
-                bad
-            )
-            assert said[0].text != step.ask(before.answers | {"_again": True}), (
+            assert (
+                len(said) == 1 and step.asked(before.answers | {"_again": True}) in said[0].text
+            ), bad
+            assert said[0].text != step.asked(before.answers | {"_again": True}), (
                 f"what was wrong with {bad!r}?"
             )
         team.athlete.writes(answer)

@@ -436,19 +436,19 @@ def test_further_classes_and_a_look_are_read_as_people_type_them_in_a_line() -> 
     laid = {"_day": "2027-05-09", "_zone": "Europe/London", "_wake": "06:30", "stage": "14:00"}
     second, look = STAGE.step("second"), LOOK.step("fullness")
     assert second is not None and look is not None
-    assert second.read("two more, 16:30 and 7 pm", laid) == "16:30 19:00"
+    assert second.answer("two more, 16:30 and 7 pm", laid) == "16:30 19:00"
     day = stage_day_of(laid | {"second": "16:30 19:00", "travel_min": 0.0})
     assert [f"{stage:%H:%M}" for stage in day.stages] == ["13:00", "15:30", "18:00"]  # UTC
     with pytest.raises(InvalidAnswer, match="after the one before"):
-        second.read("19:00 16:30", laid)
-    assert look.read("7 4 fine", {}) == {"fullness": 7, "sharpness": 4, "gut": "fine"}
-    assert look.read("7", {}) == {"fullness": 7}
+        second.answer("19:00 16:30", laid)
+    assert look.answer("7 4 fine", {}) == {"fullness": 7, "sharpness": 4, "gut": "fine"}
+    assert look.answer("7", {}) == {"fullness": 7}
     way = STAGE.step("travel_min")
     assert way is not None
-    spoken = {text: way.read(text, {}) for text in ("half an hour", "45", "45 min", "1.5 h")}
+    spoken = {text: way.answer(text, {}) for text in ("half an hour", "45", "45 min", "1.5 h")}
     assert list(spoken.values()) == [30, 45, 45, 90]
     tan = STAGE.step("tan")
-    assert tan is not None and tan.read("no idea", laid) is None
+    assert tan is not None and tan.answer("no idea", laid) is None
 
 
 @pytest.mark.parametrize(

@@ -107,6 +107,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "f:take": ("f:take:no-such-food", None, set()),
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
     "st:late": ("st:late:2:30", "st:late:9999:30", {ATHLETE, COACH, SECOND}),
+    "st:told": ("st:told:2:0:1500", "st:told:9999:0:1500", {ATHLETE, COACH, SECOND}),
     "st:top": ("st:top:2:1:25", "st:top:9999:1:25", set()),  # no look was asked
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),

@@ -121,6 +121,14 @@ def test_words_after_the_numbers_are_the_note_as_written() -> None:
     assert read("61.2 7 3.5\nChest pain 😟").note == "Chest pain 😟"
 
 
+def test_lines_told_out_of_ten_are_a_note_unless_they_are_asked_for() -> None:
+    untold = read("61.2 7 3.5 sharp 9")
+    assert (untold.doubts, untold.note) == ((), "sharp 9")
+    assert "sharpness" not in untold.answers
+    (doubt,) = read("61.2 7 3.5 sharp 9", sharpness=True).doubts
+    assert (doubt.code, doubt.answer) == ("out-of-range", "sharpness")
+
+
 def test_fine_with_further_words_is_left_to_a_person() -> None:
     for text in ("61.2 7 3.5 fine but dizzy", "61.2 7 3.5 not fine", "61.2 7 3.5 fine, no cramps"):
         line = read(text)
@@ -152,7 +160,6 @@ def test_an_answer_to_one_question_or_a_message_is_no_check_in(text: str) -> Non
         ("61.2 7 3500", "implausible", "water_l"),
         ("61.2 7 3,500", "ambiguous-separator", "water_l"),
         ("61.2 7 120 fl oz", "which-fluid-ounce", "water_l"),
-        ("61.2 7 3.5 sharp 9", "out-of-range", "sharpness"),
         ("61.2 7 3.5 carbs 9000", "out-of-range", "carb_eaten_g"),
     ],
 )

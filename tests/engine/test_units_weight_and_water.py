@@ -12,6 +12,7 @@ from scipy import constants
 from engine.written.units import (
     ParseError,
     ParseErrorCode,
+    Towards,
     VolumeUnit,
     WeightUnit,
     parse_volume,
@@ -241,3 +242,14 @@ def test_no_reading_of_a_weight_or_water_is_out_of_bounds(text: str) -> None:
     for volume_unit in VolumeUnit:
         with suppress(ParseError):
             assert 0 <= parse_volume(text, unit=volume_unit).litres <= 15
+
+
+@given(st.floats(40, 150), st.sampled_from((KG, LB)))
+def test_no_weight_a_scale_can_show_is_over_a_most_that_prints_alike(
+    most: float, unit: WeightUnit
+) -> None:
+    per = 1.0 if unit is KG else constants.pound
+    shown = float(show_weight(most, unit, Towards.MOST).split()[0])
+    least = float(show_weight(most, unit, Towards.LEAST).split()[0])
+    assert shown * per <= most + 1e-6 < (shown + 0.1) * per + 1e-5
+    assert least * per >= most - 1e-6 > (least - 0.1) * per - 1e-5

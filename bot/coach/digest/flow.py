@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import time
 
 from bot.coach.digest import words
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, always
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons
 from bot.membership.onboarding.flow import ONBOARDING
 from engine.written.units import parse_clock
@@ -21,18 +21,15 @@ def _place_steps(*, when_known: bool) -> tuple[Step, ...]:
     place, which = ONBOARDING.step("place"), ONBOARDING.step("which_place")
     assert place is not None
     assert which is not None
-    return (
-        replace(place, ask=lambda answers: words.ask_place(), when=unknown),
-        replace(which, when=unknown),
-    )
+    return (replace(place, ask=words.ask_place, when=unknown), replace(which, when=unknown))
 
 
-def _clock(text: str, answers: Answers) -> str:
+def _clock(text: str) -> str:
     return parse_clock(text).strftime("%H:%M")
 
 
 def _quiet_to(text: str, answers: Answers) -> str:
-    ends = _clock(text, answers)
+    ends = _clock(text)
     if ends == answers["quiet_from"]:
         raise InvalidAnswer(words.quiet_is_empty())
     return ends
@@ -55,8 +52,7 @@ DIGEST = Flow(
     ),
 )
 ZONE = Flow(
-    id="coach-zone",
-    steps=tuple(replace(step, when=always) for step in _place_steps(when_known=True)),
+    id="coach-zone", steps=tuple(replace(step, when=None) for step in _place_steps(when_known=True))
 )
 QUIET = Flow(
     id="coach-quiet",
@@ -71,7 +67,7 @@ QUIET = Flow(
         Step(
             key="quiet_to",
             ask=lambda answers: words.ask_quiet_to(time.fromisoformat(answers["quiet_from"])),
-            read=_quiet_to,
+            read_with=_quiet_to,
             choices=buttons((("6:00", "06:00"), ("7:00", "07:00"), ("8:00", "08:00"))),
         ),
     ),

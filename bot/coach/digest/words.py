@@ -23,11 +23,11 @@ ask_place = Sentence(
     "Where are you, so that I use your local time? Send a city, or what time it is now, "
     "for example 14:35."
 )
-ask_digest_at = Sentence("When do you want the digest? Pick a time or type one.").for_any
+ask_digest_at = Sentence("When do you want the digest? Pick a time or type one.")
 ask_quiet_from = Sentence(
     "From what time on should Info messages wait? Warnings and cautions come at any hour. "
     "Pick a time or type one."
-).for_any
+)
 quiet_is_empty = Sentence("That is the same time. When do the quiet hours end?")
 off_button = Sentence("No digest")
 zone_button = Sentence("Where I am")

@@ -17,5 +17,5 @@ def _read_day(text: str, answers: Answers) -> str:
 
 #: Context: "_zone", the athlete's.
 HISTORY_DAY = Flow(
-    id="coach-history-day", steps=(Step(key="day", ask=words.ask_day, read=_read_day),)
+    id="coach-history-day", steps=(Step(key="day", ask=words.ask_day, read_with=_read_day),)
 )

@@ -8,7 +8,7 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Ste
 ALL, NONE = "all", "none"
 
 
-def _read(text: str, answers: Answers) -> str:
+def _read(text: str) -> str:
     """Only the buttons, and their words: a "yes" that is typed may be meant for something else."""
     if text in (ALL, NONE):
         return text

@@ -88,10 +88,10 @@ HOLD = Flow(
             ask=lambda answers: words.ask_days(
                 answers["_name"], date.fromisoformat(answers["_last"]), self_coached=answers["_own"]
             ),
-            read=_read_days,
+            read_with=_read_days,
             choices=_days_choices,
         ),
-        Step(key="carb_g", ask=_ask_carbs, read=read_figure, choices=_carb_choices),
+        Step(key="carb_g", ask=_ask_carbs, read_with=read_figure, choices=_carb_choices),
         Step(
             key="sure",
             ask=_ask_sure,

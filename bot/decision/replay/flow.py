@@ -11,7 +11,7 @@ def _ask(answers: Answers) -> str:
     return words.which_value(answers["_key"], answers["_value"])
 
 
-def _read(text: str, answers: Answers) -> float:
+def _read(text: str) -> float:
     return parse_grams(text, high=10_000)
 
 

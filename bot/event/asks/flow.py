@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from datetime import time
+from functools import partial
 from typing import Any
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import free_text, said
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
+from bot.dialogue.readers import buttons, free_text, said
 from bot.event.asks import words
 from bot.words import coach_figures as figures
 from bot.words import invalid_answers
@@ -37,11 +38,6 @@ def _short(look: TargetLook) -> str:
     return f"{look.fullness_low}-{look.fullness_high} {look.sharpness_low}-{look.sharpness_high}"
 
 
-def _looks(answers: Answers) -> Choices:
-    often = [(Choice(words.range_button(look), _short(look)),) for look in OFTEN]
-    return ((Choice(words.usual_button(), USUAL),), *often)
-
-
 def read_look(text: str) -> dict[str, int] | str:
     """Two ranges, fullness and sharpness, or `USUAL`. Raises InvalidAnswer."""
     if text.strip().casefold() == USUAL:
@@ -69,15 +65,19 @@ TARGET_LOOK = Flow(
     steps=(
         Step(
             key="look",
-            ask=lambda answers: words.ask_look(),
-            read=lambda text, answers: read_look(text),
-            choices=_looks,
+            ask=words.ask_look,
+            read=read_look,
+            choices=buttons(
+                ((words.usual_button, USUAL),),
+                *(((partial(words.range_button, look), _short(look)),) for look in OFTEN),
+            ),
         ),
         Step(
             key="words",
-            ask=lambda answers: words.ask_words(),
+            ask=words.ask_words,
             read=free_text,
-            choices=lambda answers: ((Choice(skip_button(), "skip"),),),
+            free=True,
+            choices=buttons(((skip_button, "skip"),)),
             when=lambda answers: answers.get("look") != USUAL,
         ),
     ),
@@ -110,18 +110,18 @@ def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, 
     return {"cap_kg": made.cap_kg, "over_height_kg": over}
 
 
-def _days(answers: Answers) -> Choices:
-    return (tuple(Choice(figures.capital(figures.days_out(out)), str(out)) for out in DAYS),)
+def _day(out: int) -> str:
+    return figures.capital(figures.days_out(out))
 
 
-def _read_days(text: str, answers: Answers) -> int:
+def _read_days(text: str) -> int:
     found = re.search(r"\d+", text)
     if found is None or int(found[0]) > 7:
         raise InvalidAnswer(invalid_answers.use_buttons())
     return int(found[0])
 
 
-def _read_hour(text: str, answers: Answers) -> str:
+def _read_hour(text: str) -> str:
     return parse_clock(text).isoformat("minutes")
 
 
@@ -135,23 +135,26 @@ WEIGH_IN = Flow(
     steps=(
         Step(
             key="cap",
-            ask=lambda answers: words.ask_cap(),
-            read=_read_cap,
-            choices=lambda answers: ((Choice(words.no_weigh_in_button(), NONE),),),
+            ask=words.ask_cap,
+            read_with=_read_cap,
+            choices=buttons(((words.no_weigh_in_button, NONE),)),
         ),
         Step(
-            key="days_out", ask=lambda answers: words.ask_when(), read=_read_days, choices=_days,
+            key="days_out",
+            ask=words.ask_when,
+            read=_read_days,
+            choices=buttons(tuple((partial(_day, out), str(out)) for out in DAYS)),
             when=_some,
         ),
         Step(
             key="at",
-            ask=lambda answers: words.ask_hour(),
+            ask=words.ask_hour,
             read=_read_hour,
-            choices=lambda answers: (tuple(Choice(hour, hour) for hour in HOURS),),
+            choices=buttons(tuple((hour, hour) for hour in HOURS)),
             when=_some,
         ),
     ),
-)  # fmt: skip
+)
 
 
 def weigh_in_of(answers: Answers) -> dict[str, Any] | None:

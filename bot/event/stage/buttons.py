@@ -27,6 +27,16 @@ class Late(NamedTuple):
     minutes: int
 
 
+class Told(NamedTuple):
+    """When the classes are on, as was said in passing: `which` as in `StageWord`, `clocks` such as
+    "1500-1930".
+    """
+
+    athlete: int
+    which: int
+    clocks: str
+
+
 class TopUp(NamedTuple):
     """The coach's answer to a look: 0 g is none."""
 
@@ -37,4 +47,5 @@ class TopUp(NamedTuple):
 
 ON_STAGE = Route("st", OnStage)
 LATE = Route("st:late", Late)
+TOLD = Route("st:told", Told)
 TOP_UP = Route("st:top", TopUp)

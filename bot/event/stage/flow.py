@@ -6,55 +6,61 @@ import re
 from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
 from functools import partial
-from typing import Any
 
 from bot.core.timing.instants import local_instant
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import MINUTES, Label, buttons, one_of, said, without
+from bot.dialogue.readers import MINUTES, buttons, one_of, said, without
 from bot.event.stage import words
 from bot.words import common
 from bot.words.languages import language
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
 from engine.written.delays import parse_delay
-from engine.written.late import Late
+from engine.written.stage_times import clocks_alone, parse_stage_word
 from engine.written.units import parse_clock, parse_number, parse_score
 
 NONE, ORDER = "none", "order"
 #: Clock times before this belong to the night after the event's day.
 NIGHT_UNTIL = time(4, 0)
 MOST_CLASSES = 200
-_CLOCK = Late(r"(?i)\b\d{1,2}(?:(?:[:.h]| ?uhr )\d{2}\b(?: ?[ap]m)?| ?(?:[ap]m|uhr)\b)(?: ?uhr\b)?")
 
 
-def _read_stage(text: str, answers: Answers) -> str:
-    return ORDER if text.strip().lower() == ORDER else _read_clock(text, answers)
+def _read_stage(text: str, answers: Answers) -> Answers:
+    """When the first class is on, and those after it where they are told with it."""
+    if text.strip().lower() == ORDER:
+        return {"stage": ORDER}
+    word = parse_stage_word(text, language())
+    first, *later = word.clocks if word is not None and word.which in (0, 1) else clocks_alone(text)
+    found: Answers = {"stage": f"{first:%H:%M}"}
+    if later:
+        clocks = " ".join(f"{clock:%H:%M}" for clock in later)
+        found["second"] = _read_later(clocks, answers | found)
+    return found
 
 
-def _read_clock(text: str, answers: Answers) -> str:
+def _read_clock(text: str) -> str:
     return f"{parse_clock(text):%H:%M}"
 
 
-def _read_clock_or_none(text: str, answers: Answers) -> str | None:
+def _read_clock_or_none(text: str) -> str | None:
     if text == NONE or said(text, reading.NONE) or said(text, reading.UNKNOWN):
         return None
-    return _read_clock(text, answers)
+    return _read_clock(text)
 
 
 def _read_later(text: str, answers: Answers) -> str | None:
     """The times of all further classes, with spaces between; None where there is one class only."""
     if text == NONE or said(text, reading.NONE) or said(text, reading.UNKNOWN):
         return None
-    several = _CLOCK.findall(text)
-    clocks = [_read_clock(one, answers) for one in (several if len(several) > 1 else [text])]
+    clocks = [f"{clock:%H:%M}" for clock in clocks_alone(text)]
     every = [first_stage(answers), *(_instant(answers, clock) for clock in clocks)]
     if every != sorted(set(every)):
         raise InvalidAnswer(words.second_not_later())
     return " ".join(clocks)
 
 
-def _read_minutes(text: str, answers: Answers) -> float:
+def _read_minutes(text: str) -> float:
     """A figure, or a span as it is spoken: "half an hour"."""
     for late in ("late", "später"):
         spoken = parse_delay(f"{late} {reading.plainly(text)}", language())
@@ -64,7 +70,7 @@ def _read_minutes(text: str, answers: Answers) -> float:
 
 
 def _read_duty(text: str, answers: Answers) -> str | None:
-    at = _read_clock_or_none(text, answers)
+    at = _read_clock_or_none(text)
     if at is not None and _instant(answers, at) >= first_stage(answers):
         raise InvalidAnswer(words.duty_not_before())
     return at
@@ -107,7 +113,7 @@ def stage_day_of(answers: Answers) -> StageDay:
     )
 
 
-def _one(*pairs: tuple[Label, str]) -> Callable[[Answers], Choices]:
+def _one(*pairs: tuple[str | Callable[[], str], str]) -> Choices:
     return buttons(pairs)
 
 
@@ -125,27 +131,28 @@ STAGE = Flow(
             ask=lambda answers: words.ask_stage(
                 date.fromisoformat(answers["_day"]), answers["_zone"]
             ),
-            read=_read_stage,
+            read_with=_read_stage,
+            spreads=True,
             choices=_one((words.order_button, ORDER)),
         ),
         Step(key="show_start", ask=words.ask_show_start, read=_read_clock, when=_by_order),
         Step(
             key="number",
             ask=words.ask_class_number,
-            read=lambda text, answers: parse_score(text, 1, MOST_CLASSES),
+            read=lambda text: parse_score(text, 1, MOST_CLASSES),
             when=_by_order,
         ),
         Step(
             key="each",
             ask=words.ask_each,
-            read=lambda text, answers: parse_number(without(text, MINUTES), low=1, high=120),
+            read=lambda text: parse_number(without(text, MINUTES), low=1, high=120),
             choices=_one(*((partial(common.minutes, n), str(n)) for n in (10, 15, 20))),
             when=_by_order,
         ),
         Step(
             key="second",
             ask=words.ask_second,
-            read=_read_later,
+            read_with=_read_later,
             choices=_one((words.no_second_button, NONE)),
         ),
         Step(
@@ -159,23 +166,20 @@ STAGE = Flow(
         Step(
             key="registration",
             ask=words.ask_registration,
-            read=_read_duty,
+            read_with=_read_duty,
             choices=_one((common.none, NONE)),
         ),
-        Step(key="tan", ask=words.ask_tan, read=_read_duty, choices=_one((common.none, NONE))),
+        Step(key="tan", ask=words.ask_tan, read_with=_read_duty, choices=_one((common.none, NONE))),
     ),
 )
 
 
-def _scores(most: int) -> Any:
-    def choices(answers: Answers) -> Choices:
-        row = [Choice(str(n), str(n)) for n in range(1, most + 1)]
-        return [row[:5], row[5:]] if most > 5 else [row]
-
-    return choices
+def _scores(most: int) -> Choices:
+    row = [Choice(str(n), str(n)) for n in range(1, most + 1)]
+    return [row[:5], row[5:]] if most > 5 else [row]
 
 
-def _read_look(text: str, answers: Answers) -> Answers:
+def _read_look(text: str) -> Answers:
     """How full, or the whole look in a line: "7 4 fine"."""
     parts = [part for part in re.split(r"[\s,;/]+", text.strip()) if part]
     if not 2 <= len(parts) <= 3:
@@ -186,7 +190,7 @@ def _read_look(text: str, answers: Answers) -> Answers:
     if len(parts) == 3:
         guts = {gut_button(gut).casefold(): gut for gut in GUT_BUTTONS}
         word = parts[2].casefold().rstrip(".!")
-        found["gut"] = one_of(*GUT_BUTTONS)(guts.get(word, word), answers)
+        found["gut"] = one_of(*GUT_BUTTONS)(guts.get(word, word))
     return found
 
 
@@ -205,7 +209,7 @@ LOOK = Flow(
         Step(
             key="sharpness",
             ask=words.ask_sharpness,
-            read=lambda text, answers: parse_score(text, 1, 5),
+            read=lambda text: parse_score(text, 1, 5),
             choices=_scores(5),
         ),
         Step(

@@ -51,9 +51,7 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
         return
     if entry.kind is Kind.STAGE:  # what was to be seen before it is past
         stage_day.drop_look_check(turn, profile)
-    text = words.reminder(
-        entry, len(row.facts["stages"]), event.zone, _food(turn, profile, event, entry)
-    )
+    text = words.reminder(entry, len(row.facts["stages"]), _food(turn, profile, event, entry))
     say_to(
         turn,
         athlete,

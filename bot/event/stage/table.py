@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.core.chat.routes import ATHLETE, COACHING, Command, Duty, tap
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.event.stage import buttons, words
+from bot.event.stage import buttons, times_perhaps, words
 from bot.event.stage import look as stage_look
 from bot.event.stage import reminders as stage_reminders
 from bot.event.stage import views as stage_views
@@ -24,6 +24,7 @@ FEATURE = Feature(
     taps=(
         tap(buttons.ON_STAGE, BOTH, stage_views.tapped, words.day_not_here),
         tap(buttons.LATE, BOTH, stage_views.late_tapped, words.day_not_here),
+        tap(buttons.TOLD, BOTH, times_perhaps.tapped, words.day_not_here),
         tap(buttons.TOP_UP, BOTH, stage_views.top_up_tapped, words.day_not_here),
     ),
     flows=(FlowBinding(STAGE, stage_views.times_given), FlowBinding(LOOK, stage_look.look_given)),

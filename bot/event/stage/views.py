@@ -13,6 +13,7 @@ from bot.core.chat.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.event.stage import day as stage_day
 from bot.event.stage import look as stage_look
 from bot.event.stage import words
@@ -48,7 +49,7 @@ def show(turn: Act) -> None:
     if own is not None and current_event(turn.session, own.person_id) is not None:
         say_day(turn, turn.person, own)
         return
-    found = _coached(turn.session, turn.person)
+    found = coached(turn.session, turn.person)
     if len(found) == 1:
         say_day(turn, turn.person, found[0])
         return
@@ -146,7 +147,7 @@ def _amounts(athlete: int) -> list[list[Button]]:
 
 def tapped(turn: Act, pressed: OnStage) -> None:
     """For the athlete and for their coach."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is None:
         return
     profile, event = found
@@ -171,7 +172,7 @@ def tapped(turn: Act, pressed: OnStage) -> None:
 
 def late_tapped(turn: Act, pressed: Late) -> None:
     """The day runs so much later, or earlier."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is not None:
         answer(turn)
         _move(turn, turn.person, *found, pressed.minutes)
@@ -179,13 +180,13 @@ def late_tapped(turn: Act, pressed: Late) -> None:
 
 def top_up_tapped(turn: Act, pressed: TopUp) -> None:
     """What the coach says to a last top-up."""
-    found = _day_of(turn, pressed.athlete)
+    found = day_of(turn, pressed.athlete)
     if found is not None:
         row = stage_day.stage_row(turn.session, found[1])
         stage_look.top_up(turn, turn.person, found[0], row, pressed)
 
 
-def _day_of(turn: Act, athlete: int) -> tuple[AthleteProfile, EventRow] | None:
+def day_of(turn: Act, athlete: int) -> tuple[AthleteProfile, EventRow] | None:
     """The athlete and their event, for the two whom it concerns; else it is answered why not."""
     profile = _theirs(turn.session, turn.person, athlete)
     event = current_event(turn.session, profile.person_id) if profile is not None else None
@@ -204,7 +205,7 @@ def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
         return
     stage_day.lay_out(turn, profile, event, stage_day_of(question.answers), person)
     say_day(turn, person, profile)
-    for other in _others(turn.session, person, profile):
+    for other in others(turn.session, person, profile):
         lead = words.set_by_coach if other.id == profile.person_id else words.set_by_athlete
         say_day(turn, other, profile, lead=partial(lead, person.first_name))
 
@@ -233,7 +234,7 @@ def _move(
         say_to(turn, person, text)
         return
     stage_day.move(turn, profile, event, row, minutes, person)
-    for reader in (person, *_others(turn.session, person, profile)):
+    for reader in (person, *others(turn.session, person, profile)):
         lead = partial(words.moved, minutes, person.first_name, own=reader.id == person.id)
         say_day(turn, reader, profile, lead=lead, rest=True)
 
@@ -242,7 +243,7 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
     if row.cancelled_at is None:
         stage_day.call_off(turn, profile, row, person)
         name = name_of(turn.session, profile.person_id)
-        for other in _others(turn.session, person, profile):
+        for other in others(turn.session, person, profile):
             text = (
                 words.is_cancelled
                 if other.id == profile.person_id
@@ -256,13 +257,18 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
 def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: EventRow) -> None:
     asking.open_question(
         turn, person, STAGE, subject_id=profile.person_id,
-        answers={
-            "_day": event.day.isoformat(),
-            "_zone": event.zone,
-            "_wake": f"{profile.prompt_time:%H:%M}",
-            "_look_before_min": stage_day.look_of(turn.session, event),
-        },
+        answers=context_of(turn, profile, event),
     )  # fmt: skip
+
+
+def context_of(turn: Turn, profile: AthleteProfile, event: EventRow) -> Answers:
+    """What the questions for the day are asked with."""
+    return {
+        "_day": event.day.isoformat(),
+        "_zone": event.zone,
+        "_wake": f"{profile.prompt_time:%H:%M}",
+        "_look_before_min": stage_day.look_of(turn.session, event),
+    }
 
 
 def say_day(
@@ -325,7 +331,7 @@ def _running_days(turn: Turn, person: Person) -> list[tuple[AthleteProfile, Even
     """Days that this person may move, and that are under way."""
     own = profile_of(turn.session, person.id)
     found: list[tuple[AthleteProfile, EventRow]] = []
-    for profile in ([own] if own is not None else []) + _coached(turn.session, person):
+    for profile in ([own] if own is not None else []) + coached(turn.session, person):
         event = current_event(turn.session, profile.person_id)
         if event is None or profile.person_id in [p.person_id for p, _ in found]:
             continue
@@ -335,7 +341,8 @@ def _running_days(turn: Turn, person: Person) -> list[tuple[AthleteProfile, Even
     return found
 
 
-def _coached(session: Session, person: Person) -> list[AthleteProfile]:
+def coached(session: Session, person: Person) -> list[AthleteProfile]:
+    """Whose days this person may see, where there is one."""
     return [
         profile
         for profile in athletes_seen_by(session, person)
@@ -350,5 +357,6 @@ def _theirs(session: Session, person: Person, athlete_id: int) -> AthleteProfile
     return own_athlete(session, person, athlete_id)
 
 
-def _others(session: Session, person: Person, profile: AthleteProfile) -> list[Person]:
+def others(session: Session, person: Person, profile: AthleteProfile) -> list[Person]:
+    """Who else has the day's times."""
     return [one for one in readers(session, profile) if one.id != person.id]

@@ -30,21 +30,19 @@ def ask_stage(day: date, zone: str) -> str:
 
 
 order_button = Sentence("Only the class order")
-ask_show_start = Sentence("When does the first class go on?").for_any
-ask_class_number = Sentence("Which number in the order is the class? (1 goes first)").for_any
-ask_each = Sentence("About how many minutes does a class take?").for_any
-ask_second = Sentence(
-    "More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00."
-).for_any
+ask_show_start = Sentence("When does the first class go on?")
+ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
+ask_each = Sentence("About how many minutes does a class take?")
+ask_second = Sentence("More classes? If so, at what time each? Such as 16:30, or 16:30 and 19:00.")
 no_second_button = Sentence("One class only")
 second_not_later = Sentence("Each class has to come after the one before. Please check the times.")
 duty_not_before = Sentence(
     "That is not before the stage time. If it is on the day before, tap None; it "
     "does not shape this day."
 )
-ask_travel = Sentence("How long is the way there on the day, in minutes?").for_any
-ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?").for_any
-ask_tan = Sentence("Tan on the day: at what time?").for_any
+ask_travel = Sentence("How long is the way there on the day, in minutes?")
+ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?")
+ask_tan = Sentence("Tan on the day: at what time?")
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -143,6 +141,10 @@ def moved(minutes: int, by: str, own: bool) -> str:
     return tr("Moved {minutes} min earlier ({by} said so). The rest of the day now:", **values)
 
 
+times_are_now = Sentence("The times are changed. The day now:")
+times_changed_by = SentenceOn("{by} has changed the times. The day now:")
+
+
 def times_taken_back(by: str, *, own: bool) -> str:
     if own:
         return tr("You have taken back the last change of the day's times. They are again:")
@@ -166,17 +168,25 @@ def no_event(own: bool) -> str:
 
 late_button = SentenceOn("{minutes} min late")
 early_button = SentenceOn("{minutes} min early")
+
+
+def on_stage_button(clocks: Sequence[str]) -> str:
+    return tr("On stage {times}", times=", ".join(clocks))
+
+
+perhaps_times = Sentence("Is that when you are on? Nothing is set by it yet.")
+perhaps_times_of = SentenceOn("Is that when {name} is on? Nothing is set by it yet.")
+perhaps_late = Sentence("Does that move the day? Nothing is moved yet.")
+perhaps_late_of = SentenceOn("Does that move {name}'s day? Nothing is moved yet.")
 coach_told_cancelled = SentenceOn("{name}'s stage is off, as just told. No more reminders go out.")
 
 
 # The look
 
 
-ask_fullness = Sentence(
-    "Look check. How full? 1 = completely flat, 10 = as full as you can get"
-).for_any
-ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp").for_any
-ask_gut = Sentence("How is your stomach?").for_any
+ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
+ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
+ask_gut = Sentence("How is your stomach?")
 no_top_up_button = Sentence("No top-up")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
 

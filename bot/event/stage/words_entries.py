@@ -93,7 +93,7 @@ REMINDERS = {
 }
 
 
-def reminder(entry: Entry, classes: int, zone: str, food: str) -> str:
+def reminder(entry: Entry, classes: int, food: str) -> str:
     if entry.kind is Kind.LOOK:
         return ""
     if entry.kind is Kind.AFTER:

@@ -24,12 +24,12 @@ def _read_day(text: str, answers: Answers) -> str:
     return day.isoformat()
 
 
-def _read_clock(text: str, answers: Answers) -> str:
+def _read_clock(text: str) -> str:
     return f"{parse_clock(text):%H:%M}"
 
 
 def _read_arrival(text: str, answers: Answers) -> str:
-    clock = _read_clock(text, answers)
+    clock = _read_clock(text)
     left, arrived = leaving({**answers}), arriving({**answers, "arrive": clock})
     if not timedelta(0) < arrived - left <= LONGEST:
         raise InvalidAnswer(words.arrival_impossible())
@@ -61,16 +61,18 @@ TRAVEL = Flow(
         Step(
             key="leave_day",
             ask=lambda answers: words.ask_leave_day(answers["_away"]),
-            read=_read_day,
+            read_with=_read_day,
         ),
         Step(key="leave", ask=lambda answers: words.ask_leave(answers["_home"]), read=_read_clock),
         Step(
             key="arrive_day",
             ask=lambda answers: words.ask_arrive_day(answers["_away"]),
-            read=_read_day,
+            read_with=_read_day,
         ),
         Step(
-            key="arrive", ask=lambda answers: words.ask_arrive(answers["_away"]), read=_read_arrival
+            key="arrive",
+            ask=lambda answers: words.ask_arrive(answers["_away"]),
+            read_with=_read_arrival,
         ),
     ),
 )

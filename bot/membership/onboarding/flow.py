@@ -12,14 +12,16 @@ from datetime import date, datetime, time
 from functools import partial
 from typing import Any
 
+from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
 from bot.core.zones import find_places, zones_for_clock
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, said, yes_or_no
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import in_words, words
 from bot.membership.onboarding import words_measures as measure_words
 from bot.words import common, invalid_answers
+from bot.words.languages import Sentence
 from engine.written.late import Late
 from engine.written.units import (
     ParseError,
@@ -70,14 +72,14 @@ def under_age(answers: Answers) -> bool:
 
 
 def _goes_on(answers: Answers) -> bool:
-    return answers.get("consent") == "yes" and not under_age(answers)
+    return answers.get(CONSENT) == "yes" and not under_age(answers)
 
 
 def _birthday_matters(answers: Answers) -> bool:
     return _goes_on(answers) and _years_this_year(answers) == ADULT
 
 
-def _consent(text: str, answers: Answers) -> str:
+def _consent(text: str) -> str:
     if text in ("yes", "no"):
         return text
     if in_words.agrees(text):
@@ -85,7 +87,7 @@ def _consent(text: str, answers: Answers) -> str:
     raise InvalidAnswer(invalid_answers.use_buttons())
 
 
-def _sex(text: str, answers: Answers) -> str:
+def _sex(text: str) -> str:
     sex = in_words.sex(text)
     if not sex:
         raise InvalidAnswer(invalid_answers.use_buttons())
@@ -198,8 +200,8 @@ def _day(text: str, answers: Answers) -> Answers:
     return found | (_water(rest, answers) if rest else {})
 
 
-def _grams(key: str) -> Callable[[str, Answers], float]:
-    def read(text: str, answers: Answers) -> float:
+def _grams(key: str) -> Callable[[str], float]:
+    def read(text: str) -> float:
         if _unsure(text):
             raise InvalidAnswer(words.an_estimate_will_do())
         return parse_grams(text, high=MOST[key])
@@ -207,11 +209,11 @@ def _grams(key: str) -> Callable[[str, Answers], float]:
     return read
 
 
-def _fibre(text: str, answers: Answers) -> float | None:
+def _fibre(text: str) -> float | None:
     return None if _unsure(text) else parse_grams(text, high=150)
 
 
-def _sodium(text: str, answers: Answers) -> float | None:
+def _sodium(text: str) -> float | None:
     if _unsure(text):
         return None
     return parse_number(text.lower().strip().removesuffix("mg"), low=200, high=20000)
@@ -238,16 +240,16 @@ def _unit_meant(text: str, answers: Answers) -> VolumeUnit:
     return VolumeUnit.FLOZ_IMP if stones else VolumeUnit.FLOZ_US
 
 
-def _baseline(key: str, read: Callable[[str, Answers], Any], **more: Any) -> Step:
+def _baseline(key: str, **more: Any) -> Step:
     return Step(
-        key=key, ask=lambda answers: words.ask_baseline(key), read=read,
+        key=key, ask=Sentence(words.BASELINE[key]),
         when=more.pop("when", _goes_on), **more,
     )  # fmt: skip
 
 
 def _times(answers: Answers) -> Choices:
     other = [[Choice(words.other_place_button(), ELSEWHERE)]] if _one_place(answers) else []
-    return [*_TIMES(answers), *other]
+    return [*_TIMES, *other]
 
 
 _TIMES = buttons(
@@ -256,11 +258,11 @@ _TIMES = buttons(
 )
 
 ONBOARDING = Flow(
-    id="onboarding",
+    id=FIRST_QUESTIONS,
     can_cancel=False,
     steps=(
         Step(
-            key="consent",
+            key=CONSENT,
             ask=lambda answers: (words.agree_again if answers.get("_again") else words.cautions)(
                 answers["_coach"], self_coached=answers.get("_own", False)
             ),
@@ -268,12 +270,7 @@ ONBOARDING = Flow(
             stays=True,
             choices=buttons(((words.agree_button, "yes"),), ((common.no, "no"),)),
         ),
-        Step(
-            key="birth_year",
-            ask=lambda answers: words.ask_birth_year(),
-            read=_birth_year,
-            when=_goes_on,
-        ),
+        Step(key="birth_year", ask=words.ask_birth_year, read_with=_birth_year, when=_goes_on),
         Step(
             key="eighteen",
             ask=words.ask_eighteen,
@@ -283,17 +280,17 @@ ONBOARDING = Flow(
         ),
         Step(
             key="sex",
-            ask=lambda answers: words.ask_sex(),
+            ask=words.ask_sex,
             read=_sex,
             choices=buttons(tuple((partial(words.sex_button, sex), sex) for sex in words.SEXES)),
             when=_goes_on,
         ),
         *health_screen.steps(_goes_on),
-        Step(key="place", ask=lambda answers: words.ask_place(), read=_place, when=_goes_on),
+        Step(key="place", ask=words.ask_place, read_with=_place, when=_goes_on),
         Step(
             key="which_place",
             ask=words.ask_which_place,
-            read=_which("place"),
+            read_with=_which("place"),
             choices=_candidates("place"),
             when=lambda answers: _goes_on(answers) and not _one_place(answers),
             back_to="place",
@@ -301,7 +298,7 @@ ONBOARDING = Flow(
         Step(
             key="which_of_them",
             ask=words.ask_which_place,
-            read=_number_of_them,
+            read_with=_number_of_them,
             choices=_candidates("which_place"),
             when=_several_typed,
             back_to="which_place",
@@ -311,16 +308,16 @@ ONBOARDING = Flow(
             ask=lambda answers: words.ask_prompt_time(
                 answers["place"][0] if _one_place(answers) else None
             ),
-            read=_prompt_time,
+            read_with=_prompt_time,
             choices=_times,
             when=_goes_on,
             back_to="place",
         ),
         *measures.steps(_goes_on),
-        _baseline("carb_g", _day, spreads=True),
-        _baseline("protein_g", _grams("protein_g")),
-        _baseline("fat_g", _grams("fat_g")),
-        _baseline("water_l", _water, spreads=True),
+        _baseline("carb_g", read_with=_day, spreads=True),
+        _baseline("protein_g", read=_grams("protein_g")),
+        _baseline("fat_g", read=_grams("fat_g")),
+        _baseline("water_l", read_with=_water, spreads=True),
     ),
 )
 
@@ -328,9 +325,11 @@ ONBOARDING = Flow(
 LATER = Flow(
     id="later-questions",
     steps=(
-        *measures.fat_steps(always),
+        *measures.fat_steps(),
         *(
-            _baseline(key, read, when=always, choices=buttons(((words.not_sure_button, NOT_SURE),)))
+            _baseline(
+                key, read=read, when=None, choices=buttons(((words.not_sure_button, NOT_SURE),))
+            )
             for key, read in (("fibre_g", _fibre), ("sodium_mg", _sodium))
         ),
     ),

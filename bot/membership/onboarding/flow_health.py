@@ -35,10 +35,11 @@ def _step(part: Part, when: Callable[[Answers], bool]) -> Step:
         ask=lambda answers: words.ask(
             part, asked_of(part, Sex(answers["sex"])), self_coached=answers.get("_own", False)
         ),
-        read=lambda text, answers: _read(text, part, asked_of(part, Sex(answers["sex"]))),
+        read_with=lambda text, answers: _read(text, part, asked_of(part, Sex(answers["sex"]))),
         choices=lambda answers: _choices(part, asked_of(part, Sex(answers["sex"]))),
         when=when,
         many=True,
+        private=part is Part.EATING,
         none=none_of_these_button,
     )
 
@@ -53,7 +54,7 @@ def _choices(part: Part, signs: tuple[Sign, ...]) -> Choices:
 def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
     """Typed: lines by the words of their buttons, questions by their numbers, or none of them."""
     plain = " ".join(text.split()).strip(" .!").casefold()
-    if plain == DONE or said(plain, NONE) or said(plain, words.NONE_WORDS):
+    if plain == DONE or said(plain, NONE) or _says_none(plain):
         return DONE
     if part is Part.EATING:
         known = {str(number): sign for number, sign in enumerate(signs, start=1)}
@@ -68,6 +69,13 @@ def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
     if part is Part.CONDITIONS and (told := _called(plain, signs)):
         return told
     raise InvalidAnswer(words.tap_or_type(part))
+
+
+def _says_none(plain: str) -> bool:
+    """Whether it is a none, in whatever words: "no to all of them", "nichts davon trifft zu"."""
+    said_so = _WORD.findall(plain)
+    none, beside = listed(words.NONE_OF_IT), listed(words.BESIDE_NONE)
+    return any(one in none for one in said_so) and all(one in none + beside for one in said_so)
 
 
 def _called(plain: str, signs: tuple[Sign, ...]) -> list[str]:

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from bot.dialogue import readers
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
-from bot.dialogue.readers import SKIP, buttons, number_between, said
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, When, both
+from bot.dialogue.readers import SKIP, YES, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
 from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
@@ -54,7 +52,7 @@ def _doubted(answers: Answers) -> bool:
     return not believable(answers["height_cm"], answers["body_mass_kg"])
 
 
-def _read_height(text: str, answers: Answers) -> float:
+def _read_height(text: str) -> float:
     try:
         return parse_height(readers.plainly(text))
     except ParseError as error:
@@ -78,7 +76,7 @@ def _read_mass(text: str, answers: Answers) -> Answers:
         if error.code is not ParseErrorCode.NO_UNIT:
             raise
         told = parse_weight(text, unit=_unit_meant(text, answers))
-    return {"body_mass_kg": told.kg, "weight_unit": unit or told.unit.value}
+    return {"body_mass_kg": told.kg, "weight_unit": told.unit.value}
 
 
 def _unit_meant(text: str, answers: Answers) -> WeightUnit:
@@ -121,28 +119,35 @@ def _checks(answers: Answers) -> Choices:
     ]
 
 
-def _read_check(text: str, answers: Answers) -> float | str | None:
-    """The weight that was meant, RIGHT, HEIGHT, or None to be asked for the weight again."""
-    word = text.strip().lower()
-    if word in (RIGHT, HEIGHT):
-        return word
+def _read_check(text: str, answers: Answers) -> Answers | None:
+    """The weight that was meant, RIGHT or HEIGHT, and the unit it is told in, which is the athlete's
+    from then on; or None to be asked for the weight again.
+    """
+    unit, word = str(answers["weight_unit"]), text.strip().lower()
+    meant = meant_kg(answers)
     if word == WEIGHT:
         return None
-    if word == MEANT:
-        return meant_kg(answers)
+    if word in (RIGHT, HEIGHT):
+        return {"mass_check": word, "weight_unit": unit}
+    if meant is not None and (word == MEANT or said(text, YES)):
+        return {"mass_check": meant, "weight_unit": _OTHER_UNIT[unit]}
     try:
-        typed = parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
+        typed = parse_weight(text, unit=WeightUnit(unit))
     except ParseError:
         raise InvalidAnswer(invalid_answers.use_buttons()) from None
-    if not believable(answers["height_cm"], typed):
+    if not believable(answers["height_cm"], typed.kg):
         raise InvalidAnswer(words.still_doubted())
-    return typed
+    return {"mass_check": typed.kg, "weight_unit": typed.unit.value}
 
 
-def _read_fat(text: str, answers: Answers) -> float | None:
+#: The unit in which a number was meant that was read in this one.
+_OTHER_UNIT = {WeightUnit.LB.value: WeightUnit.KG.value, WeightUnit.KG.value: WeightUnit.LB.value}
+
+
+def _read_fat(text: str) -> float | None:
     if said(text, SKIP) or said(text, words.UNSURE):
         return None
-    return number_between(3, 60)(text.replace("%", ""), answers)
+    return number_between(3, 60)(text.replace("%", ""))
 
 
 def _fat_doubted(answers: Answers) -> bool:
@@ -150,7 +155,7 @@ def _fat_doubted(answers: Answers) -> bool:
     return percent is not None and not body_fat_believable(Sex(answers["sex"]), percent)
 
 
-def _read_fat_check(text: str, answers: Answers) -> str | None:
+def _read_fat_check(text: str) -> str | None:
     word = text.strip().lower()
     if word in (KEEP, LEAVE):
         return word
@@ -159,40 +164,41 @@ def _read_fat_check(text: str, answers: Answers) -> str | None:
     raise InvalidAnswer(invalid_answers.use_buttons())
 
 
-def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
+def steps(when: When | None = None) -> tuple[Step, ...]:
     """Height and weight, put where `when` holds; "sex" is answered before."""
     return (
-        Step(key="height_cm", ask=lambda answers: words.ask_height(), read=_read_height, when=when),
+        Step(key="height_cm", ask=words.ask_height, read=_read_height, when=when),
         Step(
             key="body_mass_kg",
             ask=lambda answers: words.ask_body_mass(answers.get("weight_unit")),
-            read=_read_mass,
+            read_with=_read_mass,
             when=when,
             spreads=True,
         ),
         Step(
             key="mass_check",
             ask=_ask_check,
-            read=_read_check,
+            read_with=_read_check,
             choices=_checks,
-            when=lambda answers: when(answers) and _doubted(answers),
+            when=both(when, _doubted),
             back_to="body_mass_kg",
+            spreads=True,
         ),
         Step(
             key="height_again",
-            ask=lambda answers: words.ask_height(),
+            ask=words.ask_height,
             read=_read_height,
-            when=lambda answers: when(answers) and answers.get("mass_check") == HEIGHT,
+            when=both(when, lambda answers: answers.get("mass_check") == HEIGHT),
         ),
     )
 
 
-def fat_steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
+def fat_steps(when: When | None = None) -> tuple[Step, ...]:
     """Body fat, put where `when` holds."""
     return (
         Step(
             key="body_fat_percent",
-            ask=lambda answers: words.ask_body_fat(),
+            ask=words.ask_body_fat,
             read=_read_fat,
             choices=buttons(((skip_button, "skip"),)),
             when=when,
@@ -205,11 +211,11 @@ def fat_steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
                 ((words.fat_keep_button, KEEP),),
                 ((leave_out_button, LEAVE), (words.fat_again_button, AGAIN)),
             ),
-            when=lambda answers: when(answers) and _fat_doubted(answers),
+            when=both(when, _fat_doubted),
             back_to="body_fat_percent",
         ),
     )
 
 
 #: Asked again of somebody whose height or weight was wrong. Context: "sex", "weight_unit".
-MEASURES = Flow(id="measures", steps=(*steps(always), *fat_steps(always)))
+MEASURES = Flow(id="measures", steps=(*steps(), *fat_steps()))

@@ -7,6 +7,7 @@ from datetime import time
 from bot.core.chat.cards import CARD, SETUP
 from bot.core.chat.outbox import Button
 from bot.core.context import Context
+from bot.core.first_questions import CONSENT
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
@@ -62,7 +63,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     profile = get_profile(turn.session, person.id)
     coach = get_person(turn.session, profile.coach_id)
     answers = question.answers
-    if answers.get("consent") != "yes" or under_age(answers):
+    if answers.get(CONSENT) != "yes" or under_age(answers):
         _decline(turn, person, profile, question, coach)
         return
     _keep(profile, answers, turn.context)

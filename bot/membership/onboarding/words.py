@@ -12,7 +12,7 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
-CONSENT_VERSION = "1"
+CONSENT_VERSION = "2"
 
 
 def cautions(coach_name: str, *, self_coached: bool) -> str:
@@ -30,8 +30,9 @@ def cautions(coach_name: str, *, self_coached: bool) -> str:
             "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
             "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
             "What you tell me is kept for you, and goes to nobody else but the second contact that you "
-            "may name, who only gets alerts. Telegram carries it: chats with a bot are not end-to-end "
-            "encrypted. You can stop at any time with /pause.\n\n"
+            "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
+            "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
+            "time with /pause.\n\n"
             "Do you understand this, and agree that I keep your answers?"
         )
     return tr(
@@ -48,6 +49,7 @@ def cautions(coach_name: str, *, self_coached: bool) -> str:
         "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
         "and goes to nobody else but the second contact {coach_name} has named, and that one only "
         "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. "
+        "Before you agree I pass on nothing but an emergency. "
         "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any time "
         "with /pause.\n\n"
         "Do you understand this, and agree that {coach_name} sees your answers?",
@@ -67,7 +69,7 @@ def agree_again(coach_name: str, *, self_coached: bool) -> str:
 
 agree_button = Sentence("I understand and agree")
 ask_birth_year = Sentence("Which year were you born? (four digits)")
-ask_eighteen = Sentence("Have you had your 18th birthday?").for_any
+ask_eighteen = Sentence("Have you had your 18th birthday?")
 ask_sex = Sentence(
     "Are you female or male? The published figures for water and carbs differ, and so do some of "
     "the health questions."
@@ -79,7 +81,7 @@ ask_place = Sentence(
     "Where are you? I ask by your own clock. Send a city, "
     "or tell me what time it is where you are, such as 14:35."
 )
-ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.").for_any
+ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.")
 somewhere_else_button = Sentence("Somewhere else")
 other_place_button = Sentence("I am somewhere else")
 not_sure_button = Sentence("Not sure")
@@ -136,10 +138,6 @@ BASELINE = {
         )
     ),
 }
-
-
-def ask_baseline(key: str) -> str:
-    return tr(BASELINE[key])
 
 
 def under_age(*, self_coached: bool) -> str:

@@ -10,7 +10,12 @@ from bot.words.names import cited
 from engine.evidence.planning.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign
 
-NONE_WORDS = mark("none of these, none of them, nothing of that, none apply, all no, no to all")
+#: Of these words, and of such as may stand beside them, an answer is that means none of a list.
+NONE_OF_IT = mark("no, none, nothing, nope, nah, neither, no one")
+BESIDE_NONE = mark(
+    "of, these, those, them, that, this, to, all, any, apply, applies, the, above, me, for, here, at, "
+    "i, have, everything, both, five, questions, question, answers, thanks, thank, you, luckily"
+)
 AND = mark("and")
 ONLY = mark("only, just, number, numbers, question, questions")
 
@@ -138,8 +143,9 @@ def sign_button(sign: Sign) -> str:
 def tap_or_type(part: Part) -> str:
     if part is Part.EATING:
         return tr(
-            "Please tap the numbers of the questions that you would answer with yes, or type them "
-            "(such as 1 3). If there is none, tap or type: none of these."
+            "Nobody sees what you answer here, so I have passed that on to nobody. Please tap the "
+            "numbers of the questions that you would answer with yes, or type them (such as 1 3). If "
+            "there is none, tap or type: none of these."
         )
     return tr(
         "Please tap what is true of you, or type it as it stands on the button. If nothing is, tap or "

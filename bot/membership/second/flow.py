@@ -51,17 +51,12 @@ SECOND = Flow(
         ),
         Step(
             key="rights",
-            ask=lambda answers: words.ask_rights(),
+            ask=words.ask_rights,
             read=one_of(*words.RIGHTS),
             choices=buttons(
                 tuple((partial(words.rights_button, right), right) for right in words.RIGHTS)
             ),
         ),
-        Step(
-            key="until",
-            ask=lambda answers: words.ask_until(),
-            read=_read_until,
-            choices=_until_choices,
-        ),
+        Step(key="until", ask=words.ask_until, read_with=_read_until, choices=_until_choices),
     ),
 )

@@ -13,7 +13,7 @@ from bot.words.looks import seen_look
 from bot.words.symptoms import symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.values.plan import Phase
-from engine.written.units import WeightUnit
+from engine.written.units import Towards, WeightUnit
 
 CAPTION_UNITS = 1024  # what Telegram takes, in UTF-16 units
 TEN = 10
@@ -310,7 +310,8 @@ def _weight(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:
             -1: tr("{weight} (below the expected range)", weight=weight),
         }[day.against_band]
     unit = week.weight_unit
-    low, high = figures.weight(day.band_low_kg, unit), figures.weight(day.band_high_kg, unit)
+    low = figures.weight(day.band_low_kg, unit, Towards.LEAST)
+    high = figures.weight(day.band_high_kg, unit, Towards.MOST)
     if unit != WeightUnit.ST:
         low, high = low.split(" ")[0], high.split(" ")[0]
     return {

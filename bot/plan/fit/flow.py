@@ -59,7 +59,7 @@ def _read(text: str, answers: Answers) -> Any:
     if draft_of(answers).day(typed.days_out) is None:
         raise InvalidAnswer(words.no_such_day(typed.days_out))
     about = {"_field": typed.key, "_value": None, "_volume_unit": answers["_volume_unit"]}
-    value = PLAN_NUMBER.steps[0].read(typed.value, answers | about)
+    value = PLAN_NUMBER.steps[0].answer(typed.value, answers | about)
     return {"days_out": typed.days_out, "key": typed.key, "value": value}
 
 
@@ -69,5 +69,5 @@ def _read(text: str, answers: Answers) -> Any:
 PLAN_FIT = Flow(
     id="coach-plan-fit",
     can_cancel=False,
-    steps=(Step(key="do", ask=_ask, read=_read, choices=_choices),),
+    steps=(Step(key="do", ask=_ask, read_with=_read, choices=_choices),),
 )

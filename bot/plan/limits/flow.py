@@ -32,4 +32,4 @@ def _read(text: str, answers: Answers) -> float:
 
 #: Context: "_key" of the limit, "_value" as it is, "_low", "_high" and their sources' citations,
 #: "_volume_unit".
-LIMIT = Flow(id="coach-limit", steps=(Step(key="value", ask=_ask, read=_read),))
+LIMIT = Flow(id="coach-limit", steps=(Step(key="value", ask=_ask, read_with=_read),))

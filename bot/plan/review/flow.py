@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
-from bot.dialogue.readers import reason, yes_or_no
+from bot.dialogue.flow import Answers, Flow, Step
+from bot.dialogue.readers import buttons, reason, yes_or_no
 from bot.plan.review import words
 from bot.words.common import cancelled
 from engine.written.units import parse_number
@@ -13,10 +13,6 @@ MOST_KCAL = 12000
 
 def _ask_sure(answers: Answers) -> str:
     return words.ask_sure(answers["_warnings"])
-
-
-def _sure(answers: Answers) -> Choices:
-    return ((Choice(words.go_on_button(), "yes"),), (Choice(words.leave_button(), "no"),))
 
 
 def _so_far(answers: Answers) -> str:
@@ -32,18 +28,24 @@ PLAN_REVIEW = Flow(
     so_far=_so_far,
     can_cancel=False,
     steps=(
-        Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure),
+        Step(
+            key="sure",
+            ask=_ask_sure,
+            read=yes_or_no,
+            choices=buttons(((words.go_on_button, "yes"),), ((words.leave_button, "no"),)),
+        ),
         Step(
             key="reason",
-            ask=lambda answers: words.ask_reason(),
+            ask=words.ask_reason,
             read=reason,
+            free=True,
             when=lambda answers: answers.get("sure") is True,
         ),
     ),
 )
 
 
-def _read_total(text: str, answers: Answers) -> float:
+def _read_total(text: str) -> float:
     return parse_number(text.lower().replace("kcal", ""), low=100, high=MOST_KCAL)
 
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import NamedTuple
 
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, worded
 from bot.words.names import cited
 from bot.words.phases import training_words
 from engine.planning.review import Finding, OnDay
@@ -38,7 +39,7 @@ def finding_text(finding: Finding, volume_unit: str) -> str:
     return tr(
         "{level}: {said}\nSource: {sources}.",
         level=tr(LEVELS[finding.level]),
-        said=SENTENCES[finding.id](finding, volume_unit),
+        said=worded(SENTENCES[finding.id], Found(finding.days, finding.facts, volume_unit)),
         sources="; ".join(cited(source.citation) for source in finding.sources),
     )
 
@@ -126,101 +127,107 @@ def _kcal_stated(day: OnDay) -> str:
     return tr("{energy} kcal stated", energy=figures.number(float(day.value)))
 
 
-SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
-    "water-cut": lambda f, unit: tr(
+class Found(NamedTuple):
+    """What a sentence tells: the days and figures of a finding, in the reader's unit of volume."""
+
+    days: Sequence[OnDay]
+    facts: Mapping[str, float]
+    volume_unit: str
+
+
+SENTENCES: Mapping[str, Sentence | Callable[[Found], str]] = {
+    "water-cut": lambda f: tr(
         "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
         "glycogen is stored with it: cutting water makes people flat and has harmed some.",
-        days=_on_in_litres(f.days, unit),
-        habit=figures.litres(f.facts["habit_l"], unit),
+        days=_on_in_litres(f.days, f.volume_unit),
+        habit=figures.litres(f.facts["habit_l"], f.volume_unit),
     ),
-    "water-load": lambda f, unit: tr(
+    "water-load": lambda f: tr(
         "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
         "nothing here, and much water in little time dilutes the blood.",
-        days=_on_in_litres(f.days, unit),
-        habit=figures.litres(f.facts["habit_l"], unit),
+        days=_on_in_litres(f.days, f.volume_unit),
+        habit=figures.litres(f.facts["habit_l"], f.volume_unit),
     ),
-    "sodium-swing": lambda f, unit: tr(
+    "sodium-swing": lambda f: tr(
         "sodium differs from the habit of {habit} by more than a quarter. {days}.",
         habit=figures.milligrams(f.facts["habit_mg"]),
         days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
     ),
-    "sodium-habit-unknown": lambda f, unit: tr(
+    "sodium-habit-unknown": lambda f: tr(
         "sodium has a figure, and nobody has counted the habit. {days}. It may be a cut without "
         'anybody meaning one: "as always" is safer.',
         days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
     ),
-    "carbs-over-guard-rail": lambda f, unit: tr(
+    "carbs-over-guard-rail": lambda f: tr(
         "carbs are over the safety bound of {most}. {days}.",
         most=figures.grams(f.facts["most_g"]),
         days=_on_in_grams(f.days),
     ),
-    "no-load-day": lambda f, unit: tr(
-        "no day is marked as a load day, so no morning is judged as one."
-    ),
-    "load-by-another-name": lambda f, unit: tr(
+    "no-load-day": Sentence("no day is marked as a load day, so no morning is judged as one."),
+    "load-by-another-name": lambda f: tr(
         "a day has as many carbs as a load day but is called something else: {days}. Change its "
         "phase to load or refeed, so that the morning after is judged right.",
         days=_on_in_grams(f.days),
     ),
-    "load-over-guard-rail": lambda f, unit: tr(
+    "load-over-guard-rail": lambda f: tr(
         "the load comes to {load}; the safety bound for a whole load is {most}.",
         load=figures.grams(float(f.days[0].value)),
         most=figures.grams(f.facts["most_g"]),
     ),
-    "load-small": lambda f, unit: tr(
+    "load-small": lambda f: tr(
         "an average load day is {load} g/kg; under {need} g/kg a load does little.",
         load=figures.number(float(f.days[0].value), 1),
         need=figures.plain(f.facts["need_g_per_kg"]),
     ),
-    "load-small-for-a-woman": lambda f, unit: tr(
+    "load-small-for-a-woman": lambda f: tr(
         "the largest load day is {load} g/kg; at {need} g/kg or less, women's muscles took up "
         "little in studies.",
         load=figures.number(float(f.days[0].value), 1),
         need=figures.plain(f.facts["need_g_per_kg"]),
     ),
-    "deep-depletion": lambda f, unit: tr(
+    "deep-depletion": lambda f: tr(
         "depletion is deep. {days}, under {least}. It rarely adds anything if the look is "
         "already right.",
         days=_on_in_grams(f.days),
         least=figures.grams(f.facts["least_g"]),
     ),
-    "last-day-jump": lambda f, unit: tr(
+    "last-day-jump": lambda f: tr(
         "carbs jump at the very end: no time to see or correct a spill, and the stomach may "
         "rebel. {days}, more than one and a half times the day before.",
         days=_on_in_grams(f.days),
     ),
-    "legs-too-late": lambda f, unit: tr(
+    "legs-too-late": lambda f: tr(
         "legs are trained late: {days}. Trained legs keep water for days; {last} days out is "
         "late enough.",
         days=_on_as_said(f.days),
         last=figures.plain(f.facts["last_days_out"]),
     ),
-    "new-stimulus": lambda f, unit: tr(
+    "new-stimulus": lambda f: tr(
         "something new or hard close to event day: {days}. Sore muscles swell and fill more "
         "slowly.",
         days=_on_as_said(f.days),
     ),
-    "cardio-jump": lambda f, unit: tr(
+    "cardio-jump": lambda f: tr(
         "cardio jumps. {days}, more than 20 min over the days before.",
         days=_on(
             f.days, lambda day: tr("{minutes} min", minutes=figures.plain(round(float(day.value))))
         ),
     ),
-    "fibre-high-late": lambda f, unit: tr(
+    "fibre-high-late": lambda f: tr(
         "fibre is high late. {days}, over {most}: it stays in the gut and brings weight and gas.",
         days=_on_in_grams(f.days),
         most=figures.grams(f.facts["most_g"]),
     ),
-    "low-energy-availability": lambda f, unit: tr(
+    "low-energy-availability": lambda f: tr(
         "energy availability is low. {days}, under {least}. A few days can be managed, weeks "
         "do harm; exercise is estimated.",
         days=_on(f.days, _kcal_per_kg),
         least=figures.plain(f.facts["least_kcal_per_kg"]),
     ),
-    "nothing-rehearsed": lambda f, unit: tr(
+    "nothing-rehearsed": Sentence(
         "there was no trial. A trial two to eight weeks before says more than any table."
     ),
-    "total-off": lambda f, unit: tr(
+    "total-off": lambda f: tr(
         "the total does not match. {days}; the macros come to {apart} kcal where carbs are without "
         "fibre (EU labels), or {within} where fibre is in them (US labels).",
         days=_on(f.days, _kcal_stated),

@@ -22,7 +22,7 @@ def _read_name(text: str, answers: Answers) -> str:
 #: Context: "_names", those of the coach's templates in lower case.
 TEMPLATE_NAME = Flow(
     id="coach-template-name",
-    steps=(Step(key="name", ask=lambda answers: words.ask_name(), read=_read_name),),
+    steps=(Step(key="name", ask=words.ask_name, read_with=_read_name, free=True),),
 )
 
 

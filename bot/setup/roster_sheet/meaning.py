@@ -271,7 +271,7 @@ class _Reader:
     def _plan(self, cell: Cell) -> str:
         plan = self.known.plans.get(cell.label)
         if plan is None:
-            raise _Unreadable(words.no_such_plan(cell.text))
+            raise _Unreadable(words.no_such_plan())
         return plan
 
 

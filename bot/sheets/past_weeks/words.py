@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
-from typing import Any
 
 from bot.sheets import words as sheet_words
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name, past_weeks_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn, worded
 from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
@@ -161,29 +160,22 @@ def _given(message: str) -> Callable[[Facts], str]:
     return lambda facts: tr(message, given=f'"{facts.get("given", "")}"')
 
 
-def _plain(message: str) -> Callable[[Facts], str]:
-    return lambda facts: tr(message)
-
-
-WRONG: Mapping[str, Callable[[Facts], str]] = {
-    "past-no-athlete": _plain(
-        mark("I can't see whose weeks these are. Please use the sheet from the athlete's card")
+WRONG: Mapping[str, Sentence | Callable[[Facts], str]] = {
+    "past-no-athlete": Sentence(
+        "I can't see whose weeks these are. Please use the sheet from the "
+        "athlete's card"
     ),
-    "past-no-headings": _plain(
-        mark('I can\'t find the row of headings with "Date" and "Event day"')
-    ),
-    "past-empty": _plain(mark("there is no day in the sheet yet")),
+    "past-no-headings": Sentence('I can\'t find the row of headings with "Date" and "Event day"'),
+    "past-empty": Sentence("there is no day in the sheet yet"),
     "past-too-many": lambda f: tr(
         "more than {most} weeks; please send several sheets", most=f["most"]
     ),
     "past-heading-twice": _given(mark("the heading {given} is there twice")),
     "past-date": _given(mark("{given} is not a date I can read; 2026-03-14 always works")),
-    "past-either-date": _plain(
-        mark(
+    "past-either-date": Sentence(
             "the dates could be day first or month first, and both make sense; please write "
             "them like 2026-03-14"
-        )
-    ),
+        ),
     "past-date-twice": lambda f: tr("this day is in row {row} already", row=f["row"]),
     "past-not-in-week": lambda f: (
         tr("this day is after its event")
@@ -195,18 +187,18 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "past-gut": _given(mark("{given}: I know fine, heavy and bad")),
     "past-phase": _given(mark("{given}: I know depletion, usual, refeed, load, rest and event day")),
     "past-long-load": lambda f: tr("more than {most} load days in one week", most=f["most"]),
-    "past-two-looks": _plain(mark("two different looks in one week")),
-    "past-two-kinds": _plain(mark("two different kinds of event in one week")),
-    "past-no-kind": _plain(mark("was it a show, a shoot or a trial?")),
+    "past-two-looks": Sentence("two different looks in one week"),
+    "past-two-kinds": Sentence("two different kinds of event in one week"),
+    "past-no-kind": Sentence("was it a show, a shoot or a trial?"),
     "past-no-load": lambda f: tr(
         "no carbs for {when}; the load days need them", when=figures.days_out(int(f["days_out"]))
     ),
-    "past-no-mornings": _plain(mark("no weight and no fullness in this whole week")),
-    "past-not-over": _plain(mark("this event is not over yet")),
+    "past-no-mornings": Sentence("no weight and no fullness in this whole week"),
+    "past-not-over": Sentence("this event is not over yet"),
     "past-overlaps": lambda f: tr(
         "this week overlaps one that is here already ({day})", day=str(f["day"])
     ),
-    "past-answered": _plain(mark("there is a check-in of this day already")),
+    "past-answered": Sentence("there is a check-in of this day already"),
     "past-far-weight": lambda f: tr(
         "{given} is far from the {now} given at the start; is the unit right?",
         given=f["given"], now=f["now"],
@@ -215,7 +207,7 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
 
 
 def wrong_cell(why: str, facts: Facts) -> str:
-    return WRONG[why](facts) if why in WRONG else sheet_words.wrong_cell(why, facts)
+    return worded(WRONG[why], facts) if why in WRONG else sheet_words.wrong_cell(why, facts)
 
 
 # `lines`: cell ("" for the sheet as a whole) and what is wrong with it.
@@ -227,13 +219,3 @@ problems = SentenceOn(
 
 
 # In the history
-
-
-def in_history(detail: Mapping[str, Any]) -> str:
-    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
-    return tr("imported past weeks from a sheet: {days}", days=days)
-
-
-def back_in_history(detail: Mapping[str, Any]) -> str:
-    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
-    return tr("took imported weeks back: {days}", days=days)

@@ -38,8 +38,8 @@ class Told(Telling):
 
 #: What a gap in a sentence on a decision stands for, where it is not a fact as it is.
 GAPS: Mapping[str, Callable[[Told], object]] = {
-    "band_high": lambda told: told.weight("band_high_kg"),
-    "band_low": lambda told: told.weight("band_low_kg"),
+    "band_high": lambda told: told.weight_at_most("band_high_kg"),
+    "band_low": lambda told: told.weight_at_least("band_low_kg"),
     "change": lambda told: told.change,
     "expected": lambda told: told["expected_fullness"],
     "look": lambda told: told.look(),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -15,6 +16,25 @@ class WeightUnit(StrEnum):
     KG = "kg"
     LB = "lb"
     ST = "st"
+
+
+class Towards(StrEnum):
+    """Which tenth a figure is shown as. What is called a most or a least is shown as the last tenth
+    within it: so no weight that a scale can show is over a most that prints alike.
+    """
+
+    NEAREST = "nearest"
+    MOST = "most"
+    LEAST = "least"
+
+    def tenth(self, value: float) -> float:
+        if self is Towards.MOST:
+            return math.floor(value * 10 + _NOTHING) / 10
+        return math.ceil(value * 10 - _NOTHING) / 10 if self is Towards.LEAST else value
+
+
+#: Tenths of a tenth that are only the computer's rounding.
+_NOTHING = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,11 +127,11 @@ def _believable(kg: float, unit: WeightUnit, given: float, hint: str | None = No
     raise ParseError(ParseErrorCode.IMPLAUSIBLE, **facts)
 
 
-def show_weight(kg: float, unit: WeightUnit) -> str:
+def show_weight(kg: float, unit: WeightUnit, towards: Towards = Towards.NEAREST) -> str:
     """The mass to a tenth of kg or lb: "61.2 kg", "134.9 lb", "9 st 8.9 lb"."""
     if unit is WeightUnit.KG:
-        return f"{kg:.1f} kg"
-    pounds = round(kg / float(KG_PER_LB), 1)
+        return f"{towards.tenth(kg):.1f} kg"
+    pounds = round(towards.tenth(kg / float(KG_PER_LB)), 1)
     if unit is WeightUnit.LB:
         return f"{pounds:.1f} lb"
     stones, rest = divmod(round(pounds * 10), round(float(LB_PER_STONE) * 10))

@@ -102,7 +102,7 @@ _HOURS = {
 }
 #: Minutes after the hour that is named; those of an hour not yet full count back from it.
 _PARTS = {
-    "half past": 30, "quarter past": 15, "quarter to": -15, "halb": -30, "viertel nach": 15,
+    "half past": 30, "half": 30, "quarter past": 15, "quarter to": -15, "halb": -30, "viertel nach": 15,
     "viertel vor": -15, "dreiviertel": -15, "viertel": -45,
 }  # fmt: skip
 _SPOKEN = Late(

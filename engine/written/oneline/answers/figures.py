@@ -7,10 +7,12 @@ from collections.abc import Sequence
 from engine.written.oneline.answers.placing import Placed
 from engine.written.oneline.answers.plausible import (
     KEY_OF_UNIT,
+    MOST_SHARP,
     at_last_weight,
     at_water_target,
     is_plain,
     value_of,
+    values_of,
 )
 from engine.written.oneline.report import CORE, DoubtCode, Value
 from engine.written.oneline.tokens.pieces import Figure, Unit
@@ -71,10 +73,24 @@ class Figures(Placed):
                     told.setdefault(key, []).append(figure)
         for key, figures in told.items():
             self.labelled = True
+            if key == "sharpness" and self._is_off_its_scale(figures):
+                self._leave_in_note(figures)
+                continue
             self._take_one(key, figures)
             for figure in figures:
                 self._taken.add(figure.start)
                 (self.soft if key == "sleep_h" else self.used).add(figure.start)
+
+    def _is_off_its_scale(self, figures: Sequence[Figure]) -> bool:
+        """Whether lines that nobody asked for were told from 1 to 10: no answer, and no question."""
+        values = values_of("sharpness", figures, self._known)
+        return bool(values) and max(values) > MOST_SHARP
+
+    def _leave_in_note(self, figures: Sequence[Figure]) -> None:
+        starts = {figure.start for figure in figures}
+        self._taken |= starts
+        for clause in self._clauses:
+            self.labels -= {one.label.start for one in clause.named if one.figure.start in starts}
 
     def _key_of(self, figure: Figure) -> str | None:
         """The answer that a figure's unit names; "7/10" in the place of sharpness is sharpness."""

@@ -46,6 +46,7 @@ KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
     Unit.OF_FIVE: "sharpness",
 }  # fmt: skip
+MOST_FULL, MOST_SHARP = 10, 5
 _A_DAYS_DRINK = (1.0, 10.0)  # L
 _UNMISTAKABLE = 0.03  # a share: a figure so near the last weight can be nothing else
 #: Answers that no bare number is ever taken for.
@@ -87,7 +88,13 @@ def _tried(
     if number is None:
         number = figure.number
     written = _Written(number, figure.unit, figure.unit_text, figure.thousand)
-    return _parsed(key, written, known.weight_unit, known.volume_unit)
+    return _parsed(key, written, known.weight_unit, known.volume_unit, _most_sharp(known))
+
+
+def _most_sharp(known: Known) -> int:
+    """Where nobody asks for the lines, they may be told on the scale of the fullness."""
+    asked = known.wants_sharpness or "sharpness" in known.asked
+    return MOST_SHARP if asked else MOST_FULL
 
 
 class _Written(NamedTuple):
@@ -101,7 +108,11 @@ class _Written(NamedTuple):
 
 @lru_cache(maxsize=256)  # each figure of a message is held against each answer several times
 def _parsed(
-    key: str, written: _Written, weight_unit: WeightUnit | None, volume_unit: VolumeUnit | None
+    key: str,
+    written: _Written,
+    weight_unit: WeightUnit | None,
+    volume_unit: VolumeUnit | None,
+    most_sharp: int,
 ) -> tuple[Value, ParseError | None]:
     number, unit, unit_text, thousand = written
     try:
@@ -110,7 +121,8 @@ def _parsed(
         if key == "water_l":
             return parse_volume(f"{number} {unit_text}".strip(), unit=volume_unit).litres, None
         if key in ("fullness", "sharpness"):
-            most = 10 if key == "fullness" else 5
+            scale = MOST_SHARP if unit is Unit.OF_FIVE else most_sharp
+            most = MOST_FULL if key == "fullness" else scale
             of = f"/{unit_text}" if unit in (Unit.OF_TEN, Unit.OF_FIVE) else ""
             return parse_score(f"{number}{of}", 1, most), None
         if key == "carb_eaten_g":

@@ -8,6 +8,7 @@ from dataclasses import replace
 from engine.written.late import Late
 from engine.written.oneline.answers.phrases import Phrases
 from engine.written.oneline.answers.plausible import (
+    MOST_FULL,
     at_water_target,
     doubt_of_habit,
     doubt_of_parse_error,
@@ -27,7 +28,7 @@ _WHOLE_AND_A_HALF = Late(r"\d[.,]50?")
 _MILLILITRES = Late(r"[1-9]\d[05]0")
 _NARROW_WEIGHT = 1.01  # "179-180 lb" on a scale that wavers
 _NARROW = 1.35  # of drinks: "4 to 5 L" is 4.5, which neither end could be told from next morning
-MOST_FULL = 10
+
 _SAME = 0.006  # two figures nearer than this share of each other are one, in two units
 
 

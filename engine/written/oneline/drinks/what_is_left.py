@@ -91,7 +91,7 @@ _ANSWER = Late(
 _UP_TO = Late(
     rf"{_LABEL}(?P<low>{N}),? *(?:(?:or|maybe|oder|bis|to|vielleicht) *)?(?P<high>{N}) *(?:litres?|liters?|l)(?![^\W_])"
 )
-_LEAST_ML, _MOST_BOTTLE_L = 100.0, 3.0
+_LEAST_ML, _MOST_BOTTLE_L, _LEAST_PART_L = 100.0, 3.0, 0.05
 _LEAST_SHARE, _MOST_SHARE = 0.4, 1.8  # of the target: a bare list beyond them is none
 
 
@@ -193,8 +193,8 @@ def _listed(match: re.Match[str], known: Known) -> str | None:
     found = re.findall(rf"({N}) *({_UNITS}{_OVER})?", listed)
     unit = next((unit for _, unit in found if unit), "")
     litres = [_litres(value(number), own or unit, known) for number, own in found]
-    if any(one is None for one in litres):
-        return None
+    if any(one is None or one < _LEAST_PART_L for one in litres):
+        return None  # "3500ml 1/10": what is less than a sip is another answer
     total = sum(one or 0 for one in litres)
     target = known.water_l
     if target and not _LEAST_SHARE * target <= total <= _MOST_SHARE * target:
