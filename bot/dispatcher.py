@@ -31,11 +31,13 @@ from bot.landing.text import House
 from bot.membership.invitations import invitations
 from bot.membership.second import second_coach
 from bot.people import coach_settings, locks
+from bot.people.changes import Follows, following
 from bot.people.people import (
     example_of,
     is_own_coach,
     is_second_contact,
     own_athlete,
+    pending_entries,
     person_in_chat,
     profile_of,
     sender,
@@ -53,6 +55,8 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
 from bot.words import common
 from bot.words.languages import catalogue, nearest, speaking
+
+NOTED = following(Follows.NOTED)
 
 
 def help_view(turn: Act) -> None:
@@ -125,7 +129,8 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
     else:
         number = id_of(person)
         _known(turn, person, roles)
-        note_to_others(turn, person)
+        if noted := [row for row in pending_entries(turn.session) if row.what in NOTED]:
+            note_to_others(turn, person, noted)
         person = turn.session.get(Person, number)  # who may have gone with their data
     if person is not None:
         refresh_menu(turn, person)
@@ -288,8 +293,10 @@ def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
 
 
 def _after(turn: Turn) -> None:
+    kept = pending_entries(turn.session)
     for after in features.AFTER:
-        after(turn)
+        if found := [row for row in kept if row.what in after.kinds]:
+            after.run(turn, found)
 
 
 def undeliverable(turn: Turn, row: OutboxRow) -> None:

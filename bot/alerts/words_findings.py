@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.languages import tr
-from bot.words.symptoms import symptom_name, symptom_names
+from bot.words.symptoms import symptom_names
 from bot.words.telling import InChat
 from engine.safety import FlagId, finding
 from engine.safety import words as engine_words
@@ -42,11 +42,6 @@ def line(flag: FlagId, facts: Mapping[str, Any], *, weight_unit: str, volume_uni
     """The finding for the athlete; "" where they are told otherwise."""
     says = WORDED[flag].line
     return says(_InChat(facts, "", weight_unit, volume_unit)) if says is not None else ""
-
-
-def flag_name(flag: str) -> str:
-    """ "low sodium pattern", "dark urine", for a line of the history."""
-    return tr(WORDED[FlagId(flag)].name) if flag in set(FlagId) else symptom_name(flag)
 
 
 def together(lines: Sequence[str], coach: str, *, no_raise: bool) -> str:

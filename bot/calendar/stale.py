@@ -9,10 +9,8 @@ from sqlmodel import select
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
-from bot.people.changes import Change, Follows
-from bot.people.people import pending_entries
 from bot.store.tables.calendar import CalendarRow
-from bot.store.tables.people import AthleteProfile
+from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.week import EventRow
 
 ANEW = "calendar"
@@ -20,11 +18,8 @@ ANEW = "calendar"
 STILL_FOR = timedelta(minutes=5)
 
 
-def look_at_kept(turn: Turn) -> None:
-    """After a use case: whether what was kept in it makes a file that was given out stale."""
-    moved = [
-        row for row in pending_entries(turn.session) if Follows.CALENDAR in Change(row.what).follows
-    ]
+def look_at_moved(turn: Turn, moved: list[HistoryRow]) -> None:
+    """Whether what was kept in a use case makes a file that was given out stale."""
     for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
         calendar_stale(turn, athlete_id)
 

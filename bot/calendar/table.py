@@ -7,7 +7,8 @@ from bot.calendar import file as calendar_file
 from bot.calendar.stale import ANEW
 from bot.core.chat import cards
 from bot.core.chat.routes import ATHLETE, COACH, Command, Duty, tap, view
-from bot.dialogue.feature import Feature
+from bot.dialogue.feature import After, Feature
+from bot.people.changes import Follows, following
 
 FEATURE = Feature(
     id="calendar",
@@ -19,5 +20,5 @@ FEATURE = Feature(
     duties=(
         Duty(ANEW, file.send_anew, "the hour at which a changed week makes a new calendar file"),
     ),
-    after=(stale.look_at_kept,),
+    after=(After(following(Follows.CALENDAR), stale.look_at_moved),),
 )

@@ -335,7 +335,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="symptoms",
             ask=words.ask_symptoms,
-            read=free_text,
+            read=free_text, free=True,
             choices=two_a_row((partial(symptom_button, s), s) for s in SYMPTOM_BUTTONS),
             when=_is_off,
             many=True,
@@ -369,7 +369,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="note",
             ask=words.ask_note,
-            read=free_text,
+            read=free_text, free=True,
             choices=buttons(((skip_button, SKIPPED),)),
             when=_is_off,
         ),

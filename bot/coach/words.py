@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.alerts.words_findings import flag_name
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, tr, trn
 from bot.words.names import LIMIT_WORDS, word
+from bot.words.symptoms import flag_name
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
 

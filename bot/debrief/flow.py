@@ -45,7 +45,15 @@ OWN_WORD = Flow(
     id="debrief-word",
     can_cancel=False,
     patient=True,
-    steps=(Step(key="text", ask=_ask_word, read=_read, choices=buttons(((skip_button, SKIP),))),),
+    steps=(
+        Step(
+            key="text",
+            ask=_ask_word,
+            read=_read,
+            free=True,
+            choices=buttons(((skip_button, SKIP),)),
+        ),
+    ),
 )
 #: Context: "_event", "_name", the athlete's, and "_own".
 COACH_NOTE = Flow(
@@ -55,6 +63,7 @@ COACH_NOTE = Flow(
             key="text",
             ask=lambda answers: words.ask_note(answers["_name"], self_coached=answers["_own"]),
             read=_read_note,
+            free=True,
         ),
     ),
 )
@@ -68,6 +77,7 @@ PLACING = Flow(
                 answers["_name"], self_coached=answers["_own"]
             ),
             read=_read_note,
+            free=True,
         ),
     ),
 )

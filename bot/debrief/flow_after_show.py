@@ -48,6 +48,7 @@ AFTER_SHOW = Flow(
             key="symptoms",
             ask=words.ask_what,
             read=free_text,
+            free=True,
             choices=two_a_row((partial(words.symptom_button, s), s) for s in words.SYMPTOMS),
             when=lambda answers: answers.get("feels") == OFF,
             many=True,

@@ -297,8 +297,3 @@ def coach_told(name: str, said: str) -> str:
 
 
 # In the history
-
-
-in_history = Sentence("looked back on the week")
-note_in_history = Sentence("saved a note for next time")
-word_in_history = Sentence("said how the week was")

@@ -343,4 +343,3 @@ def ask_placing(name: str, *, self_coached: bool) -> str:
 
 
 placing_kept = Sentence("Saved with the week.")
-placing_in_history = Sentence("saved the placing")

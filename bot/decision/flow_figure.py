@@ -91,6 +91,7 @@ REASON = Step(
     key="because",
     ask=words.ask_reason,
     read=read_reason,
+    free=True,
     when=lambda answers: answers.get("sure") is True,
 )
 #: Context: "_name", "_own", "_day" (ISO), "_planned_g", "_proposed_g" (None: set by hand),

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
 from bot.words.coach_figures import capital
 from bot.words.common import noted
 from bot.words.languages import Sentence, mark, tr, trn
@@ -29,12 +26,6 @@ MEANS = {
     ),
     ForecastUse.RULES_ONLY: mark("Rules only: the forecast is not asked."),
 }
-IN_HISTORY = {
-    ForecastUse.PROPOSES: mark("let the forecast propose"),
-    ForecastUse.SHOWS: mark("let the forecast show only"),
-    ForecastUse.RULES_ONLY: mark("set to rules only, without the forecast"),
-}
-
 
 button = Sentence("Forecast")
 #: Where a proposal's size comes from, and where to say otherwise.
@@ -88,10 +79,3 @@ def view(name: str, use: ForecastUse, *, self_coached: bool, rests: str = "") ->
 
 def chosen(use: ForecastUse) -> str:
     return "\n\n".join((noted(), tr(MEANS[use])))
-
-
-def in_history(detail: Mapping[str, Any]) -> str:
-    """Older entries know only on and off."""
-    if "use" in detail:
-        return tr(IN_HISTORY[ForecastUse(detail["use"])])
-    return tr("switched the forecast on") if detail["on"] else tr("switched the forecast off")

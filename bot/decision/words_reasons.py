@@ -11,7 +11,7 @@ from bot.words.telling import InChat
 from engine.decision import reason as engine_reason
 from engine.decision.decide import Decision
 from engine.decision.kept import InShort
-from engine.decision.reason import BY_GATE, BY_RULE
+from engine.decision.reason import BY_GATE
 from engine.decision.rules.told import Told
 
 BOUNDS = {
@@ -24,10 +24,6 @@ BOUNDS = {
     "guard_rail": mark("the safety bound"),
     "caution": mark("an open caution: nothing is raised while one is there"),
 }
-
-
-def rule_name(rule: str) -> str:
-    return tr(BY_RULE[rule].name) if rule in BY_RULE else rule.replace("-", " ")
 
 
 def bound_name(bound: str) -> str:

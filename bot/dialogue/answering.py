@@ -26,8 +26,6 @@ LISTENS_LONG = timedelta(days=4)  # likewise, for what is asked by a flow that i
 MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_NAME, MOST_OF_A_COACHS = 3, 5, 8
 _BREAK = Late(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
 _FIGURE = Late(r"\d[\d.,]*\s*[^\W\d]{0,3}")
-#: What no reader of figures, days, names or choices takes.
-_ANYTHING = "zxqv blorp, fizz? qwop!"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,23 +35,17 @@ class Taken:
     rest: str = ""
 
 
-def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context) -> bool:
+def takes_anything(question: OpenQuestion, flows: asking.Flows) -> bool:
     """Whether the question waits for free words, so that whatever is typed could be its answer."""
     step = _step(question, flows)
-    if step is None:
-        return False
-    try:
-        asking.read_answer(step, _ANYTHING, question, context)
-    except InvalidAnswer:
-        return False
-    return True
+    return step is not None and step.takes_anything(question.answers)
 
 
 def reads(asked: Sequence[OpenQuestion], flows: asking.Flows, text: str, context: Context) -> bool:
     """Whether the text is, as a whole, an answer to the question that was put last; free words are
     none.
     """
-    if not asked or takes_anything(asked[-1], flows, context):
+    if not asked or takes_anything(asked[-1], flows):
         return False
     step = _step(asked[-1], flows)
     return step is not None and _read(step, text, asked[-1], context) is not None
@@ -71,7 +63,7 @@ def answered(
             continue
         if number and (
             turn.now - question.asked_at > LISTENS_FOR
-            or takes_anything(question, flows, turn.context)
+            or takes_anything(question, flows)
             or _put_again_since(question, asked, turn.incoming.text, flows)
         ):
             continue
@@ -200,9 +192,7 @@ def _take_parts(
             person_id=question.person_id, flow=question.flow, step=current.key, answers=given,
             asked_at=question.asked_at,
         )  # fmt: skip
-        if found and (
-            said(parts[0], YES) or said(parts[0], NO) or _free(current, trial, turn.context)
-        ):
+        if found and (said(parts[0], YES) or said(parts[0], NO) or current.takes_anything(given)):
             break
         read = _read(current, parts[0], trial, turn.context)
         if read is None or (current.back_to and (current.returns or read[0] is None)):
@@ -218,10 +208,6 @@ def _take_parts(
     last, answer = found[-1]
     taking.take_typed(turn, person, question, registered, last, answer)
     return Taken(rest=", ".join(parts))
-
-
-def _free(step: Step, question: OpenQuestion, context: Context) -> bool:
-    return _read(step, _ANYTHING, question, context) is not None
 
 
 def _read(step: Step, text: str, question: OpenQuestion, context: Context) -> tuple[Any] | None:

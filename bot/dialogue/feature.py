@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from bot.core.chat.routes import CallbackRoute, Command, Duty, View
 from bot.core.turn import Turn
 from bot.dialogue.asking import FlowBinding
+from bot.people.changes import Change
+from bot.store.tables.people import HistoryRow
+
+
+class After(NamedTuple):
+    """What is looked at, at the end of a use case, where something of these kinds was kept in it."""
+
+    kinds: Collection[Change]
+    run: Callable[[Turn, list[HistoryRow]], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,4 +30,4 @@ class Feature:
     on_card: tuple[View, ...] = ()
     flows: tuple[FlowBinding, ...] = ()
     duties: tuple[Duty, ...] = ()
-    after: tuple[Callable[[Turn], None], ...] = ()  # run at the end of every use case
+    after: tuple[After, ...] = ()

@@ -57,6 +57,7 @@ class Step:
     otherwise the next question takes its place. With `back_to`, an answer that reads as None puts
     that earlier question again, and with `returns` any answer does. A step that `spreads` reads
     several answers by key (`given_by`).
+    One that is `free` is answered by whatever words are typed, at least where that holds.
     With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
     What is typed to one that is `private` is passed on to nobody, unless it asks something.
     """
@@ -74,6 +75,7 @@ class Step:
     returns: bool = False
     spreads: bool = False
     names: bool = False
+    free: bool | When = False
     private: bool = False
     ticks: str = field(
         init=False
@@ -93,6 +95,10 @@ class Step:
 
     def applies(self, answers: Answers) -> bool:
         return self.when is None or self.when(answers)
+
+    def takes_anything(self, answers: Answers) -> bool:
+        """Whether whatever is typed could be its answer."""
+        return self.free(answers) if callable(self.free) else self.free
 
     def answer(self, text: str, answers: Answers) -> Any:
         """What the text or a button's value says, as `read` or `read_with` has it."""

@@ -34,6 +34,7 @@ TO_ATHLETE = Flow(
             key="text",
             ask=lambda answers: direct_words.ask_message(answers["_name"]),
             read=_read_from_coach,
+            free=True,
         ),
     ),
 )
@@ -41,6 +42,11 @@ TO_ATHLETE = Flow(
 TO_COACH = Flow(
     id="reply-to-coach",
     steps=(
-        Step(key="text", ask=lambda answers: direct_words.ask_reply(answers["_coach"]), read=_read),
+        Step(
+            key="text",
+            ask=lambda answers: direct_words.ask_reply(answers["_coach"]),
+            read=_read,
+            free=True,
+        ),
     ),
 )

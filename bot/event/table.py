@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.core.chat import cards
 from bot.core.chat.routes import Duty, view
 from bot.dialogue.asking import FlowBinding
-from bot.dialogue.feature import Feature
+from bot.dialogue.feature import After, Feature
 from bot.event import bridging, buttons
 from bot.event import setting as event_setting
 from bot.event.asks import asks
@@ -14,6 +14,7 @@ from bot.event.flow import EVENT
 from bot.event.flow_bridge import BRIDGE_WEEK
 from bot.event.season import season
 from bot.event.season import views as season_views
+from bot.people.changes import Change
 
 FEATURE = Feature(
     id="event",
@@ -34,5 +35,5 @@ FEATURE = Feature(
         FlowBinding(WEIGH_IN, asks.weigh_in_given),
     ),
     duties=(Duty(season.TAKE_OVER, season.due, "the next event, which counts from now on"),),
-    after=(season.choose_active_of_planned,),
+    after=(After((Change.PLAN_SET, Change.LIMITS_SET), season.choose_active_of_planned),),
 )

@@ -189,7 +189,7 @@ FOOD_LABEL = Flow(
     id="food-label",
     so_far=_food_name,
     steps=(
-        Step(key="name", ask=words.ask_name, read=_read_name),
+        Step(key="name", ask=words.ask_name, read=_read_name, free=True),
         Step(
             key="convention",
             ask=words.ask_convention,

@@ -45,9 +45,7 @@ def land(
         return
     if it.latest is not None and opens_card(it):  # a city may be called like an athlete
         return
-    waits_for_words = it.latest is not None and answering.takes_anything(
-        it.latest, house.flows, turn.context
-    )
+    waits_for_words = it.latest is not None and answering.takes_anything(it.latest, house.flows)
     if not waits_for_words and answered(it):
         return
     if (

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
-from bot.dialogue.feature import Feature
+from bot.dialogue.feature import After, Feature
 from bot.membership import buttons, ending, language, leaving
 from bot.membership import words_language as words
 from bot.membership import words_leaving as leaving_words
@@ -19,6 +19,7 @@ from bot.membership.onboarding.flow import LATER, ONBOARDING
 from bot.membership.onboarding.flow_measures import MEASURES
 from bot.membership.second import second_coach
 from bot.membership.second.flow import SECOND
+from bot.people.changes import Change
 
 FEATURE = Feature(
     id="membership",
@@ -78,5 +79,5 @@ FEATURE = Feature(
             "a second look for the name of somebody who is gone",
         ),
     ),
-    after=(later.ask_for_new_events,),
+    after=(After((Change.EVENT_SET,), later.ask_for_new_events),),
 )

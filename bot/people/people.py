@@ -324,9 +324,10 @@ def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detai
             roster_stale(turn, coach_id)
 
 
-def pending_entries(session: Session) -> list[HistoryRow]:
-    """What has been kept in this transaction so far, in order."""
-    return list(session.info.get(PENDING_ENTRIES, ()))
+def pending_entries(session: Session) -> Sequence[HistoryRow]:
+    """What has been kept in this transaction, in order; it grows with what is kept from now on."""
+    kept: list[HistoryRow] = session.info.setdefault(PENDING_ENTRIES, [])
+    return kept
 
 
 def drop_pending_entries(session: Session) -> None:

@@ -252,6 +252,7 @@ DRAFT = Flow(
             key="deep_reason",
             ask=reasons.ask_why_deep,
             read=reason,
+            free=True,
             when=lambda answers: answers.get("depletion") == DEEP,
         ),
         Step(
@@ -266,6 +267,7 @@ DRAFT = Flow(
         Step(
             key=WHY,
             ask=_explain,
+            free=True,
             choices=buttons(((reasons.back_to_draft_button, "back"),)),
             when=lambda answers: answers.get("use") == WHY,
             back_to="use",
@@ -288,6 +290,10 @@ def _ask_number(answers: Answers) -> str:
     return words.ask_field(
         answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
     )
+
+
+def _is_training(answers: Answers) -> bool:
+    return bool(answers["_field"] == "training")
 
 
 def _read_number(text: str, answers: Answers) -> float | str | None:
@@ -335,5 +341,13 @@ def _training(text: str) -> str:
 #: Context: "_field" (a key of the day target), "_days_out", "_value" as it is, "_volume_unit".
 PLAN_NUMBER = Flow(
     id="coach-plan-number",
-    steps=(Step(key="value", ask=_ask_number, read_with=_read_number, choices=_as_always),),
+    steps=(
+        Step(
+            key="value",
+            ask=_ask_number,
+            read_with=_read_number,
+            free=_is_training,
+            choices=_as_always,
+        ),
+    ),
 )

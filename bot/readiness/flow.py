@@ -144,5 +144,6 @@ READY_HEALTH = Flow(id="ready-health", steps=_health())
 
 #: Context: "_readiness", the row it is about.
 READY_ANYWAY = Flow(
-    id="coach-ready-anyway", steps=(Step(key="reason", ask=words.ask_reason, read=reason),)
+    id="coach-ready-anyway",
+    steps=(Step(key="reason", ask=words.ask_reason, read=reason, free=True),),
 )

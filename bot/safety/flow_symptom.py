@@ -134,6 +134,7 @@ UNWELL_HOW = Flow(
             key="symptoms",
             ask=lambda answers: _once_more(answers, words.ask_what_is_wrong()),
             read=free_text,
+            free=True,
             choices=two_a_row((partial(words.symptom_button, s), s) for s in words.SYMPTOM_BUTTONS),
             many=True,
         ),

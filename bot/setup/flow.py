@@ -184,6 +184,7 @@ SETUP_SURE = Flow(
             key="reason",
             ask=_ask_reason,
             read=lambda text: LEAVE if text == LEAVE else reason(text),
+            free=True,
             choices=buttons(((words.leave_button, LEAVE),)),
             when=lambda answers: answers["_group"] is not None,
         ),

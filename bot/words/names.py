@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from bot.words.languages import mark, tr, translated
+from engine.decision.reason import BY_RULE
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
@@ -140,3 +141,7 @@ GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}
 
 def gut_button(gut: str) -> str:
     return tr(GUT_BUTTONS[gut])
+
+
+def rule_name(rule: str) -> str:
+    return tr(BY_RULE[rule].name) if rule in BY_RULE else rule.replace("-", " ")

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from bot.words.languages import mark, tr
+from engine.safety import FlagId
+from engine.safety.words import WORDED
 
 # How a symptom is called inside a sentence.
 SYMPTOM_NAMES = {
@@ -83,3 +85,8 @@ def symptom_names(symptoms: Iterable[str]) -> str:
     """Several in a row, each once: swollen hands are not called swelling, too."""
     told = dict.fromkeys(symptoms)
     return ", ".join(symptom_name(one) for one in told if _SAID_BY.get(one) not in told)
+
+
+def flag_name(flag: str) -> str:
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(WORDED[FlagId(flag)].name) if flag in set(FlagId) else symptom_name(flag)

@@ -39,7 +39,6 @@ FEATURES: dict[str, set[str]] = {
         "pictures",
         "plan",
         "safety",
-        "sheets",
     },
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},

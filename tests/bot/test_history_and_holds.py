@@ -9,7 +9,6 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.coach.history.words import SENTENCES
 from bot.people.changes import Change, Follows, following
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
@@ -120,10 +119,6 @@ def test_a_day_on_which_much_happened_still_fits_a_message(team: Team) -> None:
     assert len(said) <= 4096
     assert "more that day" in said
     assert '"29 word' in said
-
-
-def test_every_kind_of_entry_has_its_sentence() -> None:
-    assert set(SENTENCES) == set(Change)
 
 
 def test_every_change_of_figures_by_a_person_has_its_way_back() -> None:

@@ -11,12 +11,14 @@ from sqlmodel import delete
 
 from bot.core.chat.incoming import Kind
 from bot.dialogue import asking
+from bot.dialogue.flow import InvalidAnswer, Step
 from bot.dialogue.requests import requested
 from bot.features import FLOWS
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import OpenQuestion
 from engine.values.limits import LIMIT_KEYS
+from engine.written.units import ParseError
 from tests.bot.test_leaving import beside
 from tests.bot.test_who_may_do_what import ABOUT
 from tests.support.weeks import Team, arrive_and_read
@@ -27,6 +29,23 @@ from tests.support.world import text_of
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Two days out, Friday 7 May, at seven in London, before the check-in."""
     return team_at(datetime(2027, 5, 7, 5, 0, tzinfo=UTC))
+
+
+def test_a_step_is_free_where_whatever_is_typed_answers_it_and_nowhere_else() -> None:
+    told = {"_names": [], "_field": "training"}
+
+    def takes(step: Step) -> bool:
+        try:
+            step.answer("zxqv blorp, fizz? qwop!", told)
+        except (InvalidAnswer, ParseError):
+            return False
+        return True
+
+    steps = [(flow, step) for flow, bound in FLOWS.items() for step in bound.flow.steps]
+    by_text = [(flow, step) for flow, step in steps if step.read_with is None or step.free]
+    assert len(by_text) > 80
+    for flow, step in by_text:
+        assert step.takes_anything(told) == takes(step), (flow, step.key)
 
 
 def test_what_an_athlete_writes_of_their_own_accord_reaches_the_coach_silently(team: Team) -> None:

@@ -56,12 +56,12 @@ def test_every_flag_has_its_name_and_its_sentences() -> None:
 def test_rules_and_gates_are_called_what_the_engine_calls_them_in_the_readers_language(
     catalogues: None,
 ) -> None:
-    assert [words_reasons.rule_name(rule.id) for rule in RULES] == [rule.name for rule in RULES]
+    assert [names.rule_name(rule.id) for rule in RULES] == [rule.name for rule in RULES]
     assert [words_reasons.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
     with languages.speaking("de"):
-        assert words_reasons.rule_name("gut-unsettled") == "Bauch unruhig"
+        assert names.rule_name("gut-unsettled") == "Bauch unruhig"
         assert words_reasons.gate_name("frozen") == "eingefroren"
-    assert words_reasons.rule_name("of-an-older-table") == "of an older table"
+    assert names.rule_name("of-an-older-table") == "of an older table"
 
 
 def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:

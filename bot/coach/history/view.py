@@ -17,15 +17,8 @@ from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.changes import Change, Follows
-from bot.people.people import (
-    get_person,
-    local_date,
-    name_of,
-    own_athlete,
-    pending_entries,
-    profile_of,
-)
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
@@ -65,7 +58,7 @@ def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
-    return words.sentence(row.what, row.detail, volume_unit=profile.volume_unit)
+    return Change(row.what).told(row.detail, volume_unit=profile.volume_unit)
 
 
 def who(session: Session, row: HistoryRow) -> str:
@@ -150,11 +143,11 @@ def _fitting(rows: list[str]) -> str:
     return "\n".join([*([words.cut(left_out)] if left_out else []), *shown])
 
 
-def note_to_others(turn: Turn, by: Person) -> None:
+def note_to_others(turn: Turn, by: Person, noted: list[HistoryRow]) -> None:
     """What this person has just changed, noted silently to whoever else coaches those athletes."""
-    for row in pending_entries(turn.session):
+    for row in noted:
         profile = profile_of(turn.session, row.athlete_id)
-        if Follows.NOTED not in Change(row.what).follows or row.by_id != by.id or profile is None:
+        if row.by_id != by.id or profile is None:
             continue
         athlete = get_person(turn.session, profile.person_id)
         for other in approvers(turn.session, profile):

@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_findings import cause, flag_name
+from bot.alerts.words_findings import cause
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
@@ -25,14 +25,14 @@ from bot.coach.roster.standing import (
 from bot.core.chat.cards import CARD, Say
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.decision.signoff.signoff import morning_line
-from bot.decision.words_reasons import rule_name
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.week.decided import plan_g
 from bot.words import coach_figures as figures
-from bot.words.symptoms import symptom_names
+from bot.words.names import rule_name
+from bot.words.symptoms import flag_name, symptom_names
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId

@@ -17,7 +17,6 @@ from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.decision.signoff import taps as signoff_taps
-from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.people import name_of, own_athlete
@@ -26,7 +25,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import DecisionRow
 from bot.words import coach_figures as figures
-from bot.words.names import word
+from bot.words.names import rule_name, word
 
 AT_LEAST, AT_MOST = 2, 12  # our own choices; a dozen lines still fit a message and an eye
 

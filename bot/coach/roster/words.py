@@ -6,12 +6,11 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
-from bot.alerts.words_findings import flag_name
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import word
-from bot.words.symptoms import symptom_names
+from bot.words.symptoms import flag_name, symptom_names
 from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole

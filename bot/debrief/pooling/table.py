@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from bot.core.chat.routes import Duty
 from bot.debrief.pooling import weeks
-from bot.dialogue.feature import Feature
+from bot.dialogue.feature import After, Feature
 
 FEATURE = Feature(
     id="pooling",
     duties=(
         Duty(weeks.LEARN, weeks.due, "what a finished week teaches about this coach's athletes"),
     ),
-    after=(weeks.look_at_kept,),
+    after=(After(weeks.OVER, weeks.look_at_ended),),
 )

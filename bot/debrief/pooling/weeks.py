@@ -10,7 +10,7 @@ from bot.core.timing import agenda
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import local_date, pending_entries, profile_of
+from bot.people.people import local_date, profile_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
@@ -25,10 +25,9 @@ LEARN = "taught"
 OVER = (Change.LOOK, Change.DEBRIEF, Change.WEEKS_IMPORTED, Change.IMPORT_TAKEN_BACK)
 
 
-def look_at_kept(turn: Turn) -> None:
-    """After a use case: where a week was looked back on, it is summed up soon, by itself."""
-    ended = [row.athlete_id for row in pending_entries(turn.session) if row.what in OVER]
-    for athlete_id in dict.fromkeys(ended):
+def look_at_ended(turn: Turn, ended: list[HistoryRow]) -> None:
+    """Where a week was looked back on in a use case, it is summed up soon, by itself."""
+    for athlete_id in dict.fromkeys(row.athlete_id for row in ended):
         agenda.put(
             turn.session, agenda.Named(Subject.ATHLETE(athlete_id), turn.now.date(), LEARN),
             due_at=turn.now, again=True,

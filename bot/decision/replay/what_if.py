@@ -20,7 +20,6 @@ from bot.decision.replay.buttons import (
 )
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.decision.replay.weeks import MorningAgain, finished, stored, week_under
-from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to
@@ -29,6 +28,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.decided import decision_of
 from bot.words import common
+from bot.words.names import rule_name
 from engine.decision.foresight import odds_of
 from engine.decision.record import case_from_dict
 from engine.decision.replay import Change

@@ -76,6 +76,7 @@ TARGET_LOOK = Flow(
             key="words",
             ask=words.ask_words,
             read=free_text,
+            free=True,
             choices=buttons(((skip_button, "skip"),)),
             when=lambda answers: answers.get("look") != USUAL,
         ),

@@ -18,20 +18,13 @@ from bot.core.timing.subjects import Subject
 from bot.core.turn import Turn
 from bot.event.season import words
 from bot.people.changes import Change
-from bot.people.people import (
-    get_person,
-    is_own_coach,
-    local_date,
-    pending_entries,
-    profile_of,
-    record,
-)
+from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week import prompts
@@ -87,11 +80,9 @@ def choose_active(turn: Turn, profile: AthleteProfile) -> bool:
     return True
 
 
-def choose_active_of_planned(turn: Turn) -> None:
-    """At the end of a use case: an event that has got its plan and limits may come first now."""
-    for row in pending_entries(turn.session):
-        if row.what not in (Change.PLAN_SET, Change.LIMITS_SET):
-            continue
+def choose_active_of_planned(turn: Turn, planned: list[HistoryRow]) -> None:
+    """An event that has got its plan and limits may come first now."""
+    for row in planned:
         profile = profile_of(turn.session, row.athlete_id)
         if profile is not None and choose_active(turn, profile):
             prompts.schedule(turn, profile)

@@ -14,16 +14,15 @@ from bot.membership.onboarding.flow import LATER, LATER_KEYS
 from bot.membership.onboarding.flow_measures import fat_of
 from bot.membership.onboarding.onboarding import answers_lines
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, pending_entries, profile_of, record
+from bot.people.people import get_person, is_own_coach, profile_of, record
 from bot.people.telling import say_to
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event
 
 
-def ask_for_new_events(turn: Turn) -> None:
-    """After a use case that set an event: whoever has not been asked the rest is asked now."""
-    moved = [row for row in pending_entries(turn.session) if row.what == Change.EVENT_SET]
-    for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
+def ask_for_new_events(turn: Turn, events_set: list[HistoryRow]) -> None:
+    """Whoever has got an event and has not been asked the rest is asked now."""
+    for athlete_id in dict.fromkeys(row.athlete_id for row in events_set):
         profile = profile_of(turn.session, athlete_id)
         event = current_event(turn.session, athlete_id)
         if profile is None or event is None or not _is_open(profile):

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
 from bot.words import coach_figures as figures
 from bot.words.chances import all_three
 from bot.words.languages import Sentence, SentenceOn, mark, tr
@@ -186,27 +183,3 @@ draft_hint = SentenceOn(
     "Your verdicts on earlier weeks suggest {load} g/kg on an average load day."
 )
 draft_button = SentenceOn("{load} g/kg, suggested")
-
-
-# In the history
-
-
-def suggested(detail: Mapping[str, Any]) -> str:
-    if detail["g_per_kg"] == detail["was_g_per_kg"]:
-        return tr(
-            "suggested the same load for next time, {now} g/kg", now=per_kg(detail["g_per_kg"])
-        )
-    return tr(
-        "suggested {now} g/kg for the next load, before {was}",
-        now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
-    )  # fmt: skip
-
-
-def taken_over(detail: Mapping[str, Any]) -> str:
-    return tr(
-        "used the suggested load: {now} g/kg, before {was}",
-        now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
-    )  # fmt: skip
-
-
-left_it = Sentence("did not use the suggested load")

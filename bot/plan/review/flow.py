@@ -38,6 +38,7 @@ PLAN_REVIEW = Flow(
             key="reason",
             ask=words.ask_reason,
             read=reason,
+            free=True,
             when=lambda answers: answers.get("sure") is True,
         ),
     ),

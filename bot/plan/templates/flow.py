@@ -21,7 +21,8 @@ def _read_name(text: str, answers: Answers) -> str:
 
 #: Context: "_names", those of the coach's templates in lower case.
 TEMPLATE_NAME = Flow(
-    id="coach-template-name", steps=(Step(key="name", ask=words.ask_name, read_with=_read_name),)
+    id="coach-template-name",
+    steps=(Step(key="name", ask=words.ask_name, read_with=_read_name, free=True),),
 )
 
 

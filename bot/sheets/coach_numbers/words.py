@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.words_reasons import gate_name, rule_name
+from bot.decision.words_reasons import gate_name
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.workbook import words as workbook_words
 from bot.words import coach_figures as figures
 from bot.words import common
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.names import word
+from bot.words.names import rule_name, word
 from engine.decision.rules import RULE_IDS
 from engine.values.look import Look
 from engine.values.shares import Share

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
-from typing import Any
 
 from bot.sheets import words as sheet_words
 from bot.words import coach_figures as figures
@@ -220,13 +219,3 @@ problems = SentenceOn(
 
 
 # In the history
-
-
-def in_history(detail: Mapping[str, Any]) -> str:
-    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
-    return tr("imported past weeks from a sheet: {days}", days=days)
-
-
-def back_in_history(detail: Mapping[str, Any]) -> str:
-    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
-    return tr("took imported weeks back: {days}", days=days)

@@ -16,7 +16,7 @@ from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_findings import cause, flag_name
+from bot.alerts.words_findings import cause
 from bot.decision import words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
@@ -35,7 +35,7 @@ from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows
 from bot.words import common, names
 from bot.words.phases import phase_words, training_words
-from bot.words.symptoms import symptom_name
+from bot.words.symptoms import flag_name, symptom_name
 from engine.decision.kept import decided_in_short
 from engine.decision.rules import RULE_IDS
 from engine.values.energy import energy_kcal
@@ -257,7 +257,7 @@ def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
 
 def _rule(rule: str) -> str:
     if rule in RULE_IDS:
-        return words_reasons.rule_name(rule)
+        return names.rule_name(rule)
     return words_reasons.gate_name(rule)
 
 
