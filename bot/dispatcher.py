@@ -15,6 +15,7 @@ from sqlmodel import Session
 
 from bot import documents, features, going_first, uploads
 from bot.checkin import typed
+from bot.checkin.flow_reading import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.chat.callbacks import answer
@@ -328,8 +329,9 @@ def poisoned(turn: Turn, chat_id: int) -> None:
 
 
 def load() -> None:
-    """What the first morning needs: the tables of complaints."""
+    """What the first morning needs: the tables of complaints, and the patterns of a check-in."""
     safety_watch.may_be_urgent("I am well")
+    load_patterns()
 
 
 USE_CASES = UseCases(

@@ -13,8 +13,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
-from bot.core.chat.outbox import Button, Delivery, Shown
-from bot.core.chat.topics import Topic, on
+from bot.core.chat.outbox import Button, Delivery, Shown, Topic, on
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Several, Subject
 from bot.core.turn import Turn

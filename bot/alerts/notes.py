@@ -14,8 +14,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import MESSAGE
-from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown, Topic
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.subjects import Subject

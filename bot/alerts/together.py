@@ -66,13 +66,6 @@ def gathered(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
         lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
         turn.session.add(lead)
     return left
-    for row in others:
-        row.facts = row.facts | {WITHIN: lead.id}
-        row.acknowledged_at = turn.now
-        turn.session.add(row)
-        left.remove(row)
-    lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
-    turn.session.add(lead)
     return left
 
 

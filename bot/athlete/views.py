@@ -30,8 +30,7 @@ from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
-from bot.week.cases import checkin_of
-from bot.week.decided import decision_of, stands_g
+from bot.week.cases import checkin_of, decision_of, stands_g
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases

@@ -18,8 +18,7 @@ from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnCalendar
-from bot.core.chat.outbox import Delivery, send_document
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Delivery, Topic, send_document
 from bot.core.context import Document
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, OnAthlete, Turn

@@ -9,8 +9,8 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.checkin import words
-from bot.checkin.flow import CHANGEABLE, CHECK_IN, IN_NOTE, QUESTIONS, SOMETHING_OFF, STORED
-from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED
+from bot.checkin.flow import CHANGEABLE, CHECK_IN, IN_NOTE, QUESTIONS, STORED
+from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED, SOMETHING_OFF
 from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_target as athlete_words
@@ -24,7 +24,7 @@ from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.pictures.photos import photos
-from bot.safety import watch as safety_watch
+from bot.safety import answers as safety_answers
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
@@ -208,7 +208,7 @@ def take(
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
     if not again and not told_anew and answers.get("fine") == ALL_FINE:
-        safety_watch.all_is_fine(turn, profile)
+        safety_answers.all_is_fine(turn, profile)
     event_asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)

@@ -20,8 +20,8 @@ from bot.checkin.flow_reading import (
     OFF_TARGET,
     ON_TARGET,
     SKIPPED,
+    SOMETHING_OFF,
     TAKEN_AS,
-    WHY,
     carb_choices,
     doubt_choices,
     insisted,
@@ -30,23 +30,23 @@ from bot.checkin.flow_reading import (
     known_of,
     left_out,
     plain_doubt,
+    read_fine,
     read_told,
     scale,
     taken_from,
     wants_sharpness,
     water_choices,
+    with_why,
 )
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
 from bot.plan.flow_number import read_number
-from bot.words import invalid_answers, names
+from bot.words import names
 from bot.words.common import skip_button, something_off_button
-from bot.words.languages import Sentence, listed, worded
+from bot.words.languages import listed
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import CORE, IN_ORDER, DoubtCode, Report
-
-SOMETHING_OFF = "off"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -187,18 +187,6 @@ def _as_another_answer(text: str, answers: Answers, asked: tuple[str, ...]) -> R
     return report if report is not None and report.answers and not report.note else None
 
 
-def _with_why(key: str, ask: Sentence | Callable[[Answers], str]) -> Callable[[Answers], str]:
-    """The question, below the reason why what was written could not be taken."""
-
-    def asked(answers: Answers) -> str:
-        doubt = answers.get(WHY, {}).get(key)
-        if doubt is None or answers.get("_again"):
-            return worded(ask, answers)
-        return f"{words_doubts.doubt(doubt, answers)}\n\n{worded(ask, answers | {'_again': True})}"
-
-    return asked
-
-
 def _step_by_step(answers: Answers) -> bool:
     """Whether the rest is asked for too: who tells a whole morning in one message is left alone."""
     return not answers.get(IN_ONE)
@@ -215,17 +203,6 @@ def _trained(answers: Answers) -> bool:
 
 def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
-
-
-def _fine(text: str) -> str:
-    """Whether anything else is going on: a button, or "no", "fine", "yes"."""
-    plain = text.strip(" .!").casefold()
-    nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
-    if plain == ALL_FINE or any(said(plain, one) for one in nothing):
-        return ALL_FINE
-    if plain == SOMETHING_OFF or said(plain, reading.YES):
-        return SOMETHING_OFF
-    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def _one_training(text: str, answers: Answers) -> Answers:
@@ -249,7 +226,7 @@ QUESTIONS: tuple[Question, ...] = (
         changeable=True,
         step=Step(
             key="weight_kg",
-            ask=_with_why("weight_kg", words.ask_weight),
+            ask=with_why("weight_kg", words.ask_weight),
             read_with=_figures("weight_kg"),
             choices=buttons(((words.no_scale_button, SKIPPED),)),
             spreads=True,
@@ -260,7 +237,7 @@ QUESTIONS: tuple[Question, ...] = (
         changeable=True,
         step=Step(
             key="fullness",
-            ask=_with_why("fullness", words.ask_fullness),
+            ask=with_why("fullness", words.ask_fullness),
             read_with=_figures("fullness"),
             choices=[
                 scale(1, 5), scale(6, 10), [Choice(skip_button, SKIPPED)],
@@ -273,7 +250,7 @@ QUESTIONS: tuple[Question, ...] = (
         changeable=True,
         step=Step(
             key="water_l",
-            ask=_with_why("water_l", words.ask_water),
+            ask=with_why("water_l", words.ask_water),
             read_with=_figures("water_l"),
             choices=water_choices,
             spreads=True,
@@ -283,7 +260,7 @@ QUESTIONS: tuple[Question, ...] = (
         changeable=True,
         step=Step(
             key="sharpness",
-            ask=_with_why("sharpness", words.ask_sharpness),
+            ask=with_why("sharpness", words.ask_sharpness),
             read_with=_figures("sharpness"),
             choices=[scale(1, 5), [Choice(skip_button, SKIPPED)]],
             when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
@@ -294,7 +271,7 @@ QUESTIONS: tuple[Question, ...] = (
         changeable=True,
         step=Step(
             key="carb_eaten_g",
-            ask=_with_why("carb_eaten_g", words.ask_carbs),
+            ask=with_why("carb_eaten_g", words.ask_carbs),
             read_with=_figures("carb_eaten_g"),
             choices=carb_choices,
             when=_asks_for_carbs,
@@ -324,7 +301,7 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="fine",
             ask=words.ask_fine,
-            read=_fine,
+            read=read_fine,
             choices=buttons(
                 ((words.all_fine_button, ALL_FINE), (something_off_button, SOMETHING_OFF))
             ),
@@ -355,7 +332,7 @@ QUESTIONS: tuple[Question, ...] = (
     Question(
         step=Step(
             key="sleep_h",
-            ask=_with_why("sleep_h", words.ask_sleep),
+            ask=with_why("sleep_h", words.ask_sleep),
             read_with=_figures("sleep_h"),
             choices=buttons(
                 (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),

@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Mapping
+from collections.abc import Callable, Container, Mapping
 from dataclasses import asdict, replace
 from typing import Any
 
 from bot.checkin import words, words_doubts
-from bot.dialogue.flow import Answers, Choice, Choices
-from bot.words import figures
+from bot.dialogue import readers as reading
+from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
+from bot.dialogue.readers import said
+from bot.words import figures, invalid_answers
 from bot.words.common import leave_out_button, no, none_of_these_button, yes
-from bot.words.languages import language
+from bot.words.languages import Sentence, known, language, speaking, worded
 from engine.symptoms import screen
 from engine.values.level import Level
 from engine.written.oneline import CORE, Doubt, DoubtCode, Known, Report, read_report
 from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
 
-ALL_FINE = "fine"
+ALL_FINE, SOMETHING_OFF = "fine", "off"
 # Laid in beside the answers:
 DOUBTS = "_doubts"  # what is to be asked about first
 WHY = "_why"  # why a question is put again
@@ -106,6 +108,14 @@ def read_told(text: str, known: Known) -> Report:
     return Report(note=text.strip()) if warns else report
 
 
+def load_patterns() -> None:
+    """What is compiled at its first use, which takes a hundred times as long as a reading after it."""
+    units = {"_weight_unit": WeightUnit.KG, "_volume_unit": VolumeUnit.L}
+    for code in known():
+        with speaking(code):
+            read_told("61.2 kg 7 3.5 l on target", known_of(units, ()))
+
+
 def insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:
     """The same figure once more, to the question whether it is right: then it is."""
     if doubt["code"] != DoubtCode.FAR or len(again) != 1 or again[0]["code"] != DoubtCode.FAR:
@@ -170,3 +180,26 @@ def doubt_choices(answers: Answers) -> Choices:
     ]
     rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
     return [*rows, [Choice(none_of_these_button(), LEAVE)]]
+
+
+def with_why(key: str, ask: Sentence | Callable[[Answers], str]) -> Callable[[Answers], str]:
+    """The question, below the reason why what was written could not be taken."""
+
+    def asked(answers: Answers) -> str:
+        doubt = answers.get(WHY, {}).get(key)
+        if doubt is None or answers.get("_again"):
+            return worded(ask, answers)
+        return f"{words_doubts.doubt(doubt, answers)}\n\n{worded(ask, answers | {'_again': True})}"
+
+    return asked
+
+
+def read_fine(text: str) -> str:
+    """Whether anything else is going on: a button, or "no", "fine", "yes"."""
+    plain = text.strip(" .!").casefold()
+    nothing = (words.FINE_SAID, words.NOTHING_ELSE, reading.NO, reading.NONE)
+    if plain == ALL_FINE or any(said(plain, one) for one in nothing):
+        return ALL_FINE
+    if plain == SOMETHING_OFF or said(plain, reading.YES):
+        return SOMETHING_OFF
+    raise InvalidAnswer(invalid_answers.use_buttons())

@@ -32,8 +32,8 @@ from bot.week.load import (
     event_of,
 )
 from engine.safety import safety_flags
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
-from engine.values.week_so_far import WeekSoFar
 from engine.written.oneline import CORE
 
 

@@ -40,7 +40,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, EventRow
-from bot.week.decided import decision_of, stood
+from bot.week.cases import decision_of, stood
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common

@@ -18,8 +18,7 @@ from bot.people.people import name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.cases import weeks_before
-from bot.week.decided import decision_of, stood
+from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.behind.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.behind.learning import taught

@@ -32,8 +32,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
-from bot.week.cases import build_case
-from bot.week.decided import is_small_step, keep_made
+from bot.week.cases import build_case, is_small_step, keep_made
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.safety import Level

@@ -12,23 +12,22 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_findings as cautions
-from bot.core.chat.outbox import Button, Buttons, Delivery, drop_waiting, said_in
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, drop_waiting, said_in
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
-from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
+from bot.decision.care import OF_EATING_AND_MOOD, WARNED, Care, care_for
 from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
 from bot.decision.words_reasons import reason
 from bot.decision.words_target import nothing_planned_today
-from bot.people.people import get_person, is_own_coach, name_of
+from bot.people.people import get_person, is_own_coach
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
-from bot.week.decided import decision_of, is_small_step, stands_g
+from bot.week.cases import decision_of, is_small_step, stands_g
 from bot.week.load import Week, current_week, target_in_force
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
@@ -161,7 +160,9 @@ def tell(
         _tell_of_warning(turn, profile, decision, lead, known)
         return
     care = care_for(turn, profile)
-    lead = "\n\n".join(part for part in (lead, _answer(turn, profile, decision, known)) if part)
+    lead = "\n\n".join(
+        part for part in (lead, _answer(care, decision, known, turn.context.helpline)) if part
+    )
     if care.unsaid:
         text = f"{lead}\n\n{advice.figures_kept_back()}".strip()
         say_to(turn, person, text)
@@ -185,7 +186,7 @@ def tell(
         care.lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
-        caution=_cautions(turn.session, profile, decision),
+        caution=_cautions(profile, decision, care.coach),
     )
     say_to(
         turn,
@@ -212,26 +213,21 @@ def _tell_of_warning(
     say_to(turn, person, text)
 
 
-def _answer(
-    turn: Turn, profile: AthleteProfile, decision: Decision, known: Mapping[str, int]
-) -> str:
+def _answer(care: Care, decision: Decision, known: Mapping[str, int], helpline: str) -> str:
     """What is said to complaints of this check-in that have not been answered yet."""
-    coach = "" if is_own_coach(profile) else name_of(turn.session, profile.coach_id)
     new = [flag for flag in decision.flags if known.get(flag.id, -1) < flag.level.rank]
     moods = [flag.id for flag in new if flag.id in EATING_AND_MOOD]
     symptoms = [f.id for f in new if isinstance(f.id, Symptom) and f.level is not Level.WARNING]
     if moods:
-        return advice.mood(moods, coach, turn.context.helpline)
+        return advice.mood(moods, care.coach, helpline)
     if any(flag.id is FlagId.LOW_SODIUM for flag in new):
-        return advice.low_sodium(coach)
-    to_thirst = care_for(turn, profile).to_thirst
-    return advice.told(symptoms, coach, to_thirst=to_thirst) if symptoms else ""
+        return advice.low_sodium(care.coach)
+    return advice.told(symptoms, care.coach, to_thirst=care.to_thirst) if symptoms else ""
 
 
-def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> str:
+def _cautions(profile: AthleteProfile, decision: Decision, coach: str) -> str:
     """Each finding in the answers in a sentence with what to do; one drink is told once."""
     raised = {flag.id for flag in decision.flags}
-    coach = "" if is_own_coach(profile) else name_of(session, profile.coach_id)
     found = [
         flag
         for flag in decision.flags

@@ -92,7 +92,7 @@ def answered_in_part(
     if step is None:
         return None
     registered = flows[question.flow]
-    return _take_parts(turn, person, question, registered, step)
+    return _take_parts(turn, asking.Put(person, question, registered.flow, step), registered)
 
 
 def is_bare(text: str) -> bool:
@@ -151,32 +151,19 @@ def _take(
     turn: ChatTurn, person: Person, question: OpenQuestion, flows: asking.Flows
 ) -> Taken | None:
     registered, step = flows[question.flow], _step(question, flows)
-    if step is None:
-        return None
-    whole = _read(step, turn.incoming.text, question, turn.context)
-    if whole is not None:
-        taking.take_typed(turn, person, question, registered, step, whole[0])
-        return Taken()
-    if step.back_to:
-        before = registered.flow.step(step.back_to)
-        again = (
-            _read(before, turn.incoming.text, question, turn.context)
-            if before is not None
-            else None
-        )
-        if before is not None and again is not None:
-            taking.take_typed(turn, person, question, registered, before, again[0])
+    before = registered.flow.step(step.back_to) if step is not None and step.back_to else None
+    for one in (step, before):
+        if one is None:
+            continue
+        read = _read(one, turn.incoming.text, question, turn.context)
+        if read is not None:
+            put = asking.Put(person, question, registered.flow, one)
+            taking.take_typed(turn, put, registered, read[0])
             return Taken()
     return None
 
 
-def _take_parts(
-    turn: ChatTurn,
-    person: Person,
-    question: OpenQuestion,
-    registered: asking.FlowBinding,
-    step: Step,
-) -> Taken | None:
+def _take_parts(turn: ChatTurn, put: asking.Put, registered: asking.FlowBinding) -> Taken | None:
     """ "no, 1996, female": each part answers the question that comes next, until one does not.
 
     A bare yes or no answers only the question that was seen.
@@ -184,6 +171,7 @@ def _take_parts(
     parts = [part for part in _BREAK.split(turn.incoming.text) if part]
     if len(parts) < 2:
         return None
+    _, question, _, step = put
     found: list[tuple[Step, Any]] = []
     given = dict(question.answers)
     current: Step | None = step
@@ -206,7 +194,7 @@ def _take_parts(
     for done, answer in found[:-1]:
         question.answers = question.answers | given_by(done, answer)
     last, answer = found[-1]
-    taking.take_typed(turn, person, question, registered, last, answer)
+    taking.take_typed(turn, put._replace(step=last), registered, answer)
     return Taken(rest=", ".join(parts))
 
 

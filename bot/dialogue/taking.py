@@ -27,23 +27,16 @@ from bot.words import common
 TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
 
 
-def take_typed(
-    turn: ChatTurn,
-    person: Person,
-    question: OpenQuestion,
-    registered: FlowBinding,
-    step: Step,
-    answer: object,
-) -> None:
-    """What was read from a typed text as the answer to this step of the question."""
-    key = _answered(registered.flow, step, answer)
+def take_typed(turn: ChatTurn, put: Put, registered: FlowBinding, answer: object) -> None:
+    """What was read from a typed text as the answer to the step that was put."""
+    _, question, flow, step = put
+    key = _answered(flow, step, answer)
     if turn.incoming.message_id is not None and key is not None:
         typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): key}
         question.answers = question.answers | {TYPED_IN: typed_in}
     if step.many:
         ticked = question.answers.get(step.ticks, [])
         answer = ticked if answer == DONE else [*ticked, answer]
-    put = Put(person, question, registered.flow, step)
     _take(turn, put, registered, answer, message_id=None)
 
 

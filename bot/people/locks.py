@@ -22,13 +22,12 @@ from sqlalchemy import TextClause, text
 from sqlmodel import Session, select
 
 from bot.core.timing.subjects import Subject, about
-from bot.store.numbers import DRAWN_ALONG
 from bot.store.remembering import forget, looked_up
 from bot.store.tables.coach import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow
-from bot.store.writing import forget_numbers, numbers_came_along
+from bot.store.writing import DRAWN_ALONG, forget_numbers, numbers_came_along
 
 #: Advisory locks have two numbers; the first keeps these apart from those of chats and rights.
 PEOPLE, DESKS = 1, 2

@@ -15,7 +15,7 @@ from bot.people.changes import Change
 from bot.rehearsal.driver import Driver
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
-from bot.week.decided import decision_of
+from bot.week.cases import decision_of
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.values.plan import PLAN_DAYS, DayTarget
 

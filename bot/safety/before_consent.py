@@ -10,15 +10,28 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
-from bot.people.people import get_person, is_own_coach
+from bot.people.people import get_person, has_agreed, is_own_coach
 from bot.people.telling import say_to
 from bot.safety import words as safety_words
-from bot.safety.reports import Told, report
-from bot.store.tables.people import AthleteProfile
+from bot.safety.reports import Told, coach_name, report
+from bot.store.tables.people import AthleteProfile, Person
 from engine.symptoms import EATING_AND_MOOD, WARNINGS
 
 
-def told(turn: Turn, profile: AthleteProfile, found: Told) -> None:
+def bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:
+    """To the coach, kept and answered; an emergency alone before they have agreed to that."""
+    if has_agreed(turn.session, person):
+        report(turn, profile, told)
+    else:
+        _told(turn, profile, told)
+
+
+def who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
+    """Who was told of a doubt; "" for nobody."""
+    return coach_name(turn.session, profile) if has_agreed(turn.session, person) else ""
+
+
+def _told(turn: Turn, profile: AthleteProfile, found: Told) -> None:
     """Answer what was told; bring an emergency in it to the coach, without what was told beside it."""
     warnings = tuple(symptom for symptom in found.symptoms if symptom in WARNINGS)
     if warnings or found.emergency:

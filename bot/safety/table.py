@@ -6,7 +6,7 @@ from bot.alerts import words_after
 from bot.alerts.buttons import ALERT
 from bot.core.chat.routes import TOLD_OF_ALERTS, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
-from bot.safety import alert_taps, buttons
+from bot.safety import alert_taps, answers, buttons
 from bot.safety import watch as safety_watch
 
 FEATURE = Feature(
@@ -23,11 +23,11 @@ FEATURE = Feature(
         view(buttons.LIFT_YES, alert_taps.lift),
         view(buttons.LIFT_NO, alert_taps.keep_frozen),
     ),
-    flows=(*safety_watch.FLOWS,),
+    flows=(*answers.FLOWS,),
     duties=(
         Duty(
             safety_watch.UNANSWERED,
-            safety_watch.unanswered,
+            answers.unanswered,
             "a question about a symptom that got no answer",
         ),
     ),

@@ -1,4 +1,7 @@
-"""Every message of an athlete is read for symptoms and drugs, whatever else it is about."""
+"""Every message of an athlete is read for symptoms and drugs, whatever else it is about.
+
+What is sure is told, and what is not is asked; what is made of the answers: `bot.safety.answers`.
+"""
 
 from __future__ import annotations
 
@@ -9,39 +12,25 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.alerts import doubts
-from bot.alerts import words_athlete as words
-from bot.core.chat.incoming import Kind
 from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
-from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
-from bot.people.people import (
-    get_person,
-    get_profile,
-    has_agreed,
-    is_own_coach,
-    local_date,
-    profile_of,
-    speaking_to,
-)
-from bot.people.telling import say_to
+from bot.people.people import local_date, profile_of
 from bot.safety import before_consent
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
-    FINE,
     SOMETHING_WRONG,
     SYMPTOM_CHECK,
     UNWELL_HOW,
 )
-from bot.safety.reports import BEFORE_WORSE, Told, cleared, coach_name, report
+from bot.safety.reports import BEFORE_WORSE, Told
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.tables.traffic import AgendaRow
-from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
+from bot.week.cases import DRANK_IN_AN_HOUR
 from bot.words.languages import language
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
@@ -78,31 +67,18 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
     warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
     if asked is not None and _takes_complaints(asked) and not warned:
         if not asks_something(turn.incoming.text):  # the coach need not wait for the rest
-            doubts.wrote_more(turn, profile, asked, _short(turn.incoming.text))
+            doubts.wrote_more(turn, profile, asked, short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
-        _bring(turn, person, profile, told)
+        before_consent.bring(turn, person, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
         if says_all_is_well(turn.incoming.text) or not _graver_doubts(found):
             return False  # likewise
-        _let_go(turn, asked)  # something is, and what it may be is asked instead
+        let_go(turn, asked)  # something is, and what it may be is asked instead
         doubts.settled(turn, profile, asked, doubts.TOLD)
     return _ask_about(turn, person, profile, found, answers) or bool(told)
-
-
-def _bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:
-    """To the coach, kept and answered; an emergency alone before they have agreed to that."""
-    if has_agreed(turn.session, person):
-        report(turn, profile, told)
-    else:
-        before_consent.told(turn, profile, told)
-
-
-def _who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
-    """Who was told of a doubt; "" for nobody."""
-    return coach_name(turn.session, profile) if has_agreed(turn.session, person) else ""
 
 
 def only_wonders(turn: ChatTurn, person: Person) -> bool:
@@ -167,7 +143,7 @@ def _no_longer_asked(
         ):
             if flow is SYMPTOM_CHECK and question.answers["_symptom"] not in told:
                 continue
-            _let_go(turn, question)
+            let_go(turn, question)
             doubts.settled(turn, profile, question, doubts.TOLD)
 
 
@@ -250,11 +226,11 @@ def _ask_to_be_sure(
         turn.session, person, flow=SYMPTOM_CHECK.id, subject_id=profile.person_id
     ):
         if earlier.answers["_symptom"] == hit.symptom.value:
-            _let_go(turn, earlier)  # asked anew, with the newer words
+            let_go(turn, earlier)  # asked anew, with the newer words
             doubts.settled(turn, profile, earlier, doubts.TOLD)
     _ask(
         turn, person, profile, SYMPTOM_CHECK, about=hit.symptom.value,
-        answers={"_symptom": hit.symptom.value, "_words": _short(text)},
+        answers={"_symptom": hit.symptom.value, "_words": short(text)},
     )  # fmt: skip
 
 
@@ -263,7 +239,7 @@ def _ask_what_is_wrong(
 ) -> None:
     _ask(
         turn, person, profile, SOMETHING_WRONG,
-        answers={"_concern": concern.value, "_words": _short(text)},
+        answers={"_concern": concern.value, "_words": short(text)},
     )  # fmt: skip
 
 
@@ -285,11 +261,11 @@ def _ask(
         turn, profile, question, str(answers["_words"]), about,
         sounds_like=str(answers.get("_concern", "")),
     )  # fmt: skip
-    _wait(turn, profile, question)
+    wait(turn, profile, question)
     return question
 
 
-def _wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
+def wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     agenda.put(
         turn.session,
         agenda.Named(Subject.QUESTION(question.id), local_date(profile, turn.context), UNANSWERED),
@@ -297,126 +273,14 @@ def _wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     )
 
 
-def _let_go(turn: Turn, question: OpenQuestion) -> None:
+def let_go(turn: Turn, question: OpenQuestion) -> None:
     asking.close(turn, question)
     agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
 
 
-def _short(text: str) -> str:
+def short(text: str) -> str:
     plain = " ".join(text.split())
     return plain if len(plain) <= LONGEST_QUOTE else plain[: LONGEST_QUOTE - 1] + "…"
-
-
-def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
-    """The athlete said whether a doubtful phrase meant it."""
-    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = get_profile(turn.session, person.id)
-    symptom = Symptom(question.answers["_symptom"])
-    if question.answers["sure"]:
-        doubts.settled(turn, profile, question, doubts.TOLD)
-        told = Told(symptoms=(symptom,), words=question.answers["_words"])
-        _bring(turn, person, profile, told)
-        return
-    doubts.settled(turn, profile, question, doubts.NO, words=_typed(turn))
-    text = words.doubtful_cleared(_who_knows(turn, person, profile))
-    say_to(turn, person, text)
-    if has_agreed(turn.session, person):
-        cleared(turn, profile, symptom.value)
-
-
-def _typed(turn: Turn) -> str:
-    """What was typed in place of a tap, where it says more than one word would."""
-    typed = isinstance(turn, ChatTurn) and turn.incoming.kind in (Kind.TEXT, Kind.EDITED)
-    text = turn.incoming.text if isinstance(turn, ChatTurn) and typed else ""
-    return _short(text) if len(text.split()) > 1 else ""
-
-
-def all_is_fine(turn: Turn, profile: AthleteProfile) -> None:
-    """A morning's answers say that all is fine: what was asked before, of the body, has its answer.
-
-    A doubt about a warning or about the mood wants an answer of its own.
-    """
-    if not is_own_coach(profile) and not doubts.asked_lately(turn, profile):
-        return
-    person = get_person(turn.session, profile.person_id)
-    for question in asking.open_questions(turn.session, person, subject_id=profile.person_id):
-        if question.asked_at >= turn.now or question.flow not in (
-            SYMPTOM_CHECK.id,
-            SOMETHING_WRONG.id,
-        ):
-            continue
-        about = question.answers.get("_symptom")
-        mild = Symptom(about).level is Level.ADVISORY if about else False
-        if mild or question.answers.get("_concern") in (Concern.BODY, Concern.EMERGENCY):
-            _let_go(turn, question)
-            doubts.settled(turn, profile, question, doubts.CHECKED_IN)
-
-
-def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
-    """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
-    profile = get_profile(turn.session, person.id)
-    how, said = question.answers["how"], question.answers["_words"]
-    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    open_ones = asking.open_questions(
-        turn.session, person, flow=SOMETHING_WRONG.id, subject_id=profile.person_id
-    )
-    by = doubts.FINE if how == FINE else doubts.TOLD
-    for other in open_ones:
-        _let_go(turn, other)
-        doubts.settled(turn, profile, other, by, words=_typed(turn))
-    if how == FINE:
-        doubts.settled(turn, profile, question, by, words=_typed(turn))
-        text = words.glad_you_are_fine(_who_knows(turn, person, profile))
-        say_to(turn, person, text)
-    elif how == EMERGENCY:
-        doubts.settled(turn, profile, question, by)
-        _bring(turn, person, profile, Told(emergency=True, words=said))
-    else:
-        typed = _typed(turn)
-        words_of_both = _short(f"{said}; {typed}") if typed else said
-        asks = asking.open_question(
-            turn, person, UNWELL_HOW, subject_id=profile.person_id,
-            answers={"_words": words_of_both},
-        )  # fmt: skip
-        doubts.feels_unwell(turn, profile, question, asks, words_of_both)
-        _wait(turn, profile, asks)
-
-
-def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
-    """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
-    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
-    profile = get_profile(turn.session, person.id)
-    doubts.settled(turn, profile, question, doubts.TOLD)
-    answers = question.answers
-    ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]
-    written = [told for told in answers["symptoms"] if told not in set(Symptom)]
-    read = [hit.symptom for text in written for hit in screen_text(text).hits]
-    readings = [f"{PULSE}{answers['pulse']}"] if answers.get("pulse") is not None else []
-    if answers.get("urine") is not None:
-        readings.append(f"{URINE}{answers['urine']}")
-    told = Told(
-        symptoms=tuple(dict.fromkeys([*ticked, *read])) or (Symptom.UNWELL,),
-        words="; ".join(written) or answers["_words"],
-        readings=tuple(readings),
-        unread=bool(written) and not read,
-    )
-    _bring(turn, person, profile, told)
-
-
-def unanswered(turn: Turn, duty: AgendaRow) -> None:
-    """No answer in time: the coach is to ask, as of a doubt; and the athlete is asked once more."""
-    question = turn.session.get(OpenQuestion, Subject.QUESTION.of(duty))
-    if question is None or question.closed_at is not None:
-        return
-    profile = profile_of(turn.session, question.person_id)
-    if profile is None:
-        return
-    doubts.unanswered(turn, profile, question)
-    person = get_person(turn.session, profile.person_id)
-    question.answers = question.answers | {"_once_more": True}
-    turn.session.add(question)
-    with speaking_to(person):
-        asking.ask_again(turn, person, question, FLOW_OF)
 
 
 def _heard(text: str) -> Screening:
@@ -434,11 +298,3 @@ def _heard(text: str) -> Screening:
 def may_be_urgent(text: str) -> bool:
     """Whether this may tell of a warning, so that it is to be dealt with before all else."""
     return text.endswith(f":{EMERGENCY}") or bool(screen_text(text).warnings)
-
-
-FLOWS = (
-    FlowBinding(SYMPTOM_CHECK, answered),
-    FlowBinding(SOMETHING_WRONG, answered_how),
-    FlowBinding(UNWELL_HOW, told_what),
-)
-FLOW_OF = {registered.flow.id: registered for registered in FLOWS}

@@ -11,21 +11,81 @@ A read (`bot.store.reading`) has nothing to wait for where no row of its tables 
 
 from __future__ import annotations
 
-from collections import Counter
+from collections import Counter, deque
 from collections.abc import Sequence
 from functools import cache, lru_cache
+from itertools import islice
 from typing import Any
 
-from sqlalchemy import bindparam, func, insert, literal, select, update
+from sqlalchemy import TextClause, bindparam, func, insert, literal, select, text, update
 from sqlalchemy.orm import InstanceState
 from sqlalchemy.orm.attributes import instance_state
 from sqlalchemy.orm.exc import StaleDataError
 from sqlmodel import Session, SQLModel
 
 from bot.store.driver import Straight
-from bot.store.numbers import Numbers
-from bot.store.reading import ReadsPlainly
-from bot.store.rows import Shape, shape_of
+from bot.store.reading import ReadsPlainly, Shape, shape_of
+
+#: What the answer to a check-in takes, by table: drawn along with another statement of nearly every
+#: use case (`DRAWN_ALONG`: a row each, in this order). All else is drawn by itself, so many at once.
+OFTEN = (("open_question", 1), ("checkin", 1), ("decision", 1), ("outbox", 3))
+AT_ONCE = 3
+DRAWN_ALONG = " UNION ALL ".join(
+    f"SELECT nextval('{table}_id_seq'), NULL" for table, many in OFTEN for _ in range(many)
+)
+
+
+class Numbers:
+    """Numbers that were drawn for rows of this transaction and not given yet, by table: on PostgreSQL a
+    new row gets its own before it is written.
+
+    What a use case makes names what it has made before: a decision its check-in, a button its question.
+    To write each row as soon as its number is asked for would be a statement apiece; so the number is
+    drawn where the database would take it from, a few of those that are mostly wanted at once, and all
+    rows go together at the end. Numbers of a table are given in the order in which its rows were added,
+    and drawn after whoever is concerned is locked (`bot.people.locks`), so that they tell who came
+    first as ever. On SQLite a statement is no round trip: a number is the one the row was written with.
+    """
+
+    def __init__(self) -> None:
+        self._drawn: dict[str, deque[int]] = {}
+
+    def give(self, straight: Straight, shape: Shape, rows: Sequence[InstanceState[Any]]) -> None:
+        """To each of these new rows of one table its number, in their order."""
+        kept = self._drawn.setdefault(shape.table.name, deque())
+        if len(kept) < len(rows):
+            kept.clear()
+            kept.extend(self._draw(straight, shape, len(rows)))
+        for row in rows:
+            row.dict[shape.keys[0]] = kept.popleft()
+
+    def give_what_is_left(self, shape: Shape, rows: Sequence[InstanceState[Any]]) -> None:
+        """To rows that are written now, so that later ones of their table have no lower numbers."""
+        kept = self._drawn.get(shape.table.name, ())
+        if len(kept) >= len(rows):
+            for row in rows:
+                row.dict[shape.keys[0]] = kept.popleft()  # type: ignore[union-attr]
+        else:
+            self._drawn.pop(shape.table.name, None)
+
+    def forget(self) -> None:
+        """Whatever is numbered from here on comes after what others have numbered by now."""
+        self._drawn.clear()
+
+    def came_along(self, drawn: Sequence[int]) -> None:
+        """What `DRAWN_ALONG` has brought, in place of whatever was left."""
+        numbers = iter(drawn)
+        self._drawn = {table: deque(islice(numbers, many)) for table, many in OFTEN}
+
+    def _draw(self, straight: Straight, shape: Shape, count: int) -> Sequence[int]:
+        drawing = _drawing(shape.table.name, shape.keys[0])
+        return [number for (number,) in straight.found(drawing, {"many": max(count, AT_ONCE)})]
+
+
+@cache
+def _drawing(table: str, key: str) -> TextClause:
+    return text(f"SELECT nextval('{table}_{key}_seq') FROM generate_series(1, :many)")
+
 
 #: So many new rows of one table are better sent by the mapper, which sends them together.
 MANY = 20
@@ -93,7 +153,7 @@ def forget_numbers(session: Session) -> None:
 
 
 def numbers_came_along(session: Session, drawn: Sequence[int]) -> None:
-    """What `bot.store.numbers.DRAWN_ALONG` has brought with a statement of this session."""
+    """What `DRAWN_ALONG` has brought with a statement of this session."""
     if isinstance(session, WritesPlainly):
         session.numbers.came_along(drawn)
 

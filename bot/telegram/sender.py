@@ -20,7 +20,7 @@ import structlog
 from sqlalchemy import Engine, and_, bindparam, case, func, not_
 from sqlmodel import Session, col, select
 
-from bot.core.chat.topics import ON_TOPIC, Topic
+from bot.core.chat.outbox import ON_TOPIC, Topic
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, wait_for
 from bot.store.db import claiming

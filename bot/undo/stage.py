@@ -8,7 +8,7 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words
-from bot.core.chat.topics import on
+from bot.core.chat.outbox import on
 from bot.core.turn import Turn
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views

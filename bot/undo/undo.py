@@ -13,8 +13,7 @@ from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words, when, who
 from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.outbox import ARRIVED, Button
-from bot.core.chat.topics import Topic, on
+from bot.core.chat.outbox import ARRIVED, Button, Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following

@@ -4,11 +4,11 @@ coach's other athletes have taught.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import fields
 from datetime import UTC, date, datetime, timedelta
 
-from sqlalchemy import bindparam
+from sqlalchemy import bindparam, inspect
 from sqlmodel import Session, col, select
 
 from bot.store.remembering import remembered
@@ -17,7 +17,7 @@ from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.taught import TaughtRow
-from bot.store.tables.week import CheckInRow, EventRow, SymptomReport
+from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow, SymptomReport
 from bot.week.given_way import given_way
 from bot.week.load import (
     HISTORY_DAYS,
@@ -33,7 +33,8 @@ from bot.week.load import (
     set_around,
     target_of,
 )
-from engine.decision.decide import Case, flags_of_case
+from engine.decision.decide import Case, Decision, flags_of_case
+from engine.decision.kept import decision_from_dict
 from engine.decision.record import taught_from_dict
 from engine.safety import Flag
 from engine.values.case import ForecastUse, PastWeek
@@ -296,3 +297,59 @@ def prior_for(session: Session, profile: AthleteProfile) -> Prior | None:
         .order_by(col(TaughtRow.athlete_id))
     )
     return pooled([taught_from_dict(row.taught) for row in rows])
+
+
+_MADE = "decision"
+
+
+def decision_of(row: DecisionRow) -> Decision:
+    """The row's decision, read at most once while the row is loaded: what is stored never changes."""
+    made: dict[str, Decision] = inspect(row).info
+    if _MADE not in made:
+        made[_MADE] = decision_from_dict(row.decision)
+    return made[_MADE]
+
+
+def keep_made(row: DecisionRow, made: Decision) -> None:
+    """What the row has been written from, so that it isn't read back."""
+    inspect(row).info[_MADE] = made
+
+
+def default_carb_g(row: DecisionRow) -> float:
+    """The figure that holds if the coach says nothing (g)."""
+    lapse = decision_of(row).lapse_g
+    figure = lapse if lapse is not None else row.planned_carb_g
+    assert figure is not None
+    return figure
+
+
+def plan_g(row: DecisionRow) -> float:
+    """The plan's own figure for the day, as far as the limits still leave it (g)."""
+    assert row.planned_carb_g is not None
+    window = decision_of(row).trace.window
+    if window is None:
+        return row.planned_carb_g
+    return float(min(max(row.planned_carb_g, window.low), window.high))
+
+
+def is_small_step(row: DecisionRow) -> bool:
+    """Whether something other than the plan stands while nobody has answered."""
+    return abs(default_carb_g(row) - plan_g(row)) > 1e-6
+
+
+def stands_g(row: DecisionRow) -> float | None:
+    """The change (g) that stands as a small step while a larger one waits, or after it lapsed; None
+    where what was decided is in force.
+    """
+    if row.status not in (DecisionStatus.WAITING, DecisionStatus.LAPSED) or not is_small_step(row):
+        return None
+    assert row.planned_carb_g is not None
+    return default_carb_g(row) - row.planned_carb_g
+
+
+def stood(session: Session, event: EventRow) -> Iterable[DecisionRow]:
+    """The decisions for the event's days that were not replaced, by day, later ones last."""
+    query = select(DecisionRow).where(
+        DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    return session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id)))

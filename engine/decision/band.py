@@ -16,9 +16,9 @@ from datetime import date, timedelta
 from engine.evidence import deciding as e
 from engine.model.training import TRAINED, is_training
 from engine.safety import plausible_weight
+from engine.values.case import WeekSoFar
 from engine.values.checkin import History
 from engine.values.plan import PLAN_DAYS
-from engine.values.week_so_far import WeekSoFar
 
 GRAMS_PER_KG = 1000
 
@@ -107,6 +107,8 @@ def _stores(week: WeekSoFar) -> dict[date, float]:
     """Grams in the stores against habit, by morning, from seven days out to today's."""
     athlete, baseline, event, plan = week.athlete, week.baseline, week.event, week.plan
     history, checkin = week.history, week.checkin
+    planned = {event.day - timedelta(days=day.days_out): day.carb_g for day in plan.days}
+    in_force = planned | {day.date: day.carb_g for day in history.set_days}
     most = e.STORE_SWING_G_PER_KG.value * athlete.body_mass_kg
     eaten = {c.date - timedelta(days=1): c.carb_eaten_g for c in (*history.checkins, checkin)}
 
@@ -114,10 +116,7 @@ def _stores(week: WeekSoFar) -> dict[date, float]:
         told = eaten.get(day)
         if told is not None and 0 <= told <= e.CARB_EATEN_MOST_G.value:
             return told
-        if (set_g := history.set_on(day)) is not None:
-            return set_g
-        planned = plan.day(event.days_out(day))
-        return planned.carb_g if planned else baseline.carb_g
+        return in_force.get(day, baseline.carb_g)
 
     day, level = event.day - timedelta(days=max(PLAN_DAYS)), 0.0
     levels = {day: level}

@@ -18,9 +18,9 @@ from engine.evidence import deciding
 from engine.evidence.planning import weighing
 from engine.evidence.source import Source
 from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
 from engine.values.plan import PeakPlan
-from engine.values.week_so_far import WeekSoFar
 from engine.values.weigh_in import WeighIn
 
 

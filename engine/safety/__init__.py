@@ -10,22 +10,21 @@ from collections.abc import Iterator
 
 from engine.evidence import safety as evidence
 from engine.safety.complaints import Complaints, complaint_flags, complaints
-from engine.safety.drinking import fastest_drinking_l_per_h
-from engine.safety.energy import energy_flags, exercise_kcal
 from engine.safety.flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
 from engine.safety.readings import above, below, finite, plausible_water, plausible_weight, within
 from engine.safety.water import (
     LOW_SODIUM_SIGNS,
+    fastest_drinking_l_per_h,
     low_sodium_flags,
     too_fast_flags,
     water_flags,
     water_target,
 )
-from engine.safety.weight import weight_flags
+from engine.safety.weight import energy_flags, exercise_kcal, weight_flags
 from engine.symptoms import Symptom
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
 from engine.values.level import Level
-from engine.values.week_so_far import WeekSoFar
 
 __all__ = [
     "FINDINGS",

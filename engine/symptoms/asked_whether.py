@@ -9,7 +9,7 @@ short no alone.
 from __future__ import annotations
 
 from engine.symptoms import screen
-from engine.symptoms.ear.well import calls_themself_well, plainly
+from engine.symptoms.ear.shrugs import calls_themself_well, plainly
 from engine.symptoms.names import Symptom
 from engine.values.level import Level
 from engine.written.late import Late

@@ -16,7 +16,29 @@ from engine.values.limits import Limits
 from engine.values.look import Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
 from engine.values.prior import Prior
-from engine.values.week_so_far import WeekSoFar
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeekSoFar:
+    """Whose week it is and what is planned, the mornings so far, and this morning's answers."""
+
+    athlete: Athlete
+    baseline: Baseline
+    event: Event
+    plan: PeakPlan
+    history: History
+    checkin: CheckIn
+
+    @property
+    def days_out(self) -> int:
+        """Days from this morning to the event; negative after it."""
+        return self.event.days_out(self.checkin.date)
+
+    @property
+    def yesterday(self) -> DayTarget | None:
+        """The target of the day that this morning's answers speak of."""
+        return self.plan.day(self.days_out + 1)
+
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)

@@ -36,12 +36,6 @@ LIMIT_KEYS: Mapping[str, LimitKey] = {
 }
 
 
-def load_total_label(plan: PeakPlan) -> str:
-    """What the load total is called beside a plan."""
-    label = LIMIT_KEYS["load_total_g"].label
-    return f"{label}, 3 to 1 days out" if plan.load_days == LOAD_DAYS else label
-
-
 #: What held a figure back, where no single limit's key says it.
 GUARD_RAIL = "guard_rail"
 CAUTION = "caution"

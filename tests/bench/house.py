@@ -94,14 +94,16 @@ def _caller(frame: FrameType) -> str:
 
 
 def walks() -> dict[str, Walk]:
-    """A check-in in one line that asks for a sign-off, and the coach's approval of it; and the check-in
-    of the next morning, when what is made once in a process has been made.
+    """A check-in in one line that asks for a sign-off, and the coach's approval of it, of a bot that
+    has started (`load`); and the check-in of the next morning, when what is made once has been made.
     """
+    from bot.dispatcher import load
     from bot.store.db import make_engine
     from bot.store.migrate import upgrade_to_head
     from tests.support.weeks import in_peak_week
 
     with tempfile.TemporaryDirectory() as place:
+        load()
         engine = make_engine(f"sqlite:///{place}/house.sqlite3")
         upgrade_to_head(engine)
         team = in_peak_week(engine, now=datetime(2027, 5, 1, 15, tzinfo=UTC))

@@ -23,7 +23,7 @@ from typing import Any
 from sqlalchemy import event
 
 from bot.core.chat import outbox
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Topic
 from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn

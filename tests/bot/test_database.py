@@ -18,7 +18,7 @@ from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, OperationalError, SQLAlchemyError
 from sqlmodel import Session, col, func, select
 
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Topic
 from bot.core.logs import error_name
 from bot.store import db
 from bot.store.db import claiming, database_url, in_transaction, looking, make_engine, transaction

@@ -13,7 +13,7 @@ from bot.decision import words_outlook as words
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow, LimitsRow
-from bot.week.decided import decision_of
+from bot.week.cases import decision_of
 from bot.week.load import day_set
 from engine.decision import foresight
 from engine.decision.decide import case_from_dict, decide, decision_as_dict

@@ -9,8 +9,7 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.core.chat import outbox
-from bot.core.chat.outbox import Button
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Topic
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.store.db import transaction

@@ -16,7 +16,7 @@ from sqlmodel import Session, SQLModel, select
 
 from bot.store.base import id_of
 from bot.store.db import code_of, is_sqlite, transaction
-from bot.store.rows import shape_of
+from bot.store.reading import shape_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow, OutboxRow

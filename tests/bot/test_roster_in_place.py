@@ -10,7 +10,7 @@ from sqlalchemy import event
 from sqlmodel import select
 
 from bot.coach.roster import roster
-from bot.core.chat.topics import Topic, on
+from bot.core.chat.outbox import Topic, on
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.traffic import OutboxRow, TopicKind

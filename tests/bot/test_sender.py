@@ -27,8 +27,7 @@ from telegram.error import (
 )
 
 from bot.core.chat import outbox
-from bot.core.chat.outbox import Button
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Topic
 from bot.core.context import Context, Document
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.clock_watch import ClockWatch

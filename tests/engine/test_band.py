@@ -12,9 +12,9 @@ from hypothesis import strategies as st
 
 from engine.decision.band import WeightBand, weight_band
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.week_so_far import WeekSoFar
 
 EVENT = Event(kind=EventKind.TRIAL, day=date(2026, 11, 28), zone="UTC")
 

@@ -11,10 +11,10 @@ from dataclasses import replace
 import pytest
 
 from engine.decision.decide import decide
-from engine.decision.grading import graded_g
 from engine.decision.rules import first_match
 from engine.decision.rules.told import Told
 from engine.decision.rules.words import say_flat_in_load
+from engine.decision.sizing import graded_g
 from engine.values.case import ForecastUse
 from engine.values.checkin import History
 from engine.values.look import Look

@@ -15,7 +15,6 @@ from engine.values.limits import (
     Rail,
     Window,
     fit,
-    load_total_label,
     nearest_inside,
     plan_problems,
 )
@@ -74,8 +73,6 @@ def test_the_room_of_a_load_grows_with_its_days() -> None:
         )
     )  # fmt: skip
     assert suggested(MIRA, two)["load_total_g"] == 920 + 300
-    assert load_total_label(two) == "load total"
-    assert load_total_label(WEEK) == "load total, 3 to 1 days out"
 
 
 def test_a_load_at_its_total_keeps_it() -> None:

@@ -17,10 +17,10 @@ from engine.decision.decide import decide
 from engine.decision.facts import Facts
 from engine.decision.gates import GATES
 from engine.decision.gather import expected_fullness
-from engine.decision.grading import graded_g
 from engine.decision.reason import reason
 from engine.decision.rules import RULES, Rule, always, first_match
 from engine.decision.rules.told import Told
+from engine.decision.sizing import graded_g
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST
 from engine.values.case import Case

@@ -21,10 +21,10 @@ from engine.safety import (
 )
 from engine.symptoms import WARNINGS
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
 from engine.values.energy import energy_kcal
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.week_so_far import WeekSoFar
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out

@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from engine.safety import Level, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, Gut, History
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.week_so_far import WeekSoFar
 from tests.support.any_text import any_text
 
 ANY_NUMBER = st.one_of(

@@ -13,9 +13,9 @@ import pytest
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level, fastest_drinking_l_per_h, flags_of_words, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, DaySet, History
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.week_so_far import WeekSoFar
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out

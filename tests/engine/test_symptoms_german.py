@@ -12,7 +12,7 @@ import pytest
 
 from engine.safety import Level
 from engine.safety.complaints import complaint_flags, complaints
-from engine.safety.drinking import fastest_drinking_l_per_h
+from engine.safety.water import fastest_drinking_l_per_h
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
 from engine.values.checkin import CheckIn
 

@@ -28,7 +28,7 @@ from tests.mutation.changes import Mutant, mutants
 WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
     (
         "values/limits", "planning/room", "decision/sizing", "decision/rules/rule",
-        "decision/rules/table", "decision/facts", "decision/gather", "decision/grading",
+        "decision/rules/table", "decision/facts", "decision/gather",
         "decision/gates", "decision/decide",
     ): (
         "test_limits", "test_limit_edges", "test_sizing", "test_facts", "test_rule_steps",
@@ -38,7 +38,7 @@ WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
     ),
     ("planning/behind/next_load",): ("test_next_load", "test_next_load_moved"),
     (
-        "safety/__init__", "safety/drinking", "safety/energy", "safety/water",
+        "safety/__init__", "safety/water",
         "safety/weight", "safety/readings", "safety/complaints", "safety/after_show",
     ): (
         "test_safety", "test_safety_levels", "test_safety_unnoticed", "test_safety_properties",

@@ -35,12 +35,10 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "Facts.short_lately: both < 0 and self.short_without_spill is not None"
         "  ->  both <= 0 and self.short_without_spill is not None": _SAME_AT_THE_EDGE,
     },
-    "engine.decision.grading": {
+    "engine.decision.sizing": {
         "graded_g: return max(small, whole) if steps > 0 else min(small, -whole)"
         "  ->  return max(small, whole) if steps >= 0 else min(small, -whole)": _SAME_AT_THE_EDGE,
         "_g_per_kg: steps > 0  ->  steps >= 0": _NEVER_THERE,
-    },
-    "engine.decision.sizing": {
         "sized_by: rule.forecast is Forecast.DEEPENS and forecast_g >= small_g"
         "  ->  rule.forecast is Forecast.DEEPENS and forecast_g > small_g": _SAME_AT_THE_EDGE,
     },

@@ -21,7 +21,7 @@ from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.week.decided import decision_of, stands_g
+from bot.week.cases import decision_of, stands_g
 from bot.week.load import current_week
 from bot.words import common
 

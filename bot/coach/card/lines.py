@@ -24,8 +24,7 @@ from bot.pictures.photos.photo_rows import mornings_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
-from bot.week.cases import look_rows
-from bot.week.decided import plan_g
+from bot.week.cases import look_rows, plan_g
 from bot.week.load import Week
 from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS

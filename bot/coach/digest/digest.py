@@ -27,7 +27,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
-from bot.week.decided import decision_of, default_carb_g, is_small_step
+from bot.week.cases import decision_of, default_carb_g, is_small_step
 from engine.safety import Level
 from engine.written.chatter import is_chatter
 

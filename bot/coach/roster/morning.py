@@ -29,7 +29,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
-from bot.week.decided import plan_g
+from bot.week.cases import plan_g
 from bot.words import coach_figures as figures
 from bot.words.names import rule_name
 from bot.words.symptoms import flag_name, symptom_names

@@ -11,8 +11,7 @@ from bot.coach.roster.standing import load_roster_rows, standing
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
-from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, edit
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit
 from bot.core.timing.subjects import Subject
 from bot.core.turn import Act, Turn
 from bot.decision.signoff.taps import sign_tapped

@@ -7,8 +7,7 @@ from functools import partial
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button, Delivery, Shown
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Delivery, Shown, Topic
 from bot.core.turn import Turn
 from bot.decision.eye import view, words
 from bot.decision.eye.buttons import EYE

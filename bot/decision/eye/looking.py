@@ -17,8 +17,7 @@ from bot.store.base import id_of
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
-from bot.week.cases import look_row
-from bot.week.decided import default_carb_g
+from bot.week.cases import default_carb_g, look_row
 from bot.week.load import HISTORY_DAYS, checkin_row, current_week, day_set
 
 SCORES = range(1, 6)

@@ -8,8 +8,7 @@ from datetime import date, timedelta
 from sqlmodel import Session, col, select
 
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
-from bot.week.cases import weeks_before
-from bot.week.decided import decision_of, stood
+from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import day_set
 from engine.decision.decide import Case, Decision
 from engine.decision.record import case_from_dict

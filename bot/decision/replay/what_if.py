@@ -26,7 +26,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.decided import decision_of
+from bot.week.cases import decision_of
 from bot.words import common
 from bot.words.names import rule_name
 from engine.decision.foresight import odds_of

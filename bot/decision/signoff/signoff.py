@@ -29,7 +29,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
-from bot.week.decided import decision_of, default_carb_g, is_small_step, plan_g, stands_g
+from bot.week.cases import decision_of, default_carb_g, is_small_step, plan_g, stands_g
 from bot.words import coach_figures as figures
 from engine.decision.decide import Decision
 

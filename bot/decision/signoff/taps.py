@@ -28,7 +28,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
-from bot.week.decided import default_carb_g, is_small_step, plan_g
+from bot.week.cases import default_carb_g, is_small_step, plan_g
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import take_snapshot
 from bot.words import common

@@ -8,8 +8,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
-from bot.core.chat.outbox import Button, Buttons, Delivery
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Buttons, Delivery, Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking

@@ -13,8 +13,7 @@ from typing import Any
 from sqlalchemy import func
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, answer_tap, edit, say
-from bot.core.chat.topics import Topic, on
+from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, Topic, answer_tap, edit, on, say
 from bot.core.context import Context
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.dialogue.asking import open_question

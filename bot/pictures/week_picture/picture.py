@@ -20,7 +20,7 @@ from bot.pictures.week_picture import words
 from bot.pictures.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
-from bot.week.decided import decision_of
+from bot.week.cases import decision_of
 from bot.week.load import day_set
 from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.words.chances import in_ten

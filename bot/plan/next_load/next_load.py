@@ -8,8 +8,7 @@ from sqlmodel import Session
 
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import EVENT, LEARNT
-from bot.core.chat.outbox import Button, Delivery
-from bot.core.chat.topics import Topic
+from bot.core.chat.outbox import Button, Delivery, Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change

@@ -14,8 +14,7 @@ from operator import attrgetter
 
 from engine.symptoms.ear.hearing import has_words, listen, sound_of
 from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood
-from engine.symptoms.ear.shrugs import says_nothing
-from engine.symptoms.ear.well import calls_themself_well
+from engine.symptoms.ear.shrugs import calls_themself_well, says_nothing
 from engine.symptoms.finding import Hit, Screening, Suspicion
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.values.level import Level

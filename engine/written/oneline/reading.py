@@ -8,7 +8,7 @@ doubt: it is asked about before it is taken. What is neither is the note.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from engine.written.late import Late
@@ -16,6 +16,7 @@ from engine.written.oneline.answers.figures import Figures
 from engine.written.oneline.answers.phrases import Phrases
 from engine.written.oneline.beside.asides import set_aside
 from engine.written.oneline.beside.in_silence import asked_about
+from engine.written.oneline.beside.other_scale import weighed_in
 from engine.written.oneline.beside.put_right import in_tenths, put_right
 from engine.written.oneline.beside.relative import score_moved, written_out
 from engine.written.oneline.beside.rivals import settled
@@ -24,6 +25,7 @@ from engine.written.oneline.drinks.added_up import added_up
 from engine.written.oneline.drinks.measures import against_another, in_litres
 from engine.written.oneline.drinks.passed_over import passed_over
 from engine.written.oneline.drinks.what_is_left import worked_out
+from engine.written.oneline.judge.settling import second_opinion
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
@@ -35,9 +37,26 @@ from engine.written.units.reading import plain_with_places
 #: Without a word or a sign there is nothing to be set aside, added up or held against yesterday.
 _FIGURES_ALONE = Late(r"[\d\s.,;/|]+")
 _DOTS = Late(r"\.{2,}")
+_UNDERSCORES = Late(r"(?<=\d)_+(?=\d)")
 _Span = tuple[int, int] | None
 _Read = tuple[Report, _Span]
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A report with where what was not read stands, and the tokens of the line it was read from.
+
+    `line` is the plain text as it was typed, each place of it one of `places` there; `known` has the
+    unit of the scale that it names.
+    """
+
+    report: Report
+    known: Known
+    line: str
+    places: Sequence[int]
+    span: _Span = None
+    tokens: Sequence[Token] = ()
 
 
 @lru_cache(maxsize=32)  # one message is read in several places of one use case
@@ -48,15 +67,26 @@ def read_report(text: str, known: Known) -> Report:
     """
     if len(text) > LONGEST:
         return Report(note=text.strip())
+    read = by_grammar(text, known)
+    report, others = read.report, list[tuple[int, int]]()
+    if not _FIGURES_ALONE.fullmatch(read.line):
+        report, others = second_opinion(read.line, report, read.tokens, read.known)
+    return _with_note(report, _reaching(read.span, others), text, read.places)
+
+
+def by_grammar(text: str, known: Known) -> Reading:
+    """What the grammar reads and asks; what `read_report` makes of it is the judge's."""
     line, places = plain_with_places(text)
     line = parted(without_doubled(line, places), places)
     line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
+    line = _UNDERSCORES.sub(lambda marks: "/" * len(marks[0]), line)
     line = mended(line, known.language, len(known.order))
     if (run := glued(line, known)) is not None:
-        return Report(doubts=(run,))
+        return Reading(Report(doubts=(run,)), known, line, places)
     if _FIGURES_ALONE.fullmatch(line):
-        report, span = _read_best(line, known)
-        return _with_note(report, span, text, places)
+        (report, span), tokens = _read_best(line, known)
+        return Reading(report, known, line, places, span, tokens)
+    typed, known = line, weighed_in(line, known)
     line, subtracted = told_plainly(line, known)
     line = put_right(line, known)
     line, of_hundred = in_tenths(line, known)
@@ -70,7 +100,7 @@ def read_report(text: str, known: Known) -> Report:
     drink_asked = summed.asked or drink_asked
     line, since_yesterday = written_out(line, known)
     line, score_asked = score_moved(line, known)
-    report, span = _read_best(line, known)
+    (report, span), tokens = _read_best(line, known)
     report = _with_words_of(
         report,
         {
@@ -85,14 +115,19 @@ def read_report(text: str, known: Known) -> Report:
     if weighed.doubt is not None and "weight_kg" not in report.answers:
         report = replace(report, doubts=(weighed.doubt, *report.doubts))
     report = asked_about(line, report, known)
-    return _with_note(report, _reaching(span, (*weighed.apart, *apart)), text, places)
+    span = _reaching(span, (*weighed.apart, *apart))
+    return Reading(report, known, typed, places, span, tokens)
 
 
-def _read_best(line: str, known: Known) -> _Read:
+def _read_best(line: str, known: Known) -> tuple[_Read, Sequence[Token]]:
+    """The reading that holds, with its tokens; where none does, those of the one least in doubt."""
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
-    return _best([(_read(tokens, known, line), tokens) for tokens in ways], known)
+    readings = [(_read(tokens, known, line), tokens) for tokens in ways]
+    best = _best(readings, known)
+    least = min(readings, key=lambda one: len(one[0][0].doubts))[1]
+    return best, next((tokens for read, tokens in readings if read is best), least)
 
 
 def _with_note(report: Report, span: _Span, text: str, places: Sequence[int]) -> Report:

@@ -4,7 +4,7 @@ Every `parse_` function returns the quantity or raises `ParseError`; none ever g
 """
 
 from engine.written.units.amounts import parse_grams, parse_height, parse_number, parse_score
-from engine.written.units.parse_error import ParseError, ParseErrorCode
+from engine.written.units.reading import ParseError, ParseErrorCode
 from engine.written.units.volume import Volume, VolumeUnit, parse_volume, show_volume
 from engine.written.units.weight import Towards, Weight, WeightUnit, parse_weight, show_weight
 from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day

@@ -4,8 +4,15 @@ from __future__ import annotations
 
 from engine.evidence.units import CM_PER_INCH, LEAST_HEIGHT, MOST_HEIGHT
 from engine.written.late import Late
-from engine.written.units.parse_error import ParseError, ParseErrorCode
-from engine.written.units.reading import NUMBER, decimal, number_typed, spelt_out, why_not_read
+from engine.written.units.reading import (
+    NUMBER,
+    ParseError,
+    ParseErrorCode,
+    decimal,
+    number_typed,
+    spelt_out,
+    why_not_read,
+)
 
 _GRAMS = Late(
     rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|gramm|grams?|gr|g)?"

@@ -7,8 +7,14 @@ from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
 from engine.written.late import Late
-from engine.written.units.parse_error import ParseError, ParseErrorCode
-from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
+from engine.written.units.reading import (
+    NUMBER,
+    ParseError,
+    ParseErrorCode,
+    decimal,
+    number_typed,
+    why_not_read,
+)
 
 
 class VolumeUnit(StrEnum):
@@ -37,7 +43,7 @@ _LITRES_PER_UNIT = {
 # fluid ounces in the larger measures: the US ones first, then the imperial
 _LARGER = {"gal": (128, 160), "quart": (32, 40), "pint": (16, 20)}
 _METRIC_WORDS = (
-    r"millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|cl|decilit(?:re|er)s?|dl|"
+    r"millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|cl|decilit(?:re|er)s?|dezi(?:liter)?|dl|"
     r"lit(?:re|er)s?|ltrs?|lts?|l"
 )
 _OUNCE_WORDS = r"fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?"

@@ -8,8 +8,14 @@ from enum import StrEnum
 
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE, LEAST_BODY_MASS, MOST_BODY_MASS
 from engine.written.late import Late
-from engine.written.units.parse_error import ParseError, ParseErrorCode
-from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
+from engine.written.units.reading import (
+    NUMBER,
+    ParseError,
+    ParseErrorCode,
+    decimal,
+    number_typed,
+    why_not_read,
+)
 
 
 class WeightUnit(StrEnum):

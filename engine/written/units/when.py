@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date, time, timedelta
 
 from engine.written.late import Late
-from engine.written.units.parse_error import ParseError, ParseErrorCode
-from engine.written.units.reading import one_answer
+from engine.written.units.reading import ParseError, ParseErrorCode, one_answer
 
 _CLOCK = Late(
     r"(?:at )?(\d{1,2})(?: ?(?:[:.,h]|uhr) ?(\d\d)| (\d\d))? ?(?:o'?clock|uhr)? ?([ap])?(?:\.? ?m\.?)?"

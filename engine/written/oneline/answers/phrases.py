@@ -6,8 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from engine.written.oneline.answers.clauses import clauses_of
-from engine.written.oneline.answers.oddities import IN_PLACE_OF
+from engine.written.oneline.answers.clauses import IN_PLACE_OF, clauses_of
 from engine.written.oneline.answers.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word

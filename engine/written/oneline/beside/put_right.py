@@ -72,24 +72,28 @@ _NEAR, _ONE_MORNING = 0.05, 0.02
 def put_right(line: str, known: Known) -> str:
     """The line, as long as before, without the figures that were taken back or told before."""
     line, _said = rewritten(
-        line, known, _SELF_ASKED, lambda match: f"{match['label']}:{match['gap']}"
+        line, known, (_SELF_ASKED, lambda match: f"{match['label']}:{match['gap']}")
     )
     for _ in range(3):  # "5, no, 4, no, definitely 5"
         before = line
-        line, _said = rewritten(line, known, _ANEW, lambda match: _anew(match, known))
+        line, _said = rewritten(line, known, (_ANEW, lambda match: _anew(match, known)))
         if line == before:
             break
-    line, _said = rewritten(line, known, _SAID_BEHIND, lambda match: _said_behind(match, known))
-    line, _said = rewritten(line, known, _NOT_THIS, _not_this)
-    line, _said = rewritten(line, known, _CONFIRMED, _confirmed)
-    for pattern in (_MOVED_TO, _SO_A_SCORE):
-        line, _said = rewritten(line, known, pattern, _of_a_score)
+    line, _said = rewritten(
+        line,
+        known,
+        (_SAID_BEHIND, lambda match: _said_behind(match, known)),
+        (_NOT_THIS, _not_this),
+        (_CONFIRMED, _confirmed),
+        (_MOVED_TO, _of_a_score),
+        (_SO_A_SCORE, _of_a_score),
+    )
     return _without_told_twice(line, known)
 
 
 def in_tenths(line: str, known: Known) -> tuple[str, str]:
     """The line with "fullness 60 %" as 6 of 10, and the words that said so."""
-    line, said = rewritten(line, known, _PERCENT, lambda match: f"{match['lead']}{match['ten']}")
+    line, said = rewritten(line, known, (_PERCENT, lambda match: f"{match['lead']}{match['ten']}"))
     return line, " / ".join(said)
 
 

@@ -17,6 +17,7 @@ from engine.written.oneline.drinks.parts import (
     BEGINS,
     HALF_BOTTLE_L,
     MOST_L,
+    OF_A_LITRE,
     OUNCE_L,
     Part,
     Parts,
@@ -178,6 +179,8 @@ class _Reader(Parts):
             drunk = (own[0].unit and not lone) or not any(part.unit for part in own)
             of_day = all("p" in part.joint for part in own[1:])  # 1 by noon, 2 by four, 3.5 by bed
             return self._ask(line, span, said, []) if drunk and of_day and len(own) > 1 else None
+        if halves := self._of_a_litre(own, values, total, unit):
+            return self._ask(line, span, said, halves)
         if others:
             litres = self._litres(total, unit), self._litres(total - others, unit)
             return self._ask(line, span, said, [one for one in litres if one])
@@ -185,6 +188,20 @@ class _Reader(Parts):
         if text is None:
             return None
         return Told(line=f"{line[: span[0]]}{text}{line[span[1] :]}", said=said)
+
+    def _of_a_litre(
+        self, own: Sequence[Part], values: Sequence[float], total: float, unit: str
+    ) -> list[float]:
+        """Both ways to read "drei Flaschen à 1,5 und eine Halbe": of a bottle, or of a litre."""
+        shares = [
+            (one.amount or 0.0, value)
+            for one, value in zip(own, values, strict=True)
+            if one.shape == "share" and self._all[one.last].text.endswith(OF_A_LITRE)
+        ]
+        if unit != "l" or self._known.language != "de" or not shares:
+            return []
+        litres = total + sum(share - value for share, value in shares)
+        return [] if abs(litres - total) < _SAME else [round(total, 3), round(litres, 3)]
 
     def _is_plain(self, part: Part) -> bool:
         """Whether it is read as any other figure: a number with its unit."""

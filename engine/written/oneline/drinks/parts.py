@@ -23,7 +23,8 @@ _OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
 _CUP_OUNCES = 8
 _METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
 HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
-_OF_A_LITRE = ("halbe", "halben", "halves", "halber", "viertel", "dreiviertel")
+#: What is half of a bottle, or of a litre, in a land where a half is ordered.
+OF_A_LITRE = ("halbe", "halben", "halves", "halber", "halbes", "viertel", "dreiviertel")
 _MOST_BOTTLES = 24
 _LARGEST_BOTTLE_L, _LEAST_BOTTLE_ML = 3.0, 200.0
 MOST_L, MOST_BARE_L = 15.0, 6.0
@@ -163,7 +164,7 @@ class Parts:
             return False
         before, following = self._all[at - 1], self._all[at + 1 : at + 2]
         if before.kind == "n" and self._all[at].text[0].isdecimal():  # "60.1 6 half a litre"
-            return any(one.kind == "h" and one.text not in _OF_A_LITRE[:3] for one in following)
+            return any(one.kind == "h" and one.text not in OF_A_LITRE[:3] for one in following)
         return before.kind == "." and before.text[:1].isalpha()
 
     # shapes
@@ -239,6 +240,11 @@ class Parts:
     def _one_size(self, own: Sequence[Piece]) -> _Read | None:
         return own[0].value, "l", own[0].value
 
+    def _half_size(self, own: Sequence[Piece]) -> _Read | None:
+        """ "Eine halbe Literflasche"."""
+        half, size = own
+        return half.value * size.value, "l", size.value
+
     def _amount(self, own: Sequence[Piece]) -> _Read | None:
         name, per = self._unit_of(own[1])
         amount = own[0].value * per
@@ -273,7 +279,7 @@ class Parts:
     def _halves(self, own: Sequence[Piece]) -> _Read | None:
         """ "sieben Halbe": of half a litre each."""
         many, half = own
-        if half.text not in _OF_A_LITRE or many.value < 2:
+        if half.text not in OF_A_LITRE or many.value < 2:
             return None
         return many.value * half.value, "halves", half.value
 
@@ -319,7 +325,7 @@ _SHAPES: tuple[tuple[re.Pattern[str], str], ...] = tuple(
         (r"s(?:m|nx|xn)", "sized_many"), (r"uv?(?:m|nx|xn)", "sized_many"), (r"v[nh]u?(?:m|nx)", "sized_many"),
         (r"[an]x?v[anh]uv?", "many_sized"), (r"nx?vn(?![nu])", "many_bare"),
         (r"[an]nuv", "many_sized"), (r"nhuv?", "many_sized"), (r"[an]huv?", "many_sized"),
-        (r"nnv", "many_bare"), (r"s", "one_size"),
+        (r"nnv", "many_bare"), (r"hs", "half_size"), (r"s", "one_size"),
         (r"[anh]un(?![nuvxhms])", "with_decimals"), (r"[anh]uv?", "amount"),
         (r"un(?![nuvxms])", "after_unit"), (r"uv?", "lone"),
         (r"nh(?!v)", "halves"), (r"[an]h?v|hv", "unknown"), (r"[na]g", "wholes"),
@@ -329,7 +335,7 @@ _SHAPES: tuple[tuple[re.Pattern[str], str], ...] = tuple(
 _READERS: dict[str, Callable[[Parts, Sequence[Piece]], _Read | None]] = {
     "many_sized": Parts._many_sized, "many_bare": Parts._many_bare,
     "many_sizes": Parts._many_sizes, "sized_many": Parts._sized_many,
-    "one_size": Parts._one_size, "with_decimals": Parts._with_decimals,
+    "one_size": Parts._one_size, "half_size": Parts._half_size, "with_decimals": Parts._with_decimals,
     "amount": Parts._amount, "after_unit": Parts._after_unit, "halves": Parts._halves,
     "unknown": Parts._unknown, "lone": Parts._lone, "wholes": Parts._wholes, "other": Parts._unknown,
     "share": Parts._bare, "bare": Parts._bare,

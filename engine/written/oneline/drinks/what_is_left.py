@@ -8,7 +8,7 @@ last 200 of 4 litres" 3.8, "drank: 500 500 750" 1.75.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from functools import partial
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
 from engine.written.late import Late
@@ -97,28 +97,24 @@ _LEAST_SHARE, _MOST_SHARE = 0.4, 1.8  # of the target: a bare list beyond them i
 
 def worked_out(line: str, known: Known) -> tuple[str, str]:
     """The line, as long as before, with such drinks in litres; and the words that told them."""
-    told: list[str] = []
-
-    def put(pattern: Late, edit: Callable[[re.Match[str], Known], str | None]) -> None:
-        nonlocal line
-        line, said = rewritten(line, known, pattern, lambda match: edit(match, known))
-        told.extend(said)
-
-    line, _ = rewritten(line, known, _COUNTED_IN, lambda _: "")
     line, _ = rewritten(
-        line, known, _OF_A_GOAL, lambda match: f"{match['now']}{match['unit'] or match['unit_']}"
+        line,
+        known,
+        (_COUNTED_IN, lambda _: ""),
+        (_OF_A_GOAL, lambda match: f"{match['now']}{match['unit'] or match['unit_']}"),
+        (_AS_PLANNED, lambda match: match["amount"]),
     )
-    line, _ = rewritten(line, known, _AS_PLANNED, lambda match: match["amount"])
-    for pattern in (_ALL_BAR, _WITH_SOME_LEFT, _MINUS, _SHORT_OF):
-        put(pattern, _without_rest)
-    for pattern in (_HOLDS, _EACH):
-        put(pattern, _so_often)
-    put(_BOTTLES, _bottles)
-    if known.volume_unit is VolumeUnit.FLOZ_US:
-        put(_CUPS, lambda match, _: _cups(match))
-    for pattern in (_LIST_TIGHT, _LIST, _OF_THE_DAY):
-        put(pattern, _listed)
-    put(_UP_TO, lambda match, _: _range(match))
+    without_rest, so_often = partial(_without_rest, known=known), partial(_so_often, known=known)
+    line, told = rewritten(
+        line,
+        known,
+        *((one, without_rest) for one in (_ALL_BAR, _WITH_SOME_LEFT, _MINUS, _SHORT_OF)),
+        *((one, so_often) for one in (_HOLDS, _EACH)),
+        (_BOTTLES, partial(_bottles, known=known)),
+        *([(_CUPS, _cups)] if known.volume_unit is VolumeUnit.FLOZ_US else []),
+        *((one, partial(_listed, known=known)) for one in (_LIST_TIGHT, _LIST, _OF_THE_DAY)),
+        (_UP_TO, _range),
+    )
     return line, " / ".join(told)
 
 

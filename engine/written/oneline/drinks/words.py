@@ -53,7 +53,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
     ("f", rf"of (?:another(?: one)?|it|that(?: one)?|(?:a|the|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?){_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
     ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
     ("x", rf"[x×*](?![^\W\d_])|(?:x|mal|times){_OVER}"),
-    ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|deziliter|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
+    ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|dezi(?:liter)?|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
     ("s", rf"(?P<sized>halbliter|liter)(?:(?<=halbliter) )?-?(?:{_VESSEL_NOUNS}){_OVER}"),
     ("v", rf"(?:(?:big|large|small|full|whole|little|normal|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?|normalen?) )*(?:{_VESSEL_NOUNS}){_OVER}|(?:(?:big|large|small|little|gro(?:ß|ss)e[rn]?|kleine[rn]?|normale[rn]?)(?: ones?)?){_OVER}(?! ?\d)"),
     ("g", rf"ganze[nrs]?{_OVER}(?! ?(?:lit|l\b|fla|maß))"),

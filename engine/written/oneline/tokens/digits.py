@@ -183,11 +183,19 @@ def _runs_on(following: str, next_but_one: str) -> bool:
     return bool(following) and (following.isalnum() or following in "_²³½¼¾")
 
 
+def _labels_next(line: str, number: str, end: int) -> bool:
+    """ "fullness 6 kg 49.2": nobody weighs six, so the unit is the word for the number behind it."""
+    none = rough(number) * at_number.GRAMS_PER_KG < at_number.LEAST_WEIGHT_G
+    return none and bool(at_number.WEIGHT_NEXT.match(line, end))
+
+
 def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
     """The figure with the unit behind it, and what goes on behind that: "72 kilo 400"."""
     for unit, pattern in at_number.UNITS:
         match = pattern.match(line, end)
         if match is None or at_number.LABELS_NEXT.match(line, match.end()):
+            continue
+        if unit is Unit.WEIGHT and _labels_next(line, number, match.end()):
             continue
         if unit is Unit.GRAMS and at_number.THOUSANDS_OF_GRAMS.fullmatch(number):
             kg = number.rstrip("0").rstrip(".,")
@@ -264,6 +272,15 @@ def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str
             Figure(
                 start=start, end=to, number=number, unit=Unit.WEIGHT, unit_text=f"st {pounds} lb",
                 text=line[start:to],
+            )
+        )  # fmt: skip
+    if re.search(r"[^\W\d_]", line[start:end]) and rough(number) % 1 == 0.5:
+        # "eleven and a half stone" is half of one; "11.5 stone" may be 11 st 5
+        text = line[start : stone_end.end()]
+        return only(
+            Figure(
+                start=start, end=stone_end.end(), number=f"{int(rough(number))}", unit=Unit.WEIGHT,
+                unit_text=f"st {at_number.POUNDS_PER_STONE // 2} lb", text=text,
             )
         )  # fmt: skip
     stones = Figure(

@@ -41,21 +41,23 @@ def in_digits(line: str, language: str) -> str:
     return out
 
 
-def rewritten(line: str, known: Known, pattern: Late, edit: Edit) -> tuple[str, list[str]]:
-    """The line with what `edit` makes of each match in its digits; and the words that stood there.
+def rewritten(line: str, known: Known, *edits: tuple[Late, Edit]) -> tuple[str, list[str]]:
+    """The line with what each edit makes of each match of its pattern in the line's digits, one pattern
+    after the other; and the words that stood there.
 
     What is longer than the words were can't be written in their place, and is left as it stood.
     """
     said: list[str] = []
-    at = 0
-    while match := pattern.search(in_digits(line, known.language), at):
-        start, end = match.span()
-        at = max(end, start + 1)
-        text = edit(match)
-        if text is None or len(text) > end - start:
-            continue
-        said.append(line[start:end].strip(" ,;.:"))
-        line = f"{line[:start]}{text.ljust(end - start)}{line[end:]}"
+    for pattern, edit in edits:
+        at = 0
+        while match := pattern.search(in_digits(line, known.language), at):
+            start, end = match.span()
+            at = max(end, start + 1)
+            text = edit(match)
+            if text is None or len(text) > end - start:
+                continue
+            said.append(line[start:end].strip(" ,;.:"))
+            line = f"{line[:start]}{text.ljust(end - start)}{line[end:]}"
     return line, said
 
 

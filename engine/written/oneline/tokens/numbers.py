@@ -97,7 +97,18 @@ _GERMAN = Late(
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})(?:{_GERMAN_AND}))?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
     rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
-    rf"(?:(?P<half>(?:und)?einhalb|[ae]ho(?:ib|alb)|[ae]halb)|(?P<three>dreiviertel)|(?P<fourth>(?:und)?einviert(?:el|l)))?{_OVER}"
+    rf"(?:(?P<half>(?:und)?einhalb|[ae]ho(?:ib|alb)|[ae]halb)|(?P<three>dreiviertel)|(?P<fourth>(?:und)?einviert(?:el|l)))?(?:{_OVER}|(?=komma|punkt))"
+)
+# "dreitausendfünfhundert", "three thousand five hundred"
+_DIGITS = _any({**_ENGLISH_UNITS, **_GERMAN_UNITS})
+_MANY = _any({**_ENGLISH_UNITS, **_GERMAN_UNITS, **_ENGLISH_TEENS, **_GERMAN_TEENS})
+_THOUSANDS = Late(
+    rf"(?P<many>an?|ein|{_MANY})?[ -]?(?:thousand|tausend)(?: (?:and )?|und)?"
+    rf"(?:(?P<hundreds>{_DIGITS}|ein)[ -]?(?:hundred|hundert)(?: (?:and )?|und)?)?"
+    rf"(?P<fifty>fifty|fünfzig|fuenfzig)?(?<! ){_OVER}"
+)
+_HUNDREDS = Late(
+    rf"(?P<many>{_any(_ENGLISH_UNITS)})[ -]hundred(?: (?:and )?(?P<fifty>fifty))?{_OVER}"
 )
 _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
@@ -122,18 +133,37 @@ _VOLUME = Late(rf" ?{VOLUME_WORDS}{_OVER}")
 _GOES_ON = Late(r" ?[^\W_]")
 _LARGEST_BOTTLE = 3  # L: "7 x 0.5" counts bottles, "3 x 8" does not
 _MOST_GALLONS = 4  # "6 3/4 gallon" are two numbers
+_MANY_HUNDREDS = 4
 _MOST_SIMPLE = 12  # up to here a number word is often no number: "one of them", "two of us"
 
 
 def spelt_at(line: str, at: int, language: str) -> tuple[str, int] | None:
     """The number written out at this place, as digits, and where it ends."""
-    found = _english_at(line, at) or (_german_at(line, at) if language == "de" else None)
+    found = (
+        _in_round_numbers(line, at)
+        or _english_at(line, at)
+        or (_german_at(line, at) if language == "de" else None)
+    )
     if found is None:
         return None
     value, end = found
     if value != int(value):
         return f"{value:g}", end
     return _with_tail(line, f"{value:g}", end, language) or (f"{value:g}", end)
+
+
+def _in_round_numbers(line: str, at: int) -> tuple[float, int] | None:
+    """Thousands, and more hundreds than anybody weighs: so millilitres and steps are told."""
+    units = {"a": 1, "an": 1, "ein": 1, **_ENGLISH_UNITS, **_GERMAN_UNITS}
+    units |= _ENGLISH_TEENS | _GERMAN_TEENS
+    if match := _THOUSANDS.match(line, at):
+        hundreds = units.get(match["hundreds"] or "", 0) * 100
+        value = units.get(match["many"] or "", 1) * 1000 + hundreds
+    elif (match := _HUNDREDS.match(line, at)) and units[match["many"]] >= _MANY_HUNDREDS:
+        value = units[match["many"]] * 100
+    else:
+        return None
+    return value + (50 if match["fifty"] else 0), match.end()
 
 
 def without_its_point(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:

@@ -29,6 +29,7 @@ UNITS: tuple[tuple[Unit, Late], ...] = (
     (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){OVER}{DOT}")),
 )
 LABELS_NEXT = Late(r" ?[:=] ?\d")  # "6 kilos: 66.5"
+WEIGHT_NEXT = Late(r" \d{2,3}(?:[.,]\d+)?(?![\d.,]|[ /](?:\d|g\b|gram))")
 THOUSAND = Late(rf" ?k{OVER}(?: ?(?:grams?|gramm|g){OVER})?")
 # what a number may count that is none of the answers
 COUNTED = Late(

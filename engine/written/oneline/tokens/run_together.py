@@ -46,14 +46,21 @@ _AFTER = 2  # numbers behind it: then a fullness and a drink are told elsewhere
 
 def told_plainly(line: str, known: Known) -> tuple[str, str]:
     """The line, as long as before, with such numbers as digits; the words of a weight worked out."""
-    for pattern in (_DEKA, _KILO_CENTS):
-        line, _ = rewritten(line, known, pattern, _with_cents)
-    line, _ = rewritten(line, known, _SPACED, _without_spaces)
-    line, _ = rewritten(line, known, _QUARTERS, lambda match: f"{match['whole']}.75")
-    line, subtracted = rewritten(line, known, _MINUS, _less)
-    line, _ = rewritten(line, known, _BETWEEN, lambda match: f"{match['one']}-{match['other']}")
-    if known.language == "de":
-        line, _ = rewritten(line, known, _STONE_WORDS, _in_stones)
+    line, _ = rewritten(
+        line,
+        known,
+        (_DEKA, _with_cents),
+        (_KILO_CENTS, _with_cents),
+        (_SPACED, _without_spaces),
+        (_QUARTERS, lambda match: f"{match['whole']}.75"),
+    )
+    line, subtracted = rewritten(line, known, (_MINUS, _less))
+    line, _ = rewritten(
+        line,
+        known,
+        (_BETWEEN, lambda match: f"{match['one']}-{match['other']}"),
+        *([(_STONE_WORDS, _in_stones)] if known.language == "de" else []),
+    )
     if known.weight_unit is not WeightUnit.ST:
         line = _with_decimals_said(line, known)
     return line, " / ".join(subtracted)

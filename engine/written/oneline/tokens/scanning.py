@@ -123,6 +123,8 @@ def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choi
     """A number in words, with what may be said of it without a point; see `numbers`."""
     if whole := without_its_point(line, number, end, language):
         return with_unit(line, at, *whole)
+    if number.isdecimal() and (point := at_number.POINTLESS.match(line, end)):
+        return unread(line, at, point.end())  # what follows the point is not known
     if (cut := two_ways(line, at, number, end, language)) is not None:
         tenths = figure_of(line, at, number[:-1], cut)
         single = figure_of(line, cut + 1, number[-1], end)

@@ -126,7 +126,7 @@ GERMAN: Table = {
         "pi mal daumen, ungefähr so, ganz knapp, ziemlich genau, rund um, mal, ne knappe, knappe, "
         "eine knappe, ne dicke, gefühlt so, gefühlt eher, gefühlsmäßig, gefühlsmäßig ne, würd "
         "sagen ne, würde sagen ne, sagen wir ne, sag mal ne, denke, denk, ich denke, ich denk, "
-        "ich schätze, ich glaub, ich glaube, hm, öppe, öpe, öppis um, ungfähr, umra, ca., eher a, "
+        "ich schätze, ich glaub, ich glaube, hm, öppe, öpe, öppis um, ungfähr, umra, ca., eher a, an, "
         "eher eine, wenig über, wenig unter, etwas über, etwas unter, knapp über, knapp unter, "
         "leicht über, leicht unter, gut über, bissl über, bissl unter, bisschen über, bisschen "
         "unter"
