@@ -95,12 +95,12 @@ async def test_a_misshapen_update_does_not_stop_those_around_it(
 
 @pytest.mark.parametrize("error", [NetworkError("gone"), Conflict("terminated by other")])
 async def test_polling_goes_on_after_an_error_and_waits_longer_each_time(
-    own_engine: Engine, clock: DrivenClock, error: Exception
+    sqlite_engine: Engine, clock: DrivenClock, error: Exception
 ) -> None:
     server = Server(_update(5))
     server.errors = [error] * 3
     arrived = asyncio.Event()
-    polling = asyncio.create_task(Poller(own_engine, server, clock, arrived.set).run())
+    polling = asyncio.create_task(Poller(sqlite_engine, server, clock, arrived.set).run())
     started = clock.now()
     waited: list[float] = []
     while not arrived.is_set():
@@ -114,7 +114,7 @@ async def test_polling_goes_on_after_an_error_and_waits_longer_each_time(
     polling.cancel()
     await asyncio.gather(polling, return_exceptions=True)
 
-    assert _inbox(own_engine) == [5]
+    assert _inbox(sqlite_engine) == [5]
     assert waited == [1.0, 2.0, 4.0]
     assert (clock.now() - started).total_seconds() == 7
 
