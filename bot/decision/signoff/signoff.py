@@ -212,6 +212,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
         row.fullness,
         row.sharpness,
         figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+        row.training_done,
     )
 
 
