@@ -15,14 +15,14 @@ from sqlmodel import Session
 
 from bot import documents, features, going_first, uploads
 from bot.checkin import typed
-from bot.checkin.flow_reading import load_patterns
+from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.chat.callbacks import answer
 from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import menu_shown, say, set_menu
 from bot.core.chat.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
-from bot.core.timing.subjects import Subject, about, kind_alone
+from bot.core.timing.agenda import Subject, about, kind_alone
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking

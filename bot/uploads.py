@@ -39,12 +39,12 @@ def received(turn: ChatTurn, person: Person) -> bool:
         profile = profile_of(turn.session, person.id)
         if profile is not None:
             return photos.received(turn, person, profile)
-        _say(turn, person, photo_words.athletes_only())
+        say_to(turn, person, photo_words.athletes_only())
         return True
     if not _coaches(turn.session, person) or not _may_be_sheet(file):
         return False
     if file.size > MOST_SHEET_BYTES:
-        _say(turn, person, sheet_words.too_large(MOST_SHEET_BYTES))
+        say_to(turn, person, sheet_words.too_large(MOST_SHEET_BYTES))
         return True
     order(turn, person, SHEET, MOST_SHEET_BYTES)
     return True
@@ -96,7 +96,3 @@ def _may_be_sheet(file: SentFile) -> bool:
         or "excel" in mime
         or mime in ("text/csv", "text/plain", "application/zip", "application/octet-stream")
     )
-
-
-def _say(turn: Turn, person: Person, text: str) -> None:
-    say_to(turn, person, text)

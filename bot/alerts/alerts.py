@@ -19,7 +19,7 @@ from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import name_of, profile_of
 from bot.people.rights import others_coaching
-from bot.store.remembering import remembered
+from bot.store.remembering import remembered_rows
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.cases import words_told
@@ -129,10 +129,9 @@ def of_day_or_open(session: Session, athlete_id: int, day: date) -> Sequence[Ale
     """An athlete's alerts of this day, and those of other days that nobody has acknowledged."""
     if not may_have(session, AlertRow, athlete_id):
         return ()
-    return remembered(
-        session, AlertRow, (athlete_id, day),
-        lambda: session.exec(_OF_DAY_OR_OPEN, params={"athlete": athlete_id, "day": day}).all(),
-    )  # fmt: skip
+    return remembered_rows(
+        session, AlertRow, (athlete_id, day), _OF_DAY_OR_OPEN, athlete=athlete_id, day=day
+    )
 
 
 def correct(turn: Turn, profile: AthleteProfile, row: CheckInRow, flags: Sequence[Flag]) -> None:
@@ -202,10 +201,7 @@ def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     """Not yet acknowledged: the worst first, then the oldest."""
     if not may_have(session, AlertRow, athlete_id):
         return []
-    rows = remembered(
-        session, AlertRow, ("open", athlete_id),
-        lambda: session.exec(_OPEN, params={"athlete": athlete_id}).all(),
-    )  # fmt: skip
+    rows = remembered_rows(session, AlertRow, ("open", athlete_id), _OPEN, athlete=athlete_id)
     return sorted(rows, key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 

@@ -15,7 +15,7 @@ from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core.chat.outbox import Button, Delivery, Shown, Topic, on
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Several, Subject
+from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for

@@ -34,12 +34,14 @@ def asked(
 ) -> None:
     """The coach hears at once what was written and that it has been asked about, without a sound.
 
-    `about` is the symptom that may be meant, "" where that is open; then `sounds_like` is what the
-    second ear took it for.
+    Who coaches themself knows; it is kept where somebody is told if no answer comes. `about` is the
+    symptom that may be meant, "" where that is open; then `sounds_like` is what the second ear took it
+    for.
     """
-    if is_own_coach(profile) or profile.status == AthleteStatus.ENDED:
+    athlete, own = get_person(turn.session, profile.person_id), is_own_coach(profile)
+    if profile.status == AthleteStatus.ENDED or not has_agreed(turn.session, athlete):
         return
-    if not has_agreed(turn.session, get_person(turn.session, profile.person_id)):
+    if own and delivery.second_contact(turn.session, athlete) is None:
         return
     row = AlertRow(
         athlete_id=profile.person_id,
@@ -57,7 +59,7 @@ def asked(
     record(
         turn, profile.person_id, Change.DOUBT, by=None, alert=row.id, words=words, about=about
     )  # fmt: skip
-    for person in delivery.told_of(turn.session, row):
+    for person in () if own else delivery.told_of(turn.session, row):
         say_to(
             turn,
             person,

@@ -17,7 +17,7 @@ from bot.core.chat.cards import MESSAGE
 from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown, Topic
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach

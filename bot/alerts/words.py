@@ -278,7 +278,7 @@ def _caution(name: str, flag: Finding, *, to_thirst: bool = False) -> list[str]:
         return [
             tr(
                 "{name} was answered gently and without figures, and today's target was not sent. "
-                "Nothing is adjusted until you lift the freeze.",
+                "Nothing is adjusted until the freeze is lifted.",
                 name=name,
             ),
             tr(

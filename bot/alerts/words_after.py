@@ -96,7 +96,10 @@ def corrected_note(name: str, what: str) -> str:
     return tr("{name}: {what}", name=name, what=what)
 
 
-def acknowledged_elsewhere(by: str, name: str) -> str:
+def acknowledged_elsewhere(by: str, name: str, *, self_coached: bool) -> str:
+    """To the coach; `self_coached`: it is of the reader."""
+    if self_coached:
+        return tr("{by} has acknowledged the alert about you and is on it.", by=by)
     return tr("{by} has acknowledged the alert about {name} and is on it.", by=by, name=name)
 
 

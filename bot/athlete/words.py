@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.decision.words_target import day_name, short_day, signed
+from bot.decision.words_target import signed
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
@@ -38,7 +38,9 @@ no_week = SentenceOn(
 )
 
 
-no_target = SentenceOn("Your plan has no target for {day}. /week shows the days it has.", day_name)
+no_target = SentenceOn(
+    "Your plan has no target for {day}. /week shows the days it has.", figures.long_day
+)
 
 
 def week_message(title: str, rows: Sequence[str]) -> str:
@@ -49,7 +51,7 @@ def week_title(kind: str, day: date) -> str:
     return tr(
         "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
         kind=kind_word(kind),
-        day=day_name(day),
+        day=figures.long_day(day),
     )
 
 
@@ -67,7 +69,7 @@ def week_row(
     row = tr(
         "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
         days_out=planned.days_out,
-        day=short_day(day),
+        day=figures.short_day(day),
         carbs=carbs,
         protein_g=target.protein_g,
         fat_g=target.fat_g,
@@ -95,7 +97,7 @@ def past_row(checkin: CheckIn, carb_g: float | None, weight_unit: str, volume_un
         parts.append(tr("water {water}", water=figures.volume(litres, volume_unit)))
     if carb_g is not None:
         parts.append(tr("carbs set {carb_g:.0f} g", carb_g=carb_g))
-    return f"{short_day(checkin.date)}: " + ", ".join(parts)
+    return f"{figures.short_day(checkin.date)}: " + ", ".join(parts)
 
 
 def settings_message(

@@ -20,7 +20,7 @@ from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnCalendar
 from bot.core.chat.outbox import Delivery, Topic, send_document
 from bot.core.context import Document
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by

@@ -7,7 +7,7 @@ from datetime import timedelta
 from sqlmodel import select
 
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile, HistoryRow

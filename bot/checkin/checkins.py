@@ -13,7 +13,6 @@ from bot.checkin.flow import CHANGEABLE, CHECK_IN, IN_NOTE, QUESTIONS, STORED
 from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED, SOMETHING_OFF
 from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
-from bot.decision import words_target as athlete_words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
@@ -38,7 +37,7 @@ from bot.week.load import (
     keep_checkin,
     target_in_force,
 )
-from bot.words import common, phases
+from bot.words import common, figures, phases
 from engine.decision.decide import Outcome
 from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
@@ -304,7 +303,7 @@ def tapped(turn: Act, pressed: OnAnswers) -> None:
         return
     answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id)
     if row.date != local_date(profile, turn.context):
-        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        text = words.too_late_to_change(figures.long_day(row.date))
         say_to(turn, turn.person, text)
     elif pressed.do is ChangeDo.CHANGE:
         offer_change(turn, turn.person, profile, row)

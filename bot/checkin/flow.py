@@ -42,7 +42,7 @@ from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
 from bot.plan.flow_number import read_number
-from bot.words import names
+from bot.words import languages, names
 from bot.words.common import skip_button, something_off_button
 from bot.words.languages import listed
 from engine.values.checkin import TrainingDone
@@ -379,3 +379,10 @@ def enough(answers: Answers) -> bool:
     if wants_sharpness(answers):
         wanted.append("sharpness")
     return all(key in answers for key in wanted) and not answers.get(DOUBTS)
+
+
+def load_patterns() -> None:
+    """What is compiled at its first use, which takes a hundred times as long as a reading after it."""
+    for code in languages.known():
+        with languages.speaking(code):
+            read_morning("61.2 kg 7 3.5 l", {"_weight_unit": "kg", "_volume_unit": "l"})

@@ -12,7 +12,7 @@ from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
 from bot.dialogue.readers import said
 from bot.words import figures, invalid_answers
 from bot.words.common import leave_out_button, no, none_of_these_button, yes
-from bot.words.languages import Sentence, known, language, speaking, worded
+from bot.words.languages import Sentence, language, worded
 from engine.symptoms import screen
 from engine.values.level import Level
 from engine.written.oneline import CORE, Doubt, DoubtCode, Known, Report, read_report
@@ -106,14 +106,6 @@ def read_told(text: str, known: Known) -> Report:
         return report
     warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)
     return Report(note=text.strip()) if warns else report
-
-
-def load_patterns() -> None:
-    """What is compiled at its first use, which takes a hundred times as long as a reading after it."""
-    units = {"_weight_unit": WeightUnit.KG, "_volume_unit": VolumeUnit.L}
-    for code in known():
-        with speaking(code):
-            read_told("61.2 kg 7 3.5 l on target", known_of(units, ()))
 
 
 def insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:

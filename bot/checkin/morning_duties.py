@@ -9,7 +9,7 @@ from bot.alerts import alerts
 from bot.checkin import checkins, words
 from bot.checkin.flow import CHECK_IN, enough
 from bot.checkin.flow_reading import ALL_FINE, NOTED
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision.care import care_for

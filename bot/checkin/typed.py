@@ -32,7 +32,6 @@ from bot.checkin.flow_reading import (
     taken_from,
 )
 from bot.core.turn import ChatTurn, Turn
-from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by
 from bot.dialogue.taking import TYPED_IN
@@ -44,8 +43,10 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week
+from bot.words import figures
 from engine.written.late import Late
 from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
+from engine.written.training_told import Went, how_training_went
 
 _FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
 
@@ -184,9 +185,21 @@ def _take_changed(
     take(turn, profile, answers, message_id=None, lead=lead)
 
 
+def _take_training(turn: ChatTurn, profile: AthleteProfile, old: Answers, went: Went) -> None:
+    """How the training went, told by itself after the morning; words with a figure are noted, too."""
+    words_told = turn.incoming.text.strip()
+    noted = " / ".join(part for part in (old.get("note") or "", words_told) if part)
+    beside = {"note": noted} if any(map(str.isdigit, words_told)) else {}
+    _take_changed(turn, profile, old, {"training_done": went.value, **beside})
+
+
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
     """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
     old = answers_of(turn.session, profile, row)
+    went = how_training_went(turn.incoming.text)
+    if went is not None and old.get("_trained") and went.value != row.training_done:
+        _take_training(turn, profile, old, went)
+        return True
     report = read_told(turn.incoming.text, known_of(old, ()))
     if sum(1 for key in CORE if key in report.answers) == len(CORE) and not report.doubts:
         context_of_today = question_context(turn.session, profile, row.date)
@@ -266,7 +279,7 @@ def _edited_line(
     turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow, today: date
 ) -> None:
     if row.date != today:
-        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        text = words.too_late_to_change(figures.long_day(row.date))
         say_to(turn, person, text)
         return
     old = answers_of(turn.session, profile, row)
@@ -329,7 +342,7 @@ def _edited_answer(
 ) -> None:
     if question.answers["_date"] != today.isoformat():
         day = date.fromisoformat(question.answers["_date"])
-        text = words.too_late_to_change(athlete_words.day_name(day))
+        text = words.too_late_to_change(figures.long_day(day))
         say_to(turn, person, text)
         return
     key = question.answers[TYPED_IN][str(turn.incoming.message_id)]

@@ -8,6 +8,7 @@ from typing import Any
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.names import training_went
 from bot.words.quoting import shown
 from bot.words.symptoms import symptom_name
 from engine.values.checkin import TrainingDone
@@ -133,12 +134,6 @@ TRAINED_SAID = {
     TrainingDone.MORE: mark("more, did more, a bit more, longer, extra"),
     TrainingDone.NONE: mark("none, no, did none, nothing, not at all, skipped it, missed it"),
 }
-_TRAINING_WENT = {
-    TrainingDone.AS_PLANNED: mark("training as planned"),
-    TrainingDone.LESS: mark("less training than planned"),
-    TrainingDone.MORE: mark("more training than planned"),
-    TrainingDone.NONE: mark("no training"),
-}
 
 
 #: What is said, too early, to the question whether anything else is going on.
@@ -149,11 +144,6 @@ NOTHING_ELSE = mark("good, great, ok, okay, nothing else, that's it, no all good
 
 def training_button(way: TrainingDone) -> str:
     return tr(TRAINED[way])
-
-
-def training_went(way: str) -> str:
-    """How the training went, inside a list of answers."""
-    return tr(_TRAINING_WENT[TrainingDone(way)])
 
 
 def only_the_number(key: str, answers: Answers) -> str:

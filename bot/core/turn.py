@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from sqlmodel import Session
@@ -18,10 +18,10 @@ class Turn:
 
     session: Session
     context: Context
+    now: datetime = field(init=False)
 
-    @property
-    def now(self) -> datetime:
-        return self.context.now
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "now", self.context.now)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Several, Subject
+from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.debrief import words_after_show as words
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF

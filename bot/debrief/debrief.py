@@ -13,7 +13,7 @@ from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LOOK, PICTURE
 from bot.core.chat.outbox import Button
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Several
+from bot.core.timing.agenda import Several
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
 from bot.debrief.buttons import CLOSER, NOTE

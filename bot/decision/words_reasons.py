@@ -12,7 +12,7 @@ from engine.decision import reason as engine_reason
 from engine.decision.decide import Decision
 from engine.decision.kept import InShort
 from engine.decision.reason import BY_GATE
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 
 BOUNDS = {
     "carb_floor_g": mark("the day's floor"),

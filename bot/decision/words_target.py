@@ -10,14 +10,6 @@ from bot.words.phases import training_words
 from engine.values.plan import DayTarget, PeakPlan
 
 
-def day_name(day: date) -> str:
-    return figures.long_day(day)
-
-
-def short_day(day: date) -> str:
-    return figures.short_day(day)
-
-
 def out(days_out: int) -> str:
     if days_out == 0:
         return tr("The day")
@@ -119,7 +111,7 @@ def _water_and_salt(target: DayTarget, water: str) -> str:
 def target_head(plan: PeakPlan, day: date, days_out: int) -> str:
     """Which day it is, and by the plan what for."""
     phase = phases.of_day(plan, days_out)
-    return ": ".join(part for part in (f"{out(days_out)}, {day_name(day)}", phase) if part)
+    return ": ".join(part for part in (f"{out(days_out)}, {figures.long_day(day)}", phase) if part)
 
 
 def target_message(head: str, lines: str, why: str, *, lead: str = "", caution: str = "") -> str:

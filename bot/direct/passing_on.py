@@ -192,7 +192,11 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
 
 def named_alone(session: Session, coach: Person, text: str) -> AthleteProfile | None:
     """The athlete whose name is all that was typed, or of whom it was asked how they are."""
-    coached = [one for one in athletes_seen_by(session, coach) if one.person_id != coach.id]
+    coached = [
+        one
+        for one in athletes_seen_by(session, coach)
+        if one.person_id != coach.id or is_own_coach(one)
+    ]
     plain = _plain(text).replace("\u2019", "'").strip(" .!?")
     asked = _HOW_IS.fullmatch(plain)
     meant = {plain, asked["name"]} if asked is not None else {plain}

@@ -9,7 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import ARRIVED, Button
 from bot.core.timing import agenda
-from bot.core.turn import Turn
+from bot.core.turn import OnAthlete, Turn
 from bot.event import words_moving as words
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
@@ -73,11 +73,11 @@ def follow(turn: Turn, profile: AthleteProfile, earlier: EventRow, event: EventR
     )
 
 
-def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def can_go_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether the event before has its day to come; or there was none, and no times rest on it."""
     number = row.detail["before"].get("event")
     earlier = turn.session.get(EventRow, number) if number is not None else None
-    now_set = event_ahead(turn.session, profile.person_id, row.detail["event"])
+    now_set = event_ahead(turn.session, turn.profile.person_id, row.detail["event"])
     if now_set is None:
         return False
     if row.detail["before"].get("more"):
@@ -85,11 +85,12 @@ def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
     if earlier is None:
         first = row.detail.get("was") is None
         return first and stage_day.stage_row(turn.session, now_set) is None
-    return earlier.day >= local_date(profile, turn.context)
+    return earlier.day >= local_date(turn.profile, turn.context)
 
 
-def go_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) -> None:
+def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     """The event before counts again with its plan and limits; timetable and journey go back to it."""
+    by, profile = turn.person, turn.profile
     before = row.detail["before"]
     event = turn.session.get_one(EventRow, row.detail["event"])
     number = before.get("counted") if before.get("more") else before["event"]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.words_target import day_name
+from bot.words import figures
 from bot.words.languages import tr
 
 
@@ -12,7 +12,7 @@ def came_along(day: date, zone: str) -> str:
     return tr(
         "I moved the timetable to {day}: same times, {zone} time. Reminders come only for that "
         "day. If the times are different, change them below.",
-        day=day_name(day),
+        day=figures.long_day(day),
         zone=zone,
     )
 

@@ -12,5 +12,5 @@ Two at once on PostgreSQL: the dispatcher locks whoever is concerned (`locks`, a
 `deploy/past-one-machine.md`) and runs READ COMMITTED. What a use case writes must hang on people
 whom it locks; athletes' turns share their coach, so what they write that is the coach's own (notes,
 when the roster is made anew) comes after `hold_coaches`; what a duty is about is a `Subject`, a
-kind of which it may have several a `Several` (`bot/core/timing/subjects.py`).
+kind of which it may have several a `Several` (`bot/core/timing/agenda.py`).
 """

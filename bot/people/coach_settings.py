@@ -10,7 +10,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.incoming import Incoming
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.people import locks
 from bot.store.remembering import remembered

@@ -21,7 +21,7 @@ from weakref import WeakKeyDictionary
 from sqlalchemy import TextClause, text
 from sqlmodel import Session, select
 
-from bot.core.timing.subjects import Subject, about
+from bot.core.timing.agenda import Subject, about
 from bot.store.remembering import forget, looked_up
 from bot.store.tables.coach import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person

@@ -22,7 +22,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of
-from bot.store.remembering import remember, remembered
+from bot.store.remembering import remember, remembered, remembered_rows
 from bot.store.tables.coach import CoachSettings, Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind
@@ -124,10 +124,7 @@ def _read_sender(session: Session, number: int, chat: int) -> Person | None:
 
 def asked(session: Session, person: Person) -> Sequence[OpenQuestion]:
     """The questions that this person has been asked and has not answered, the latest last."""
-    return remembered(
-        session, OpenQuestion, ("open", person.id),
-        lambda: session.exec(_ASKED, params={"person": person.id}).all(),
-    )  # fmt: skip
+    return remembered_rows(session, OpenQuestion, ("open", person.id), _ASKED, person=person.id)
 
 
 def has_agreed(session: Session, athlete: Person) -> bool:
@@ -138,10 +135,7 @@ def has_agreed(session: Session, athlete: Person) -> bool:
 
 def beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
     """What this coach has given to others and not ended."""
-    return remembered(
-        session, SecondCoach, ("by", coach_id),
-        lambda: session.exec(_BESIDE, params={"coach": coach_id}).all(),
-    )  # fmt: skip
+    return remembered_rows(session, SecondCoach, ("by", coach_id), _BESIDE, coach=coach_id)
 
 
 def is_second_contact(session: Session, person: Person) -> bool:

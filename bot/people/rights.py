@@ -10,7 +10,7 @@ from sqlmodel import Session, col, select
 
 from bot.people.people import athletes_of, beside, get_person
 from bot.store.base import id_of
-from bot.store.remembering import remembered
+from bot.store.remembering import remembered_rows
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Person
 
@@ -62,10 +62,7 @@ def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
 
 def given_to(session: Session, person: Person) -> list[SecondCoach]:
     """What this person was given as second coach and still has."""
-    found = remembered(
-        session, SecondCoach, ("to", person.id),
-        lambda: session.exec(_GIVEN_TO, params={"person": person.id}).all(),
-    )  # fmt: skip
+    found = remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
     return list(found)
 
 

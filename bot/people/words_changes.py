@@ -297,7 +297,7 @@ def forecast(detail: Detail) -> str:
     """Older entries know only on and off."""
     if "use" in detail:
         return tr(FORECAST[ForecastUse(detail["use"])])
-    return tr("switched the forecast on") if detail["on"] else tr("switched the forecast off")
+    return tr("switched the forecast on") if detail.get("on") else tr("switched the forecast off")
 
 
 def load_suggested(detail: Detail) -> str:

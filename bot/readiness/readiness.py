@@ -17,7 +17,7 @@ from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import DRAFT
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Several, Subject
+from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking

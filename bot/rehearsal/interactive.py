@@ -8,7 +8,7 @@ from collections.abc import Callable, Coroutine
 from datetime import timedelta
 from typing import Any
 
-from bot.core.timing.subjects import kind_alone
+from bot.core.timing.agenda import kind_alone
 from bot.features import DUTIES
 from bot.rehearsal.chats import Key, Message
 from bot.rehearsal.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player

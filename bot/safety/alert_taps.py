@@ -29,6 +29,7 @@ from bot.people.coach_settings import moment_for
 from bot.people.people import (
     athletes_of,
     get_person,
+    is_own_coach,
     local_date,
     name_of,
     own_athlete,
@@ -153,7 +154,7 @@ def _lift_waits(session: Session, profile: AthleteProfile) -> str:
             words_after.open_line(
                 words.level_word(row.flag, Level(row.level)),
                 cause(
-                    row.flag, row.facts, name=name,
+                    row.flag, row.facts, name="" if is_own_coach(profile) else name,
                     weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
                 ),
             )
@@ -248,7 +249,12 @@ def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:
         say_to(
             turn,
             other,
-            partial(words_after.acknowledged_elsewhere, person.first_name, athlete.first_name),
+            partial(
+                words_after.acknowledged_elsewhere,
+                person.first_name,
+                athlete.first_name,
+                self_coached=other.id == athlete.id,
+            ),
             buttons=partial(_after, turn.session, other, row),
         )
     if athlete.id not in (person.id, coach.id):

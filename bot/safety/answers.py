@@ -6,7 +6,7 @@ from bot.alerts import doubts
 from bot.alerts import words_athlete as words
 from bot.core.chat.incoming import Kind
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding

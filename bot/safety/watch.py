@@ -14,7 +14,7 @@ from sqlmodel import Session
 from bot.alerts import doubts
 from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow

@@ -146,23 +146,23 @@ def unpack_grid(grid: Grid) -> Filled | SheetRefused | SheetProblems:
 def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     """A sheet that was sent back: show what it would change, or say by cell why it cannot be taken."""
     if isinstance(outcome, SheetRefused):
-        _say(turn, coach, words.refused(outcome.why))
+        say_to(turn, coach, words.refused(outcome.why))
         return
     if isinstance(outcome, SheetProblems):
         _say_wrong(turn, coach, outcome.found)
         return
     if not isinstance(outcome, Filled):
-        _say(turn, coach, words.could_not_fetch())
+        say_to(turn, coach, words.could_not_fetch())
         return
     profile = own_athlete(turn.session, coach, outcome.version.athlete_id)
     if profile is None:
-        _say(turn, coach, words.not_yours())
+        say_to(turn, coach, words.not_yours())
         return
     name, self_coached = name_of(turn.session, profile.person_id), coach.id == profile.person_id
     base = _base_of(turn.session, profile, outcome.version.plan_id)
     made_from = (outcome.version.plan_id, outcome.version.limits_id)
     if base is None or made_from != (base.plan_row.id, base.limits_id):
-        _say(turn, coach, words.moved_on(name, self_coached=self_coached))
+        say_to(turn, coach, words.moved_on(name, self_coached=self_coached))
         return
     wrong: list[Wrong] = []
     plan = filled_plan(base, outcome, local_date(profile, turn.context), wrong)
@@ -183,7 +183,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     totals = totals_text(profile, plan, outcome.totals)
     if not lines:
         said = (words.nothing_differs(name, self_coached=self_coached), totals)
-        _say(turn, coach, "\n\n".join(part for part in said if part))
+        say_to(turn, coach, "\n\n".join(part for part in said if part))
         return
     asking.open_question(
         turn, coach, SHEET, subject_id=profile.person_id,
@@ -200,16 +200,16 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Take the whole sheet over in one go, or nothing of it."""
     answers = question.answers
     if not answers["take"]:
-        _say(turn, coach, common.cancelled())
+        say_to(turn, coach, common.cancelled())
         return
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
-        _say(turn, coach, words.not_yours())
+        say_to(turn, coach, words.not_yours())
         return
     self_coached = coach.id == profile.person_id
     base = _base_of(turn.session, profile, answers["_plan"])
     if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
-        _say(turn, coach, words.moved_on(answers["_name"], self_coached=self_coached))
+        say_to(turn, coach, words.moved_on(answers["_name"], self_coached=self_coached))
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     over = touches_days_over(base, plan, local_date(profile, turn.context))
@@ -222,7 +222,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
         return
     _keep(turn, coach, profile, base, plan, answers["_bounds"])
-    _say(turn, coach, words.taken(len(answers["_lines"])))
+    say_to(turn, coach, words.taken(len(answers["_lines"])))
     if not counts_now(turn.session, profile, base.event):
         return  # it waits: no day of now follows from it
     for day in plan:
@@ -287,10 +287,6 @@ def _base(session: Session, profile: AthleteProfile, event: EventRow | None) -> 
     return Base(event, row, session.exec(query).first(), baseline_of(profile))
 
 
-def _say(turn: Turn, coach: Person, text: str) -> None:
-    say_to(turn, coach, text)
-
-
 def _say_wrong(turn: Turn, coach: Person, wrong: list[Wrong]) -> None:
     lines = [(found.cell, words.wrong_cell(found.why, found.facts)) for found in wrong]
-    _say(turn, coach, words.problems(lines))
+    say_to(turn, coach, words.problems(lines))

@@ -17,6 +17,7 @@ from sqlalchemy import Executable, bindparam, event, inspect
 from sqlalchemy.orm import UOWTransaction
 from sqlalchemy.orm.attributes import instance_state
 from sqlmodel import Session, SQLModel, select
+from sqlmodel.sql.expression import SelectOfScalar
 
 from bot.store.writing import WritesPlainly
 
@@ -136,6 +137,28 @@ def remembered(
     if found is _NOT:
         found = kept[key] = read()
     return found
+
+
+def remembered_rows(
+    session: Session,
+    table: type[SQLModel],
+    key: tuple[object, ...],
+    found_by: SelectOfScalar[_Answer],
+    **given: object,
+) -> Sequence[_Answer]:
+    """What a statement finds, given these, as `remembered`."""
+    return remembered(session, table, key, lambda: session.exec(found_by, params=given).all())
+
+
+def remembered_row(
+    session: Session,
+    table: type[SQLModel],
+    key: tuple[object, ...],
+    found_by: SelectOfScalar[_Answer],
+    **given: object,
+) -> _Answer | None:
+    """The first that it finds; None where there is nothing."""
+    return remembered(session, table, key, lambda: session.exec(found_by, params=given).first())
 
 
 def remember(session: Session, *read: tuple[type[SQLModel], tuple[object, ...], object]) -> None:

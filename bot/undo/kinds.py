@@ -8,7 +8,7 @@ from datetime import date
 
 from sqlmodel import Session
 
-from bot.core.turn import Turn
+from bot.core.turn import OnAthlete
 from bot.decision.signoff import words as signoff_words
 from bot.decision.signoff.signoff import close_proposal
 from bot.event import moving as event_moving
@@ -16,7 +16,7 @@ from bot.event.asks import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 from bot.week.load import day_set, event_ahead
 from bot.week.snapshots import restore_days, restore_hold
@@ -26,44 +26,42 @@ SIGNED = (DecisionStatus.APPROVED, DecisionStatus.OTHER_FIGURE, DecisionStatus.P
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """`may`: whether it still can be; `put_back`: what it restores beside days and hold."""
+    """`may`: whether it still can be; `put_back`: what it restores beside days and hold, if it does."""
 
-    may: Callable[[Turn, AthleteProfile, HistoryRow], bool]
-    put_back: Callable[[Turn, Person, AthleteProfile, HistoryRow], None]
+    may: Callable[[OnAthlete, HistoryRow], bool]
+    put_back: Callable[[OnAthlete, HistoryRow], None] | None = None
 
 
-def may_be_taken_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def may_be_taken_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether what held before this change is known and can hold again."""
     before = row.detail.get("before")
     if Change(row.what) not in KINDS or not isinstance(before, dict) or "hold" not in before:
         return False
-    return KINDS[Change(row.what)].may(turn, profile, row)
+    return KINDS[Change(row.what)].may(turn, row)
 
 
-def put_back(turn: Turn, coach: Person, profile: AthleteProfile, row: HistoryRow) -> None:
+def put_back(turn: OnAthlete, row: HistoryRow) -> None:
     """What held before this change holds again, figures and hold included."""
-    KINDS[Change(row.what)].put_back(turn, coach, profile, row)
+    kind, profile = KINDS[Change(row.what)], turn.profile
+    if kind.put_back is not None:
+        kind.put_back(turn, row)
     restore_hold(turn, profile, row.detail["before"]["hold"])
     days = row.detail["before"]["days"]
     restore_days(turn, profile, days, local_date(profile, turn.context))
 
 
-def _days_left(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def _days_left(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether a day that it was about is still to come."""
     last = row.detail.get("last", row.detail.get("day"))
-    return last is not None and date.fromisoformat(last) >= local_date(profile, turn.context)
+    return last is not None and date.fromisoformat(last) >= local_date(turn.profile, turn.context)
 
 
-def _nothing_more(turn: Turn, _coach: Person, _profile: AthleteProfile, _row: HistoryRow) -> None:
-    """Days and hold are all that such a change touches."""
-
-
-def _version_is_there(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def _version_is_there(turn: OnAthlete, row: HistoryRow) -> bool:
     """Also that of an event which still waits."""
     earlier = _earlier_version(turn.session, row)
     return (
         earlier is not None
-        and event_ahead(turn.session, profile.person_id, earlier.event_id) is not None
+        and event_ahead(turn.session, turn.profile.person_id, earlier.event_id) is not None
     )
 
 
@@ -74,30 +72,30 @@ def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow |
     return session.get(LimitsRow, before["limits"]) if before["limits"] is not None else None
 
 
-def _version_again(turn: Turn, coach: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
+def _version_again(turn: OnAthlete, row: HistoryRow) -> None:
     """The version before as the newest one."""
     earlier = _earlier_version(turn.session, row)
     assert earlier is not None
     again = earlier.model_dump(exclude={"id", "set_by", "set_at"})
-    turn.session.add(type(earlier)(**again, set_by=id_of(coach), set_at=turn.now))
+    turn.session.add(type(earlier)(**again, set_by=id_of(turn.person), set_at=turn.now))
     turn.session.flush()
 
 
-def _still_signed(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def _still_signed(turn: OnAthlete, row: HistoryRow) -> bool:
     decision = turn.session.get(DecisionRow, row.detail["decision"])
     if decision is None:
         return False
     # A warning since then may have replaced the decision; what was approved is eaten all the same.
-    set_now = day_set(turn.session, profile.person_id, decision.sets_date)
+    set_now = day_set(turn.session, turn.profile.person_id, decision.sets_date)
     in_force = set_now is not None and set_now.decision_id == decision.id
     signed = decision.status in SIGNED or (in_force and decision.signed_at is not None)
-    return signed and _days_left(turn, profile, row)
+    return signed and _days_left(turn, row)
 
 
-def _unsign(turn: Turn, coach: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
+def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
     """The word is withdrawn; the morning's proposal is to be made anew."""
     decision = turn.session.get_one(DecisionRow, row.detail["decision"])
-    close_proposal(turn, decision, lambda _: signoff_words.taken_back(coach.first_name))
+    close_proposal(turn, decision, lambda _: signoff_words.taken_back(turn.person.first_name))
     decision.status = DecisionStatus.REPLACED
     turn.session.add(decision)
     turn.session.flush()
@@ -109,7 +107,7 @@ KINDS: Mapping[Change, Kind] = {
     Change.EVENT_ASKS: Kind(event_asks.can_go_back, event_asks.go_back),
     Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
     Change.SIGNED_OFF: Kind(_still_signed, _unsign),
-    Change.DAY_SET_BY_HAND: Kind(_days_left, _nothing_more),
-    Change.HELD: Kind(_days_left, _nothing_more),
-    Change.HOLD_ENDED: Kind(_days_left, _nothing_more),
+    Change.DAY_SET_BY_HAND: Kind(_days_left),
+    Change.HELD: Kind(_days_left),
+    Change.HOLD_ENDED: Kind(_days_left),
 }

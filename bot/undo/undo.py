@@ -39,7 +39,7 @@ def ask_undo(turn: OnAthlete) -> None:
     """Show the last change, and ask; taking it back is a second tap."""
     answer(turn)
     row, times = _last(turn.session, turn.profile), stage_back.last_change(turn, turn.profile)
-    may = row is not None and may_be_taken_back(turn, turn.profile, row)
+    may = row is not None and may_be_taken_back(turn, row)
     if row is None and times is None:
         say_to(turn, turn.person, words.nothing_to_undo())
         return
@@ -67,7 +67,7 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
         rewrite(turn, words.undone(told=told, self_coached=self_coached))
         return
     row = _last(turn.session, turn.profile)
-    if row is None or named != row.id or not may_be_taken_back(turn, turn.profile, row):
+    if row is None or named != row.id or not may_be_taken_back(turn, row):
         rewrite(turn, words.undo_moved_on())
         return
     targets = _targets_since(turn.session, turn.profile, row)
@@ -78,7 +78,7 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
         turn.session.add(message)
     sentence = _sentence(turn.session, turn.profile, row)
     for one in _together(turn.session, row):
-        put_back(turn, turn.person, turn.profile, one)
+        put_back(turn, one)
     record(
         turn, turn.profile.person_id, Change.TAKEN_BACK, by=turn.person.id, of=row.id,
         sentence=sentence,

@@ -11,7 +11,7 @@ from datetime import UTC, date, datetime, timedelta
 from sqlalchemy import bindparam, inspect
 from sqlmodel import Session, col, select
 
-from bot.store.remembering import remembered
+from bot.store.remembering import remembered, remembered_rows
 from bot.store.tables import setting
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
@@ -149,10 +149,9 @@ def _reports(session: Session, athlete_id: int, day: date) -> Sequence[SymptomRe
     if not may_have(session, SymptomReport, athlete_id):
         return ()
     first = reaches_back_to(day)
-    around = remembered(
-        session, SymptomReport, (athlete_id, first),
-        lambda: session.exec(_REPORTS, params={"athlete": athlete_id, "first": first}).all(),
-    )  # fmt: skip
+    around = remembered_rows(
+        session, SymptomReport, (athlete_id, first), _REPORTS, athlete=athlete_id, first=first
+    )
     return [row for row in around if row.date == day]
 
 

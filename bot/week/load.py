@@ -15,7 +15,7 @@ from sqlmodel import Session, SQLModel, col, or_, select
 from bot.core.turn import Turn
 from bot.store.base import id_of
 from bot.store.driver import from_text, to_text
-from bot.store.remembering import made_of, remember, remember_ahead, remembered
+from bot.store.remembering import made_of, remember, remember_ahead, remembered, remembered_row
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import PRIORS, SettingRow
@@ -206,10 +206,7 @@ def weigh_in_row(row: EventRow) -> WeighIn | None:
 
 
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:
-    return remembered(
-        session, PlanRow, ("newest", event.id),
-        lambda: session.exec(_NEWEST_PLAN, params={"event": event.id}).first(),
-    )  # fmt: skip
+    return remembered_row(session, PlanRow, ("newest", event.id), _NEWEST_PLAN, event=event.id)
 
 
 def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
@@ -234,10 +231,7 @@ def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
 
 
 def limits_row(session: Session, event: EventRow) -> LimitsRow | None:
-    return remembered(
-        session, LimitsRow, ("newest", event.id),
-        lambda: session.exec(_NEWEST_LIMITS, params={"event": event.id}).first(),
-    )  # fmt: skip
+    return remembered_row(session, LimitsRow, ("newest", event.id), _NEWEST_LIMITS, event=event.id)
 
 
 def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:

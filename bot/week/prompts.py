@@ -9,7 +9,7 @@ from sqlmodel import Session
 
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Several, Subject
+from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile, AthleteStatus

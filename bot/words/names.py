@@ -6,6 +6,7 @@ import re
 
 from bot.words.languages import mark, tr, translated
 from engine.decision.reason import BY_RULE
+from engine.values.checkin import TrainingDone
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
@@ -104,6 +105,20 @@ WORDS = {
     "everything": mark("everything"),
     "alerts only": mark("alerts only"),
 }
+
+
+#: How the training of the day before went, beside the plan.
+_TRAINING_WENT = {
+    TrainingDone.AS_PLANNED: mark("training as planned"),
+    TrainingDone.LESS: mark("less training than planned"),
+    TrainingDone.MORE: mark("more training than planned"),
+    TrainingDone.NONE: mark("no training"),
+}
+
+
+def training_went(way: str) -> str:
+    """How the training went, inside a list of answers."""
+    return tr(_TRAINING_WENT[TrainingDone(way)])
 
 
 def word(kept: object) -> str:

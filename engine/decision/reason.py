@@ -13,7 +13,7 @@ from engine.decision.decide import Decision
 from engine.decision.gates import GATES
 from engine.decision.kept import InShort
 from engine.decision.rules import RULES, Forecast
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from engine.values.limits import CAUTION
 from engine.values.telling import mark
 

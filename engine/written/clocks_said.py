@@ -26,14 +26,17 @@ _PAST, _TO = r"(?:past|after|nach)", r"(?:to|before|vor)"
 _QUARTERS = rf"(?:quarter|viertel) (?:{_PAST}|{_TO})|dreiviertel|viertel"
 _MINUTES = rf"\d{{1,2}}(?: min(?:utes|uten)?)? (?:{_PAST}|{_TO})"
 _NO_AMOUNT = r"(?![\d:]|[.,]\d| ?%)"
+_END = r"(?=\s*(?:$|[,;.!]|(?:and|und|dran)\b))"
 _CLOCK = Late(
     r"\b(?:"
     rf"(?:a )?(?P<part>half past|half|halb|{_QUARTERS}|{_MINUTES})"
     r" (?P<near>\d{1,2})(?! ?\d| ?(?:min|h\b|hour|stund|std))(?: uhr)?"
-    r"|(?P<hour>\d{1,2})(?: ?[:.h] ?| ?uhr (?:und )?)(?P<minute>[0-5]\d)(?: uhr)?(?!\d)"
+    rf"|(?P<hour>\d{{1,2}})(?: ?[:.h] ?(?=\d\d)| ?uhr (?:und )?(?=\d\d|\d{_END}))"
+    r"(?P<minute>[0-5]?\d)(?: uhr)?(?!\d)"
     r"|(?P<four>(?!20[1-3]\d)(?:[01]\d|2[0-3])[0-5]\d)(?: (?:hours|uhr))?"  # 2027 is a year
     r"(?! ?(?:kcal|g\b|ml\b|steps|schritte))"
     r"|(?P<three>\d{3})(?= ?[ap]\.?m\b)|(?P<alone>\d{1,2}) (?P<more>[0-5]\d)(?= ?[ap]\.?m\b)"
+    rf"|(?P<ten>1\d|2[0-3]) (?P<past>[0-5]\d){_END}"
     r"|(?P<full>\d{1,2}(?= ?(?:uhr|o'?clock))|[12]\d(?= hundred))"
     r" ?(?:uhr|o'?clock|hundred(?: hours)?)"
     r"|(?P<said>\d{1,2})(?= ?[ap]\.?m\b)"
@@ -109,9 +112,11 @@ def _time_of(found: dict[str, str]) -> time:
     if "near" in found:
         return _around(found["part"], int(found["near"]))
     if "minute" in found:
-        return parse_clock(f"{found['hour']}:{found['minute']}")
+        return parse_clock(f"{found['hour']}:{found['minute']:0>2}")
     if "more" in found:
         return parse_clock(f"{found['alone']}:{found['more']}")
+    if "past" in found:
+        return parse_clock(f"{found['ten']}:{found['past']}")
     digits = found.get("four") or found.get("three")
     if digits is not None:
         return parse_clock(f"{digits[:-2]}:{digits[-2:]}")

@@ -143,6 +143,11 @@ _SAYS_WHO = Late(
     r"(?:we|they|i|i'm|it's|the show|my class|the class|my category|everything|all|running|wir|sie|ich|"
     r"es|die show|meine klasse|alles)\b.*"
 )
+#: "40 min late, no, make that 50": what was said is put right, and by how much is to be asked.
+TAKEN_BACK = Late(
+    r"\b(?:make (?:that|it)|scratch that|corrected|correction|i mean|korrigiert|korrektur|stimmt nicht|"
+    r"ich mein\w*|quatsch)\b|^(?:no|nope|nah|sorry|nein|nee|ne|doch nicht)\b"
+)
 _PERHAPS = Late(
     r"(?:i think|think|maybe|perhaps|probably|not sure|no idea|who knows|just kidding|kidding|jk|"
     r"joking|vielleicht|glaub\w*|ich glaub\w*|wahrscheinlich|nicht sicher|"
@@ -172,7 +177,8 @@ def delay_beside(text: str, language: str = "en") -> tuple[int, str] | None:
         " ".join(text[begin:end].lower().replace("’", "'").split())
     ):
         return None
-    if any(_PERHAPS.fullmatch(other.lower().rstrip(" .!?")) for other in others):
+    beside = [other.lower().rstrip(" .!?") for other in others]
+    if any(_PERHAPS.fullmatch(other) or TAKEN_BACK.search(other) for other in beside):
         return None
     before = text[: clauses[number - 1][1]] if number else ""
     after = text[clauses[number + 1][0] :] if number + 1 < len(clauses) else ""

@@ -7,7 +7,7 @@ from __future__ import annotations
 from datetime import time
 
 from engine.written.clocks_said import ClockSaid, clocks_said, in_digits, spans_said
-from engine.written.delays import MOST_MINUTES
+from engine.written.delays import MOST_MINUTES, TAKEN_BACK
 from engine.written.late import Late
 from engine.written.stage_times import EARLIEST, LAST, StageWord
 
@@ -37,6 +37,9 @@ _ELSEWHERE = Late(
     r"essen|esse|eat)\b"
 )
 _JOINS = Late(r"[\s,;/&+]*(?:(?:and|und|then|dann|again|nochmal|at|um|the|at the)\b[\s,]*)*")
+_NO_MORE = Late(
+    r"\b(?:an?statt|statt|instead of|rather than|not|nicht(?: mehr)?|no longer)(?: (?:um|at))? $"
+)
 _ASKED = Late(r"[^,.;!?\n]*\?")
 _CUT = Late(r"[,;.!](?=\s|$)")
 _LATE = Late(
@@ -44,7 +47,8 @@ _LATE = Late(
     r"hinten|hinterher|später|warten|verzöger\w*|verschoben|nach hinten)\b"
 )
 _EARLY = Late(
-    r"\b(?:early|earlier|ahead|forward|moved (?:us|me|her|him|it)? ?up|before schedule|früher|eher|"
+    r"\b(?:early|earlier|sooner|"
+    r"ahead|forward|moved (?:us|me|her|him|it)? ?up|before schedule|früher|eher|"
     r"vorgezogen|vorverlegt|voraus|vor (?:dem )?plan|vorm plan|nach vorn\w*)\b"
 )
 
@@ -65,7 +69,8 @@ def perhaps_stage_word(text: str, language: str = "en") -> StageWord | None:
 def _delay(said: str) -> StageWord | None:
     late, early = _LATE.search(said), _EARLY.search(said)
     spans = set(spans_said(said))
-    if len(spans) != 1 or bool(late) == bool(early):
+    taken_back = any(TAKEN_BACK.search(clause.strip()) for clause in _CUT.split(said))
+    if len(spans) != 1 or bool(late) == bool(early) or taken_back:
         return None
     minutes = spans.pop()
     if not 0 < minutes <= MOST_MINUTES:
@@ -82,6 +87,8 @@ def _of_stage(said: str) -> list[tuple[int, time]]:
         before = said[begin : clock.begin]
         ahead = every[number + 1].begin if number + 1 < len(every) else len(said)
         begin = clock.end
+        if _NO_MORE.search(before):
+            continue
         if not _JOINS.fullmatch(before) or not number:
             of_stage = _is_of_stage(before, said[clock.end : ahead])
         if of_stage:
@@ -91,15 +98,15 @@ def _of_stage(said: str) -> list[tuple[int, time]]:
 
 
 def _is_of_stage(before: str, after: str) -> bool:
-    """Whether what stands before a clock, else what follows it up to the next cut, is of a stage."""
-    near = _CUT.split(before)[-1]
-    told = near if any(words.search(near) for words in (_STAGE, _MOVED, _ELSEWHERE)) else before
-    if _ELSEWHERE.search(told):
-        return _last(_STAGE, told) > _last(_ELSEWHERE, told)
-    if _STAGE.search(told) or _MOVED.search(told):
-        return True
-    behind = _CUT.split(after)[0]
-    return bool(_STAGE.search(behind) or _MOVED.search(behind)) and not _ELSEWHERE.search(behind)
+    """Whether the clause before a clock is of a stage; else what follows up to the next cut, else all
+    that stands before.
+    """
+    for told in (_CUT.split(before)[-1], _CUT.split(after)[0], before):
+        if _ELSEWHERE.search(told):
+            return _last(_STAGE, told) > _last(_ELSEWHERE, told)
+        if _STAGE.search(told) or _MOVED.search(told):
+            return True
+    return False
 
 
 def _last(pattern: Late, text: str) -> int:

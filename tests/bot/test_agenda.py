@@ -14,8 +14,8 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 
 from bot.core.timing import agenda
+from bot.core.timing.agenda import Subject, about
 from bot.core.timing.instants import local_instant
-from bot.core.timing.subjects import Subject, about
 from bot.people.locks import SUBJECTS
 from bot.store.db import claiming, make_engine, transaction
 from bot.store.tables.traffic import AgendaRow

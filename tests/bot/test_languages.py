@@ -24,7 +24,7 @@ from bot.words.locale.update import catalogue_file, read
 from engine import evidence
 from engine.decision.facts import Facts
 from engine.decision.rules import table, words, words_seen
-from engine.decision.rules.told import GAPS
+from engine.decision.rules.rule import GAPS
 from engine.evidence.source import Source
 from tests.support.foreign import (
     FOREIGN,

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 import pytest
 
@@ -137,3 +138,35 @@ def test_a_drug_told_by_somebody_on_their_own_is_one_message_too(mira: Someone) 
     assert set(said.buttons) == {"Acknowledge"}
     settled = text_of(mira.presses(said.buttons["Acknowledge"], said.outbox_id))
     assert "A drug was named." in settled
+
+
+def with_a_second_contact(mira: Someone) -> Someone:
+    mira.writes("/contact")
+    code = re.search(r"/join (\S+)", text_of(mira.hears()) or mira.all_said()[-1].text)
+    assert code is not None
+    kira = Someone(mira.world, 909, "Kira")
+    kira.writes(f"/join {code[1]}")
+    return kira
+
+
+def test_a_doubt_nobody_answers_reaches_the_second_contact_of_who_coaches_themself(
+    mira: Someone,
+) -> None:
+    kira = with_a_second_contact(mira)
+    heard(mira, "61.0 4 3.5 5 on target fine")
+    assert "To be sure" in heard(mira, "my legs feel heavy today")
+    mira.world.until(mira.world.context.now + timedelta(hours=3))
+    told = text_of(kira.hears())
+    assert "I asked whether that means weak or heavy limbs, and have no answer yet" in told
+
+
+def test_the_card_of_who_coaches_themself_says_no_code_and_quotes_them_as_you(
+    mira: Someone,
+) -> None:
+    heard(mira, "61.0 4 3.5 5 on target fine")
+    heard(mira, "my legs feel heavy today")
+    heard(mira, "no")
+    heard(mira, "took a water pill")
+    assert "cleared:" not in heard(mira, "Mira")
+    roster = heard(mira, "/roster")
+    assert 'You wrote "took a water pill"' in roster and "Ask them" not in roster

@@ -52,4 +52,31 @@ de | kg | 63.0 | 4 Liter Ziel, geschafft 3,2. 62,8, sechs | 62.8 | 6 | 3.2
 en | kg | 63.0 | three 1 litre bottles, last one still half full. 62.8. 6 | 62.8 | 6 | ~2.5
 en | kg | 58.9 | can't do numbers. 58.7. full I guess? water the usual | 58.7 | ~7 | -
 en | kg | 75.4 | 75 point... 1? 7? smudged on my hand. look 6. 4 litres | ~75.4 | 6 | 4
+de | kg | 81.3 | Wasser dreitausendfünfhundert ml, Fülle 6, 81,0 | 81.0 | 6 | 3.5
+en | kg | 66.9 | six five hundred ml bottles, full 7, 66.7 | 66.7 | 7 | 3
+en | kg | 66.9 | 66.7, full 7, three thousand ml, ten thousand steps | 66.7 | 7 | 3
+de | kg | 58.9 | achtundfünfzigkommasieben, fünf, dreikommazwei | 58.7 | 5 | 3.2
+de | kg | 63.4 | 63,1_6_3 | 63.1 | 6 | 3
+en | st | 79.6 | twelve and a half stone, looks a 7, 3 litres | 79.38 | 7 | 3
+en | st | 73.2 | 11.5 stone, full 6, water 3 | ~73.03 | 6 | 3
+en | st | 81.4 | the scale here is in kilos, says 81.1. full 6, water 3 | 81.1 | 6 | 3
+en | us | 61.2 | hotel scale shows kg: 61.0. full 7, 100 oz | 61.0 | 7 | 2.96
+de | kg | 70.2 | waage hier kann nur pounds, 154,3. fülle 6, 3 liter | 69.99 | 6 | 3
+de | kg | 88.4 | wasser 3 fülle 7 kg 88,1 | 88.1 | 7 | 3
+en | kg | 52.6 | water 2.5 fullness 7 kilos 52.4 | 52.4 | 7 | 2.5
+de | kg | 77.7 | 77,4 fülle 7 drei flaschen à 0,75 und ne halbe | 77.4 | 7 | ~2.63
+de | kg | 77.7 | 77,4 fülle 7 drei flaschen à 1 l und ne halbe | 77.4 | 7 | 3.5
+de | kg | 77.7 | 77,4 fülle 7 zwei liter und eine halbe literflasche | 77.4 | 7 | 2.5
+de | kg | 60.8 | 60,6, fülle 6, 32 dezi | 60.6 | 6 | 3.2
+en | kg | 60.8 | 60.6, look's a 6, 3.2 l | 60.6 | 6 | 3.2
+en | kg | 60.8 | fullness out of ten: 6. 60.6. 3.2 l | 60.6 | 6 | 3.2
+en | kg | 60.8 | 60.6, fullness up from 5 yesterday to 7, 3.2 l | 60.6 | 7 | 3.2
+de | kg | 60.8 | 60,6 fülle ging von 5 gestern auf 6, 3,2 l | 60.6 | 6 | 3.2
+de | kg | 60.8 | 60,6, ausschaun tu i wia an sechser, 3,2 l | 60.6 | 6 | 3.2
+en | kg | 60.8 | 60.6, full 6, 3.2 l, lines 8 of 10 | 60.6 | 6 | 3.2
+en | kg | 60.8 | 60.6, full 6, 2 litres and then half of the next one | 60.6 | 6 | ~-
+en | us | 61.2 | 135.4, then weed, 134.6. full 7, 100 oz | 61.05 | 7 | 2.96
+de | kg | 70.2 | 70,4 stimmt nicht 69,9 wars, fülle 6, 3 liter | 69.9 | 6 | 3
+en | kg | 60.8 | 60.6, full 6, just under 3 litres, 2.9 to be exact | 60.6 | 6 | 2.9
+de | kg | 60.8 | 60,6. fülle 5, ach was, 6. 3 liter | 60.6 | 6 | 3
 """

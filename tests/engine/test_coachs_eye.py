@@ -23,7 +23,7 @@ from engine.decision.decide import case_as_dict, case_from_dict, decide, decisio
 from engine.decision.facts import Facts
 from engine.decision.reason import reason
 from engine.decision.rules import first_match
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from engine.evidence.body import observing as e
 from engine.evidence.body import tracking as known
 from engine.model.eye import edges, learn_seen, look_chances, seen_grade

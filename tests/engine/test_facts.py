@@ -9,7 +9,7 @@ import pytest
 
 from engine.decision.facts import Facts
 from engine.decision.reason import BY_RULE
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from tests.engine.test_rules import _facts
 
 # --- behind and ahead -------------------------------------------------------------------------

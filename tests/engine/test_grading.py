@@ -12,7 +12,7 @@ import pytest
 
 from engine.decision.decide import decide
 from engine.decision.rules import first_match
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from engine.decision.rules.words import say_flat_in_load
 from engine.decision.sizing import graded_g
 from engine.values.case import ForecastUse

@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from engine.decision.rules import RULES, Rule, first_match, in_words
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from tests.engine.test_rules import _facts
 
 

@@ -19,7 +19,7 @@ from engine.decision.gates import GATES
 from engine.decision.gather import expected_fullness
 from engine.decision.reason import reason
 from engine.decision.rules import RULES, Rule, always, first_match
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from engine.decision.sizing import graded_g
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST

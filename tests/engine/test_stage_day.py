@@ -363,6 +363,8 @@ def test_word_of_a_delay_is_read_only_where_it_is_plain(text: str, minutes: int 
         ("mum is in the jam, 20 min late", "en", None),  # whose?
         ("they're 20 min behind, we're 10 min early", "en", None),
         ("20 min late, not sure", "en", None),
+        ("40 minutes late, no, make that 50", "en", None),
+        ("40 Minuten Verzug, nein, grad korrigiert, 50", "de", None),
         ("running 40 minutes late", "en", None),  # nothing beside it
     ],
 )

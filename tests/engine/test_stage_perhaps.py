@@ -20,6 +20,13 @@ from engine.written.stage_times import LAST
         ("Vorwahl um dreiviertel elf, Finale um acht auf d'Nacht", "de", "10:45 20:00"),
         ("Bin um drei dran und um halb acht abends nochmal bei den Masters", "de", "15:00 19:30"),
         ("jetzt erst um viertel nach vier am Nachmittag dran, sagt der Sprecher", "de", "16:15"),
+        ("meine Klasse ist erst um drei dran statt um eins", "de", "15:00"),
+        (
+            "meine Klasse ist um 16 Uhr 5, hat sie gesagt, ab 13 Uhr muss ich in der Halle sein",
+            "de",
+            "16:05",
+        ),
+        ("class sixteen twenty, finals twenty thirty", "en", "16:20 20:30"),
         ("Waage 7:30, Einlass um 10 Uhr, Bühne zehn nach eins", "de", "13:10"),
     ],
 )
@@ -60,6 +67,8 @@ def test_one_round_of_two_is_told_by_its_name() -> None:
         ("slept well, up at half six, coffee black", "en"),
         ("the tan lady moved me to 5 pm", "en"),
         ("no times up yet, will shout", "en"),
+        ("30 minutes late, no, make that 45", "en"),
+        ("halbe Stunde Verzug, nein, doch nicht", "de"),
         ("what time is my class, 3 or 4?", "en"),
         ("Abwiegen Freitag um neun in der Früh", "de"),
         ("muss um zwölf Uhr mittags in der Halle sein", "de"),

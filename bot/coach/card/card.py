@@ -21,7 +21,7 @@ from bot.people.people import name_of
 from bot.plan.planning import event_line
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.cases import reported_symptoms
+from bot.week.cases import CLEARED, reported_symptoms
 from bot.week.load import current_week, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import phases
@@ -87,7 +87,8 @@ def _also_told(
 ) -> str:
     """What the athlete said today beside the numbers, in a line; "" where that is nothing."""
     reported = reported_symptoms(session, profile.person_id, today)
-    symptoms = [*(row.symptoms if row is not None else ()), *reported]
+    told = [one for one in reported if not one.startswith(CLEARED)]  # what it was not is no news
+    symptoms = [*(row.symptoms if row is not None else ()), *told]
     return words.card_also_told(
         [symptom_name(symptom) for symptom in dict.fromkeys(symptoms)],
         row.gut if row is not None else None,

@@ -15,7 +15,7 @@ from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.decision.words_reasons import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach

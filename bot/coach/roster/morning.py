@@ -25,17 +25,19 @@ from bot.coach.roster.standing import (
 from bot.core.chat.cards import CARD, Say
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.decision.signoff.signoff import morning_line
+from bot.people.people import is_own_coach
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.week.cases import plan_g
 from bot.words import coach_figures as figures
-from bot.words.names import rule_name
+from bot.words.names import rule_name, training_went
 from bot.words.symptoms import flag_name, symptom_names
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
+from engine.values.checkin import TrainingDone
 
 # Our own choices, all of them.
 ON_A_PAGE = 6  # who need the coach
@@ -109,6 +111,10 @@ def look_closer(session: Session, seen: Sequence[RosterRow]) -> dict[int, Closer
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
+#: Of training that went as planned the glance has nothing to say.
+_UNLIKE_THE_PLAN = frozenset(TrainingDone) - {TrainingDone.AS_PLANNED}
+
+
 def numbers_line(seen: RosterRow, closer: Closer) -> str:
     """The morning's numbers beside those before; "" where there was no check-in."""
     row = seen.morning
@@ -125,6 +131,7 @@ def numbers_line(seen: RosterRow, closer: Closer) -> str:
         words_morning.water(figures.litres(row.water_l, seen.profile.volume_unit))
         if row.water_l is not None
         else "",
+        training_went(row.training_done) if row.training_done in _UNLIKE_THE_PLAN else "",
         words_morning.photo(there=closer.photo),
         words_morning.told_of(_complaints(seen)) if seen.complaints else "",
     ]
@@ -192,14 +199,17 @@ def _who(seen: RosterRow) -> str:
 
 
 def _alert(seen: RosterRow) -> str:
-    """What the alert is about, for those whose standing does not say it already."""
+    """What the alert is about, for those whose standing does not say it already; to whoever coaches
+    themself as it is told to them.
+    """
     if seen.alert is None or seen.alert.flag == FlagId.DOUBT:
         return ""
     if not seen.alert.facts:
         return ""
     return words_morning.short_cause(
         cause(
-            seen.alert.flag, seen.alert.facts, name=seen.person.first_name,
+            seen.alert.flag, seen.alert.facts,
+            name="" if is_own_coach(seen.profile) else seen.person.first_name,
             weight_unit=seen.profile.weight_unit, volume_unit=seen.profile.volume_unit,
         )
     )  # fmt: skip

@@ -12,7 +12,7 @@ from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Turn
 from bot.decision.signoff.taps import sign_tapped
 from bot.people import coach_settings

@@ -17,7 +17,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.turn import Turn
-from bot.store.remembering import remember, remembered
+from bot.store.remembering import remember, remembered, remembered_row
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.words.languages import language
@@ -246,10 +246,7 @@ LAST_MENU = (
 
 def menu_shown(session: Session, chat_id: int) -> list[tuple[str, str]]:
     """The command menu that this chat was given last, as for `set_menu`."""
-    last = remembered(
-        session, Person, _menu_of(chat_id),
-        lambda: session.exec(LAST_MENU, params={"chat": chat_id}).first(),
-    )  # fmt: skip
+    last = remembered_row(session, Person, _menu_of(chat_id), LAST_MENU, chat=chat_id)
     return [(c["command"], c["description"]) for c in last["commands"]] if last else []
 
 

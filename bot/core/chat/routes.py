@@ -134,7 +134,7 @@ def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], N
 
 @dataclass(frozen=True, slots=True)
 class Duty:
-    """A kind of agenda row (`timing.subjects`), what is done when it falls due, and what that is
+    """A kind of agenda row (`timing.agenda`), what is done when it falls due, and what that is
     in a few words, for whoever plays the rehearsal.
     """
 

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from bot.debrief.handout import words
 from bot.debrief.handout.tagged import Drawing, Letters
 from bot.debrief.past_week import BehindWeek
+from bot.words import coach_figures as figures
 from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit
 
@@ -89,7 +90,7 @@ class _Panel:
 def _carbs(panel: _Panel, _unit: str) -> None:
     days = panel.days
     most = max([*(max(d.target.carb_g, d.set_g, d.eaten_g or 0.0) for d in days), 100.0])
-    panel.begin(*words.carbs_panel(), 0.0, most, (words.grams(most), "0"))
+    panel.begin(*words.carbs_panel(), 0.0, most, (figures.number(most), "0"))
     for number, day in enumerate(days):
         x, base = panel.x(number), panel.y(0.0)
         wide = panel.step * 0.62

@@ -66,10 +66,6 @@ caution = Sentence(
 )
 
 
-def grams(value: float) -> str:
-    return figures.number(value)
-
-
 def mass(kg: float, unit: str) -> str:
     """The end of a scale, without the unit, which the title names; stones and pounds on two lines."""
     said = figures.weight(kg, unit)

@@ -7,7 +7,7 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import local_date, profile_of

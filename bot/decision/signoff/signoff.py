@@ -12,7 +12,7 @@ from bot.core.chat.cards import SIGN, Say
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.flow_figure import OTHER_FIGURE
@@ -212,6 +212,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
         row.fullness,
         row.sharpness,
         figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+        row.training_done,
     )
 
 

@@ -12,7 +12,7 @@ from bot.alerts.notes import quiet_now
 from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
 from bot.core.chat.outbox import Delivery
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, SentenceOn, tr
-from bot.words.names import cited
+from bot.words.names import cited, training_went
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -275,7 +275,11 @@ day_is_over = SentenceOn("That day is over where {name} is, so I changed nothing
 
 
 def morning_line(
-    weight: str | None, fullness: int | None, sharpness: int | None, water: str | None
+    weight: str | None,
+    fullness: int | None,
+    sharpness: int | None,
+    water: str | None,
+    training: str | None = None,
 ) -> str:
     """The morning's numbers, what was not answered left out."""
     parts = [
@@ -283,5 +287,6 @@ def morning_line(
         tr("fullness {fullness}", fullness=fullness) if fullness is not None else None,
         tr("sharpness {sharpness}", sharpness=sharpness) if sharpness is not None else None,
         tr("water {water}", water=water) if water is not None else None,
+        training_went(training) if training is not None else None,
     ]
     return ", ".join(part for part in parts if part) or tr("no check-in")

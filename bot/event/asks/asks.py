@@ -133,13 +133,13 @@ def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -
     )  # fmt: skip
 
 
-def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+def can_go_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether the event is still ahead and asks for what was set then."""
-    event = event_ahead(turn.session, profile.person_id, row.detail["event"])
+    event = event_ahead(turn.session, turn.profile.person_id, row.detail["event"])
     return event is not None and event.asks.get(row.detail["key"]) == row.detail["now"]
 
 
-def go_back(turn: Turn, _by: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
+def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     """It asks for what it did before."""
     event = turn.session.get_one(EventRow, row.detail["event"])
     _put(turn.session, event, row.detail["key"], row.detail["before"]["asks"])

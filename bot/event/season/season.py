@@ -14,7 +14,7 @@ from sqlmodel import col, select
 from bot.core.chat.cards import SEASON
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.event.season import words
 from bot.people.changes import Change

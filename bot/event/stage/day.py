@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.context import Context
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Several
+from bot.core.timing.agenda import Several
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.event.stage.flow import LOOK

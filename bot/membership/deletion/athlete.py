@@ -12,7 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, say, set_menu
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON

@@ -18,7 +18,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import alert_text
 from bot.core.chat.outbox import Button, Delivery, say, set_menu
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.membership.buttons import GONE, Gone
 from bot.membership.deletion import removal, told_others

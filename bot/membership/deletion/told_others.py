@@ -20,7 +20,7 @@ from bot.alerts.buttons import ALERT
 from bot.core.chat.buttons import card_of
 from bot.core.chat.cards import ROSTER, SIGN
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Several, Subject
+from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.people.locks import hold_coaches

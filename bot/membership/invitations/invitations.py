@@ -98,9 +98,9 @@ def invite_coach_command(turn: Turn) -> str:
 def invite_athlete(turn: Act) -> None:
     """/invite"""
     token = make_invite(turn, InviteKind.ATHLETE, turn.person.id)
-    _tell(turn, turn.person, words.for_you_to_forward("an athlete", turn.context.invite_days))
+    say_to(turn, turn.person, words.for_you_to_forward("an athlete", turn.context.invite_days))
     link = invitation_link(turn.context.bot_username, token)
-    _tell(turn, turn.person, words.athlete_invitation(turn.person.first_name, link, spaced(token)))
+    say_to(turn, turn.person, words.athlete_invitation(turn.person.first_name, link, spaced(token)))
 
 
 def invite_contact(turn: Act) -> None:
@@ -117,10 +117,10 @@ def invite_contact(turn: Act) -> None:
             words.for_you_to_forward("a second contact", turn.context.invite_days),
         )
     )
-    _tell(turn, turn.person, now_and_next, buttons)
+    say_to(turn, turn.person, now_and_next, buttons=buttons)
     token = make_invite(turn, InviteKind.CONTACT, turn.person.id)
     link = invitation_link(turn.context.bot_username, token)
-    _tell(turn, turn.person, words.contact_invitation(turn.person.first_name, link, spaced(token)))
+    say_to(turn, turn.person, words.contact_invitation(turn.person.first_name, link, spaced(token)))
 
 
 def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -132,13 +132,13 @@ def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     one = detail["athlete_id"]
     name = name_of(turn.session, one) if one is not None else None
     what = second_words.what_is_invited(second_words.who(name), detail["rights"], until)
-    _tell(turn, coach, words.for_you_to_forward(what, turn.context.invite_days))
+    say_to(turn, coach, words.for_you_to_forward(what, turn.context.invite_days))
     token = make_invite(turn, InviteKind.SECOND, coach.id, detail)
     ways_in = words.ways_in(invitation_link(turn.context.bot_username, token), spaced(token))
     text = second_words.invitation(
         coach.first_name, second_words.theirs(name), detail["rights"], until, ways_in
     )
-    _tell(turn, coach, text)
+    say_to(turn, coach, text)
 
 
 def contact_tapped(turn: Act) -> None:
@@ -209,23 +209,23 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     coach = get_person(turn.session, question.about)
     invite = turn.session.get(Invite, question.answers["_invite"] or 0)
     if profile is None or not question.answers["change"]:
-        _tell(turn, person, words.stayed())
+        say_to(turn, person, words.stayed())
         return
     if question.answers["_invite"] is not None:
         problem = _problem(invite, person, turn.context)
         if problem:
-            _tell(turn, person, problem)
+            say_to(turn, person, problem)
             return
     old = get_person(turn.session, profile.coach_id)
     if has_pending_items(turn.session, profile):
-        _tell(turn, person, words.settle_first(_called(old, person)))
+        say_to(turn, person, words.settle_first(_called(old, person)))
         return
     _use(turn, invite, person)
     ending.let_go(turn, profile, old)
     profile.coach_id = id_of(coach)
     turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
-    _tell(turn, person, words.coach_changed(_called(coach, person)))
+    say_to(turn, person, words.coach_changed(_called(coach, person)))
     shared = tell_apart(turn.session, person, id_of(coach))
     if coach.id != person.id:
         say_to(turn, coach, partial(words.took_over, person.first_name, shared))
@@ -235,12 +235,12 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
 
 def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
     if person.is_coach:
-        _tell(turn, person, words.already_coach())
+        say_to(turn, person, words.already_coach())
         return
     _use(turn, invite, person)
     person.is_coach = True
     turn.session.add(person)
-    _tell(turn, person, words.coach_welcome(person.first_name))
+    say_to(turn, person, words.coach_welcome(person.first_name))
 
 
 def _as_athlete(turn: Turn, person: Person, invite: Invite) -> None:
@@ -251,13 +251,13 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
     coach = _inviter(turn, invite)
     profile = profile_of(turn.session, person.id)
     if coach.id == person.id:
-        _tell(turn, person, words.not_your_own_contact())
+        say_to(turn, person, words.not_your_own_contact())
         return
     if coach.second_contact_id == person.id:
-        _tell(turn, person, words.already_contact(coach.first_name))
+        say_to(turn, person, words.already_contact(coach.first_name))
         return
     if profile is not None and profile.coach_id == coach.id:
-        _tell(turn, person, words.athlete_is_no_contact(coach.first_name))
+        say_to(turn, person, words.athlete_is_no_contact(coach.first_name))
         return
     _use(turn, invite, person)
     former = _contact_of(turn.session, coach)
@@ -265,7 +265,7 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
         say_to(turn, former, partial(words.no_longer_contact, coach.first_name))
     coach.second_contact_id = person.id
     turn.session.add(coach)
-    _tell(turn, person, words.contact_welcome(coach.first_name))
+    say_to(turn, person, words.contact_welcome(coach.first_name))
     say_to(turn, coach, partial(words.contact_joined, person.first_name))
 
 
@@ -273,10 +273,10 @@ def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
     coach, detail = _inviter(turn, invite), invite.detail or {}
     refused = second_coach.refusal(turn.session, person, coach)
     if refused:
-        _tell(turn, person, refused)
+        say_to(turn, person, refused)
         return
     if not second_coach.join(turn, person, coach, detail):
-        _tell(turn, person, words.expired_invitation())
+        say_to(turn, person, words.expired_invitation())
         return
     _use(turn, invite, person)
 
@@ -315,11 +315,11 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
             if self_coached
             else words.already_your_coach(coach.first_name)
         )
-        _tell(turn, person, known)
+        say_to(turn, person, known)
         return
     old = get_person(turn.session, profile.coach_id)
     if has_pending_items(turn.session, profile):
-        _tell(turn, person, words.settle_first(_called(old, person)))
+        say_to(turn, person, words.settle_first(_called(old, person)))
         return
     open_question(
         turn, person, CHANGE_COACH, subject_id=coach.id,
@@ -374,10 +374,6 @@ def _plain(code: str) -> str:
 
 def _hash(token: str) -> str:
     return hashlib.sha256(token.encode()).hexdigest()
-
-
-def _tell(turn: Turn, person: Person, text: str, buttons: Buttons = ()) -> None:
-    say_to(turn, person, text, buttons=buttons)
 
 
 def _inviter(turn: Turn, invite: Invite) -> Person:

@@ -12,7 +12,7 @@ from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import OfRow
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership.buttons import SECOND_ASK, SECOND_END

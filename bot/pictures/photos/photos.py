@@ -21,7 +21,7 @@ from bot.core.chat.outbox import (
 )
 from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.timing.subjects import Subject
+from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.eye import asking as eye
 from bot.people.changes import Change
@@ -87,7 +87,7 @@ def received(turn: ChatTurn, person: Person, profile: AthleteProfile) -> bool:
     elif len(today) >= MOST_A_DAY:
         refused = words.too_many(MOST_A_DAY)
     if refused is not None:
-        _say(turn, person, refused)
+        say_to(turn, person, refused)
         return True
     row = PhotoRow(
         athlete_id=profile.person_id, date=day, pose=_pose(turn.incoming.text, today),
@@ -120,7 +120,7 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
     if outcome is None or isinstance(outcome, PictureRefused):
         delete_photos(turn, [row])
         text = words.refused(outcome.why) if outcome is not None else words.could_not_fetch()
-        _say(turn, person, text)
+        say_to(turn, person, text)
         return
     row.kept_at = turn.now
     turn.session.add(row)
@@ -193,7 +193,7 @@ def show_own(turn: Act) -> None:
     profile = get_profile(turn.session, turn.person.id)
     days = photo_rows.mornings_of(turn.session, profile.person_id)
     if not days:
-        _say(turn, turn.person, words.nothing_kept("", own=True))
+        say_to(turn, turn.person, words.nothing_kept("", own=True))
         return
     buttons = [[Button(when(turn.session, profile.person_id, day), SEE(day))] for day in days[-8:]]
     buttons.append(
@@ -236,7 +236,7 @@ def see(turn: Act, pressed: OfMorning) -> None:
     day = pressed.day
     rows = kept_photos(turn.session, id_of(turn.person), day) if day is not None else []
     if profile is None or day is None or not rows:
-        _say(turn, turn.person, words.picture_gone())
+        say_to(turn, turn.person, words.picture_gone())
         return
     send_morning(turn, turn.person, profile, rows)
     text, buttons = _summary(turn.session, profile, day)
@@ -279,7 +279,7 @@ def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date
         coach = get_person(turn.session, profile.coach_id)
         own = coach.id == person.id
         about = words.how_kept(coach.first_name, turn.context.keep_photos_days, own=own)
-        _say(turn, person, about)
+        say_to(turn, person, about)
     row = say_to(turn, person, text, buttons=buttons)
     morning = morning or PhotoMorning(athlete_id=profile.person_id, date=day)
     morning.outbox_id = id_of(row)
@@ -338,7 +338,3 @@ _OF_DAY = select(PhotoRow).where(
 def _has_order(session: Session, incoming: Incoming) -> bool:
     query = select(FetchRow.id).where(FetchRow.update_id == incoming.update_id)
     return session.exec(query).first() is not None
-
-
-def _say(turn: Turn, person: Person, text: str) -> None:
-    say_to(turn, person, text)

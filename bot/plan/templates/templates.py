@@ -46,11 +46,11 @@ def ask_to_save(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     answer(turn)
     event = meant_event(turn, pressed.event)
     if event is None or plan_row(turn.session, event) is None:
-        _say(turn, turn.person, plan_words.plan_first())
+        say_to(turn, turn.person, plan_words.plan_first())
         return
     mine = templates_of(turn.session, turn.person)
     if len(mine) >= MOST_TEMPLATES:
-        _say(turn, turn.person, words.too_many(MOST_TEMPLATES))
+        say_to(turn, turn.person, words.too_many(MOST_TEMPLATES))
         return
     asking.open_question(
         turn, turn.person, TEMPLATE_NAME, subject_id=turn.profile.person_id,
@@ -65,11 +65,11 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     plan = current_plan(turn.session, event) if event is not None else None
     row = plan_row(turn.session, event) if event is not None else None
     if profile is None or event is None or plan is None or row is None:
-        _say(turn, coach, plan_words.plan_first())
+        say_to(turn, coach, plan_words.plan_first())
         return
     name = question.answers["name"]
     if any(mine.name.casefold() == name.casefold() for mine in templates_of(turn.session, coach)):
-        _say(turn, coach, words.name_taken(name))
+        say_to(turn, coach, words.name_taken(name))
         return
     turn.session.add(
         TemplateRow(
@@ -80,7 +80,7 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         )
     )  # fmt: skip
     turn.session.flush()
-    _say(turn, coach, words.saved(name))
+    say_to(turn, coach, words.saved(name))
 
 
 def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
@@ -92,11 +92,11 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
         text = (
             plan_words.event_first() if turn.profile.baseline else plan_words.no_measures_yet(name)
         )
-        _say(turn, turn.person, text)
+        say_to(turn, turn.person, text)
         return
     mine = templates_of(turn.session, turn.person)
     if not mine:
-        _say(turn, turn.person, words.none_yet())
+        say_to(turn, turn.person, words.none_yet())
         return
     if pressed.template is None:
         who, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
@@ -106,7 +106,7 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
         return
     row = own_template(turn.session, turn.person, pressed.template)
     if row is None:
-        _say(turn, turn.person, words.gone())
+        say_to(turn, turn.person, words.gone())
         return
     _show(turn, turn.person, turn.profile, event, row)
 
@@ -116,7 +116,7 @@ def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers = question.answers
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or not answers["use"]:
-        _say(turn, coach, cancelled())
+        say_to(turn, coach, cancelled())
         return
     event = asked_event(turn.session, profile, question)
     base = plan_row(turn.session, event) if event is not None else None
@@ -126,7 +126,7 @@ def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         or (base.id if base is not None else 0) != answers["_plan"]
         or plan != _with_days_over(turn, profile, event, plan)
     ):
-        _say(turn, coach, words.moved_on())
+        say_to(turn, coach, words.moved_on())
         return
     use_plan(Prep(turn, coach, profile, event), Version(plan, answers["_shape"]))
 
@@ -135,7 +135,7 @@ def list_templates(turn: Act) -> None:
     """/templates"""
     mine = templates_of(turn.session, turn.person)
     if not mine:
-        _say(turn, turn.person, words.none_yet())
+        say_to(turn, turn.person, words.none_yet())
         return
     say_to(
         turn,
@@ -152,7 +152,7 @@ def tapped(turn: Act, pressed: OnTemplate) -> None:
     answer(turn)
     row = own_template(turn.session, turn.person, pressed.template)
     if row is None:
-        _say(turn, turn.person, words.gone())
+        say_to(turn, turn.person, words.gone())
     elif pressed.do is Do.DELETE:
         text = words.ask_delete(row.name)
         yes = Button(words.delete_yes_button(), TEMPLATE(Do.DELETE_YES, id_of(row)))
@@ -209,7 +209,3 @@ def _with_days_over(
         if event.day - timedelta(days=target.days_out) < today:
             plan = plan.with_day(target)
     return plan
-
-
-def _say(turn: Turn, coach: Person, text: str) -> None:
-    say_to(turn, coach, text)

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from datetime import date, timedelta
 from functools import partial
-from typing import Any
+from typing import Any, NamedTuple
 
 from bot.plan.flow import LONGEST_TRAINING
 from bot.sheets.format.grid import Cell, Content
@@ -63,8 +63,21 @@ CLOCKED = re.compile(
 _TWO_NUMBERS = re.compile(r"(\d{1,2}) ?[/.-] ?(\d{1,2}) ?[/.-] ?(\d{4}|\d\d)")
 
 
-def _day(cell: Cell, _unit: str, today: date) -> tuple[date, ...]:
+class Told(NamedTuple):
+    """A cell, the unit that its column is in, and the day on which it is read."""
+
+    cell: Cell
+    unit: str
+    today: date
+
+    @property
+    def text(self) -> str:
+        return _text(self.cell)
+
+
+def _day(told: Told) -> tuple[date, ...]:
     """The dates that a cell may mean: one, or two where day and month could be either."""
+    cell = told.cell
     if cell.content is Content.NUMBER:
         if cell.value not in _SERIALS:
             raise ParseError(ParseErrorCode.NOT_A_DATE)
@@ -78,7 +91,7 @@ def _day(cell: Cell, _unit: str, today: date) -> tuple[date, ...]:
         either = [(second, first), (first, second)]  # (month, day): day first, then month first
         days = [_real(f"{year:04}-{m:02}-{d:02}") for m, d in either if m <= 12]
         return tuple(dict.fromkeys(days)) if len(days) < 2 else (days[0], days[1])
-    return (parse_day(text, today=today - YEAR, words=calendar_words()),)
+    return (parse_day(text, today=told.today - YEAR, words=calendar_words()),)
 
 
 def _real(iso: str) -> date:
@@ -97,58 +110,54 @@ def _text(cell: Cell) -> str:
     return str(int(cell.value)) if cell.value == int(cell.value) else f"{cell.value:.4f}"
 
 
-def _of(high: int) -> Callable[[Cell, str, date], int]:
-    return lambda cell, _unit, _today: parse_score(_whole(cell), 1, high)
+def _of(high: int) -> Callable[[Told], int]:
+    return lambda told: parse_score(_whole(told.cell), 1, high)
 
 
 def _whole(cell: Cell) -> str:
     return f"{cell.value:g}" if cell.content is Content.NUMBER else cell.text.strip()
 
 
-def _hours(cell: Cell, _unit: str, _today: date) -> float:
+def _hours(told: Told) -> float:
     """7.5, "7:30", "7 h 30 min", "7,5 Std."."""
-    text = _text(cell).casefold()
+    text = told.text.casefold()
     if found := CLOCKED.fullmatch(text):
         return parse_number(found[1], low=0, high=24) + int(found[2]) / 60
     return parse_number(_HOURS.sub("", text), low=0, high=24)
 
 
-def _phase(cell: Cell, _unit: str, _today: date) -> str:
-    phase = phase_in(from_csv(cell.text))
+def _phase(told: Told) -> str:
+    phase = phase_in(from_csv(told.cell.text))
     if phase is None:
-        raise KeyError(cell.text)
+        raise KeyError(told.cell.text)
     return phase.value
 
 
-def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
-    def read(cell: Cell, _unit: str, _today: date) -> str:
+def _one_of(*tables: Mapping[str, str]) -> Callable[[Told], str]:
+    def read(told: Told) -> str:
         known = {
             text: key
             for table in tables
             for key, said in table.items()
             for text in ways_written(partial(tr, said))
         }
-        return known[" ".join(cell.text.split()).casefold()]
+        return known[" ".join(told.cell.text.split()).casefold()]
 
     return read
 
 
-READERS: Mapping[Reads, Callable[[Cell, str, date], Any]] = {
+READERS: Mapping[Reads, Callable[[Told], Any]] = {
     Reads.DAY: _day,
     Reads.KIND: _one_of(KINDS, EVENT_NAMES),
     Reads.LOOK: _one_of({look.value: look.value for look in Look}),
-    Reads.GRAMS: lambda cell, _unit, _today: parse_grams(_text(cell), high=1500),
-    Reads.WEIGHT: lambda cell, unit, _today: parse_weight(_text(cell), unit=WeightUnit(unit)).kg,
-    Reads.VOLUME: lambda cell, unit, _today: (
-        parse_volume(_text(cell), unit=VolumeUnit(unit.lower())).litres
-    ),
+    Reads.GRAMS: lambda told: parse_grams(told.text, high=1500),
+    Reads.WEIGHT: lambda told: parse_weight(told.text, unit=WeightUnit(told.unit)).kg,
+    Reads.VOLUME: lambda told: parse_volume(told.text, unit=VolumeUnit(told.unit.lower())).litres,
     Reads.OF_TEN: _of(10),
     Reads.OF_FIVE: _of(5),
     Reads.GUT: _one_of(GUT_BUTTONS, {gut: gut for gut in GUT_BUTTONS}),
     Reads.HOURS: _hours,
     Reads.PHASE: _phase,
-    Reads.TRAINING: lambda cell, _unit, _today: as_drafted(from_csv(_text(cell)))[
-        :LONGEST_TRAINING
-    ],
-    Reads.WORDS: lambda cell, _unit, _today: from_csv(_text(cell))[:LONGEST_NOTE],
+    Reads.TRAINING: lambda told: as_drafted(from_csv(told.text))[:LONGEST_TRAINING],
+    Reads.WORDS: lambda told: from_csv(told.text)[:LONGEST_NOTE],
 }

@@ -16,7 +16,7 @@ from bot.sheets.format.grid import Cell, Content, Grid, name_of
 from bot.sheets.format.opening import MOST_COLUMNS
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import layout as at
-from bot.sheets.past_weeks.cells import CLOCKED, READERS
+from bot.sheets.past_weeks.cells import CLOCKED, READERS, Told
 from bot.sheets.past_weeks.layout import Column, Reads
 from bot.words.languages import tr, ways_written
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, Phase
@@ -180,7 +180,7 @@ def _value(
         found.append(Wrong(where, cell.content.value, {"given": cell.text}))
         return None
     try:
-        return READERS[column.reads](cell, unit, today)
+        return READERS[column.reads](Told(cell, unit, today))
     except ParseError as error:
         why = "past-date" if column.reads is Reads.DAY else error.code.value
         found.append(Wrong(where, why, error.facts | {"given": cell.text}))

@@ -72,7 +72,7 @@ class OutboxRow(Row, table=True):
     """status: waiting -> sending -> sent | dropped | failed.
 
     `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
-    `topic` and what is with it (`chat.topics`) mark messages of which only the latest matters: a
+    `topic` and what is with it (`chat.outbox.Topic`) mark messages of which only the latest matters: a
     newer one drops those still waiting. `decision_id` is the decision of which the message puts the
     proposal to a coach.
     `edits_outbox_id` names the row whose sent message this one is to edit, once its id is known.
@@ -136,7 +136,7 @@ class FetchRow(Row, table=True):
 
 
 class AgendaRow(Row, table=True):
-    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/subjects.py`)."""
+    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/timing/agenda.py`)."""
 
     __tablename__ = "agenda"
     __table_args__ = (

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 from engine.evidence.deciding import FLAT_BY, FULL_FROM
 
 

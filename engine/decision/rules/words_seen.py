@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.decision.rules.told import Told
+from engine.decision.rules.rule import Told
 
 
 def say_coach_sees_too_much(told: Told) -> str:

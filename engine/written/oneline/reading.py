@@ -31,6 +31,7 @@ from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
 from engine.written.oneline.tokens.run_together import told_plainly
 from engine.written.oneline.tokens.slips import mended, parted, without_doubled
+from engine.written.training_told import Went, cut_out, together
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
@@ -67,6 +68,18 @@ def read_report(text: str, known: Known) -> Report:
     """
     if len(text) > LONGEST:
         return Report(note=text.strip())
+    rest, ways, with_figures = cut_out(text)
+    if not ways:
+        return _read_text(text, known)
+    report = _read_text(rest, known) if rest.strip(" ,;.!") else Report()
+    went = together([*ways, *([Went(report.training)] if report.training else [])])
+    unclear = text.strip() if went is None else with_figures  # then a person sees what was said
+    note = " / ".join(part for part in (report.note.strip(" ,;"), unclear) if part)
+    fine = report.all_fine and not note
+    return replace(report, training=went.value if went else None, note=note, all_fine=fine)
+
+
+def _read_text(text: str, known: Known) -> Report:
     read = by_grammar(text, known)
     report, others = read.report, list[tuple[int, int]]()
     if not _FIGURES_ALONE.fullmatch(read.line):

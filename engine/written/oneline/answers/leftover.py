@@ -13,19 +13,17 @@ from engine.written.oneline.answers.plausible import fits, is_plain, likely, val
 from engine.written.oneline.answers.told import Told, all_same
 from engine.written.oneline.report import Doubt, DoubtCode, Value
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.in_digits import in_digits
 from engine.written.oneline.tokens.pieces import Clause, Figure, Token, Unit
 
-#: Behind a drink these say that it was another amount, where no grammar could tell which.
-_ANOTHER_AMOUNT = Late(
-    r"\b(?:re-?fill\w*|(?:(?:ein|noch)mal|und|dann|wieder|1 *mal) (?:nach|auf)gefüllt\w*|(?:and|und|plus|then|dann) (?:an? |one |nur |only |just |noch |a |ein(?:e|en)? )*(?:half|halbe?[nrs]?|hoibe|third|quarter|drittel|viertel)(?! ?(?:past|after|to|hour|stunde|an hour|an? (?:kilo|kg|pound|lb)|way|asleep|tot|so|kilo|kg|pound|lb|pfund|full|voll|flat|flach))"
-    r"|(?:danach|dann noch|then another|afterwards|after that|later|später|noch ?mal|and another|plus|dazu)[ ,:]+(?:noch |another )?\d(?:[.,]\d+)?(?= *(?:$|[,;.!?)](?!\d)|l|ml|oz|lit|bottles?|flaschen?|glass|gläser|at|in|after|before|nach|vor|am|im|beim|abends)(?![^\W_]))"
-    r"|(?:got through|drank|drunk|finished|managed|geschafft|getrunken|only|about|nur|etwa|maybe) (?:about |maybe |nur |only |etwa |ca\.? )?(?:half|two thirds|2 *thirds|(?:three|3) *quarters|most|a third|zwei drittel|2 *drittel|dreiviertel|die hälfte|das meiste)(?! ?(?:of )?(?:an? )?(?:lit|gal))"
-    r"|(?:last|third|second|letzte[rs]?|dritte[rs]?|zweite[rs]?)(?: one| 1| flasche| bottle| jug| krug)? +(?:is |was |war |ist )?(?:still |noch |nur |only |about )*(?:half|halb)"
-    r"|left (?:over|in it|in there)|(?:noch )?drin|angefangene\w*|angebrochene\w*|last (?:third|quarter|half|3rd)|(?:nur|only|just) (?:half|halb)|halbleer|half empty|leere? (?:flaschen?|pullen)|empty (?:bottles?|cans?|jugs?)|a second one|the second|der zweite|die zweite)(?![^\W_])"
+#: A share of something, or one more filling of it: beside a drink another amount, unless it was read.
+_SHARE = Late(
+    r"(?<![^\W_])(?<!left )(?:half|halves|hal[bv]\w*|hoibe\w*|thirds?|quarters?|drittel|(?:drei)?viertel"
+    r"|(?<!  )(?:refill\w*|(?:nach|auf)gefüllt\w*))(?![^\W_])"  # behind a gap it was counted with the sum
+    r"(?! ?(?:past|after|to|asleep|way|wach|tot|so|schlaf|voll|[5-9](?![.,]?\d)|1[0-2]|kilo|kg|pound|lb|pfund))"
 )
 _CLAUSE_END = Late(r"[;!?\n]|[.,](?!\d)")
 _SENTENCE_END = Late(r"[;!?\n]|\.(?!\d)")
+_CLOSER = 0.1  # of the drink: what differs by more is another
 _BESIDE = 7  # characters: " and ", " then "
 
 
@@ -35,7 +33,12 @@ class Leftover(Told):
     def _spare(self, figure: Figure) -> None:
         """A number more than there are answers."""
         self.used.add(figure.start)
-        if self._is_told_already(figure) or self._second_weight(figure) or self._decimal(figure):
+        if (
+            self._is_told_closer(figure)
+            or self._is_told_already(figure)
+            or self._second_weight(figure)
+            or self._decimal(figure)
+        ):
             return
         if self._on_target(figure) or self._may_be_more_drink(figure):
             return
@@ -49,6 +52,20 @@ class Leftover(Told):
             self.spoken_for.add("carb_eaten_g")
         about = "carb_eaten_g" if options else "spare"
         self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
+
+    def _is_told_closer(self, figure: Figure) -> bool:
+        """ "just under 4 litres, 3.9 to be exact": the whole litres told before, to a tenth."""
+        told, first = self._told_by.get("water_l"), self.answers.get("water_l")
+        if told is None or first is None or not told.number.isdecimal() or figure.high:
+            return False
+        closer = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
+        near = bool(closer) and 0 < abs(closer[0] - first) <= _CLOSER * first
+        if not near or not closer[0] % 1 or figure.start < told.start:
+            return False
+        self.answers["water_l"] = closer[0]
+        self.meant["water_l"] = f"{told.text.strip()}, {figure.text.strip()}"
+        self._told_by["water_l"] = figure
+        return True
 
     def _is_told_already(self, figure: Figure) -> bool:
         """Whether it says in digits what the figure right before it says in words: "six (6)"."""
@@ -162,16 +179,18 @@ class Leftover(Told):
         )
 
     def more_of_drink(self, line: str) -> str:
-        """What stands in the sentence of the drink that was read and makes another amount of it."""
+        """The share that stands unread in the sentence of the drink that was read."""
         told = self._told_by.get("water_l")
         if told is None:
             return ""
         starts = [end.end() for end in _CLAUSE_END.finditer(line[: told.start])]
-        start = starts[-1] if starts else 0
         follow = _SENTENCE_END.search(line, told.end)
-        sentence = line[start : follow.start() if follow else len(line)]
-        found = _ANOTHER_AMOUNT.search(in_digits(sentence, self._known.language))
-        return " ".join(sentence[slice(*found.span())].split()) if found else ""
+        sentence = (starts[-1] if starts else 0), follow.start() if follow else len(line)
+        read = [figure for clause in self._clauses for figure in clause.figures]
+        for share in _SHARE.finditer(line, *sentence):
+            if not any(one.start <= share.start() < one.end for one in read):
+                return share[0]
+        return ""
 
     def ask_about_more(self, given: str, drunk: float) -> None:
         """Asks whether the drink that was read is all, where more of it seems to stand there."""

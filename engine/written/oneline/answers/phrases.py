@@ -210,6 +210,8 @@ class Phrases:
             said = word.means.get(Means.TRAINING) if isinstance(word, Word) else None
             if said is None or _denied(clause.tokens, index):
                 continue
+            if said.about == "as-planned" and clause.unknown:
+                continue  # "trained legs": who knows whether that was the plan's
             beside = [
                 clause.tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(clause.tokens)
             ]

@@ -12,7 +12,8 @@ from dataclasses import replace
 
 from engine.written.late import Late
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Report
-from engine.written.oneline.tokens.in_digits import N, in_digits, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits
 from engine.written.units import WeightUnit
 
 _LOOKS = Late(
@@ -61,7 +62,7 @@ def _weight(line: str, known: Known) -> Doubt | None:
     per = _KG_PER_LB if known.weight_unit is WeightUnit.LB else 1.0
     for match in re.finditer(N, in_digits(line, known.language)):
         denied = _DENIED.match(line, match.end())
-        if not denied and abs(value(match[0]) * per - last) <= _NEAR * last:
+        if not denied and abs(rough(match[0]) * per - last) <= _NEAR * last:
             return Doubt(code=DoubtCode.UNCLEAR, answer="weight_kg", given=match[0])
     return None
 

@@ -8,7 +8,8 @@ from dataclasses import replace
 from engine.evidence.units import KG_PER_LB
 from engine.written.late import Late
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.in_digits import N, in_digits, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits
 from engine.written.units import WeightUnit
 
 #: The word for a unit that stands at no number.
@@ -27,7 +28,7 @@ def weighed_in(line: str, known: Known) -> Known:
     if not named.search(line):
         return known
     told = re.findall(N, in_digits(line, known.language))
-    if not any(abs(value(number) * per - last) <= _NEAR * last for number in told):
+    if not any(abs(rough(number) * per - last) <= _NEAR * last for number in told):
         return known
     other = WeightUnit.LB if known.weight_unit is WeightUnit.KG else WeightUnit.KG
     return replace(known, weight_unit=other)

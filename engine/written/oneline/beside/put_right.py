@@ -11,7 +11,8 @@ import re
 
 from engine.written.late import Late
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.in_digits import N, in_digits, rewritten, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits, rewritten
 from engine.written.units.volume import VOLUME_WORDS
 
 _OVER = r"(?![^\W_]|')"
@@ -50,6 +51,10 @@ _CONFIRMED = Late(
 _MOVED_TO = Late(
     rf"(?<![\d\w])[-+] ?[1-3](?: points?| punkte?)?,? *(?:so|also|=|->|makes|macht|to|auf|now|jetzt)+,? *(?=(?P<new>{N}))"
 )
+#: "fullness went from 6 yesterday to 7 today": what it was is told besides.
+_FROM_YESTERDAYS = Late(
+    rf"\b(?:(?:went|gone|came|up|down|hoch|rauf|runter|ging) )*(?:from|von) {N} (?:yesterday|gestern),? (?:up |down )?(?:to|auf) (?=(?P<new>{N}))"
+)
 _SO_A_SCORE = Late(
     rf"(?<=[^\W\d_] )(?:so|also|hence|daher|drum|deshalb),? +(?=(?P<new>{N})(?:/10)?\s*(?:[,;\n/)]|\.(?!\d)|$))"
 )
@@ -85,6 +90,7 @@ def put_right(line: str, known: Known) -> str:
         (_SAID_BEHIND, lambda match: _said_behind(match, known)),
         (_NOT_THIS, _not_this),
         (_CONFIRMED, _confirmed),
+        (_FROM_YESTERDAYS, _of_a_score),
         (_MOVED_TO, _of_a_score),
         (_SO_A_SCORE, _of_a_score),
     )
@@ -98,16 +104,16 @@ def in_tenths(line: str, known: Known) -> tuple[str, str]:
 
 
 def _confirmed(match: re.Match[str]) -> str | None:
-    return "" if value(match["old"]) == value(match["new"]) else None
+    return "" if rough(match["old"]) == rough(match["new"]) else None
 
 
 def _of_a_score(match: re.Match[str]) -> str | None:
-    return "" if 1 <= value(match["new"]) <= _MOST_FULL else None
+    return "" if 1 <= rough(match["new"]) <= _MOST_FULL else None
 
 
 def _anew(match: re.Match[str], known: Known) -> str | None:
     """Blanks for what was taken back; None where the second is another answer."""
-    old, new = value(match["old"]), value(match["new"])
+    old, new = rough(match["old"]), rough(match["new"])
     if _STONES_BEFORE.search(match.string[: match.start()]):
         return None  # of pounds behind the stones no half is put right
     units = {match["unit"].strip(), match["unit_new"].strip()} - {""}
@@ -130,7 +136,7 @@ def _is_one_answer(old: float, new: float) -> bool:
 
 def _slipped(match: re.Match[str], known: Known) -> bool:
     """ "06.7 ugh 60.7": the same digits in another order, of which only the second is a weight."""
-    return _same_digits(match) and _is_near(value(match["new"]), known)
+    return _same_digits(match) and _is_near(rough(match["new"]), known)
 
 
 def _same_digits(match: re.Match[str]) -> bool:
@@ -139,7 +145,7 @@ def _same_digits(match: re.Match[str]) -> bool:
 
 
 def _said_behind(match: re.Match[str], known: Known) -> str | None:
-    old, new = value(match["old"]), value(match["new"])
+    old, new = rough(match["old"]), rough(match["new"])
     if not _slipped(match, known) and not (min(old, new) >= _LEAST_WEIGHT and _is_near(new, known)):
         return None
     at = match.start("new") - match.start()
@@ -148,7 +154,7 @@ def _said_behind(match: re.Match[str], known: Known) -> str | None:
 
 
 def _not_this(match: re.Match[str]) -> str | None:
-    old, new = value(match["old"]), value(match["new"])
+    old, new = rough(match["old"]), rough(match["new"])
     if not _is_one_answer(old, new) or (max(old, new) <= _MOST_SCORE and not match["unit"].strip()):
         return None
     return match[0][: match.start("out") - match.start()]
@@ -164,18 +170,18 @@ def _without_told_twice(line: str, known: Known) -> str:
     digits = in_digits(line, known.language)
     found = [
         match for match in re.finditer(N, digits)
-        if value(match[0]) >= _LEAST_WEIGHT and "." in match[0].replace(",", ".")
-        and _is_near(value(match[0]), known)
+        if rough(match[0]) >= _LEAST_WEIGHT and "." in match[0].replace(",", ".")
+        and _is_near(rough(match[0]), known)
     ]  # fmt: skip
     for so in _SO.finditer(digits):
         before = [one for one in found if one.start() < so.start()]
-        same = [one for one in before if value(one[0]) == value(so["it"])]
-        if same and max(value(one[0]) for one in before) <= (1 + _ONE_MORNING) * value(so["it"]):
+        same = [one for one in before if rough(one[0]) == rough(so["it"])]
+        if same and max(rough(one[0]) for one in before) <= (1 + _ONE_MORNING) * rough(so["it"]):
             for one in before:
                 line = f"{line[: one.start()]}{' ' * len(one[0])}{line[one.end() :]}"
             return re.sub(r"^[ ,/;]+", lambda blank: " " * len(blank[0]), line)
     for place, one in enumerate(found):
-        if not any(value(one[0]) == value(other[0]) for other in found[:place]):
+        if not any(rough(one[0]) == rough(other[0]) for other in found[:place]):
             continue
         end = _CLAUSE_END.search(digits, one.end())
         ends = [mark.end() for mark in _CLAUSE_END.finditer(digits[: one.start()])]

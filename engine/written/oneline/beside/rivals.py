@@ -28,11 +28,11 @@ _CANDIDATE = Late(
     r"(?! ?(?:litres?|liters?|l|ml|oz|ounces?|g|gramm|grams?|%|cm|mm|steps|schritte|h|std|hours?|hrs?|min\w*|bpm|kcal|carbs?|kh|st|stones?|days?|tage?|reps?|x|uhr|[ap]m|°)(?![^\W_]))"
 )
 _BREAK = Late(
-    r"[,;.()\n|!?]+(?!\d)|(?<=\s)(?:--?|and|und|but|aber|though|jedoch)(?=\s)"
+    r"[,;.()\n|!?]+(?!\d)|(?<=stimmt nicht)(?=\s)|(?<=is wrong)(?=\s)|(?<=war falsch)(?=\s)|(?<=\s)(?:--?|and|und|but|aber|though|jedoch)(?=\s)"
     rf"|(?<=\s)(?=(?:then|dann|again|reweighed|re-weighed|danach|nochmal|now|jetzt|today|heute?|afterwards|anschließend|not|nicht|instead of|rather than|statt|anstatt){_OVER})"
 )
 _LIGHTER_THEN = Late(
-    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee|wee|poo|bladder|klo|wc|toilette|pinkeln|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|shorts|kit|towel|joggers|joggings?|leggings|t-?shirt|trunks|socks|boots|jacket|jogginghose|pulli|shirt|handtuch|jacke|hose|schuhe|socken|sachen|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
+    r"\b(?:without|ohne|pyjamas|pjs|schlafanzug|pyjama|wearing|loo|toilet|bathroom|pee(?:d|ing)?|wee(?:d|ing)?|poo(?:ed|ing|ped)?|bladder|klo|wc|toilette|pinkeln|gepinkelt|pipi|blase|cloth\w*|dressed|naked|nude|barefoot|robe|jeans|shoes|hoodie|shorts|kit|towel|joggers|joggings?|leggings|t-?shirt|trunks|socks|boots|jacket|jogginghose|pulli|shirt|handtuch|jacke|hose|schuhe|socken|sachen|undressed|klamotten|kleidung|angezogen|bekleidet|nackt|ausgezogen|bademantel|unterwäsche|underwear)\b"
 )
 _NEXT_ONES = Late(
     r"(?:yesterday|gestern|last night|before)(?: morning)?(?: it)? (?:was|war|waren)\s*$|[:=]\s*$"

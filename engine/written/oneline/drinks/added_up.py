@@ -30,6 +30,9 @@ _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
 _SAME = 0.03
 _LABEL_BEFORE = Late(r"\b(?:water|wasser|drank|getrunken)(?: (?:was|were|war|waren))?[:=]? $")
+_OF_ANOTHER = Late(
+    r" (?:of|von) (?:[^\W\d_]+ )?(?:next|other|another|third|second|one|nächsten|zweiten|dritten)"
+)
 _PRODUCTS = ("many_sized", "many_bare", "many_sizes", "sized_many")
 _PLAIN = ("amount", "lone", "bare", "share", "other")
 _ADDS = frozenset(
@@ -179,6 +182,8 @@ class _Reader(Parts):
             drunk = (own[0].unit and not lone) or not any(part.unit for part in own)
             of_day = all("p" in part.joint for part in own[1:])  # 1 by noon, 2 by four, 3.5 by bed
             return self._ask(line, span, said, []) if drunk and of_day and len(own) > 1 else None
+        if self._is_of_another(own, line):
+            return self._ask(line, span, said, [])
         if halves := self._of_a_litre(own, values, total, unit):
             return self._ask(line, span, said, halves)
         if others:
@@ -188,6 +193,13 @@ class _Reader(Parts):
         if text is None:
             return None
         return Told(line=f"{line[: span[0]]}{text}{line[span[1] :]}", said=said)
+
+    def _is_of_another(self, own: Sequence[Part], line: str) -> bool:
+        """ "2 litres and half of the next one": of what, nobody knows."""
+        if own[-1].shape != "share" or len(own) < 2 or self._all[own[-2].last].kind != "u":
+            return False
+        of_bottles = own[-2].shape in _PRODUCTS
+        return not of_bottles and bool(_OF_ANOTHER.match(line, self._all[own[-1].last].end))
 
     def _of_a_litre(
         self, own: Sequence[Part], values: Sequence[float], total: float, unit: str

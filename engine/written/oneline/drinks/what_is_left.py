@@ -14,7 +14,8 @@ from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUN
 from engine.written.late import Late
 from engine.written.oneline.drinks.parts import MOST_L
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.in_digits import N, rewritten, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, rewritten
 from engine.written.units import VolumeUnit
 
 _OVER = r"(?![^\W_]|')"
@@ -144,11 +145,11 @@ def _written(litres: float | None) -> str | None:
 
 def _without_rest(match: re.Match[str], known: Known) -> str | None:
     unit = match["unit"] or match["less_unit"] or match["one_unit"] or match["half_unit"]
-    whole = _litres(value(match["all"]) if match["all"] else 1.0, unit, known)
+    whole = _litres(rough(match["all"]) if match["all"] else 1.0, unit, known)
     less_unit = match["less_unit"] or match["one_unit"] or match["half_unit"]
-    number = 0.5 if match["half"] else value(match["less"]) if match["less"] else 1.0
+    number = 0.5 if match["half"] else rough(match["less"]) if match["less"] else 1.0
     less = _litres(number, less_unit, known)
-    if match["less"] and not match["less_unit"] and value(match["less"]) < _LEAST_ML:
+    if match["less"] and not match["less_unit"] and rough(match["less"]) < _LEAST_ML:
         return None
     if whole is None or less is None or not 0 < less < whole:
         return None
@@ -158,9 +159,9 @@ def _without_rest(match: re.Match[str], known: Known) -> str | None:
 def _so_often(match: re.Match[str], known: Known) -> str | None:
     """ "My bottle holds 800 ml, drank it four times"; "drei Flaschen, jede 1 Liter"."""
     found = match.groupdict()
-    many = value(found["many"]) if found["many"] else _TIMES[found["word"]]
+    many = rough(found["many"]) if found["many"] else _TIMES[found["word"]]
     size, unit = (found["size"] or found["size_"]), (found["unit"] or found["unit_"])
-    each = _litres(value(size), unit, known)
+    each = _litres(rough(size), unit, known)
     return _written(many * each) if each and each <= _MOST_BOTTLE_L + 1 else None
 
 
@@ -169,16 +170,16 @@ def _bottles(match: re.Match[str], known: Known) -> str | None:
     parts += [(more["many"], more["size"], more["unit"]) for more in _MORE.finditer(match["rest"])]
     total = 0.0
     for many, size, unit in parts:
-        litres = _litres(value(size), unit or match["size_unit"], known)
+        litres = _litres(rough(size), unit or match["size_unit"], known)
         if litres is None or litres > _MOST_BOTTLE_L + 1:
             return None
-        total += (value(many) if many[0].isdecimal() else 1.0) * litres
+        total += (rough(many) if many[0].isdecimal() else 1.0) * litres
     return _written(total)
 
 
 def _cups(match: re.Match[str]) -> str | None:
     """Cups of eight ounces, as they are counted where water is told in ounces (common practice)."""
-    cups = value(match["many"]) + (value(match["more"]) if match["more"] else 0)
+    cups = rough(match["many"]) + (rough(match["more"]) if match["more"] else 0)
     return f"{cups * 8:g}oz" if 1 < cups <= 40 else None
 
 
@@ -188,14 +189,14 @@ def _listed(match: re.Match[str], known: Known) -> str | None:
         return None
     found = re.findall(rf"({N}) *({_UNITS}{_OVER})?", listed)
     unit = next((unit for _, unit in found if unit), "")
-    litres = [_litres(value(number), own or unit, known) for number, own in found]
+    litres = [_litres(rough(number), own or unit, known) for number, own in found]
     if any(one is None or one < _LEAST_PART_L for one in litres):
         return None  # "3500ml 1/10": what is less than a sip is another answer
     total = sum(one or 0 for one in litres)
     target = known.water_l
     if target and not _LEAST_SHARE * target <= total <= _MOST_SHARE * target:
         return None
-    small = all(value(number) >= _LEAST_ML for number, _ in found)
+    small = all(rough(number) >= _LEAST_ML for number, _ in found)
     if not (unit or small or any(mark in listed for mark in "+,&") or re.search("[a-z]", listed)):
         return None
     text = _written(total)
@@ -205,7 +206,7 @@ def _listed(match: re.Match[str], known: Known) -> str | None:
 
 def _range(match: re.Match[str]) -> str | None:
     """ "water's three, three and a half litres"."""
-    low, high = value(match["low"]), value(match["high"])
+    low, high = rough(match["low"]), rough(match["high"])
     if not 0 < high - low <= 1:
         return None
     lead = match[0][: match.start("low") - match.start()]

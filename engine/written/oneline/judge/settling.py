@@ -19,14 +19,15 @@ from engine.written.oneline.answers.plausible import likely, values_of
 from engine.written.oneline.judge.model import OTHER, Judged, judged, model
 from engine.written.oneline.judge.traits import Seen, seen
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Report, Value
-from engine.written.oneline.tokens.in_digits import N, in_digits, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits
 from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.vocabulary.meanings import Means
 from engine.written.units import ParseErrorCode, WeightUnit
 
 #: How sure an answer must be, how sure a figure that is none, and how far what was read must agree;
 #: what agrees less than the last is asked about. Chosen on tables that the judge had not seen.
-SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.06
+SURE, SURELY_OTHER, AGREES, CONTRADICTS = 0.8, 0.95, 0.4, 0.12
 _SETTLED = frozenset(
     {
         DoubtCode.UNCLEAR, DoubtCode.ORDER, DoubtCode.SPARE, ParseErrorCode.IMPLAUSIBLE,
@@ -35,8 +36,6 @@ _SETTLED = frozenset(
 )  # fmt: skip
 _SAME = 0.012
 _NEAR_LAST = 0.05
-_A_BOTTLE_ML = (100.0, 3000.0)
-_OF_ML = 50
 _BESIDE = 3  # words
 _MORE_OF_IT = Late(
     r"(?<![^\W_])(?:half|hal[bf]\w*|quarters?|\w*viertel\w*|drittel|minus|less|plus|weniger|über|unter|over|under|or|oder)(?![^\W_])"
@@ -116,7 +115,7 @@ def _may_be_settled(line: str, report: Report, tokens: Sequence[Token], known: K
     near = {
         number
         for number in re.findall(N, told)
-        if abs(value(number) * per - last) <= _NEAR_LAST * last
+        if abs(rough(number) * per - last) <= _NEAR_LAST * last
     }
     return len(near) <= 1
 
@@ -197,16 +196,14 @@ def _may_be_meant(one: Seen, known: Known) -> bool:
     It may be another drink ("4 x 750 ml and a 500"), what was eaten, a score.
     """
     figure = one.figure
-    _, score, litres = one.values
+    _, score, _ = one.values
     if figure.unit is Unit.VOLUME:
         return True
     if score is not None and figure.unit in (Unit.NONE, Unit.OF_TEN, Unit.OF_FIVE):
         return True
     grams = values_of("carb_eaten_g", [figure], known)
-    if figure.unit in (Unit.NONE, Unit.GRAMS) and grams and grams[0] >= LEAST_SPARE_CARBS:
-        return True
-    low, high = _A_BOTTLE_ML
-    return litres is not None and low <= litres <= high and litres % _OF_ML == 0
+    bare = figure.unit in (Unit.NONE, Unit.GRAMS)
+    return bare and bool(grams) and grams[0] >= LEAST_SPARE_CARBS
 
 
 def _is_hidden(starts: set[int], tokens: Sequence[Token], known: Known) -> bool:

@@ -12,7 +12,6 @@ from functools import lru_cache
 
 from engine.written.late import Late
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.digits import rough
 from engine.written.oneline.tokens.numbers import goes_on, spelt_at
 
 _NUMBER_OR_WORD = Late(r"(?<![\d.,])\d+(?:[.,]\d+)?(?![\d]|[.,]\d)|(?<![^\W_])[^\W\d_]{3,}")
@@ -59,8 +58,3 @@ def rewritten(line: str, known: Known, *edits: tuple[Late, Edit]) -> tuple[str, 
             said.append(line[start:end].strip(" ,;.:"))
             line = f"{line[:start]}{text.ljust(end - start)}{line[end:]}"
     return line, said
-
-
-def value(number: str) -> float:
-    """The number as it was found by `N`."""
-    return rough(number)

@@ -23,6 +23,8 @@ _HESITATES = frozenset(
 )
 _LAUGHS = frozenset({"haha", "hihi", "lol", "lmao", "hehe"})
 _BETWEEN = frozenset(",-:(;.!*")
+_ARTICLES = frozenset({"a", "an", "ne", "eine", "nen", "na"})
+_LEAST_SAID = 4  # "a two litre jug", "a three day weekend"
 
 
 def corrected(tokens: list[Token]) -> list[Token]:
@@ -140,6 +142,12 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             return True
         if is_surely_number(figure.number):
             return True
+        if (
+            isinstance(left, Word)
+            and left.text in _ARTICLES
+            and rough(figure.number) >= _LEAST_SAID
+        ):
+            return True  # "an eight if I say so": read, or asked about
         small = (
             (Means.ABOUT, Means.LINK, Means.RANGE, Means.CORRECTS) if figure.number != "1" else ()
         )

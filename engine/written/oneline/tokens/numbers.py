@@ -49,7 +49,7 @@ _GERMAN_UNITS = {
     "eins": 1, "ein": 1, "zwei": 2, "zwo": 2, "drei": 3, "vier": 4, "fünf": 5, "fuenf": 5,
     "sechs": 6, "sieben": 7, "acht": 8, "neun": 9,
     # as they are said in the south
-    "siema": 7, "föif": 5, "föifi": 5, "foif": 5, "ocht": 8,
+    "siema": 7, "sieb'n": 7, "föif": 5, "föifi": 5, "foif": 5, "ocht": 8,
     "oans": 1, "oan": 1, "zwoa": 2, "zwöi": 2, "zwee": 2, "drü": 3, "viere": 4, "fünfe": 5,
     "fümf": 5, "füf": 5, "füfi": 5, "sechse": 6, "sächs": 6, "sächsi": 6, "siebn": 7, "siem": 7,
     "sibe": 7, "siebe": 7, "sibni": 7, "achte": 8, "achti": 8, "neune": 9, "nün": 9, "nüni": 9,

@@ -16,6 +16,7 @@ DATE = Late(
 )
 CLOCK = Late(r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b")
 SCALE = Late(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
+SCALE_ALONE = Late(r"(?:out of|outta|of|von|aus) (?:10|ten|zehn)(?= ?[:=])")  # "look out of ten: 7"
 OVER = r"(?![^\W_]|')"  # no letter or digit follows
 DOT = r"(?:\.(?!\s|$))?"  # of "kg."; before a space it may end a clause
 STONES = Late(

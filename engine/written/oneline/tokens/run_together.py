@@ -11,7 +11,8 @@ import re
 
 from engine.written.late import Late
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.in_digits import N, in_digits, rewritten, value
+from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.in_digits import N, in_digits, rewritten
 from engine.written.oneline.tokens.numbers import spelt_at
 from engine.written.units import WeightUnit
 
@@ -72,7 +73,7 @@ def _with_cents(match: re.Match[str]) -> str:
 
 def _less(match: re.Match[str]) -> str | None:
     """ "131 minus half"."""
-    whole, less = value(match["whole"]), 0.5 if match["half"] else value(match["less"])
+    whole, less = rough(match["whole"]), 0.5 if match["half"] else rough(match["less"])
     if whole < _LEAST_SPELT or less > _MOST_LESS:
         return None
     return f"{whole - less:.2f}".rstrip("0").rstrip(".") + (match["unit"] or "")
@@ -106,7 +107,7 @@ def _with_decimals_said(line: str, known: Known) -> str:
         weight = (cents and whole >= _LEAST_SPELT) or tenth
         text = f"{whole}.{second[0]}"
         last = known.weight_kg or known.on_file_kg
-        if weight and last is not None and abs(value(text) - last) > 0.05 * last:
+        if weight and last is not None and abs(rough(text) - last) > 0.05 * last:
             continue
         if weight or drink:
             length = second[1] - word.start()

@@ -82,6 +82,8 @@ def _word(line: str, at: int, language: str) -> Choice | None:
     match = at_number.NOT_KNOWN.match(line, at) or at_number.WORD.match(line, at)
     if match is None:
         return None
+    if scale := at_number.SCALE_ALONE.match(line, at):
+        return unread(line, at, scale.end())
     if to := at_number.CHANGED_TO.match(line, at):
         return unread(line, at, to.end())
     if amount := at_number.GALLON.match(line, at):
@@ -99,6 +101,11 @@ def _word(line: str, at: int, language: str) -> Choice | None:
         return unread(line, at, changed.end())
     if spelt := spelt_at(line, at, language):
         return _spelt_out(line, at, *spelt, language)
+    return _phrase(line, at, match, language)
+
+
+def _phrase(line: str, at: int, match: re.Match[str], language: str) -> Choice:
+    """The longest phrase that begins here, a label with a slip in it, or a word that is not known."""
     known, longest = phrases(language), longest_phrase(language)
     words, ends = [match[0]], [match.end()]
     at_next = match.end()
@@ -114,6 +121,9 @@ def _word(line: str, at: int, language: str) -> Choice | None:
         if meanings := known.get(tuple(words[:count])):
             end = ends[count - 1]
             return only(Word(start=at, end=end, text=line[at:end], meanings=meanings))
+    bare = match[0].removesuffix("'s")
+    if bare != match[0] and (meanings := known.get((bare,))):  # "look's a six"
+        return only(Word(start=at, end=match.end(), text=match[0], meanings=meanings))
     if label := label_meant(line, at, match.end(), language):
         return only(Word(start=at, end=match.end(), text=match[0], meanings=(label,)))
     return unread(line, at, match.end())
