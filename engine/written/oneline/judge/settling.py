@@ -36,8 +36,6 @@ _SETTLED = frozenset(
 )  # fmt: skip
 _SAME = 0.012
 _NEAR_LAST = 0.05
-_A_BOTTLE_ML = (100.0, 3000.0)
-_OF_ML = 50
 _BESIDE = 3  # words
 _MORE_OF_IT = Late(
     r"(?<![^\W_])(?:half|hal[bf]\w*|quarters?|\w*viertel\w*|drittel|minus|less|plus|weniger|über|unter|over|under|or|oder)(?![^\W_])"
@@ -198,16 +196,14 @@ def _may_be_meant(one: Seen, known: Known) -> bool:
     It may be another drink ("4 x 750 ml and a 500"), what was eaten, a score.
     """
     figure = one.figure
-    _, score, litres = one.values
+    _, score, _ = one.values
     if figure.unit is Unit.VOLUME:
         return True
     if score is not None and figure.unit in (Unit.NONE, Unit.OF_TEN, Unit.OF_FIVE):
         return True
     grams = values_of("carb_eaten_g", [figure], known)
-    if figure.unit in (Unit.NONE, Unit.GRAMS) and grams and grams[0] >= LEAST_SPARE_CARBS:
-        return True
-    low, high = _A_BOTTLE_ML
-    return litres is not None and low <= litres <= high and litres % _OF_ML == 0
+    bare = figure.unit in (Unit.NONE, Unit.GRAMS)
+    return bare and bool(grams) and grams[0] >= LEAST_SPARE_CARBS
 
 
 def _is_hidden(starts: set[int], tokens: Sequence[Token], known: Known) -> bool:
