@@ -77,6 +77,9 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "settings": (
         r"(?:i want to )?(?:change|set|move) (?:my |the )?(?:units?|time ?zone|(?:check-?in |reminder |morning )?time|settings)(?: to [\w:. ]{1,12})?", r"settings", r"einstellungen",
         r"(?:ich (?:will|möchte) )?(?:meine |die )?(?:einheiten|zeitzone|check-?in-?zeit|einstellungen|uhrzeit) (?:ändern|umstellen)",
+        r"(?:(?:can|could|will|would) you )?(?:ask|remind|ping|text) me (?:[\w,'-]+ ){0,4}(?:at|like|from|by) [\d:.]{1,5}(?: ?[ap]m| o'?clock)?(?:,? (?:from|tomorrow|instead|each|every|morning|day|on|then|in the))*",
+        r"(?:can you )?(?:change|move|set) (?:my |the )?(?:wake ?-?up|morning|check-?in|reminder|prompt)(?: time| question| reminder)? to [\w:. ]{1,12}",
+        r"(?:kannst du )?(?:mich )?(?:(?:frag|erinner)\w*(?: du)?(?: mich)? )?(?:[\w,-]+ ){0,4}(?:um|gegen|ab) [\d:.]{1,5}(?: uhr)?(?: (?:fragen|erinnern|ab|morgen|jeden|früh|tag))*",
         r"stelle? (?:die|meine) (?:check-?in-?)?(?:uhr)?zeit(?: um)?(?: auf [\w:. ]{1,12})?",
     ),
     "language": (

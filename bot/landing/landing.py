@@ -21,6 +21,7 @@ from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE, sends
 from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
+from bot.landing.elsewhere import now_elsewhere
 from bot.landing.persons import agreed, coaches, go_on, say_empty, say_no_words, tell_coach
 from bot.landing.requests import opens_card, served, show_beside
 from bot.landing.text import House, Landing
@@ -139,6 +140,7 @@ def land(
         or _delayed(it)
         or (not it.heard and times_told.heard(turn, person, it.text))
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
+        or now_elsewhere(it)
         or served(it, at_least_words=2 if waits_for_words else 1)
         or opens_card(it)
         or typed_for_a_tap(it)

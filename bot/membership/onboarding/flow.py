@@ -172,10 +172,23 @@ def _prompt_time(text: str, answers: Answers) -> str | None:
     """None: the place was another one, which is asked for again."""
     if text.strip().lower() == ELSEWHERE and _one_place(answers):
         return None
-    at = parse_clock(text)
+    at = _clock_among(text)
     if not EARLIEST_PROMPT <= at <= LATEST_PROMPT:
         raise InvalidAnswer(words.prompt_time_range(EARLIEST_PROMPT, LATEST_PROMPT))
     return at.strftime("%H:%M")
+
+
+#: A time of day as it stands in a sentence: "ask me at 7 from tomorrow", "stell es auf 6:30".
+_IN_A_SENTENCE = re.compile(
+    r"\b(?:at|to|like|by|um|auf|gegen) (\d{1,2}(?:[:.]\d{2})?(?: ?[ap]\.?m\b\.?| ?uhr)?)(?![\d:.]*\d)",
+    re.IGNORECASE,
+)
+
+
+def _clock_among(text: str) -> time:
+    """The one time of day that a text names."""
+    found = _IN_A_SENTENCE.findall(text)
+    return parse_clock(found[0] if len(found) == 1 and "?" not in text else text)
 
 
 def _unsure(text: str) -> bool:
