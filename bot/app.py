@@ -59,7 +59,7 @@ class App:
         self._engine = engine
         self._transport = transport
         self._clock = clock
-        self._may_be_urgent = use_cases.may_be_urgent
+        self._how_urgent = use_cases.how_urgent
         self._load = use_cases.load
         self._loading: asyncio.Task[None] | None = None
         self.sender = Sender(
@@ -175,7 +175,7 @@ class App:
             _log.info("started", mode="polling")
             poller = Poller(
                 self._engine, self._transport, self._clock, self._came_in,
-                self._may_be_urgent,
+                self._how_urgent,
             )  # fmt: skip
             await _unless(stop, poller.run())
         else:
@@ -184,7 +184,7 @@ class App:
     async def _listen_until(self, stop: asyncio.Event, url: str, secret: str) -> None:
         webhook = Webhook(
             self._engine, self._clock, self._came_in, path=urlsplit(url).path,
-            secret=secret, may_be_urgent=self._may_be_urgent,
+            secret=secret, how_urgent=self._how_urgent,
         )  # fmt: skip
         try:
             port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)

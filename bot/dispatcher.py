@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from sqlmodel import Session
 
-from bot import documents, features, uploads
+from bot import documents, features, going_first, uploads
 from bot.checkin import typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
@@ -343,7 +343,7 @@ USE_CASES = UseCases(
     unpack=uploads.unpack,
     fetched=fetched,
     document=documents.document,
-    may_be_urgent=safety_watch.may_be_urgent,
+    how_urgent=going_first.how_urgent,
     hold_their_people=True,
     hold_duty=locks.hold_subject,
     load=load,

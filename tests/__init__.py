@@ -13,16 +13,19 @@ them off one that has loaded everything. What is heavy is loaded by whoever firs
 (`tests/bot/test_starting.py`), and patterns are `Late`: a start is paid for by every process of every
 test.
 
+`--database=postgresql` runs the bot's tests on PostgreSQL: those that take `own_engine`, `own_url` or
+`team_at`. Who takes `any_engine` is run on both each time; only what is about one of them names it.
+
 `-m soak` runs the long ones, of which `.ci/run` does the whole week over the Bot API, the
 rehearsal, the command line, what looks after a running bot, kills and bad lines each time. `python
 -m tests.bot.test_faults SEED FAULTS` cuts the power and loses answers for longer; a seed does the
 same again.
 
-By hand: `bench.house` (the structure itself), `bench.deciding` (what a forecast and a morning
-cost), `bench.production answers | each | profile` and `bench.growth 1000 100000` (what an answer
-costs, what the server's connections wait for, whether it grows with the number of people),
-`bench.light` (disk and memory), each as `python -m tests.bench.NAME`. `python -m tests.mutation`
-prints the small slips in deciding that no test notices (`--only limits --most 20 --seed 7`: what
-you mend from one seed, report from another; `--phrases` leaves ways of saying a complaint out; what
-nothing can tell apart stands in `mutation/alike.py` with its reason).
+By hand: `bench.house` (the structure itself), `bench.deciding` (what a forecast and a morning cost),
+`bench.production answers | each | profile` and `bench.growth 1000 100000` (what an answer costs, what
+the server's connections wait for, whether it grows with the number of people), `bench.burst` (how soon
+an alert is there), `bench.light` (disk and memory), each as `python -m tests.bench.NAME`. `python -m
+tests.mutation` prints the small slips in deciding that no test notices (`--only limits --most 20
+--seed 7`: what you mend from one seed, report from another; `--phrases` leaves ways of saying a
+complaint out; what nothing can tell apart stands in `mutation/alike.py` with its reason).
 """

@@ -15,9 +15,9 @@ FEATURE = Feature(
     commands=(
         Command("checkin", ATHLETE, athlete_views.check_in, words.menu_checkin, rank=10),
         Command("today", ATHLETE, athlete_views.today, words.menu_today, rank=20),
-        Command("week", ATHLETE, athlete_views.week_view, words.menu_week, rank=30),
+        Command("week", ATHLETE, athlete_views.week_view, words.menu_week, rank=30, can_wait=True),
         Command("why", ATHLETE, athlete_views.why, words.menu_why, rank=60),
-        Command("past", ATHLETE, athlete_views.past, words.menu_past, rank=70),
+        Command("past", ATHLETE, athlete_views.past, words.menu_past, rank=70, can_wait=True),
         Command("settings", ATHLETE, athlete_views.settings, words.menu_settings, rank=100),
         Command("pause", ATHLETE, athlete_views.pause, words.menu_pause, rank=130),
         Command("resume", ATHLETE, athlete_views.resume, words.menu_resume, rank=140),

@@ -12,7 +12,9 @@ from bot.people.changes import Follows, following
 
 FEATURE = Feature(
     id="calendar",
-    commands=(Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260),),
+    commands=(
+        Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260, can_wait=True),
+    ),
     taps=(tap(cards.CALENDAR_FILE, ATHLETE | COACH, file.tapped, words.not_here),),
     on_card=(view(cards.CALENDAR, calendar_file.on_card),),
     duties=(

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from bot.store.tables.traffic import Urgency
+
 
 @dataclass(frozen=True, slots=True)
 class Context:
@@ -18,6 +20,9 @@ class Context:
     photo_dir: Path | None = None  # None: pictures are not kept
     keep_photos_days: int = 180
     keep_traffic_days: int = 30
+    urgency: Urgency = (
+        Urgency.ORDINARY
+    )  # of what is being dealt with: so urgent is the answer to it
     helpline: str = ""  # whom somebody in despair can call, as whoever runs the bot has put it
 
 

@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from typing import Any
 
 from sqlmodel import Session
 
 from bot.core.context import Context, Document
 from bot.core.turn import ChatTurn, Turn
-from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
+
+#: What came in, as far as it says what is to go first: its chat, and what was typed or tapped.
+Came = tuple[int | None, str]
+HowUrgent = Callable[[Session, datetime, Sequence[Came]], Sequence[Urgency]]
+
+
+def all_alike(_session: Session, _now: datetime, came: Sequence[Came]) -> Sequence[Urgency]:
+    return [Urgency.ORDINARY] * len(came)
 
 
 def _nothing_more(*_about: object) -> None:
@@ -28,8 +37,8 @@ class UseCases:
     moved: Callable[[Turn, int, int], None] = _nothing_more
     # An update from this chat failed again and again, or could not be read: (chat id).
     poisoned: Callable[[Turn, int], None] = _nothing_more
-    # Whether what somebody typed or tapped may be about danger, so that it goes first: (its text).
-    may_be_urgent: Callable[[str], bool] = lambda _text: False
+    # How urgent each of the things is that came in, so that what is more so goes first.
+    how_urgent: HowUrgent = all_alike
     # What is made of a downloaded file, outside any transaction: (row, content).
     unpack: Callable[[FetchRow, bytes, Context], object] = _nothing_more
     # What follows from it, in one; None for a file that could not be had.

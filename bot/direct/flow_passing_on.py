@@ -9,6 +9,7 @@ from bot.words import invalid_answers
 
 SEND, OTHER, LEAVE = "send", "other", "leave"
 SURE = "sure"  # the question whether they go to whom they seem to be for
+ALL = "all"  # where several were addressed
 OWN = "own"  # for nobody else: a note of one's own, or a word to one's own coach
 IN_A_ROW = 3
 
@@ -47,6 +48,8 @@ def _sure(answers: Answers) -> Choices:
 
 def _read_to(text: str, answers: Answers) -> str:
     plain = " ".join(text.split()).casefold().rstrip(" .!")
+    if answers.get("_all") and (plain == ALL or said(plain, words.EVERYBODY)):
+        return ALL
     for number, name in answers["_athletes"]:
         if plain in (str(number), name.casefold()):
             return str(number)
@@ -57,11 +60,15 @@ def _read_to(text: str, answers: Answers) -> str:
 
 def _to(answers: Answers) -> Choices:
     everybody = [Choice(name, str(number)) for number, name in answers["_athletes"]]
-    return [everybody[i : i + IN_A_ROW] for i in range(0, len(everybody), IN_A_ROW)]
+    all_of_them = [[Choice(words.to_all_button, ALL)]] if answers.get("_all") else []
+    return [
+        *all_of_them,
+        *(everybody[i : i + IN_A_ROW] for i in range(0, len(everybody), IN_A_ROW)),
+    ]
 
 
-#: Context: "_text"; "_alarm", whether it tells of a warning sign; "_athletes" as [id, name]; "_to" and
-#: "_name" where it seems clear for whom.
+#: Context: "_text"; "_alarm", whether it tells of a warning sign; "_athletes" as [id, name]; "_all"
+#: where they were addressed together; "_to" and "_name" where it seems clear for whom.
 PASS_ON = Flow(
     id="coach-pass-on",
     steps=(

@@ -14,12 +14,12 @@ from bot.core.chat.outbox import Delivery
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
+from bot.direct import addressing, replies, unsent
 from bot.direct import direct_messages as messages_across
-from bot.direct import replies, unsent
 from bot.direct import words as direct_words
 from bot.direct import words_passing_on as words
 from bot.direct.flow import TO_ATHLETE
-from bot.direct.flow_passing_on import LEAVE, OTHER, OWN, PASS_ON
+from bot.direct.flow_passing_on import ALL, LEAVE, OTHER, OWN, PASS_ON
 from bot.people import coach_settings
 from bot.people.changes import Change
 from bot.people.people import (
@@ -175,6 +175,12 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
     With `for_somebody_else` only words that name an athlete are taken; whether they were.
     """
     coached = [one for one in athletes_seen_by(turn.session, coach) if one.person_id != coach.id]
+    names = [_name(turn.session, one) for one in coached]
+    together, rest = addressing.together(names, said)
+    if len(together) > 1:
+        several = [one for one, name in zip(coached, names, strict=True) if name in together]
+        _ask(turn, coach, rest, several, None, all_of_them=True)
+        return True
     named, rest = _named(turn.session, coached, said)
     if for_somebody_else and len(named) != 1:
         return False
@@ -236,7 +242,7 @@ def from_contact(turn: Turn, person: Person, said: str) -> None:
             turn,
             coach,
             partial(words.from_contact, person.first_name, said),
-            how=Delivery(silent=notes.quiet_now(turn, coach)),
+            how=Delivery(silent=is_chatter(said) or notes.quiet_now(turn, coach)),
         )
     say_to(turn, person, told(list(coaches.values())))
 
@@ -251,6 +257,12 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, words.not_sent())
         return
     own = profile_of(turn.session, coach.id)
+    if to == ALL:
+        for number, _ in answers["_athletes"]:
+            one = own_athlete(turn.session, coach, int(number))
+            if one is not None:
+                messages_across.deliver(turn, coach, one, answers["_text"])
+        return
     if to == OWN and own is not None:
         text = from_athlete(turn, own, answers["_text"])
         say_to(turn, coach, text)
@@ -268,6 +280,8 @@ def _ask(
     said: str,
     among: Sequence[AthleteProfile],
     meant: AthleteProfile | None,
+    *,
+    all_of_them: bool = False,
 ) -> None:
     if _refused(turn, coach, said):
         return
@@ -277,7 +291,7 @@ def _ask(
     athletes: list[list[object]] = [
         [one.person_id, _name(turn.session, one)] for one in everybody if one.person_id != coach.id
     ]
-    own = _own(turn.session, coach)
+    own = "" if all_of_them else _own(turn.session, coach)
     question = asking.open_question(
         turn, coach, PASS_ON, concurrent=True,
         subject_id=meant.person_id if meant is not None else None,
@@ -285,6 +299,7 @@ def _ask(
             "_text": said.strip(),
             "_alarm": bool(screen(_HE_OR_SHE.sub("I", said)).warnings),
             "_athletes": athletes + ([[OWN, own]] if own else []),
+            "_all": all_of_them,
             "_to": meant.person_id if meant is not None else None,
             "_name": _name(turn.session, meant) if meant is not None else "",
         },
@@ -351,6 +366,8 @@ def _named(
             longest = max(end for _, end in found)
             rest = begin[longest:].strip()
             named = [one for one, end in found if end == longest]
+            if addressing.is_of_them(begin, rest):
+                return _and_those_alike(session, coached, named), said
             return _and_those_alike(session, coached, named), _told(begin is not said, rest) or said
     anywhere = [
         one for one in coached if re.search(rf"(?<!\w){re.escape(_name(session, one))}(?!\w)", said)

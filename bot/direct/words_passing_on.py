@@ -96,6 +96,11 @@ ask_to = SentenceOn("Who is this for?\n“{text}”", shown)
 send_button = SentenceOn("Send to {name}")
 
 
+to_all_button = Sentence("To all of them")
+#: Who means everybody, at the beginning of a coach's words or as the answer to whom they are for.
+EVERYBODY = mark("all, everybody, everyone, both, all of them, both of them, you all, you both")
+#: Whom words are of and not for, by the word behind the name: "Mia has to sleep more".
+OF_THEM = mark("is, has, was, does, did, should, needs, will, can, must, may, eats, weighs")
 somebody_else_button = Sentence("Somebody else")
 note_to_self_button = Sentence("Note to myself")
 

@@ -10,6 +10,7 @@ import asyncio
 import hmac
 import json
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from typing import Any
 
 import structlog
@@ -22,8 +23,9 @@ from tornado.web import RequestHandler
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import growing_pause
+from bot.core.use_cases import HowUrgent, all_alike
 from bot.core.web import WebServer
-from bot.store.db import claiming
+from bot.store.db import claiming, looking
 from bot.store.sole import LeaderLease
 from bot.store.tables.traffic import InboxRow, Urgency
 from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id_of
@@ -49,29 +51,25 @@ _log = structlog.get_logger(__name__)
 class Intake:
     """Where updates are committed, whichever way they come."""
 
-    def __init__(
-        self,
-        engine: Engine,
-        clock: Clock,
-        may_be_urgent: Callable[[str], bool] = lambda _text: False,
-    ) -> None:
+    def __init__(self, engine: Engine, clock: Clock, how_urgent: HowUrgent = all_alike) -> None:
         self._engine = engine
         self._clock = clock
-        self._may_be_urgent = may_be_urgent
+        self._how_urgent = how_urgent
 
     def store(self, raws: Sequence[object]) -> int | None:
         """Commit these updates, each once however often it comes. Returns the highest id among them.
 
-        What may be urgent is marked, so that it overtakes the rest. One that the database refuses
-        is kept as a bare id and set aside by the worker: it must not hold up all others.
+        How urgent each is is marked, so that it overtakes what is less so. One that the database
+        refuses is kept as a bare id and set aside by the worker: it must not hold up all others.
         """
-        rows = [
-            self._row(raw, update_id)
-            for raw in raws
-            if isinstance(raw, dict) and (update_id := update_id_of(raw)) is not None
-        ]
-        if not rows:
+        taken = [raw for raw in raws if isinstance(raw, dict) and update_id_of(raw) is not None]
+        if not taken:
             return None
+        now = self._clock.now()
+        with looking(self._engine) as session:
+            came = [(chat_id_of(raw), said_in(raw)) for raw in taken]
+            urgency = self._how_urgent(session, now, came)
+        rows = [self._row(raw, now, how) for raw, how in zip(taken, urgency, strict=True)]
         try:
             self._insert(rows)
         except (OperationalError, InterfaceError):
@@ -81,15 +79,15 @@ class Intake:
                 self._insert_alone(row)
         return max(int(row["update_id"]) for row in rows)
 
-    def _row(self, raw: dict[str, Any], update_id: int) -> dict[str, Any]:
-        urgent = self._may_be_urgent(said_in(raw))
+    @staticmethod
+    def _row(raw: dict[str, Any], now: datetime, urgency: Urgency) -> dict[str, Any]:
         return {
-            "update_id": update_id,
+            "update_id": update_id_of(raw),
             "chat_id": chat_id_of(raw),
             "raw": raw,
-            "received_at": self._clock.now(),
+            "received_at": now,
             "status": "new",
-            "urgency": Urgency.URGENT if urgent else Urgency.ORDINARY,
+            "urgency": urgency,
             "attempts": 0,
             "problem": "",
         }
@@ -121,9 +119,9 @@ class Poller:
         transport: Transport,
         clock: Clock,
         arrived: Callable[[], None],
-        may_be_urgent: Callable[[str], bool] = lambda _text: False,
+        how_urgent: HowUrgent = all_alike,
     ) -> None:
-        self._intake = Intake(engine, clock, may_be_urgent)
+        self._intake = Intake(engine, clock, how_urgent)
         self._transport = transport
         self._clock = clock
         self._arrived = arrived
@@ -192,9 +190,9 @@ class Webhook(WebServer):
         *,
         path: str,
         secret: str,
-        may_be_urgent: Callable[[str], bool] = lambda _text: False,
+        how_urgent: HowUrgent = all_alike,
     ) -> None:
-        intake = Intake(engine, clock, may_be_urgent)
+        intake = Intake(engine, clock, how_urgent)
         parts = {"intake": intake, "arrived": arrived, "secret": secret.encode()}
         super().__init__([(path or "/", _UpdateHandler, parts)], max_body_size=LARGEST_BODY_BYTES)
 

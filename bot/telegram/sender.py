@@ -25,7 +25,7 @@ from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import LeaderLease
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.telegram.outcomes import Outcomes, as_new_message
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
@@ -40,7 +40,9 @@ _log = structlog.get_logger(__name__)
 
 # Made once, since every look at the outbox asks it.
 _LANE = case(
-    (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1), else_=col(OutboxRow.urgency)
+    (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1),
+    (col(OutboxRow.urgency) >= Urgency.URGENT, 1),
+    else_=0,
 )
 _PUT_OFF = and_(
     col(OutboxRow.attached).is_not(None),
@@ -59,7 +61,9 @@ _HEADS = (
         col(OutboxRow.status).in_(OPEN),
         col(OutboxRow.not_before) <= bindparam("now"),
     )
-    .order_by(col(OutboxRow.urgency).desc(), col(OutboxRow.id))
+    .order_by(
+        col(OutboxRow.urgency).desc(), col(OutboxRow.attached).is_not(None), col(OutboxRow.id)
+    )
     .limit(HEADS_AT_ONCE)
     .with_for_update(skip_locked=True)
 )

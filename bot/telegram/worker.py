@@ -11,6 +11,7 @@ import asyncio
 import random
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -29,7 +30,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction, is_sqlite, looking
 from bot.store.remembering import looked_up
-from bot.store.tables.traffic import InboxRow, OutboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
 from bot.telegram.reading import Unreadable, read
 
 ATTEMPTS = 3
@@ -59,7 +60,7 @@ _TAKEN = (
     update(InboxRow)
     .where(col(InboxRow.update_id) == bindparam("update"), col(InboxRow.status) == "new")
     .values(status="done")
-    .returning(col(InboxRow.raw), col(InboxRow.received_at))
+    .returning(col(InboxRow.raw), col(InboxRow.received_at), col(InboxRow.urgency))
 )
 # On PostgreSQL the row is taken along with its chat, whose lock ends with the transaction: where
 # another process is at work on the chat nothing is taken, and a row that it has just finished is
@@ -68,9 +69,9 @@ _CHAT = select(
     func.pg_try_advisory_xact_lock(bindparam("chat", type_=BigInteger)).label("ours")
 ).cte("chat")
 _FOUND = _TAKEN.where(select(_CHAT.c.ours).scalar_subquery()).cte("found")
-_TAKEN_IN_CHAT = select(_CHAT.c.ours, _FOUND.c.raw, _FOUND.c.received_at).select_from(
-    _CHAT.outerjoin(_FOUND, true())
-)
+_TAKEN_IN_CHAT = select(
+    _CHAT.c.ours, _FOUND.c.raw, _FOUND.c.received_at, _FOUND.c.urgency
+).select_from(_CHAT.outerjoin(_FOUND, true()))
 
 _log = structlog.get_logger(__name__)
 
@@ -223,15 +224,20 @@ class Worker:
         else:
             asked = {"update": update_id, "chat": chat_id or 0}
             found = [tuple(row) for row in looked_up(session, _TAKEN_IN_CHAT, asked)]
-        for ours, raw, received_at in found:
+        for ours, raw, received_at, urgency in found:
             if not ours:
                 return False, ()
             if raw is not None:
-                self._take(session, update_id, raw, received_at)
+                self._take(session, update_id, raw, received_at, Urgency(urgency))
         return True, said_in(session)
 
     def _take(
-        self, session: Session, update_id: int, raw: dict[str, Any], received_at: datetime
+        self,
+        session: Session,
+        update_id: int,
+        raw: dict[str, Any],
+        received_at: datetime,
+        urgency: Urgency,
     ) -> None:
         try:
             incoming = read(raw, received_at)
@@ -240,7 +246,10 @@ class Worker:
             self._set_aside(session, session.get_one(InboxRow, update_id), error)
             return
         if incoming is not None:
-            self._use_cases.incoming(ChatTurn(session, self._context(), incoming))
+            # Whether the answer to what may be urgent is, too, the use case finds out.
+            of_it = urgency if urgency < Urgency.URGENT else Urgency.ORDINARY
+            context = replace(self._context(), urgency=of_it)
+            self._use_cases.incoming(ChatTurn(session, context, incoming))
 
     def _failed(self, update_id: int, error: Exception) -> None:
         with claiming(self._engine) as session:

@@ -78,7 +78,9 @@ def sqlite() -> Iterator[str]:
         yield f"sqlite:///{Path(folder) / 'bench.sqlite3'}"
 
 
-def fill(url: str, coaches: int, athletes_each: int) -> list[tuple[int, int]]:
+def fill(
+    url: str, coaches: int, athletes_each: int, *, now: datetime = NOW
+) -> list[tuple[int, int]]:
     """A database in shape, with coaches and their athletes in their weeks. Returns, of each athlete,
     the chat and the id.
     """
@@ -89,13 +91,13 @@ def fill(url: str, coaches: int, athletes_each: int) -> list[tuple[int, int]]:
         with transaction(engine) as session:
             coach = Person(
                 telegram_user_id=FIRST_COACH_CHAT + number, chat_id=FIRST_COACH_CHAT + number,
-                first_name=f"Coach {number}", is_coach=True, created_at=NOW,
+                first_name=f"Coach {number}", is_coach=True, created_at=now,
             )  # fmt: skip
             session.add(coach)
             session.flush()
             first = FIRST_ATHLETE_CHAT + number * athletes_each
             ids = many_athletes(
-                session, coach.id or 0, athletes_each, NOW, answered=False, first_chat=first,
+                session, coach.id or 0, athletes_each, now, answered=False, first_chat=first,
                 within_days=6, zones=("Europe/London",),
             )  # fmt: skip
             found += [(first + place, one) for place, one in enumerate(ids)]

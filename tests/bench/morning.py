@@ -123,13 +123,13 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
     clock = DrivenClock(NOW)
     line = Line(town, clock)
     use_cases = UseCases(
-        incoming, lambda *_: None, lambda *_: None, may_be_urgent=USE_CASES.may_be_urgent
+        incoming, lambda *_: None, lambda *_: None, how_urgent=USE_CASES.how_urgent
     )
 
     def context() -> Context:
         return Context(now=clock.now())
 
-    intake = Intake(engine, clock, use_cases.may_be_urgent)
+    intake = Intake(engine, clock, use_cases.how_urgent)
     worker = Worker(engine, use_cases, clock, context, threads=AT_ONCE, handled=lambda: None)
     sender = Sender(
         engine, line, clock,

@@ -138,10 +138,10 @@ def test_putting_a_duty_twice_moves_it(any_engine: Engine) -> None:
     )
 
 
-def test_a_done_duty_stays_done_unless_it_is_wanted_again(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_a_done_duty_stays_done_unless_it_is_wanted_again(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         _row(session).status = "done"
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         assert _row(session).status == "done"
         assert _row(session, again=True).status == "waiting"
 
@@ -162,9 +162,9 @@ def test_a_cancelled_duty_is_not_due_and_may_be_put_again(any_engine: Engine) ->
         assert _row(session).status == "waiting"
 
 
-def test_cancelling_can_be_for_one_day_only(sqlite_engine: Engine) -> None:
+def test_cancelling_can_be_for_one_day_only(own_engine: Engine) -> None:
     tomorrow = DAY + timedelta(days=1)
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         _row(session)
         _row(session, local_date=tomorrow)
         agenda.cancel(session, subject="athlete:7", local_date=tomorrow)
@@ -189,14 +189,14 @@ def test_a_duty_is_not_claimed_before_it_is_due(any_engine: Engine) -> None:
         assert not agenda.claim_due(session, NOON - timedelta(microseconds=1))
 
 
-def test_a_duty_that_was_moved_after_it_was_claimed_is_not_done(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_a_duty_that_was_moved_after_it_was_claimed_is_not_done(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         row_id = _row(session).id
-    with claiming(sqlite_engine) as session:
+    with claiming(own_engine) as session:
         agenda.claim_due(session, NOON)
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         _row(session, due_at=NOON + timedelta(hours=1))
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         assert row_id is not None
         assert agenda.take(session, row_id, NOON) is None
 

@@ -28,9 +28,9 @@ def kept(team: Team) -> list[str]:
     "said", ["i feel dizzy", "I binged yesterday", "took two water pills", "I hate my body"]
 )
 def test_before_consent_a_complaint_is_answered_and_told_to_nobody(
-    sqlite_engine: Engine, said: str
+    own_engine: Engine, said: str
 ) -> None:
-    team = invited(sqlite_engine)
+    team = invited(own_engine)
     coach_heard(team)
     answer = text_of(team.athlete.writes(said))
     assert "told nobody" in answer and "emergency number" in answer
@@ -38,9 +38,9 @@ def test_before_consent_a_complaint_is_answered_and_told_to_nobody(
 
 
 def test_before_consent_an_emergency_is_passed_on_without_what_was_told_beside_it(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = invited(sqlite_engine)
+    team = invited(own_engine)
     coach_heard(team)
     team.athlete.writes("i feel dizzy")
     assert "emergency number" in text_of(team.athlete.writes("I fainted this morning and I binged"))
@@ -49,9 +49,9 @@ def test_before_consent_an_emergency_is_passed_on_without_what_was_told_beside_i
 
 
 def test_before_consent_a_doubt_is_asked_about_and_passed_on_only_where_it_is_a_yes(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = invited(sqlite_engine)
+    team = invited(own_engine)
     coach_heard(team)
     assert "To be sure" in text_of(team.athlete.writes("my legs feel heavy today"))
     assert not coach_heard(team)
@@ -71,16 +71,16 @@ def test_the_words_to_agree_to_say_that_an_emergency_is_passed_on_before() -> No
 @pytest.mark.parametrize(
     "said", ["no to all of them", "none of those apply", "nope, none", "nothing of that, thanks"]
 )
-def test_a_none_in_whatever_words_is_the_answer_to_a_list(sqlite_engine: Engine, said: str) -> None:
-    team = at_the_questions_on_eating(sqlite_engine)
+def test_a_none_in_whatever_words_is_the_answer_to_a_list(own_engine: Engine, said: str) -> None:
+    team = at_the_questions_on_eating(own_engine)
     heard = text_of(team.athlete.writes(said))
     assert health_words.ask(Part.ENERGY, (), self_coached=False).split(".")[0] in heard
 
 
 def test_what_is_typed_at_the_questions_on_eating_is_passed_on_to_nobody(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = at_the_questions_on_eating(sqlite_engine)
+    team = at_the_questions_on_eating(own_engine)
     coach_heard(team)
     answer = text_of(team.athlete.writes("the fifth one fits me"))
     assert "passed that on to nobody" in answer
@@ -104,9 +104,9 @@ def at_the_questions_on_eating(engine: Engine) -> Team:
     [("133 kg", "133 lb", "lb"), ("133 kg", "yes", "lb"), ("70 lb", "70 kg", "kg")],
 )
 def test_a_weight_put_right_is_told_in_the_unit_it_was_put_right_in(
-    sqlite_engine: Engine, first: str, then: str, unit: str
+    own_engine: Engine, first: str, then: str, unit: str
 ) -> None:
-    team = at_the_questions_on_eating(sqlite_engine)
+    team = at_the_questions_on_eating(own_engine)
     for answer in ("none", "none", "Berlin", "half six", "5 ft 6", first, then, "310 150 60 3.5 l"):
         team.athlete.writes(answer)
     profile = team.profile()

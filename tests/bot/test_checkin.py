@@ -58,8 +58,8 @@ def answered_by_buttons(team: Team, *, weight: str, fullness: str, sharpness: st
     return text_of(team.athlete.taps(words.all_fine_button()))
 
 
-def test_the_morning_is_asked_for_at_the_athletes_own_time(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_the_morning_is_asked_for_at_the_athletes_own_time(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7, hour=5, minute=29)
     assert team.athlete.hears() == []
     team.morning(7, hour=5, minute=30)  # 6:30 in London
@@ -67,8 +67,8 @@ def test_the_morning_is_asked_for_at_the_athletes_own_time(sqlite_engine: Engine
     assert len(said) == 1 and "7 days out" in said[0].text and "weight" in said[0].text.lower()
 
 
-def test_a_check_in_by_buttons_ends_in_the_days_target_with_a_reason(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_check_in_by_buttons_ends_in_the_days_target_with_a_reason(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = answered_by_buttons(team, weight="61.1", fullness="6", sharpness=None)
     for part in ("7 days out", "Carbs", "Protein", "Water 3.5 L", "sodium", "Stay on plan"):
@@ -76,8 +76,8 @@ def test_a_check_in_by_buttons_ends_in_the_days_target_with_a_reason(sqlite_engi
     assert len(decisions(team)) == 1 and decisions(team)[0].status == DecisionStatus.IN_FORCE
 
 
-def test_sharpness_is_asked_from_the_load_on_and_not_before(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_sharpness_is_asked_from_the_load_on_and_not_before(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     for days_out in (7, 6, 5, 4):
         team.morning(days_out)
         answered_by_buttons(team, weight="61.0", fullness="5", sharpness=None)
@@ -86,8 +86,8 @@ def test_sharpness_is_asked_from_the_load_on_and_not_before(sqlite_engine: Engin
     assert [row.sharpness for row in checkins(team)] == [None, None, None, None, 4]
 
 
-def test_one_line_is_a_whole_check_in(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_one_line_is_a_whole_check_in(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("61,2 7 3.5"))
     assert "Carbs" in said
@@ -95,11 +95,9 @@ def test_one_line_is_a_whole_check_in(sqlite_engine: Engine) -> None:
     assert (row.weight_kg, row.fullness, row.water_l) == (61.2, 7, 3.5)
 
 
-def test_a_flat_morning_in_the_load_raises_the_carbs_by_the_coachs_step(
-    sqlite_engine: Engine,
-) -> None:
+def test_a_flat_morning_in_the_load_raises_the_carbs_by_the_coachs_step(own_engine: Engine) -> None:
     """Design of the trade (common practice): flat, sharp, weight not above its band: a step up."""
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     for days_out in (7, 6, 5, 4):
         team.morning(days_out)
         team.athlete.writes("60.8 5 3.5 on target")
@@ -114,8 +112,8 @@ def test_a_flat_morning_in_the_load_raises_the_carbs_by_the_coachs_step(
     assert "+25 on the plan's" in said and "so eat 25 g more today" in said
 
 
-def test_every_stored_decision_replays_to_the_same_result(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_every_stored_decision_replays_to_the_same_result(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     for days_out, line in ((7, "61.0 6 3.5"), (6, "60.9 5 1.1"), (5, "60.0 2 3.5 dizzy")):
         team.morning(days_out)
         team.athlete.writes(line)
@@ -125,8 +123,8 @@ def test_every_stored_decision_replays_to_the_same_result(sqlite_engine: Engine)
         assert decision_as_dict(decide(case_from_dict(row.case))) == row.decision
 
 
-def test_a_changed_answer_decides_again_and_says_so(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_changed_answer_decides_again_and_says_so(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     team.athlete.taps("Change an answer")
@@ -140,8 +138,8 @@ def test_a_changed_answer_decides_again_and_says_so(sqlite_engine: Engine) -> No
     assert (checkins(team)[0].fullness, checkins(team)[0].water_l) == (4, 3.5)
 
 
-def test_editing_the_message_of_a_one_line_check_in_decides_again(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_editing_the_message_of_a_one_line_check_in_decides_again(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(
@@ -152,9 +150,9 @@ def test_editing_the_message_of_a_one_line_check_in_decides_again(sqlite_engine:
 
 
 def test_editing_a_typed_answer_before_the_check_in_is_complete_changes_the_draft(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.9")
     said = team.athlete.writes("61.2", kind=Kind.EDITED, message_id=team.athlete.message_ids)
@@ -163,9 +161,9 @@ def test_editing_a_typed_answer_before_the_check_in_is_complete_changes_the_draf
 
 
 def test_an_edit_that_leaves_no_doubt_goes_on_to_what_is_still_to_be_asked(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("133")  # pounds, or a slip
     assert draft(team).step == "doubt"
@@ -175,8 +173,8 @@ def test_an_edit_that_leaves_no_doubt_goes_on_to_what_is_still_to_be_asked(
     assert said, "whatever is typed next is answered"
 
 
-def test_editing_the_answer_to_a_doubt_changes_what_it_told(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_editing_the_answer_to_a_doubt_changes_what_it_told(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("133")
     team.athlete.writes("61.2")
@@ -186,8 +184,8 @@ def test_editing_the_answer_to_a_doubt_changes_what_it_told(sqlite_engine: Engin
     assert draft(team).answers["weight_kg"] == 61.4
 
 
-def test_an_edit_that_is_no_check_in_leaves_the_answer_and_says_so(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_an_edit_that_is_no_check_in_leaves_the_answer_and_says_so(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = team.athlete.writes("oops", kind=Kind.EDITED, message_id=team.athlete.message_ids)
@@ -195,8 +193,8 @@ def test_an_edit_that_is_no_check_in_leaves_the_answer_and_says_so(sqlite_engine
     assert checkins(team)[0].fullness == 6 and len(decisions(team)) == 1
 
 
-def test_yesterdays_answers_cannot_be_changed_any_more(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_yesterdays_answers_cannot_be_changed_any_more(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     old = team.athlete.all_said()[-1]
@@ -207,9 +205,9 @@ def test_yesterdays_answers_cannot_be_changed_any_more(sqlite_engine: Engine) ->
 
 
 def test_bad_input_at_every_question_of_the_check_in_asks_again_and_loses_nothing(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(3)
     for answer in ("61.2", "6", "3.5", "4", "310", "less", "off"):
         before = draft(team)
@@ -223,8 +221,8 @@ def test_bad_input_at_every_question_of_the_check_in_asks_again_and_loses_nothin
     assert draft(team).step == "symptoms"
 
 
-def test_an_old_button_is_answered_and_changes_nothing(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_an_old_button_is_answered_and_changes_nothing(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0")
     fullness = team.athlete.all_said()[-1]
@@ -238,8 +236,8 @@ def test_an_old_button_is_answered_and_changes_nothing(sqlite_engine: Engine) ->
     assert checkins(team)[0].fullness == 6
 
 
-def test_another_persons_button_does_nothing(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_another_persons_button_does_nothing(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0")
     data = team.athlete.all_said()[-1].buttons["2"]
@@ -251,8 +249,8 @@ def test_another_persons_button_does_nothing(sqlite_engine: Engine) -> None:
     assert team.coach.presses(change) == []
 
 
-def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     for answer in ("61.0", "6", "3.5", "310"):
         team.athlete.writes(answer)
@@ -272,8 +270,8 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
     assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "You felt dizzy" in said
 
 
-def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7, hour=5, minute=30)
     team.athlete.hears()
     team.world.later(minutes=30)
@@ -287,8 +285,8 @@ def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Eng
     assert decisions(team) == []
 
 
-def test_a_check_in_left_unfinished_is_kept_as_far_as_it_was_told(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_check_in_left_unfinished_is_kept_as_far_as_it_was_told(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(3, hour=5, minute=31)
     team.athlete.writes("133 5 3.5")  # a weight that is asked about, and never answered
     team.coach.hears()
@@ -302,8 +300,8 @@ def test_a_check_in_left_unfinished_is_kept_as_far_as_it_was_told(sqlite_engine:
     assert checkins(team)[-1].weight_kg == 60.3
 
 
-def test_after_the_check_in_nobody_is_nudged(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_after_the_check_in_nobody_is_nudged(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     team.athlete.hears()
@@ -311,8 +309,8 @@ def test_after_the_check_in_nobody_is_nudged(sqlite_engine: Engine) -> None:
     assert team.athlete.hears() == [] and team.coach.hears() == []
 
 
-def test_a_check_in_left_before_its_last_taps_is_taken_at_the_nudge(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_check_in_left_before_its_last_taps_is_taken_at_the_nudge(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7, hour=5, minute=30)
     for answer in ("61.0", "6", "3.5"):
         team.athlete.writes(answer)
@@ -322,8 +320,8 @@ def test_a_check_in_left_before_its_last_taps_is_taken_at_the_nudge(sqlite_engin
     assert (row.weight_kg, row.fullness, row.water_l, row.carb_eaten_g) == (61.0, 6, 3.5, None)
 
 
-def test_after_the_cut_off_the_answer_sets_tomorrow(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_after_the_cut_off_the_answer_sets_tomorrow(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7, hour=9, minute=59)  # 10:59 in London
     before = team.world.now.date()
     team.athlete.writes("61.0 6 3.5")
@@ -333,15 +331,15 @@ def test_after_the_cut_off_the_answer_sets_tomorrow(sqlite_engine: Engine) -> No
     assert decisions(team)[1].sets_date == before + timedelta(days=2)
 
 
-def test_a_check_in_before_the_coach_has_set_anything_is_kept(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_a_check_in_before_the_coach_has_set_anything_is_kept(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     said = text_of(team.athlete.writes("61.0 6 3.5"))
     assert "has not set the event" in said
     assert checkins(team)[0].weight_kg == 61.0
 
 
-def test_a_weight_far_from_yesterdays_is_held_and_asked_again(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_weight_far_from_yesterdays_is_held_and_asked_again(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     team.morning(6)
@@ -357,8 +355,8 @@ def test_a_weight_far_from_yesterdays_is_held_and_asked_again(sqlite_engine: Eng
     assert checkins(team)[-1].weight_kg == 61.0
 
 
-def test_pounds_and_fluid_ounces_go_all_the_way(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_pounds_and_fluid_ounces_go_all_the_way(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     for tap_path in (("Weight unit", "pounds"), ("Drinks unit", "US fluid ounces")):
         team.athlete.writes("/settings")
         for label in tap_path:
@@ -372,8 +370,8 @@ def test_pounds_and_fluid_ounces_go_all_the_way(sqlite_engine: Engine) -> None:
     assert "lb" in said and "fl oz" in said and " kg" not in said
 
 
-def test_the_days_figure_in_force_is_what_was_sent(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_the_days_figure_in_force_is_what_was_sent(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     with team.world.session() as session:
@@ -386,16 +384,16 @@ def test_the_days_figure_in_force_is_what_was_sent(sqlite_engine: Engine) -> Non
 @pytest.mark.parametrize(
     "command", ["/today", "/week", "/why", "/past", "/settings", "/help", "/checkin", "/pause"]
 )
-def test_every_command_of_the_athlete_answers(sqlite_engine: Engine, command: str) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_every_command_of_the_athlete_answers(own_engine: Engine, command: str) -> None:
+    team = in_peak_week(own_engine)
     assert len(team.athlete.writes(command)) == 1
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     assert len(team.athlete.writes(command)) == 1
 
 
-def test_paused_means_not_asked_and_the_coach_knows(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_paused_means_not_asked_and_the_coach_knows(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.athlete.writes("/pause")
     assert "paused" in text_of(team.coach.hears())
     team.morning(6)
@@ -405,8 +403,8 @@ def test_paused_means_not_asked_and_the_coach_knows(sqlite_engine: Engine) -> No
     assert "5 days out" in text_of(team.athlete.hears())
 
 
-def test_after_the_day_the_week_is_closed_with_cautions(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_after_the_day_the_week_is_closed_with_cautions(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(0)
     team.athlete.hears()
     team.morning(-1)

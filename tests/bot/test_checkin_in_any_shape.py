@@ -50,19 +50,17 @@ def figures(team: Team) -> tuple[float | None, int | None, float | None]:
         "about 60.1, fullness 5, roughly 3.5 litres",
     ],
 )
-def test_a_whole_morning_in_another_shape_ends_in_a_target(
-    sqlite_engine: Engine, line: str
-) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_whole_morning_in_another_shape_ends_in_a_target(own_engine: Engine, line: str) -> None:
+    team = a_morning(own_engine)
     assert "Carbs" in text_of(team.athlete.writes(line))
     assert figures(team) == (60.1, 5, 3.5)
     assert len(decisions(team)) == 2
 
 
 def test_a_fourth_number_before_the_load_is_asked_about_and_nothing_read_is_lost(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = a_morning(sqlite_engine)
+    team = a_morning(own_engine)
     said = team.athlete.writes("60.2 5 3.5 170 fine")
     assert "but not 170. Are those yesterday's carbs?" in text_of(said)
     assert len(decisions(team)) == 1
@@ -71,8 +69,8 @@ def test_a_fourth_number_before_the_load_is_asked_about_and_nothing_read_is_lost
     assert checkins(team)[-1].carb_eaten_g == 170
 
 
-def test_a_fourth_number_that_is_not_the_carbs_stays_in_the_note(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_fourth_number_that_is_not_the_carbs_stays_in_the_note(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.writes("60.2 5 3.5 170")
     team.athlete.writes("no")
     assert figures(team) == (60.2, 5, 3.5)
@@ -80,26 +78,26 @@ def test_a_fourth_number_that_is_not_the_carbs_stays_in_the_note(sqlite_engine: 
 
 
 def test_who_tells_all_of_it_once_more_is_not_asked_about_the_first_line(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = a_morning(sqlite_engine)
+    team = a_morning(own_engine)
     team.athlete.writes("60.2 5 3.5 170 fine")
     said = text_of(team.athlete.writes("60.4 6 4.0 all fine"))
     assert "Carbs" in said and "170. Are those" not in said
     assert figures(team) == (60.4, 6, 4.0)
 
 
-def test_a_morning_in_two_messages_is_one(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_morning_in_two_messages_is_one(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.writes("60.2")
     team.athlete.writes("5 3.5")
     assert given(draft(team)) == {"weight_kg": 60.2, "fullness": 5, "water_l": 3.5}
 
 
 def test_a_weight_in_the_other_unit_is_questioned_by_name_before_it_is_taken(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = a_morning(sqlite_engine)
+    team = a_morning(own_engine)
     said = text_of(team.athlete.writes("133 5 3.5"))
     assert "133.0 kg can't be right: you were 60.4 kg." in said
     assert "Did you mean 133 lb (60.3 kg)?" in said
@@ -108,15 +106,15 @@ def test_a_weight_in_the_other_unit_is_questioned_by_name_before_it_is_taken(
     assert figures(team) == (pytest.approx(60.33, abs=0.01), 5, 3.5)
 
 
-def test_a_new_number_answers_the_question_whether_one_was_right(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_new_number_answers_the_question_whether_one_was_right(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.writes("133 5 3.5")
     team.athlete.writes("60.3")
     assert figures(team) == (60.3, 5, 3.5)
 
 
-def test_no_to_what_was_probably_meant_asks_for_the_figure_again(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_no_to_what_was_probably_meant_asks_for_the_figure_again(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.writes("60.2 55 3.5")
     assert "Fullness is 1 to 10, I read 55. Did you mean 5?" in text_of(team.athlete.all_said())
     said = team.athlete.writes("no")
@@ -125,8 +123,8 @@ def test_no_to_what_was_probably_meant_asks_for_the_figure_again(sqlite_engine: 
     assert figures(team) == (60.2, 6, 3.5)
 
 
-def test_a_swapped_order_is_asked_about_before_it_moves_carbs(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_swapped_order_is_asked_about_before_it_moves_carbs(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     said = team.athlete.writes("60.2 4 7")
     assert "fullness 7, water 4.0 L" in said[-1].buttons
     assert len(decisions(team)) == 1
@@ -134,16 +132,16 @@ def test_a_swapped_order_is_asked_about_before_it_moves_carbs(sqlite_engine: Eng
     assert figures(team) == (60.2, 7, 4.0)
 
 
-def test_a_range_or_a_run_of_commas_is_asked_about_with_its_meanings(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_range_or_a_run_of_commas_is_asked_about_with_its_meanings(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     said = team.athlete.writes("60 or 61")
     assert {"60.0 kg", "60.5 kg", "61.0 kg"} <= set(said[-1].buttons)
     team.athlete.taps("61.0 kg")
     assert given(draft(team)) == {"weight_kg": 61.0}
 
 
-def test_what_was_worked_out_from_words_is_taken_and_said(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_what_was_worked_out_from_words_is_taken_and_said(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     said = text_of(team.athlete.writes("300 g less than yesterday, fullness 6-7, 3.5 L"))
     assert "For “300 g less than yesterday” I took 60.1 kg." in said
     assert "For “6-7” I took fullness 6." in said
@@ -155,9 +153,9 @@ def test_what_was_worked_out_from_words_is_taken_and_said(sqlite_engine: Engine)
 
 
 def test_of_two_weighings_the_one_that_counts_is_said_and_can_be_put_right(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = a_morning(sqlite_engine)
+    team = a_morning(own_engine)
     said = text_of(team.athlete.writes("60.9 with clothes on, 60.3 without. 6. 3 litres"))
     assert "For “60.9 with clothes on, 60.3 without” I took 60.3 kg." in said
     assert figures(team) == (60.3, 6, 3.0)
@@ -165,8 +163,8 @@ def test_of_two_weighings_the_one_that_counts_is_said_and_can_be_put_right(
     assert figures(team) == (60.2, 6, 3.0)
 
 
-def test_carbs_said_not_to_be_on_target_are_asked_for(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_carbs_said_not_to_be_on_target_are_asked_for(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     asked = text_of(team.athlete.writes("60.3 6 3.5 on target? no"))
     assert "how many grams did you eat yesterday" in asked
     team.athlete.writes("about 120")
@@ -177,9 +175,9 @@ def test_carbs_said_not_to_be_on_target_are_asked_for(sqlite_engine: Engine) -> 
 
 
 def test_a_weight_told_by_yesterdays_is_asked_for_where_there_was_none_yesterday(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("60.4 5 3.5")
     team.morning(5)
@@ -188,8 +186,8 @@ def test_a_weight_told_by_yesterdays_is_asked_for_where_there_was_none_yesterday
     assert "eight" in said and "60.1" not in said
 
 
-def test_a_number_where_none_is_asked_for_is_no_answer(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_number_where_none_is_asked_for_is_no_answer(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     for answer in ("60.2", "5", "3.5", "170"):
         team.athlete.writes(answer)
     before = draft(team)
@@ -197,8 +195,8 @@ def test_a_number_where_none_is_asked_for_is_no_answer(sqlite_engine: Engine) ->
     assert given(draft(team)) == given(before) and draft(team).step == "training_done"
 
 
-def test_every_figure_can_be_skipped_and_what_is_missing_is_said(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_every_figure_can_be_skipped_and_what_is_missing_is_said(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.taps("No scale today")
     said = text_of(team.athlete.writes("skip"))
     assert "no weight" in said and "no fullness" in said
@@ -206,8 +204,8 @@ def test_every_figure_can_be_skipped_and_what_is_missing_is_said(sqlite_engine: 
     assert given(draft(team)) == {"weight_kg": None, "fullness": None, "water_l": None}
 
 
-def test_a_morning_without_a_scale_is_one_line_too(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_morning_without_a_scale_is_one_line_too(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     assert "Carbs" in text_of(team.athlete.writes("no scale today, full 5, water 3.5"))
     assert figures(team) == (None, 5, 3.5)
     team.athlete.hears()
@@ -215,16 +213,16 @@ def test_a_morning_without_a_scale_is_one_line_too(sqlite_engine: Engine) -> Non
     assert team.athlete.hears() == []  # told is told: nobody asks for it again
 
 
-def test_a_score_in_words_is_asked_for_as_a_number(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_score_in_words_is_asked_for_as_a_number(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     said = team.athlete.writes("60.2, pretty flat, 3.5")
     assert "pretty flat" in said[-1].text and {"2", "3", "4"} <= set(said[-1].buttons)
     team.athlete.taps("3")
     assert figures(team) == (60.2, 3, 3.5)
 
 
-def test_how_the_training_went_is_one_tap_and_one_word_in_a_line(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_how_the_training_went_is_one_tap_and_one_word_in_a_line(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     for answer in ("60.2", "5", "3.5", "170"):
         team.athlete.writes(answer)
     assert "training" in team.athlete.all_said()[-1].text
@@ -240,15 +238,15 @@ def test_how_the_training_went_is_one_tap_and_one_word_in_a_line(sqlite_engine: 
     assert checkins(team)[-1].training_done == "as-planned"
 
 
-def test_words_beside_the_figures_reach_the_coach(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_words_beside_the_figures_reach_the_coach(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.coach.hears()
     team.athlete.writes("60.2 5 3.5, moving house today")
     assert "moving house today" in text_of(team.coach.hears())
 
 
-def test_words_of_a_morning_that_is_never_finished_reach_the_coach(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_words_of_a_morning_that_is_never_finished_reach_the_coach(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.coach.hears()
     team.athlete.writes("60.2 kg, moving house today")
     team.world.later(hours=8)
@@ -256,9 +254,9 @@ def test_words_of_a_morning_that_is_never_finished_reach_the_coach(sqlite_engine
 
 
 def test_a_figure_told_after_the_check_in_is_asked_about_before_it_changes_anything(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = a_morning(sqlite_engine)
+    team = a_morning(own_engine)
     team.athlete.writes("60.2 5 2.9")
     said = team.athlete.writes("water 3.4")
     assert "water 2.9 L → water 3.4 L" in text_of(said) and len(decisions(team)) == 2
@@ -267,8 +265,8 @@ def test_a_figure_told_after_the_check_in_is_asked_about_before_it_changes_anyth
     assert len(decisions(team)) == 3
 
 
-def test_a_figure_put_right_within_a_sentence_is_asked_about_too(sqlite_engine: Engine) -> None:
-    team = a_morning(sqlite_engine)
+def test_a_figure_put_right_within_a_sentence_is_asked_about_too(own_engine: Engine) -> None:
+    team = a_morning(own_engine)
     team.athlete.writes("60.2 5 2.9")
     said = team.athlete.writes("sorry weight was 61.2 not 60.2")
     assert "60.2 kg → 61.2 kg" in text_of(said)

@@ -330,6 +330,7 @@ def test_the_athletes_record_still_says_what_was_set_only_not_by_whom(team: Team
     assert "Ravi" not in text_of(team.athlete.writes("/mydata"))
 
 
+@pytest.mark.sqlite
 def test_nothing_of_it_is_left_in_the_file_of_the_database(team: Team) -> None:
     """https://www.sqlite.org/pragma.html#pragma_secure_delete"""
     lived_through(team)

@@ -27,8 +27,8 @@ NOW = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
 
 
 @pytest.fixture
-def world(sqlite_engine: Engine) -> World:
-    return World(sqlite_engine, NOW)
+def world(own_engine: Engine) -> World:
+    return World(own_engine, NOW)
 
 
 def code_in(messages: list[Said]) -> str:
@@ -172,8 +172,8 @@ def test_an_athlete_comes_in_by_the_coachs_link_and_the_coach_hears_of_it(world:
     assert "roster" not in menu_of(world, mira)
 
 
-def test_an_athlete_is_asked_before_another_coach_takes_over(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_an_athlete_is_asked_before_another_coach_takes_over(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     noa = coach_in(team.world, 103, "Noa")
     code = code_in(noa.writes("/invite"))
     said = team.athlete.writes(f"/start {code}")
@@ -189,8 +189,8 @@ def test_an_athlete_is_asked_before_another_coach_takes_over(sqlite_engine: Engi
     assert "already used that invitation" in text_of(team.athlete.writes(f"/start {code}"))
 
 
-def test_no_coach_takes_over_while_an_alert_is_open(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_no_coach_takes_over_while_an_alert_is_open(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     noa = coach_in(team.world, 103, "Noa")
     code = code_in(noa.writes("/invite"))
     team.athlete.writes("I fainted this morning")
@@ -244,10 +244,8 @@ def test_a_coach_cannot_be_their_own_second_contact_and_the_code_stays_good(worl
     assert "second contact for Ravi" in text_of(lea.writes(f"/start {code}"))
 
 
-def test_an_athlete_cannot_see_other_athletes_alerts_as_second_contact(
-    sqlite_engine: Engine,
-) -> None:
-    team = onboarded(sqlite_engine)
+def test_an_athlete_cannot_see_other_athletes_alerts_as_second_contact(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     code = code_in(team.coach.writes("/contact"))
     assert "can't be Ravi's second contact" in text_of(team.athlete.writes(f"/start {code}"))
 

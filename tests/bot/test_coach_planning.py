@@ -25,9 +25,9 @@ TYPED_NONSENSE = ("", "   ", "abc", "🤷", "-1", "840 kg", "x" * 4096, "1e9", "
 
 
 @pytest.fixture
-def fresh(sqlite_engine: Engine) -> Team:
+def fresh(own_engine: Engine) -> Team:
     """Mira has answered the first questions; nothing is set. It is Saturday 1 May, at four."""
-    team = onboarded(sqlite_engine)
+    team = onboarded(own_engine)
     team.athlete.hears()
     return team
 
@@ -119,8 +119,8 @@ def test_a_plan_before_an_event_and_limits_before_a_plan_say_what_comes_first(fr
     assert "Draft a plan" in said[-1].buttons
 
 
-def test_nothing_can_be_set_before_the_first_questions_are_answered(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, answers=("yes", "1996"))
+def test_nothing_can_be_set_before_the_first_questions_are_answered(own_engine: Engine) -> None:
+    team = onboarded(own_engine, answers=("yes", "1996"))
     for view in ("event", "draft", "answers"):
         said = team.coach.presses(f"c:{view}:{team.athlete_id}")
         assert "has not answered the first questions" in text_of(said), view

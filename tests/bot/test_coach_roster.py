@@ -193,11 +193,11 @@ def test_freezing_by_hand_is_told_and_holds_the_next_decision_until_lifted(team:
 
 
 def test_a_doctors_word_is_noted_on_a_second_tap_and_starts_the_mornings(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
     answers = list(ONBOARDING_ANSWERS)
     answers[3] = "Diabetes or blood sugar"
-    team = onboarded(sqlite_engine, tuple(answers))
+    team = onboarded(own_engine, tuple(answers))
     card = team.coach.presses("c:card:2")[-1]
     assert next(iter(card.buttons)) == "Doctor's clearance received"
     team.coach.taps("Doctor's clearance received")

@@ -437,6 +437,6 @@ def test_there_are_three_hundred_messages_in_each_language_and_no_two_alike() ->
 
 
 @pytest.fixture
-def shaped_engine(sqlite_engine: object) -> Callable[[], Team]:
+def shaped_engine(own_engine: object) -> Callable[[], Team]:
     """Mira has just been invited, on a database of her own."""
-    return lambda: invited(sqlite_engine)  # type: ignore[arg-type]
+    return lambda: invited(own_engine)  # type: ignore[arg-type]

@@ -216,8 +216,8 @@ def test_the_text_of_a_database_error_does_not_show_what_was_to_be_stored(
     assert error_name(caught.value).startswith("IntegrityError")
 
 
-def test_an_instant_without_a_zone_is_refused(sqlite_engine: Engine) -> None:
-    with pytest.raises(SQLAlchemyError), transaction(sqlite_engine) as session:
+def test_an_instant_without_a_zone_is_refused(own_engine: Engine) -> None:
+    with pytest.raises(SQLAlchemyError), transaction(own_engine) as session:
         session.add(InboxRow(update_id=1, raw={}, received_at=NOW.replace(tzinfo=None)))
 
 
@@ -265,9 +265,9 @@ def test_a_right_is_lost_with_the_connection_that_held_it(
     second_engine.dispose()
 
 
-def test_old_messages_are_cleared_out_and_open_ones_stay(sqlite_engine: Engine) -> None:
+def test_old_messages_are_cleared_out_and_open_ones_stay(own_engine: Engine) -> None:
     old, recent = NOW - timedelta(days=31), NOW - timedelta(days=1)
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         for number, (status, at) in enumerate(
             [("done", old), ("poison", old), ("new", old), ("done", recent)], start=1
         ):
@@ -283,8 +283,8 @@ def test_old_messages_are_cleared_out_and_open_ones_stay(sqlite_engine: Engine) 
                     created_at=at,
                 )
             )
-    assert prune_traffic(sqlite_engine, NOW - timedelta(days=30), at_once=1) == 3
-    with transaction(sqlite_engine) as session:
+    assert prune_traffic(own_engine, NOW - timedelta(days=30), at_once=1) == 3
+    with transaction(own_engine) as session:
         inbox = {(row.status, row.received_at) for row in session.exec(select(InboxRow))}
         outbox = {(row.status, row.created_at) for row in session.exec(select(OutboxRow))}
     assert inbox == {("new", old), ("done", recent)}

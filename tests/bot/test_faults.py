@@ -8,7 +8,6 @@ from __future__ import annotations
 import asyncio
 import logging
 import random
-import shutil
 import sys
 import tempfile
 from collections import Counter
@@ -23,6 +22,8 @@ from bot.store.migrate import upgrade_to_head
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
 from tests.support.faulty import Lives
+from tests.support.images import Image, fill
+from tests.support.prepared import Another
 from tests.support.warm import warm_engine
 from tests.support.weeks import Team, in_peak_week
 
@@ -41,9 +42,9 @@ DURING = (
 DANGER = "I fainted in the bathroom"
 
 
-async def play(file: Path, seed: int, faults: int) -> Lives:
+async def play(url: str, seed: int, faults: int) -> Lives:
     """Days of a week with their mornings, until so many faults have happened; then all settles."""
-    lives = Lives(file, START, seed)
+    lives = Lives(url, START, seed)
     chance = random.Random(seed + 1)
     said: list[int] = []
     while sum(lives.server.faults.values()) < faults:
@@ -92,13 +93,18 @@ def hold_together(lives: Lives, said: list[int]) -> None:
 
 
 @pytest.fixture
-def week(peak_week_file: tuple[Path, Team], tmp_path: Path) -> Path:
-    return Path(shutil.copy(peak_week_file[0], tmp_path / "week.sqlite3"))
+def week(peak_week: tuple[Image, Team], another_database: Another, tmp_path: Path) -> str:
+    """The address of a database that holds a peak week."""
+    url = another_database(tmp_path)
+    engine = warm_engine(url)
+    fill(engine, peak_week[0])
+    engine.dispose()
+    return url
 
 
 @pytest.mark.soak
 async def test_after_fifty_faults_every_answer_is_there_decided_once_and_every_alert_told(
-    week: Path,
+    week: str,
 ) -> None:
     lives = await play(week, seed=20270502, faults=50)
     assert set(lives.server.faults) == {
@@ -112,12 +118,12 @@ async def test_after_fifty_faults_every_answer_is_there_decided_once_and_every_a
 
 if __name__ == "__main__":
     with tempfile.TemporaryDirectory() as folder:
-        file = Path(folder) / "week.sqlite3"
-        engine = warm_engine(f"sqlite:///{file}")
+        url = f"sqlite:///{folder}/week.sqlite3"
+        engine = warm_engine(url)
         upgrade_to_head(engine)
         in_peak_week(engine)
         engine.dispose()
         structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(logging.CRITICAL))
-        played = asyncio.run(play(file, int(sys.argv[1]), int(sys.argv[2])))
+        played = asyncio.run(play(url, int(sys.argv[1]), int(sys.argv[2])))
         counted = dict(played.server.faults)
         sys.stdout.write(f"seed {sys.argv[1]}: held together after {counted}\n")

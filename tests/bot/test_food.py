@@ -381,8 +381,8 @@ def test_a_food_is_marked_anew_and_taken_off(fed: Team) -> None:
     assert "Honey" not in food(fed).text
 
 
-def test_before_the_week_the_usual_day_is_what_is_portioned(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_before_the_week_the_usual_day_is_what_is_portioned(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     for query, name, liking in FOODS:
         add(team, query, name, liking)
     said = food(team).text

@@ -41,17 +41,17 @@ def decisions(team: Team) -> list[DecisionRow]:
 
 
 def test_from_the_load_on_a_target_says_in_one_plain_line_how_the_day_looks(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+    team = up_to_two_days_out(own_engine)
     said = text_of(team.athlete.writes(LINES[5]))
     line = words.outlook_line(decision_of(decisions(team)[-1]))
     assert line and line in said
     assert "%" not in line and not re.search(r"\d", line), "never a false precision"
 
 
-def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_why_shows_band_residual_and_rough_odds(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     team.athlete.writes(LINES[5])
     said = text_of(team.athlete.writes("/why"))
     assert "Weight expected this morning" in said
@@ -61,8 +61,8 @@ def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
     assert "%" not in said
 
 
-def test_before_the_model_is_trusted_why_says_so(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine, foresight=True)
+def test_before_the_model_is_trusted_why_says_so(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine, foresight=True)
     team.morning(7)
     team.athlete.writes(LINES[0])
     said = text_of(team.athlete.writes("/why"))
@@ -70,19 +70,19 @@ def test_before_the_model_is_trusted_why_says_so(sqlite_engine: Engine) -> None:
     assert "in 10" not in said
 
 
-def test_decisions_with_a_forecast_replay_to_the_same_result(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_decisions_with_a_forecast_replay_to_the_same_result(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     team.athlete.writes(LINES[5])
     for row in decisions(team):
         assert decision_as_dict(decide(case_from_dict(row.case))) == row.decision
 
 
-def test_who_is_new_has_a_forecast_that_proposes(sqlite_engine: Engine) -> None:
-    assert onboarded(sqlite_engine).profile().forecast == ForecastUse.PROPOSES
+def test_who_is_new_has_a_forecast_that_proposes(own_engine: Engine) -> None:
+    assert onboarded(own_engine).profile().forecast == ForecastUse.PROPOSES
 
 
-def test_the_coach_says_what_the_forecast_may_do_for_an_athlete(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine, foresight=True)
+def test_the_coach_says_what_the_forecast_may_do_for_an_athlete(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine, foresight=True)
     team.coach.writes("/roster")
     team.coach.taps("Mira")
     team.coach.taps("Plan …")
@@ -110,8 +110,8 @@ def set_forecast(team: Team, use: ForecastUse) -> None:
         session.add(profile)
 
 
-def test_a_forecast_that_only_shows_changes_nothing_and_keeps_score(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_a_forecast_that_only_shows_changes_nothing_and_keeps_score(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     set_forecast(team, ForecastUse.SHOWS)
     said = text_of(team.athlete.writes(LINES[5]))
     shown = decisions(team)[-1]
@@ -135,9 +135,9 @@ def waiting_after(team: Team, line: str) -> DecisionRow:
 
 
 def test_a_larger_step_of_the_forecast_waits_with_its_odds_and_a_small_step_goes_out(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+    team = up_to_two_days_out(own_engine)
     row = waiting_after(team, FULL_AND_BLURRED)
     stands, planned = row.decision["lapse_g"], row.planned_carb_g
     assert row.carb_g is not None and planned is not None
@@ -153,8 +153,8 @@ def test_a_larger_step_of_the_forecast_waits_with_its_odds_and_a_small_step_goes
     assert kept == f"Keep the plan, {planned:.0f} g"
 
 
-def test_where_nobody_answers_the_small_step_stays_and_both_are_told(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_where_nobody_answers_the_small_step_stays_and_both_are_told(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     row = waiting_after(team, FULL_AND_BLURRED)
     stands = row.decision["lapse_g"]
     team.world.later(hours=6)
@@ -166,8 +166,8 @@ def test_where_nobody_answers_the_small_step_stays_and_both_are_told(sqlite_engi
     assert "The small step stands" in told
 
 
-def test_keeping_the_plan_takes_the_small_step_back(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_keeping_the_plan_takes_the_small_step_back(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     row = waiting_after(team, FULL_AND_BLURRED)
     team.coach.taps(f"Keep the plan, {row.planned_carb_g:.0f} g")
     assert day_in_force(team, row) == row.planned_carb_g
@@ -185,9 +185,9 @@ def day_in_force(team: Team, row: DecisionRow) -> float:
 
 @pytest.mark.parametrize(("label", "kept"), [("Flat", "flat"), ("Spilled over", "spilled over")])
 def test_the_day_after_the_coach_is_asked_how_it_looked_and_the_next_week_begins_from_that(
-    sqlite_engine: Engine, label: str, kept: str
+    own_engine: Engine, label: str, kept: str
 ) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+    team = up_to_two_days_out(own_engine)
     team.morning(-1)
     (asked,) = [said for said in team.coach.hears() if "How did Mira look" in said.text]
     assert asked.silent  # it can wait, and after a show twenty of them come at once
@@ -197,9 +197,9 @@ def test_the_day_after_the_coach_is_asked_how_it_looked_and_the_next_week_begins
         assert session.exec(select(EventRow)).one().look == kept
 
 
-def test_who_coaches_themself_is_asked_how_they_looked_themself(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
-    with transaction(sqlite_engine) as session:
+def test_who_coaches_themself_is_asked_how_they_looked_themself(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
+    with transaction(own_engine) as session:
         session.get_one(Person, team.athlete_id).is_coach = True
         session.get_one(AthleteProfile, team.athlete_id).coach_id = team.athlete_id
     team.morning(-1)
@@ -207,8 +207,8 @@ def test_who_coaches_themself_is_asked_how_they_looked_themself(sqlite_engine: E
     assert "Saved: you were full on the day" in text_of(team.athlete.taps("Full"))
 
 
-def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+def test_only_the_own_coach_can_say_how_it_looked(own_engine: Engine) -> None:
+    team = up_to_two_days_out(own_engine)
     team.morning(-1)
     data = next(m for m in team.coach.hears() if "How did Mira look" in m.text).buttons["Flat"]
     team.athlete.presses(data)
@@ -302,9 +302,9 @@ def test_the_reasons_with_a_sentence_are_those_that_the_engine_gives() -> None:
     assert all(f'"{reason}"' in source for reason in words.ASIDE)
 
 
-def test_a_coach_who_is_to_sign_a_change_sees_the_chances(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine, foresight=True)
-    with transaction(sqlite_engine) as session:
+def test_a_coach_who_is_to_sign_a_change_sees_the_chances(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine, foresight=True)
+    with transaction(own_engine) as session:
         row = session.exec(select(LimitsRow)).one()
         row.bounds = {**row.bounds, "apply_without_asking_g": 0.0}
         session.add(row)

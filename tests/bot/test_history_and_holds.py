@@ -334,8 +334,8 @@ def test_a_frozen_athlete_is_not_held(team: Team) -> None:
     assert "frozen" in text_of(team.coach.presses("c:hold:2"))
 
 
-def test_before_the_week_begins_a_hold_says_from_when_it_can_be(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)  # eight days out; event, plan and limits are set
+def test_before_the_week_begins_a_hold_says_from_when_it_can_be(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)  # eight days out; event, plan and limits are set
     said = text_of(team.coach.presses("c:hold:2"))
     assert said == "You can hold from Sun 2 May, when the week starts."
 

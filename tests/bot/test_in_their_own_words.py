@@ -35,8 +35,8 @@ def asked_up_to(engine: Engine, *answers: str) -> Team:
 # The first questions
 
 
-def test_agreeing_in_words_is_agreeing_and_a_question_is_not(sqlite_engine: Engine) -> None:
-    team = invited(sqlite_engine)
+def test_agreeing_in_words_is_agreeing_and_a_question_is_not(own_engine: Engine) -> None:
+    team = invited(own_engine)
     team.coach.hears()
     again = text_of(team.athlete.writes("what is this"))
     assert words.agree_again("Ravi", self_coached=False) in again
@@ -75,9 +75,9 @@ def test_a_man_and_a_woman_say_so_in_their_language() -> None:
 
 
 def test_a_condition_told_in_a_sentence_is_ticked_and_a_denied_one_is_not(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = asked_up_to(sqlite_engine, "yes", "1996", "female")
+    team = asked_up_to(own_engine, "yes", "1996", "female")
     asked = text_of(team.athlete.writes("no eating disorder, my mother has diabetes"))
     assert "Your health first" in asked
     team.athlete.writes("I had an eating disorder when I was 17, fine now")
@@ -87,10 +87,8 @@ def test_a_condition_told_in_a_sentence_is_ticked_and_a_denied_one_is_not(
     assert "a doctor's clearance comes first" in text_of(team.coach.hears())
 
 
-def test_a_height_is_about_and_one_without_a_unit_is_asked_for_its_unit(
-    sqlite_engine: Engine,
-) -> None:
-    team = asked_up_to(sqlite_engine, "yes", "1996", "female", *["none"] * 3, "Leeds", "7:00")
+def test_a_height_is_about_and_one_without_a_unit_is_asked_for_its_unit(own_engine: Engine) -> None:
+    team = asked_up_to(own_engine, "yes", "1996", "female", *["none"] * 3, "Leeds", "7:00")
     refused = text_of(team.athlete.writes("70"))
     assert height_with_unit() in refused and "3.5 L" not in refused
     assert "weigh" in text_of(team.athlete.writes("about 165"))

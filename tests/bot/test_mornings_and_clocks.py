@@ -57,10 +57,10 @@ def prompts_of(team: Team) -> list[AgendaRow]:
     ],
 )
 def test_every_morning_is_asked_once_at_the_wall_clock_time_across_a_change_of_clocks(
-    sqlite_engine: Engine, zone: str, day: date, at: time
+    own_engine: Engine, zone: str, day: date, at: time
 ) -> None:
     """Reference for the instants: zoneinfo, from UTC to the wall clock and not the way back."""
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     moved(team, day=day, zone=zone, at=at)
     rows = prompts_of(team)
     assert [row.local_date for row in rows] == [day - timedelta(days=n) for n in range(7, -1, -1)]
@@ -74,8 +74,8 @@ def test_every_morning_is_asked_once_at_the_wall_clock_time_across_a_change_of_c
     assert len(asked) == 8
 
 
-def test_flying_west_mid_week_asks_no_morning_twice_and_none_is_lost(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_flying_west_mid_week_asks_no_morning_twice_and_none_is_lost(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(5)
     team.athlete.writes("61.0 6 3.5")
     team.athlete.hears()
@@ -95,8 +95,8 @@ def test_flying_west_mid_week_asks_no_morning_twice_and_none_is_lost(sqlite_engi
     assert "4 days out" in text_of(team.athlete.hears())
 
 
-def test_flying_east_mid_week_asks_at_the_new_mornings(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_flying_east_mid_week_asks_at_the_new_mornings(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(5)
     team.athlete.writes("61.0 6 3.5")
     team.athlete.writes("/settings")
@@ -110,10 +110,8 @@ def test_flying_east_mid_week_asks_at_the_new_mornings(sqlite_engine: Engine) ->
     assert "4 days out" in text_of(team.athlete.hears())
 
 
-def test_another_prompt_time_moves_the_mornings_ahead_and_repeats_none(
-    sqlite_engine: Engine,
-) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_another_prompt_time_moves_the_mornings_ahead_and_repeats_none(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(6, hour=5, minute=45)
     team.athlete.hears()
     team.athlete.writes("/settings")
@@ -128,8 +126,8 @@ def test_another_prompt_time_moves_the_mornings_ahead_and_repeats_none(
     assert "5 days out" in text_of(team.athlete.hears())
 
 
-def test_a_bot_that_was_down_all_morning_does_not_ask_for_yesterday(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_bot_that_was_down_all_morning_does_not_ask_for_yesterday(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.world.now = datetime(2027, 5, 3, 12, 0, tzinfo=UTC)  # 7 and 6 days out have gone by
     team.world.until(team.world.now)
     said = text_of(team.athlete.hears())
@@ -137,10 +135,10 @@ def test_a_bot_that_was_down_all_morning_does_not_ask_for_yesterday(sqlite_engin
 
 
 def test_from_the_day_before_the_load_on_one_is_asked_before_others_asked_at_the_same_time(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
     """The coach's proposals come of these mornings, and have to be answered in time to eat by."""
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     with team.world.session() as session:
         ranks = {
             (team.event_day - row.local_date).days: row.rank

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
@@ -12,11 +11,14 @@ from pathlib import Path
 import pytest
 from sqlmodel import select
 
-from bot.store.db import make_engine, transaction
+from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import CheckInRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import current_event, current_plan, limits_row
 from engine.values.plan import LOAD_DAYS, PeakPlan
+from tests.support.images import Image, fill, image_of
+from tests.support.prepared import Another
+from tests.support.warm import warm_engine
 from tests.support.weeks import Team
 from tests.support.world import Someone, World, text_of
 
@@ -29,14 +31,15 @@ At = Callable[[], Team]
 
 
 @pytest.fixture(scope="module")
-def trial_file(
-    peak_week_file: tuple[Path, Team], tmp_path_factory: pytest.TempPathFactory
-) -> tuple[Path, Team]:
+def trial(
+    peak_week: tuple[Image, Team],
+    another_database: Another,
+    tmp_path_factory: pytest.TempPathFactory,
+) -> tuple[Image, Team]:
     """Mira's week as a trial, lived through; the morning after, before Ravi says how she looked."""
-    file, made = peak_week_file
-    copy = tmp_path_factory.mktemp("trial") / "week.sqlite3"
-    shutil.copy(file, copy)
-    engine = make_engine(f"sqlite:///{copy}")
+    image, made = peak_week
+    engine = warm_engine(another_database(tmp_path_factory.mktemp("trial")))
+    fill(engine, image)
     team = _on(made, World(engine, datetime(2027, 5, 2, 5, 0, tzinfo=UTC), made.world.updates))
     with transaction(engine) as session:
         event = session.exec(select(EventRow)).one()
@@ -46,8 +49,9 @@ def trial_file(
         team.morning(days_out)
         team.athlete.writes(line)
     team.morning(-1)
+    lived = image_of(engine)
     engine.dispose()
-    return copy, team
+    return lived, team
 
 
 def _on(made: Team, world: World) -> Team:
@@ -60,9 +64,10 @@ def _on(made: Team, world: World) -> Team:
 
 
 @pytest.fixture
-def team(trial_file: tuple[Path, Team], tmp_path: Path) -> Iterator[Team]:
-    file, made = trial_file
-    engine = make_engine(f"sqlite:///{shutil.copy(file, tmp_path / 'week.sqlite3')}")
+def team(trial: tuple[Image, Team], another_database: Another, tmp_path: Path) -> Iterator[Team]:
+    image, made = trial
+    engine = warm_engine(another_database(tmp_path))
+    fill(engine, image)
     team = _on(made, World(engine, made.world.now, made.world.updates))
     team.coach.hears()
     yield team

@@ -21,9 +21,9 @@ CHAT = 11
 
 @pytest.mark.parametrize("text", ["a" * 5000, "💪" * 5000, "a" + "💪" * 5000])
 def test_a_text_past_the_4096_utf16_units_of_a_message_is_cut(
-    sqlite_engine: Engine, text: str
+    own_engine: Engine, text: str
 ) -> None:
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         row = outbox.say(Turn(session, Context(NOW)), chat_id=CHAT, text=text)
 
     units = len(row.payload["text"].encode("utf-16-le")) // 2
@@ -31,8 +31,8 @@ def test_a_text_past_the_4096_utf16_units_of_a_message_is_cut(
     assert row.payload["text"].endswith("…")
 
 
-def test_a_text_that_fits_is_left_alone(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_a_text_that_fits_is_left_alone(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         row = outbox.say(Turn(session, Context(NOW)), chat_id=CHAT, text="💪" * 2048)
 
     assert row.payload["text"] == "💪" * 2048

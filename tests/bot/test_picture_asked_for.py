@@ -144,8 +144,8 @@ def test_a_picture_sent_late_or_twice_still_shows_what_its_words_say(team: Team)
     assert newest(team.coach) != before
 
 
-def test_before_there_is_a_plan_it_is_said_what_is_missing(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_before_there_is_a_plan_it_is_said_what_is_missing(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     said = text_of(team.coach.presses("c:picture:2"))
     assert "There is no chart yet: Mira's event and plan" in said
     assert "no chart yet" in text_of(team.athlete.writes("/picture"))

@@ -132,9 +132,9 @@ def shown_after(team: Team, days: int) -> bool:
 
 
 def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = up_to_two_days_out(sqlite_engine)
+    team = up_to_two_days_out(own_engine)
     team.athlete.writes(LINES[5])
     last = captions(team)[-1].splitlines()[-1]
     assert last.startswith("Chances on event day with ")
@@ -153,8 +153,8 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
     assert "Chances on event day" not in caption
 
 
-def test_no_strip_before_the_model_has_anything_to_go_by(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine, foresight=True)
+def test_no_strip_before_the_model_has_anything_to_go_by(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine, foresight=True)
     team.morning(7)
     team.athlete.writes(LINES[0])
     assert "Chances on event day" not in captions(team)[-1]

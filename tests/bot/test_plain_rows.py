@@ -133,12 +133,12 @@ SETTING = select(SettingRow).where(SettingRow.name == bindparam("name"))
 
 
 def test_what_is_joined_to_nothing_is_none_and_what_is_known_is_the_same_row(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         session.add(Person(telegram_user_id=1, chat_id=1, first_name="Aino", created_at=NOW))
     for _ in range(2):
-        with transaction(sqlite_engine) as session:
+        with transaction(own_engine) as session:
             ((person, profile, name),) = session.exec(WITH_PROFILE)
             assert (profile, name) == (None, "Aino")
             person.first_name = "Ainu"
@@ -148,42 +148,40 @@ def test_what_is_joined_to_nothing_is_none_and_what_is_known_is_the_same_row(
             session.rollback()
 
 
-def test_what_is_to_be_read_anew_is_and_what_was_set_since_stays(sqlite_engine: Engine) -> None:
+def test_what_is_to_be_read_anew_is_and_what_was_set_since_stays(own_engine: Engine) -> None:
     for _ in range(2):
-        with transaction(sqlite_engine) as session:
+        with transaction(own_engine) as session:
             session.add(SettingRow(name="a", value="1"))
             session.flush()
             row = session.exec(SETTING, params={"name": "a"}).one()
             session.connection().execute(text("UPDATE setting SET value = '2'"))
             session.expire(row)
-            with counting(sqlite_engine) as said:
+            with counting(own_engine) as said:
                 assert session.exec(SETTING, params={"name": "a"}).one() is row
                 assert row.value == "2"
             assert len(said) == 1
             session.delete(row)
 
 
-def test_what_is_changed_while_all_of_it_is_to_be_read_anew_is_written(
-    sqlite_engine: Engine,
-) -> None:
-    with transaction(sqlite_engine) as session:
+def test_what_is_changed_while_all_of_it_is_to_be_read_anew_is_written(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         session.add(Person(telegram_user_id=1, chat_id=1, first_name="Aino", created_at=NOW))
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         person = session.exec(select(Person)).one()
         session.expire_all()
         person.first_name = "Ainu"
         assert (person.chat_id, person.first_name) == (1, "Ainu")
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         assert session.exec(select(Person.first_name)).one() == "Ainu"
 
 
-def test_a_read_writes_what_is_pending_of_its_own_tables_only(sqlite_engine: Engine) -> None:
+def test_a_read_writes_what_is_pending_of_its_own_tables_only(own_engine: Engine) -> None:
     for _ in range(2):
-        with transaction(sqlite_engine) as session:
+        with transaction(own_engine) as session:
             assert session.exec(SETTING, params={"name": "a"}).first() is None
             inbox = InboxRow(update_id=1, raw={}, received_at=NOW)
             session.add(inbox)
-            with counting(sqlite_engine) as said:
+            with counting(own_engine) as said:
                 assert session.exec(SETTING, params={"name": "a"}).first() is None
             session.add(SettingRow(name="a", value="1"))
             assert session.exec(SETTING, params={"name": "a"}).one().value == "1"
@@ -192,35 +190,35 @@ def test_a_read_writes_what_is_pending_of_its_own_tables_only(sqlite_engine: Eng
     assert [line.split()[0] for line in said] == ["SELECT"]
 
 
-def test_whoever_goes_past_the_session_finds_everything_written(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_whoever_goes_past_the_session_finds_everything_written(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         session.add(SettingRow(name="a", value="1"))
         count = session.connection().execute(text("SELECT count(*) FROM setting")).scalar()
     assert count == 1
 
 
-def test_what_is_set_and_set_back_is_not_written(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_what_is_set_and_set_back_is_not_written(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         session.add(row := SettingRow(name="a", value="1"))
         session.flush()
         row.value = "2"
         row.value = "1"
-        with counting(sqlite_engine) as said:
+        with counting(own_engine) as said:
             session.flush()
         assert said == []
         assert not session.dirty
 
 
-def test_a_row_that_has_gone_meanwhile_is_not_changed_in_silence(sqlite_engine: Engine) -> None:
-    with pytest.raises(StaleDataError), transaction(sqlite_engine) as session:
+def test_a_row_that_has_gone_meanwhile_is_not_changed_in_silence(own_engine: Engine) -> None:
+    with pytest.raises(StaleDataError), transaction(own_engine) as session:
         session.add(row := SettingRow(name="a", value="1"))
         session.flush()
         session.connection().execute(delete(SettingRow))
         row.value = "2"
 
 
-def test_rows_come_in_the_order_in_which_they_were_added(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_rows_come_in_the_order_in_which_they_were_added(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         rows = [
             OutboxRow(chat_id=n, method="sendMessage", payload={}, not_before=NOW, created_at=NOW)
             for n in range(30)  # so many go the mapper's way

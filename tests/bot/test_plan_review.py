@@ -124,8 +124,8 @@ def test_a_reason_sent_twice_is_one_reason(team: Team) -> None:
     assert len(kept(team)) == 1
 
 
-def test_a_draft_goes_live_with_what_the_review_has_to_say_of_it(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_a_draft_goes_live_with_what_the_review_has_to_say_of_it(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("9 May")

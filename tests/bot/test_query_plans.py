@@ -15,12 +15,13 @@ from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.membership.my_data.handing_out import make
-from bot.store.db import claiming, transaction
+from bot.store.db import claiming, is_sqlite, transaction
 from bot.store.prune import prune_traffic
 from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
 from bot.watching.backlog import backlog
+from bot.week.on_stage import chats_on_stage
 from tests.bench.crew import counting
 from tests.support.weeks import Team
 
@@ -33,6 +34,8 @@ GROWING = {table for table in metadata.tables if table not in STAY_SMALL}
 READS_ALL = re.compile(
     r"^(?:SCAN (?!\w+ USING (?:COVERING )?INDEX ix_\w+_open)|SEARCH (?!\w+ USING))(\w+)"
 )
+#: The indexes are the same on PostgreSQL, but which it takes hangs on how many rows there are.
+ASKED_OF_SQLITE = pytest.mark.sqlite
 OF_A_KEY = "SELECT max(outbox.id)"
 NOTHING = "WHERE 0 = 1"
 
@@ -70,6 +73,7 @@ class Asked:
         return found
 
 
+@ASKED_OF_SQLITE
 def test_a_check_in_an_approval_and_the_views_read_by_index_alone(
     team_at: Callable[[datetime], Team],
 ) -> None:
@@ -92,21 +96,25 @@ def test_a_check_in_an_approval_and_the_views_read_by_index_alone(
 
 
 @pytest.mark.parametrize(
-    ("said", "most"), [("60.4 5 3.5 fine", 19), ("/today", 9), ("can I have coffee", 12)]
+    ("said", "most", "and_locks"),
+    [("60.4 5 3.5 fine", 19, 0), ("/today", 9, 2), ("can I have coffee", 12, 5)],
 )
 def test_an_answer_takes_few_statements(
-    team_at: Callable[[datetime], Team], said: str, most: int
+    team_at: Callable[[datetime], Team], said: str, most: int, and_locks: int
 ) -> None:
-    """As many as there are now: who adds one to every morning of everybody should have meant to."""
+    """As many as there are now: who adds one to every morning of everybody should have meant to. On
+    PostgreSQL those whom it concerns are locked; what is written is written in fewer.
+    """
     team = team_at(MORNING)
     team.athlete.writes("/help")
 
     with counting(team.world.engine) as put:
         team.athlete.writes(said)
 
-    assert len(put) <= most, put
+    assert len(put) <= most + (0 if is_sqlite(team.world.engine) else and_locks), put
 
 
+@ASKED_OF_SQLITE
 def test_what_somebody_has_here_is_handed_out_by_index_alone(
     team_at: Callable[[datetime], Team],
 ) -> None:
@@ -122,6 +130,7 @@ def test_what_somebody_has_here_is_handed_out_by_index_alone(
     assert asked.reading_whole_tables(team.world.engine) == {}
 
 
+@ASKED_OF_SQLITE
 async def test_the_queues_are_worked_off_and_watched_by_index_alone(
     team_at: Callable[[datetime], Team],
 ) -> None:
@@ -140,12 +149,14 @@ async def test_the_queues_are_worked_off_and_watched_by_index_alone(
     Duties(engine, nothing, clock, lambda: team.world.context).do_due()
     with claiming(engine) as session:
         list(Sender.heads(session, MORNING))
+        chats_on_stage(session, [101, 102], MORNING)
         backlog(session, MORNING)
 
-    assert len(asked.statements) > 8
+    assert len(asked.statements) > 9
     assert asked.reading_whole_tables(engine) == {}
 
 
+@ASKED_OF_SQLITE
 def test_clearing_out_goes_by_the_order_of_keys_and_sorts_nothing(
     team_at: Callable[[datetime], Team],
 ) -> None:
@@ -160,6 +171,7 @@ def test_clearing_out_goes_by_the_order_of_keys_and_sorts_nothing(
     assert len(asked.statements) > 4
 
 
+@ASKED_OF_SQLITE
 def test_a_handful_that_is_cleared_out_is_found_by_its_keys_alone(
     team_at: Callable[[datetime], Team],
 ) -> None:

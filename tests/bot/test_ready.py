@@ -19,9 +19,9 @@ from tests.support.world import text_of
 
 
 @pytest.fixture
-def team(sqlite_engine: Engine) -> Team:
+def team(own_engine: Engine) -> Team:
     """Mira has answered the first questions, on 1 May; no event yet."""
-    team = onboarded(sqlite_engine)
+    team = onboarded(own_engine)
     team.athlete.hears()
     return team
 
@@ -199,8 +199,8 @@ def test_what_cannot_be_read_is_asked_again(team: Team, nonsense: str) -> None:
     assert "Body fat, in %" in text_of(team.coach.writes(nonsense))
 
 
-def test_an_athlete_who_has_answered_nothing_yet_cannot_be_rated(sqlite_engine: Engine) -> None:
-    team = invited(sqlite_engine)
+def test_an_athlete_who_has_answered_nothing_yet_cannot_be_rated(own_engine: Engine) -> None:
+    team = invited(own_engine)
     assert "no athlete who has answered" in text_of(team.coach.writes("/ready"))
     said = text_of(team.coach.presses(f"rd:ask:{team.athlete_id}"))
     assert "has not answered the first questions" in said

@@ -26,18 +26,18 @@ def value(session: Session) -> str | None:
     return row.value if row is not None else None
 
 
-def test_the_same_question_is_put_once(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_the_same_question_is_put_once(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         session.add(SettingRow(name="a", value="1"))
         assert value(session) == "1"
-        with counting(sqlite_engine) as said:
+        with counting(own_engine) as said:
             assert value(session) == value(session) == "1"
         assert said == []
 
 
 @pytest.mark.parametrize("how", ["added", "changed", "deleted", "in bulk"])
-def test_it_is_put_again_after_a_write_of_that_kind(sqlite_engine: Engine, how: str) -> None:
-    with transaction(sqlite_engine) as session:
+def test_it_is_put_again_after_a_write_of_that_kind(own_engine: Engine, how: str) -> None:
+    with transaction(own_engine) as session:
         if how != "added":
             session.add(SettingRow(name="a", value="1"))
         before = value(session)
@@ -56,12 +56,12 @@ def test_it_is_put_again_after_a_write_of_that_kind(sqlite_engine: Engine, how: 
         assert value(session) == (None if how == "deleted" else "2")
 
 
-def test_a_write_of_another_kind_changes_nothing(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_a_write_of_another_kind_changes_nothing(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         assert value(session) is None
         session.add(InboxRow(update_id=1, raw={}, received_at=NOW))
         session.flush()
-        with counting(sqlite_engine) as said:
+        with counting(own_engine) as said:
             assert value(session) is None
         assert said == []
 
@@ -96,12 +96,12 @@ def test_what_is_known_ahead_of_its_writing_is_not_asked_for_until_more_is_writt
         assert any("SELECT" in one for one in said) == (after != "nothing")
 
 
-def test_nothing_is_remembered_from_one_use_case_to_the_next(sqlite_engine: Engine) -> None:
-    with transaction(sqlite_engine) as session:
+def test_nothing_is_remembered_from_one_use_case_to_the_next(own_engine: Engine) -> None:
+    with transaction(own_engine) as session:
         assert value(session) is None
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         session.add(SettingRow(name="a", value="1"))
-    with transaction(sqlite_engine) as session:
+    with transaction(own_engine) as session:
         assert value(session) == "1"
 
 

@@ -30,9 +30,9 @@ def alerts(team: Team) -> list[AlertRow]:
     ],
 )
 def test_a_warning_in_free_text_stops_the_athlete_and_fetches_the_coach_at_once(
-    sqlite_engine: Engine, text: str, flag: str
+    own_engine: Engine, text: str, flag: str
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     said = text_of(team.athlete.writes(text))
     assert "Stop." in said and "emergency number" in said and "Don't drive" in said
     told = team.coach.hears()
@@ -41,10 +41,8 @@ def test_a_warning_in_free_text_stops_the_athlete_and_fetches_the_coach_at_once(
     assert team.profile().frozen_at is not None
 
 
-def test_after_a_warning_nothing_is_adjusted_until_the_coach_lifts_it(
-    sqlite_engine: Engine,
-) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_after_a_warning_nothing_is_adjusted_until_the_coach_lifts_it(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("I passed out after cardio")
     team.morning(6)
@@ -57,10 +55,8 @@ def test_after_a_warning_nothing_is_adjusted_until_the_coach_lifts_it(
     assert "frozen" in said
 
 
-def test_a_warning_told_in_the_check_in_escalates_and_sends_no_target(
-    sqlite_engine: Engine,
-) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_warning_told_in_the_check_in_escalates_and_sends_no_target(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("61.0 6 3.5 palpitations all night"))
     with team.world.session() as session:
@@ -69,8 +65,8 @@ def test_a_warning_told_in_the_check_in_escalates_and_sends_no_target(
     assert "Carbs" not in said and "emergency number" in said
 
 
-def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_denied_symptom_alarms_nobody(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     for said in (
         "no dizziness, no chest pain, no palpitations, all good",
         "kein Schwindel, keine Brustschmerzen, alles gut",
@@ -82,8 +78,8 @@ def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
         assert passed_on.text.startswith("From Mira:") and said in passed_on.text
 
 
-def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     said = team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     assert "To be sure" in text_of(said)
     (told,) = team.coach.hears()
@@ -100,8 +96,8 @@ def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine
     assert team.profile().frozen_at is None
 
 
-def test_a_doubtful_phrase_confirmed_is_a_warning(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_doubtful_phrase_confirmed_is_a_warning(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     assert "Stop." in text_of(team.athlete.taps("Yes"))
     (warning,) = [alert for alert in alerts(team) if alert.level == "warning"]
@@ -109,8 +105,8 @@ def test_a_doubtful_phrase_confirmed_is_a_warning(sqlite_engine: Engine) -> None
     assert warning.facts["words"] == "my heart was pounding at my desk, maybe the coffee"
 
 
-def test_a_doubt_left_unanswered_is_told_as_a_doubt_and_asked_again(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_doubt_left_unanswered_is_told_as_a_doubt_and_asked_again(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.athlete.writes("my heart was pounding at my desk, maybe the coffee")
     arrive_and_read(team)
     team.world.later(minutes=9)
@@ -140,9 +136,9 @@ def test_a_doubt_left_unanswered_is_told_as_a_doubt_and_asked_again(sqlite_engin
     ],
 )
 def test_a_drug_gets_a_plain_refusal_without_a_dose_and_a_caution_to_the_coach(
-    sqlite_engine: Engine, text: str
+    own_engine: Engine, text: str
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     said = text_of(team.athlete.writes(text))
     assert "can't help with drugs" in said and "ask a doctor" in said
     assert not any(char.isdigit() for char in said)
@@ -151,10 +147,8 @@ def test_a_drug_gets_a_plain_refusal_without_a_dose_and_a_caution_to_the_coach(
     assert [alert.flag for alert in alerts(team)] == ["drug-named"]
 
 
-def test_a_drug_named_before_the_check_in_forbids_a_raise_that_morning(
-    sqlite_engine: Engine,
-) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_drug_named_before_the_check_in_forbids_a_raise_that_morning(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("thinking about a laxative")
     team.athlete.writes("60.2 5 3.5 dizzy")
@@ -164,11 +158,9 @@ def test_a_drug_named_before_the_check_in_forbids_a_raise_that_morning(
     assert made.decision["change_g"] == 0
 
 
-def test_water_drunk_too_fast_is_met_at_once_and_counts_in_the_check_in(
-    sqlite_engine: Engine,
-) -> None:
+def test_water_drunk_too_fast_is_met_at_once_and_counts_in_the_check_in(own_engine: Engine) -> None:
     """Kidneys pass 0.7 to 1.0 L an hour at most (IOM 2005, as quoted in reviews)."""
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("drank 2 litres in an hour"))
     assert "more water in a short time" in said
@@ -179,8 +171,8 @@ def test_water_drunk_too_fast_is_met_at_once_and_counts_in_the_check_in(
     assert "water-too-fast" in [flag["id"] for flag in made.decision["flags"]]
 
 
-def test_somebody_in_despair_is_answered_as_a_person(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_somebody_in_despair_is_answered_as_a_person(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     asked = text_of(team.athlete.writes("i might hurt myself"))
     assert "are you thinking of harming yourself?" in asked
     said = text_of(team.athlete.taps("Yes"))
@@ -188,15 +180,15 @@ def test_somebody_in_despair_is_answered_as_a_person(sqlite_engine: Engine) -> N
     assert any("Warning" in m.text for m in team.coach.hears())
 
 
-def test_despair_said_plainly_is_answered_without_a_question(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_despair_said_plainly_is_answered_without_a_question(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     said = text_of(team.athlete.writes("i want to kill myself"))
     assert "should not be alone" in said and "crisis line" in said and "Carbs" not in said
     assert any("Warning" in m.text for m in team.coach.hears())
 
 
-def test_a_symptom_told_before_the_check_in_counts_in_it(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_symptom_told_before_the_check_in_counts_in_it(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("feeling dizzy this morning")
     team.athlete.writes("61.0 6 3.5")
@@ -205,8 +197,8 @@ def test_a_symptom_told_before_the_check_in_counts_in_it(sqlite_engine: Engine) 
     assert made.decision["rule"] == "dropping-too-fast"
 
 
-def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_symptom_told_after_the_check_in_decides_again(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
@@ -215,16 +207,16 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     assert "blood pressure" in said and "iron" in said
 
 
-def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_symptoms_are_watched_for_while_another_question_is_open(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("I have chest pain"))
     assert "emergency number" in said and "weight this morning" not in said
     assert "Fullness" in text_of(team.athlete.writes("61.0"))
 
 
-def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.athlete.writes("legs feel weak after training")
     said = text_of(team.athlete.writes("chest a bit tight after bench"))
     assert "To be sure" in said and "Please use one of the buttons" not in said
@@ -235,24 +227,22 @@ def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(sqlite_engine
 
 
 def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("legs feel weak after training")
     assert "Carbs" in text_of(team.athlete.writes("61.0 6 3.5"))
 
 
-def test_symptoms_are_watched_for_before_the_coach_has_set_a_week(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine)
+def test_symptoms_are_watched_for_before_the_coach_has_set_a_week(own_engine: Engine) -> None:
+    team = onboarded(own_engine)
     assert "Stop." in text_of(team.athlete.writes("I fainted"))
     assert [alert.flag for alert in alerts(team)] == ["fainting"]
 
 
-def test_the_same_warning_twice_pings_the_coach_once_while_it_is_open(
-    sqlite_engine: Engine,
-) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_the_same_warning_twice_pings_the_coach_once_while_it_is_open(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.athlete.writes("I fainted")
     assert len(team.coach.hears()) == 1
     arrive_and_read(team)
@@ -273,17 +263,17 @@ def test_no_sentence_to_an_athlete_names_a_drug_with_a_dose() -> None:
 
 
 @pytest.mark.parametrize("command", ["/why", "/food", "/today", "/week", "/chart", "/late 45"])
-def test_a_command_is_not_taken_for_a_complaint(sqlite_engine: Engine, command: str) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_command_is_not_taken_for_a_complaint(own_engine: Engine, command: str) -> None:
+    team = in_peak_week(own_engine)
     team.coach.hears()
     assert "Is something wrong with you?" not in text_of(team.athlete.writes(command))
     assert not [message for message in team.coach.hears() if command in message.text]
 
 
 def test_nobody_is_told_to_drink_more_while_there_may_be_too_much_water_in_the_blood(
-    sqlite_engine: Engine,
+    own_engine: Engine,
 ) -> None:
-    team = in_peak_week(sqlite_engine)
+    team = in_peak_week(own_engine)
     team.athlete.writes("my hands are swollen and I have a headache and feel sick")
     arrive_and_read(team)
     said = text_of(team.athlete.writes("I have not drunk anything since noon and was in the sauna"))

@@ -609,6 +609,32 @@ async def test_what_is_urgent_overtakes_all_that_waits(post: Post) -> None:
     assert post.line.texts(MARA)[0] == "Warning: she fainted"
 
 
+async def test_a_stage_day_goes_before_mornings_and_views_and_pictures_after_them(
+    post: Post,
+) -> None:
+    post.show(101, "front")
+    post.say(102, "the week", urgency=Urgency.VIEW)
+    for chat in range(110, 150):
+        post.say(chat, "your target")
+    post.say(103, "pump up", urgency=Urgency.STAGE_DAY)
+
+    await post.run_until_empty()
+
+    order = [payload["chat_id"] for _, payload in post.line.calls]
+    assert order.index(103) < 5  # so many go at once
+    assert order[-2:] in ([101, 102], [102, 101])
+
+
+async def test_in_a_chat_what_waits_behind_a_view_comes_after_it(post: Post) -> None:
+    post.say(MARA, "the week", urgency=Urgency.VIEW)
+    post.say(MARA, "your target")
+    post.say(MARA, "pump up", urgency=Urgency.STAGE_DAY)
+
+    await post.run_until_empty()
+
+    assert post.line.texts(MARA) == ["the week", "your target", "pump up"]
+
+
 async def test_an_edit_of_something_urgent_does_not_come_before_it(post: Post) -> None:
     warned = post.say(MARA, "Warning: she fainted", urgency=Urgency.URGENT)
     post.edit(MARA, "Warning: she fainted. Seen by Tomas.", outbox_id=warned)

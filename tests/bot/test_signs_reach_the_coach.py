@@ -23,9 +23,9 @@ from tests.support.world import text_of
 
 
 @pytest.fixture
-def team(sqlite_engine: Engine) -> Team:
+def team(own_engine: Engine) -> Team:
     """Seven days out, half past seven, checked in with nothing to tell."""
-    return gone_on(in_peak_week(sqlite_engine), nothing_to_tell)
+    return gone_on(in_peak_week(own_engine), nothing_to_tell)
 
 
 def nothing_to_tell(team: Team) -> None:
@@ -247,8 +247,8 @@ def test_under_a_warning_no_training_is_printed_and_it_is_not_lifted_over_anothe
     assert "I fainted in the bathroom when I got up" in [detail["words"] for detail in kept]
 
 
-def test_water_that_is_put_right_puts_the_alert_right_in_its_place(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_water_that_is_put_right_puts_the_alert_right_in_its_place(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("61.2 6 0.9 fine"))
     assert "You drank 0.9 L of 3.5 L. Get back to 3.5 L today" in said
@@ -262,8 +262,8 @@ def test_water_that_is_put_right_puts_the_alert_right_in_its_place(sqlite_engine
     assert "won't add carbs" not in corrected.text
 
 
-def test_a_half_empty_bottle_is_an_info_the_first_day(sqlite_engine: Engine) -> None:
-    team = in_peak_week(sqlite_engine)
+def test_a_half_empty_bottle_is_an_info_the_first_day(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
     team.morning(7)
     team.athlete.writes("61.2 6 2.0 fine")
     told = team.coach.hears()

@@ -16,7 +16,7 @@ from bot.event.stage.flow import LOOK, STAGE, stage_day_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.stage import StageRow
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
 from engine.written.delays import parse_delay
 from tests.support.weeks import Team, gone_on, replacing
 from tests.support.world import Said, text_of
@@ -100,6 +100,9 @@ def test_every_reminder_comes_once_and_in_order(team: Team) -> None:
     assert heard.count("A meal now") == 3  # 07:00, 09:10 before leaving, 11:20
     team.world.until(noon(team, 23))
     assert reminders(team.athlete.hears()) == []
+    with team.world.session() as session:
+        rows = session.exec(select(OutboxRow).where(col(OutboxRow.dedupe).startswith("stage:")))
+        assert {row.urgency for row in rows} == {Urgency.STAGE_DAY}  # mornings do not hold it up
 
 
 def test_with_a_warning_open_nobody_is_sent_to_pump_up(team: Team) -> None:

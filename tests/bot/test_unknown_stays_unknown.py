@@ -29,9 +29,9 @@ FIGURE = re.compile(r"(sodium|fibre|salt)\D{0,3}\d|\d ?mg", re.IGNORECASE)
 
 
 @pytest.fixture
-def team(sqlite_engine: Engine) -> Team:
+def team(own_engine: Engine) -> Team:
     """Two days out, at six in London."""
-    return gone_on(in_peak_week(sqlite_engine, later=UNSURE), two_days_out)
+    return gone_on(in_peak_week(own_engine, later=UNSURE), two_days_out)
 
 
 def two_days_out(team: Team) -> None:

@@ -7,18 +7,16 @@ for. `-m soak` does it for longer.
 
 from __future__ import annotations
 
-import itertools
 import re
-import shutil
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
-from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_state_machine_as_test
+from sqlalchemy import Engine
 from sqlmodel import col, select
 
 from bot.alerts.delivery import STOP_REPEATING_AFTER
@@ -29,7 +27,7 @@ from bot.features import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, DaySetRow, DecisionRow, LimitsRow
-from tests.support.warm import warm_engine
+from tests.support.images import Image, fill
 from tests.support.weeks import Team
 from tests.support.world import Someone, World
 
@@ -54,23 +52,18 @@ PLACEHOLDER = re.compile(r"\{\w*\}|\bNone\b(?! of)|\bnan\b|<\w+ object")
 class Machine(RuleBasedStateMachine):
     """Ravi coaches Mira in her peak week; Vera and Lena know the bot's name."""
 
-    file: Path
+    engine: Engine
+    image: Image
     made: Team
-    folder: Path
-    _numbers = itertools.count()
 
     def __init__(self) -> None:
         super().__init__()
-        copy = shutil.copy(self.file, self.folder / f"{next(self._numbers)}.sqlite3")
-        self.engine = warm_engine(f"sqlite:///{copy}")
+        fill(self.engine, self.image)
         self.world = World(self.engine, START, self.made.world.updates)
         self.people = {user: Someone(self.world, user, name, 100) for user, name in NAMES.items()}
         self.world.until(START)
         self.seen = 0
         self.shown: list[str] = ["c:plan:2", "signoff:approve:1", "x", ""]
-
-    def teardown(self) -> None:
-        self.engine.dispose()
 
     @rule(
         who=st.sampled_from(sorted(NAMES)),
@@ -173,16 +166,14 @@ class Machine(RuleBasedStateMachine):
 
 
 def play(
-    peak_week_file: tuple[Path, Team], folder: Path, *, examples: int, steps: int, seeded: bool
+    engine: Engine, peak_week: tuple[Image, Team], *, examples: int, steps: int, seeded: bool
 ) -> None:
-    file, made = peak_week_file
-
-    class InThisFolder(Machine):
+    class OnThis(Machine):
         pass
 
-    InThisFolder.file, InThisFolder.made, InThisFolder.folder = file, replace(made), folder
+    OnThis.engine, OnThis.image, OnThis.made = engine, peak_week[0], replace(peak_week[1])
     run_state_machine_as_test(
-        InThisFolder,
+        OnThis,
         settings=settings(
             max_examples=examples,
             stateful_step_count=steps,
@@ -193,14 +184,14 @@ def play(
 
 
 def test_whatever_people_do_for_a_while_the_bot_stays_whole(
-    peak_week_file: tuple[Path, Team], tmp_path: Path
+    own_engine: Engine, peak_week: tuple[Image, Team]
 ) -> None:
-    play(peak_week_file, tmp_path, examples=6, steps=20, seeded=True)
+    play(own_engine, peak_week, examples=6, steps=20, seeded=True)
 
 
 @pytest.mark.soak
 @pytest.mark.timeout(3600)
 def test_whatever_people_do_for_long_the_bot_stays_whole(
-    peak_week_file: tuple[Path, Team], tmp_path: Path
+    own_engine: Engine, peak_week: tuple[Image, Team]
 ) -> None:
-    play(peak_week_file, tmp_path, examples=40, steps=50, seeded=False)
+    play(own_engine, peak_week, examples=40, steps=50, seeded=False)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -15,9 +15,9 @@ from bot.core.chat import outbox
 from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Turn
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Came, UseCases
 from bot.store.db import make_engine
-from bot.store.tables.traffic import InboxRow, OutboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
 from bot.telegram.intake import Intake
 from bot.telegram.worker import Worker
 
@@ -33,6 +33,15 @@ def _echo(turn: ChatTurn) -> None:
 
 def _apologise(turn: Turn, chat_id: int) -> None:
     outbox.say(turn, chat_id=chat_id, text="sorry")
+
+
+def _how_urgent(_session: Session, _now: datetime, came: Sequence[Came]) -> list[Urgency]:
+    """By what is written, as the use cases would know it of danger and of a stage day."""
+    known = {"chest": Urgency.URGENT, "stage": Urgency.STAGE_DAY, "/week": Urgency.VIEW}
+    return [
+        next((how for word, how in known.items() if word in said), Urgency.ORDINARY)
+        for _, said in came
+    ]
 
 
 class Office:
@@ -61,7 +70,7 @@ class Office:
         )
 
     def receive(self, *updates: dict[str, Any]) -> None:
-        Intake(self.engine, self.clock, lambda text: "chest pain" in text).store(updates)
+        Intake(self.engine, self.clock, _how_urgent).store(updates)
 
     async def work(self) -> None:
         """As long as there is something to begin."""
@@ -300,6 +309,30 @@ def test_what_was_said_and_went_with_somebodys_data_keeps_nothing_from_being_don
     assert office.worker.handle(1, 7)
     with Session(any_engine) as session:
         assert [row.payload["text"] for row in session.exec(select(OutboxRow))] == ["stays"]
+
+
+async def test_after_danger_comes_a_stage_day_then_mornings_and_then_views_each_by_arrival(
+    any_engine: Engine,
+) -> None:
+    handled: dict[str, Urgency] = {}
+    office = Office(
+        any_engine, lambda turn: handled.update({turn.incoming.text: turn.context.urgency})
+    )
+    for first, words in ((1, "/week"), (11, "60.1 5 3.5"), (21, "on stage"), (31, "chest pain")):
+        office.receive(*(text_update(n, n, f"{words} {n}") for n in range(first, first + 4)))
+
+    await office.work()
+    await office.worker.close()
+
+    of_each = [
+        {text for text in handled if word in text} for word in ("chest", "stage", "60.1", "/")
+    ]
+    in_order = list(handled)
+    assert [set(in_order[n : n + 4]) for n in range(0, 16, 4)] == of_each
+    # As urgent as what is answered is the answer; whether one to danger is, the use case finds out.
+    assert [{handled[text] for text in one} for one in of_each] == [
+        {Urgency.ORDINARY}, {Urgency.STAGE_DAY}, {Urgency.ORDINARY}, {Urgency.VIEW},
+    ]  # fmt: skip
 
 
 async def test_what_may_be_urgent_is_handled_before_all_that_came_earlier(

@@ -66,9 +66,9 @@ EVERY_HOUR = ("Drink a glass of water", "A meal now", "Take a few sips")
 
 
 async def test_a_season_of_thirty_is_asked_planned_and_looked_back_on_event_by_event(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    async with DrivenBot(telegram, sqlite_url, BEGIN, tmp_path / "photos") as bot:
+    async with DrivenBot(telegram, own_url, BEGIN, tmp_path / "photos") as bot:
         crowd = Crowd(telegram, bot)
         people = cast(bot, crowd)
         await crowd.together(hedda_sets_up(people["Hedda"]), ilmar_sets_up(people["Ilmar"]))

@@ -188,10 +188,10 @@ def the_mornings_after(bot: ShiftedBot, talk: Talk) -> None:
 
 
 def test_from_fourteen_days_out_to_the_last_morning_after(
-    talk: Talk, telegram: Telegram, sqlite_engine: Engine
+    talk: Talk, telegram: Telegram, own_engine: Engine
 ) -> None:
-    onboarded(sqlite_engine, now=START)
-    with ShiftedBot(telegram, str(sqlite_engine.url), START) as bot:
+    onboarded(own_engine, now=START)
+    with ShiftedBot(telegram, str(own_engine.url), START) as bot:
         the_event(talk)
         is_it_worth_it(bot, talk)
         the_plan(talk)

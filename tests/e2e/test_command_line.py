@@ -67,10 +67,10 @@ def test_a_command_that_does_not_exist_shows_those_that_do() -> None:
 
 @pytest.mark.parametrize("fault", [(401, "Unauthorized"), (404, "Not Found")])
 def test_a_token_that_is_refused_is_named_by_check_and_run(
-    telegram: Telegram, sqlite_url: str, fault: tuple[int, str]
+    telegram: Telegram, own_url: str, fault: tuple[int, str]
 ) -> None:
     telegram.fault("getMe", *fault, times=2)
-    settings = {"bot_token": TOKEN, "api_base_url": telegram.url, "database_url": sqlite_url}
+    settings = {"bot_token": TOKEN, "api_base_url": telegram.url, "database_url": own_url}
 
     checked, run = brimline("check", **settings), brimline("run", **settings)
 
@@ -82,13 +82,13 @@ def test_a_token_that_is_refused_is_named_by_check_and_run(
     assert TOKEN not in run.stderr + checked.stdout
 
 
-def test_a_webhook_port_in_use_is_named(telegram: Telegram, sqlite_url: str) -> None:
+def test_a_webhook_port_in_use_is_named(telegram: Telegram, own_url: str) -> None:
     with socket.create_server(("127.0.0.1", 0)) as taken:
         run = brimline(
             "run",
             bot_token=TOKEN,
             api_base_url=telegram.url,
-            database_url=sqlite_url,
+            database_url=own_url,
             webhook_url="https://example.org/hook",
             webhook_secret=SECRET,
             webhook_port=str(taken.getsockname()[1]),

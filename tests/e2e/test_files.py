@@ -52,10 +52,10 @@ def file_ids(result: Any, kind: str) -> list[str]:
 
 
 def test_an_album_goes_to_the_coach_clean_and_captioned_and_two_mornings_side_by_side(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    prepared(sqlite_url)
-    with ShiftedBot(telegram, sqlite_url, MORNING, tmp_path / "photos") as bot:
+    prepared(own_url)
+    with ShiftedBot(telegram, own_url, MORNING, tmp_path / "photos") as bot:
         telegram.wait_for_text(ATHLETE, "Good morning")
         telegram.says(ATHLETE, "61.1 6 3.5 on target fine")
         telegram.wait_for_text(ATHLETE, "Photos for Ravi, if you like")
@@ -89,9 +89,9 @@ def test_an_album_goes_to_the_coach_clean_and_captioned_and_two_mornings_side_by
     assert telegram.refused() == []
 
 
-def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, sqlite_url: str) -> None:
-    prepared(sqlite_url)
-    with ShiftedBot(telegram, sqlite_url, MORNING):
+def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, own_url: str) -> None:
+    prepared(own_url)
+    with ShiftedBot(telegram, own_url, MORNING):
         telegram.wait_for_text(ATHLETE, "Good morning")
         telegram.taps(COACH, "c:sheet:2:xlsx", 1)
         telegram.wait_until(lambda: bool(telegram.calls(COACH, "sendDocument")), "the sheet")
@@ -110,31 +110,31 @@ def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, sqlite_ur
         book.save(out)
         telegram.sends_file(COACH, out.getvalue(), name="plan.xlsx")
         telegram.wait_for_text(COACH, "5 days out, carbs: 185 g → 200 g")
-        assert len(plans(sqlite_url)) == 1
+        assert len(plans(own_url)) == 1
         telegram.taps_label(COACH, "Use these changes")
         telegram.wait_for_text(COACH, "1 change is now set")
-    assert [day["carb_g"] for day in plans(sqlite_url)[1].days if day["days_out"] == 5] == [200]
+    assert [day["carb_g"] for day in plans(own_url)[1].days if day["days_out"] == 5] == [200]
     assert telegram.refused() == []
 
 
 def test_a_file_that_is_underway_when_the_bot_is_killed_is_fetched_at_the_next_start(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    prepared(sqlite_url)
+    prepared(own_url)
     log = tmp_path / "bot.log"
-    with BotProcess(telegram, sqlite_url, log, photo_dir=str(tmp_path / "photos")) as bot:
+    with BotProcess(telegram, own_url, log, photo_dir=str(tmp_path / "photos")) as bot:
         telegram.hold("getFile", "after")
         telegram.sends_file(COACH, b"Shopping;Eggs\n" * 10, name="list.csv")
         telegram.wait_for_held()
         bot.kill()
         telegram.release()
-        with_lease_over(sqlite_url)
+        with_lease_over(own_url)
         bot.start()
         telegram.wait_for_text(COACH, "can't find a plan")
         bot.stop()
         assert "Shopping" not in log.read_text() and "list.csv" not in log.read_text()
     assert telegram.texts(COACH).count(telegram.texts(COACH)[-1]) == 1
-    engine = make_engine(sqlite_url)
+    engine = make_engine(own_url)
     with Session(engine) as session:
         attached = session.exec(select(OutboxRow.attached)).all()
     engine.dispose()

@@ -127,11 +127,9 @@ def by_buttons(talk: Talk, weight: str, fullness: str, sharpness: str | None, ca
     return talk.taps(ATHLETE, "All fine", "Carbs")
 
 
-def test_a_whole_peak_week_over_the_bot_api(
-    talk: Talk, telegram: Telegram, sqlite_url: str
-) -> None:
-    code = coach_code(sqlite_url)
-    with logging_all() as log, ShiftedBot(telegram, sqlite_url, START) as bot:
+def test_a_whole_peak_week_over_the_bot_api(talk: Talk, telegram: Telegram, own_url: str) -> None:
+    code = coach_code(own_url)
+    with logging_all() as log, ShiftedBot(telegram, own_url, START) as bot:
         talk.says(STRANGER, "hello", "works by invitation")
         everybody_comes_in(talk, code)
         the_coach_sets_the_week(talk)

@@ -15,8 +15,8 @@ INES, MARA = 11, 12
 
 
 @pytest.fixture
-def bot(telegram: Telegram, sqlite_url: str, tmp_path: Path) -> BotProcess:
-    return BotProcess(telegram, sqlite_url, tmp_path / "log", module=["tests.support.small_bot"])
+def bot(telegram: Telegram, own_url: str, tmp_path: Path) -> BotProcess:
+    return BotProcess(telegram, own_url, tmp_path / "log", module=["tests.support.small_bot"])
 
 
 def test_texts_edits_and_taps_are_answered(telegram: Telegram, bot: BotProcess) -> None:
@@ -178,11 +178,11 @@ def test_two_processes_on_one_postgresql_share_the_work_and_one_takes_over(
 
 
 def test_a_webhook_is_set_up_with_its_secret_and_updates_come_through_it(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path, free_port: int
+    telegram: Telegram, own_url: str, tmp_path: Path, free_port: int
 ) -> None:
     bot = BotProcess(
         telegram,
-        sqlite_url,
+        own_url,
         tmp_path / "log",
         module=["tests.support.small_bot"],
         webhook_url=f"http://127.0.0.1:{free_port}/hook",
@@ -212,14 +212,10 @@ def test_a_server_out_of_reach_at_the_start_is_waited_for(
 
 
 def test_neither_token_nor_words_nor_figures_are_logged(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
     bot = BotProcess(
-        telegram,
-        sqlite_url,
-        tmp_path / "log",
-        module=["tests.support.small_bot"],
-        log_level="DEBUG",
+        telegram, own_url, tmp_path / "log", module=["tests.support.small_bot"], log_level="DEBUG"
     )
     telegram.fault("sendMessage", 500, "Internal Server Error")
     with bot:

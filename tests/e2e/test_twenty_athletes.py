@@ -42,9 +42,9 @@ STAND_IN_OVER = datetime(2027, 4, 5, 4, 1, tzinfo=UTC)  # midnight in New York
 
 
 async def test_three_coaches_and_twenty_athletes_have_their_week_and_nobody_anothers(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    async with DrivenBot(telegram, sqlite_url, BEFORE, tmp_path / "photos") as bot:
+    async with DrivenBot(telegram, own_url, BEFORE, tmp_path / "photos") as bot:
         crowd = Crowd(telegram, bot)
         cast = Cast(crowd)
         await everybody_comes_in(cast, bot)

@@ -72,9 +72,9 @@ def answers(person: Someone, number: int) -> Script:
 
 
 async def test_twenty_mornings_at_once_are_a_roster_kept_up_to_date_the_pictures_and_the_alert(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    async with DrivenBot(telegram, sqlite_url, NIGHT, tmp_path / "photos") as bot:
+    async with DrivenBot(telegram, own_url, NIGHT, tmp_path / "photos") as bot:
         crowd = Crowd(telegram, bot)
         teams = prepared(bot, crowd)
         torvald = next(one for one in crowd.people.values() if one.name == "Torvald")

@@ -66,10 +66,10 @@ def test_a_database_server_that_crashes_amid_the_work_is_waited_for_and_nothing_
 
 
 def test_a_full_disk_is_named_in_the_log_and_what_came_meanwhile_is_answered_after_it(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
     """A limit on the size of files stands for the disk: writes beyond it fail, as on a full one."""
-    bot = BotProcess(telegram, sqlite_url, tmp_path / "log", module=SMALL)
+    bot = BotProcess(telegram, own_url, tmp_path / "log", module=SMALL)
     with bot:
         everybody_says(telegram, "before")
         everybody_heard(telegram, "before")
@@ -92,10 +92,10 @@ def test_a_full_disk_is_named_in_the_log_and_what_came_meanwhile_is_answered_aft
 
 
 def test_two_processes_at_one_file_share_it_and_one_of_them_polls(
-    telegram: Telegram, sqlite_url: str, tmp_path: Path
+    telegram: Telegram, own_url: str, tmp_path: Path
 ) -> None:
-    first = BotProcess(telegram, sqlite_url, tmp_path / "first", module=SMALL)
-    second = BotProcess(telegram, sqlite_url, tmp_path / "second", module=SMALL)
+    first = BotProcess(telegram, own_url, tmp_path / "first", module=SMALL)
+    second = BotProcess(telegram, own_url, tmp_path / "second", module=SMALL)
     with first, second:
         everybody_says(telegram, "hello")
         everybody_heard(telegram, "hello")

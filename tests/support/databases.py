@@ -22,34 +22,13 @@ from sqlalchemy import Engine
 
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
-from bot.store.tables import metadata
+from tests.support.images import EMPTY
 from tests.support.once import once_a_run
 from tests.support.warm import warm_engine
 
 NOBODY = 65534
-SHAPED = "shaped"
+SHAPED, ANOTHER = "shaped", "another"
 _numbers = itertools.count(1)
-
-
-#: Triggers are off meanwhile, so that rows may go before those that name them.
-_EMPTY = """
-SET lock_timeout = '10s';
-SET session_replication_role = replica;
-DO $$
-DECLARE
-    one text;
-    there boolean;
-BEGIN
-    FOREACH one IN ARRAY ARRAY[{tables}] LOOP
-        EXECUTE format('LOCK TABLE %I IN ACCESS EXCLUSIVE MODE', one);
-        EXECUTE format('SELECT EXISTS (SELECT FROM %I)', one) INTO there;
-        IF there THEN
-            EXECUTE format('DELETE FROM %I', one);
-        END IF;
-    END LOOP;
-    PERFORM setval(seqrelid, 1, false) FROM pg_sequence;
-END $$;
-"""
 
 
 @dataclass(frozen=True)
@@ -68,16 +47,11 @@ class Server:
             connection.execute(statement.encode())
 
     def empty(self, database: str) -> None:
-        """Take out all rows; ids begin with 1 again.
-
-        Most tables of most tests are empty, and to truncate one costs as much as a whole test.
-        """
-        tables = ", ".join(f"'{table}'" for table in metadata.tables)
-        statement = _EMPTY.format(tables=tables).encode()
+        """Take out all rows; ids begin with 1 again."""
         try:
-            self._kept(database).execute(statement)
+            self._kept(database).execute(EMPTY.encode())
         except psycopg.OperationalError:  # a test may have cut every line
-            self._kept(database).execute(statement)
+            self._kept(database).execute(EMPTY.encode())
 
     def _kept(self, database: str) -> psycopg.Connection:
         if database not in self.lines or self.lines[database].closed:
@@ -133,6 +107,7 @@ def postgres() -> Iterator[Server]:
         engine = make_engine(server.url(SHAPED))
         upgrade_to_head(engine)
         engine.dispose()
+        server.execute(f"CREATE DATABASE {ANOTHER} TEMPLATE {SHAPED}")  # while nobody is at it
         yield server
     finally:
         server.hang_up()
@@ -185,6 +160,30 @@ def any_url(request: pytest.FixtureRequest) -> str:
     """The one and then the other."""
     name = "sqlite_url" if request.param == "sqlite" else "postgres_url"
     return str(request.getfixturevalue(name))
+
+
+@pytest.fixture
+def own_url(request: pytest.FixtureRequest) -> str:
+    """The address of a database of the test's own: SQLite, or what `--database` says."""
+    on_sqlite = request.config.getoption("database") == "sqlite"
+    return str(request.getfixturevalue("sqlite_url" if on_sqlite else "postgres_url"))
+
+
+@pytest.fixture
+def own_engine(own_url: str) -> Iterator[Engine]:
+    yield from _engine(own_url)
+
+
+@pytest.fixture(scope="session")
+def another_database(request: pytest.FixtureRequest) -> Callable[[Path], str]:
+    """Gives the address of one more database in shape, of the same kind: in that folder, or on the
+    server, where there is one in all. It is for whoever fills it with what was played once.
+    """
+    if request.config.getoption("database") == "sqlite":
+        shaped: Path = request.getfixturevalue("shaped_sqlite")
+        return lambda folder: f"sqlite:///{shutil.copy(shaped, folder / 'week.sqlite3')}"
+    server: Server = request.getfixturevalue("postgres")
+    return lambda _folder: server.url(ANOTHER)
 
 
 @pytest.fixture

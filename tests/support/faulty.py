@@ -1,6 +1,6 @@
 """Everything that can go wrong around a running bot, drawn from a seed: the same again with the same.
 
-The bot's own parts run on one SQLite file against a Bot API server that is not to be relied upon, on a
+The bot's own parts run on one database against a Bot API server that is not to be relied upon, on a
 clock that somebody sets, and the power goes at any statement to the database. What is dead does nothing
 more; the next life begins on what was committed. Each kind of chance is a stream of its own and threads
 take turns, so that a seed does the same again.
@@ -19,9 +19,9 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
-from pathlib import Path
 from typing import Any
 
+import psycopg
 from sqlalchemy import Engine, event
 from sqlmodel import Session, col, select
 from telegram.error import NetworkError, RetryAfter, TimedOut
@@ -31,7 +31,7 @@ from bot.core.timing.clock import DrivenClock
 from bot.core.timing.clock_watch import ClockWatch
 from bot.dispatcher import USE_CASES
 from bot.settings import Settings
-from bot.store.db import make_engine
+from bot.store.db import is_sqlite, make_engine
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.telegram.intake import Poller
 from tests.support.chats import TOKEN
@@ -144,23 +144,23 @@ def rolled_back(handle: Any, *_: Any) -> None:
     """To be done before a connection is closed: a cursor that some traceback still holds keeps a closed
     one alive, and with it the lock that its transaction has on the file, which no dead process does.
     """
-    with suppress(sqlite3.ProgrammingError):  # closed already
+    with suppress(sqlite3.ProgrammingError, psycopg.OperationalError):  # closed already
         handle.rollback()
 
 
 class Lives:
-    """One bot after another on the same file. `step` lets it work until it rests or dies."""
+    """One bot after another on the same database. `step` lets it work until it rests or dies."""
 
-    def __init__(self, file: Path, start: datetime, seed: int) -> None:
+    def __init__(self, url: str, start: datetime, seed: int) -> None:
         self.chance = random.Random(seed)
         self.chances = Chances()
         self.power = random.Random(seed + 2)
         self.server = Server(random.Random(seed + 3), self.chances)
         self.clock = DrivenClock(start)
-        self.file = file
+        self.url = url
         self._settings = Settings.model_validate(
             {
-                "bot_token": TOKEN, "database_url": f"sqlite:///{file}", "photo_dir": None,
+                "bot_token": TOKEN, "database_url": url, "photo_dir": None,
                 "worker_threads": 1,
             }
         )  # fmt: skip
@@ -174,7 +174,7 @@ class Lives:
         self.chances = self.server.chances = Chances.none()
 
     def session(self) -> Session:
-        return Session(make_engine(f"sqlite:///{self.file}"), expire_on_commit=False)
+        return Session(self.engine, expire_on_commit=False)
 
     async def step(self) -> None:
         """Do what is open; begin anew after a power cut."""
@@ -234,12 +234,12 @@ class Lives:
         self.app = App(self._settings, self.engine, self.server, USE_CASES, self.clock)
         self.app.username = "brimline_test_bot"
         self.poller = Poller(
-            self.engine, self.server, self.clock, lambda: None, USE_CASES.may_be_urgent
+            self.engine, self.server, self.clock, lambda: None, USE_CASES.how_urgent
         )
         self.watch = ClockWatch(self.engine, self.clock, lambda: None)
 
     def _engine(self, life: Life) -> Engine:
-        engine = make_engine(f"sqlite:///{self.file}")
+        engine = make_engine(self.url)
 
         def statement(*_: Any) -> None:
             if life.over or self.server.dead:
@@ -249,7 +249,8 @@ class Lives:
                 self.server.dead = True
                 raise PowerCut
 
-        event.listen(engine, "connect", _without_waiting_for_the_disk)
+        if is_sqlite(engine):
+            event.listen(engine, "connect", _without_waiting_for_the_disk)
         event.listen(engine, "connect", lambda handle, _record: life.opened(handle))
         event.listen(engine, "close", rolled_back)
         event.listen(engine, "before_cursor_execute", statement)

@@ -12,8 +12,11 @@ import pytest
 from bot.words import languages
 from tests.support.chats import Telegram, telegram_process
 from tests.support.databases import (  # noqa: F401 - fixtures
+    another_database,
     any_engine,
     any_url,
+    own_engine,
+    own_url,
     postgres,
     postgres_engine,
     postgres_url,
@@ -23,7 +26,7 @@ from tests.support.databases import (  # noqa: F401 - fixtures
 )
 from tests.support.foreign import OURS, heed_readers, in_code, write_plain_catalogue  # noqa: F401 - one is a fixture
 from tests.support.network import no_network  # noqa: F401 - a fixture
-from tests.support.prepared import later, peak_week_file, team_at  # noqa: F401 - fixtures
+from tests.support.prepared import later, peak_week, team_at  # noqa: F401 - fixtures
 from tests.support.rehearsed import after_a_morning, opened, rehearsed  # noqa: F401 - fixtures
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import datetime
@@ -12,26 +11,27 @@ import pytest
 from sqlalchemy import Engine
 
 from bot.words import languages
+from tests.support.images import Image, fill, image_of
 from tests.support.warm import warm_engine
 from tests.support.weeks import AsPlayed, Team, in_peak_week
 from tests.support.world import Someone, World
 
 #: By a moment and the catalogues in force, what a database holds after the duties up to then were
 #: done, and what had been read of each chat.
-Later = dict[tuple[datetime, Path], tuple[Path, dict[int, int]]]
+Later = dict[tuple[datetime, Path], tuple[Image, dict[int, int]]]
+Another = Callable[[Path], str]
 
 
 @pytest.fixture(scope="session")
-def peak_week_file(
-    shaped_sqlite: Path, tmp_path_factory: pytest.TempPathFactory
-) -> tuple[Path, Team]:
-    """A database with Ravi, Mira, her event, plan and limits, and the team as it then stood."""
-    file = tmp_path_factory.mktemp("prepared") / "week.sqlite3"
-    shutil.copy(shaped_sqlite, file)
-    engine = warm_engine(f"sqlite:///{file}")
+def peak_week(
+    another_database: Another, tmp_path_factory: pytest.TempPathFactory
+) -> tuple[Image, Team]:
+    """What a database holds with Ravi, Mira, her event, plan and limits, and the team as it stood."""
+    engine = warm_engine(another_database(tmp_path_factory.mktemp("prepared")))
     team = in_peak_week(engine)
+    image = image_of(engine)
     engine.dispose()
-    return file, team
+    return image, team
 
 
 @pytest.fixture(scope="session")
@@ -42,19 +42,18 @@ def later() -> Later:
 
 @pytest.fixture
 def team_at(
-    peak_week_file: tuple[Path, Team], later: Later, tmp_path: Path
+    peak_week: tuple[Image, Team], later: Later, another_database: Another, tmp_path: Path
 ) -> Iterator[Callable[[datetime], Team]]:
     """The team on a database of the test's own, at a moment; nothing said so far counts."""
-    prepared, made = peak_week_file
-    file = tmp_path / "week.sqlite3"
+    prepared, made = peak_week
     opened: list[Engine] = []
 
     def at(moment: datetime) -> Team:
         if opened:  # a second moment goes on from the first
             return _wait(_team(made, opened[0], moment))
         kept = later.get((moment, languages.CATALOGUES))
-        shutil.copy(kept[0] if kept else prepared, file)
-        opened.append(warm_engine(f"sqlite:///{file}"))
+        opened.append(warm_engine(another_database(tmp_path)))
+        fill(opened[0], kept[0] if kept else prepared)
         team = _team(made, opened[0], moment)
         if kept:
             team.world.read_up_to.update(kept[1])
@@ -62,10 +61,7 @@ def team_at(
             team.as_played = AsPlayed.of(key, team.world)
             return team
         _wait(team)
-        opened[0].pool.dispose()  # the last connection to close brings the log into the file
-        played = prepared.with_name(f"{len(later)}.sqlite3")
-        shutil.copy(file, played)
-        later[moment, languages.CATALOGUES] = (played, dict(team.world.read_up_to))
+        later[moment, languages.CATALOGUES] = (image_of(opened[0]), dict(team.world.read_up_to))
         return team
 
     yield at

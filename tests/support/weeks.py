@@ -5,17 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
-from pathlib import Path
 from typing import Any, TypeVar
 
-from sqlalchemy import Engine, insert, text
+from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
 from bot.people.people import get_profile
-from bot.store.db import is_sqlite, transaction
-from bot.store.tables import metadata
+from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
@@ -25,6 +23,7 @@ from bot.words import languages
 from engine.planning.drafting.draft import draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
+from tests.support.images import Image, Written, as_written, fill, image_of
 from tests.support.world import Said, Someone, World
 
 ONBOARDING_ANSWERS = (
@@ -68,11 +67,11 @@ class Team:
             return
         key = (*played.key, moment)
         if key in _passed:
-            _fill(self.world.engine, _passed[key])
+            fill(self.world.engine, _passed[key])
             self.world.now = moment
         else:
             self.world.until(moment)
-            _passed[key] = _image_of(self.world.engine)
+            _passed[key] = image_of(self.world.engine)
 
     def once(self, act: Callable[[Team], _Given]) -> _Given:
         """What `act`, a function of a module, gives: right after the team was copied it is played once,
@@ -85,10 +84,10 @@ class Team:
         if key not in _acted:
             given = act(self)
             counted = (world.updates, self.coach.message_ids, self.athlete.message_ids)
-            _acted[key] = (_image_of(world.engine), dict(world.read_up_to), counted, given)
+            _acted[key] = (image_of(world.engine), dict(world.read_up_to), counted, given)
             return given
         image, read_up_to, counted, given = _acted[key]
-        _fill(world.engine, image)
+        fill(world.engine, image)
         world.updates, self.coach.message_ids, self.athlete.message_ids = counted
         world.read_up_to.clear()
         world.read_up_to.update(read_up_to)
@@ -105,25 +104,18 @@ class AsPlayed:
     key: tuple[object, ...]
     now: datetime
     updates: int
-    file: tuple[tuple[int, int], ...]
+    written: Written
 
     @classmethod
     def of(cls, key: tuple[object, ...], world: World) -> AsPlayed | None:
-        if not is_sqlite(world.engine) or world.photo_dir is not None:
+        if world.photo_dir is not None:
             return None
         return cls(key, world.now, world.updates, as_written(world.engine))
 
     def still_is(self, world: World) -> bool:
-        return (self.now, self.updates, None, self.file) == (
+        return (self.now, self.updates, None, self.written) == (
             world.now, world.updates, world.photo_dir, as_written(world.engine),
         )  # fmt: skip
-
-
-def as_written(engine: Engine) -> tuple[tuple[int, int], ...]:
-    """When an SQLite file and the log beside it were last written, and their sizes, where not empty."""
-    file = _file_of(engine)
-    found = [one.stat() for one in (file, Path(f"{file}-wal")) if one.exists()]
-    return tuple((one.st_mtime_ns, one.st_size) for one in found if one.st_size)
 
 
 def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
@@ -160,14 +152,12 @@ def onboarded(
     )
 
 
-#: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
-_Image = bytes | dict[str, list[dict[str, Any]]]
-_played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
+_played: dict[tuple[object, ...], tuple[Image, Team]] = {}
 #: By the key of what was played and what was done right after: the database, what had been read, what
 #: had been counted, and what was given back.
-_acted: dict[tuple[object, ...], tuple[_Image, dict[int, int], tuple[int, int, int], Any]] = {}
+_acted: dict[tuple[object, ...], tuple[Image, dict[int, int], tuple[int, int, int], Any]] = {}
 #: By the key of what was played and the moment up to which time has passed since.
-_passed: dict[tuple[object, ...], _Image] = {}
+_passed: dict[tuple[object, ...], Image] = {}
 
 
 def played_once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
@@ -175,10 +165,10 @@ def played_once(what: tuple[object, ...], engine: Engine, play: Callable[[], Tea
     key = (*what, engine.dialect.name, languages.CATALOGUES)
     if key not in _played:
         team = play()
-        _played[key] = (_image_of(engine), _as_it_stands(team, engine))
+        _played[key] = (image_of(engine), _as_it_stands(team, engine))
         return team
     image, stood = _played[key]
-    _fill(engine, image)
+    fill(engine, image)
     team = _as_it_stands(stood, engine)
     team.as_played = AsPlayed.of(key, team.world)
     return team
@@ -216,41 +206,6 @@ def _asked_everything(
             team.athlete.writes(answer)
     team.coach.hears()
     return team
-
-
-def _image_of(engine: Engine) -> _Image:
-    """Everything that was committed in a database."""
-    if not is_sqlite(engine):
-        with engine.connect() as connection:
-            return {
-                table.name: [dict(row) for row in connection.execute(select(table)).mappings()]
-                for table in metadata.sorted_tables
-            }
-    engine.pool.dispose()  # the last connection to close brings the log into the file
-    return _file_of(engine).read_bytes()
-
-
-def _fill(engine: Engine, image: _Image) -> None:
-    """Put an image in the place of what a database in shape holds (on PostgreSQL, of nothing)."""
-    if not isinstance(image, bytes):
-        with engine.begin() as connection:
-            for table in metadata.sorted_tables:
-                if rows := image[table.name]:
-                    connection.execute(insert(table), rows)
-                    if "id" in table.c:
-                        sequence = f"pg_get_serial_sequence('\"{table.name}\"', 'id')"
-                        connection.execute(
-                            text(f'SELECT setval({sequence}, max(id)) FROM "{table.name}"')
-                        )
-        return
-    engine.pool.dispose()
-    for leftover in ("-wal", "-shm"):
-        Path(f"{_file_of(engine)}{leftover}").unlink(missing_ok=True)
-    _file_of(engine).write_bytes(image)
-
-
-def _file_of(engine: Engine) -> Path:
-    return Path(str(engine.url.database))
 
 
 def in_peak_week(

@@ -111,7 +111,8 @@ class Delivery:
 
     `silent`: without a sound. `topic`: it takes the place of those on it that have not been sent yet.
     `dedupe`: what is said under this name is said once. `decision_id`: the decision that it tells of.
-    An urgent one overtakes what else waits, in this chat and in all others.
+    An urgent one overtakes what else waits, in this chat and in all others. What is neither urgent nor
+    anything else is as urgent as what it answers.
     """
 
     silent: bool = False
@@ -298,7 +299,7 @@ def _put(turn: Turn, how: Delivery, **columns: Any) -> OutboxRow:
         **columns,
         dedupe=how.dedupe,
         decision_id=how.decision_id,
-        urgency=how.urgency,
+        urgency=how.urgency or turn.context.urgency,
         not_before=turn.now,
         created_at=turn.now,
     )

@@ -35,6 +35,7 @@ class Command:
     menu: Callable[[], str] | None = None
     rank: int = 0  # where it stands in menus and help
     takes_words: bool = False
+    can_wait: bool = False  # it shows what is there: in a rush everybody's morning goes before it
 
 
 @dataclass(frozen=True, slots=True)

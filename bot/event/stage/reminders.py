@@ -18,7 +18,7 @@ from bot.people.people import get_person, profile_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.stage import StageRow
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, Urgency
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from engine.stage_day.stage_day import Entry, Kind
@@ -56,7 +56,11 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
         turn,
         athlete,
         text,
-        how=Delivery(silent=entry.kind in QUIET, dedupe=f"stage:{row.id}:{event.day}:{entry.key}"),
+        how=Delivery(
+            silent=entry.kind in QUIET,
+            dedupe=f"stage:{row.id}:{event.day}:{entry.key}",
+            urgency=Urgency.STAGE_DAY,
+        ),
     )
 
 

@@ -9,6 +9,13 @@ from bot.membership.my_data import handing_out, words
 FEATURE = Feature(
     id="my_data",
     commands=(
-        Command("mydata", ANYONE_KNOWN | FORMER, handing_out.hand_out, words.menu, rank=115),
+        Command(
+            "mydata",
+            ANYONE_KNOWN | FORMER,
+            handing_out.hand_out,
+            words.menu,
+            rank=115,
+            can_wait=True,
+        ),
     ),
 )

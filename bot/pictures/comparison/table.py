@@ -8,7 +8,7 @@ from bot.pictures.comparison import buttons, comparing, words
 
 FEATURE = Feature(
     id="comparison",
-    commands=(Command("weeks", ATHLETE, comparing.own, words.menu, rank=72),),
+    commands=(Command("weeks", ATHLETE, comparing.own, words.menu, rank=72, can_wait=True),),
     taps=(tap(buttons.OWN_WEEKS, ATHLETE, comparing.own_tapped),),
     on_card=(view(buttons.WEEKS, comparing.of_athlete),),
 )

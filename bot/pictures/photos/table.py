@@ -10,8 +10,17 @@ from bot.pictures.photos import words as photo_words
 FEATURE = Feature(
     id="photos",
     commands=(
-        Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu, rank=80),
-        Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu, rank=90),
+        Command(
+            "photos", ATHLETE, photos.show_own, photo_words.photos_menu, rank=80, can_wait=True
+        ),
+        Command(
+            "compare",
+            ATHLETE | COACHING,
+            compare.compare,
+            photo_words.compare_menu,
+            rank=90,
+            can_wait=True,
+        ),
     ),
     taps=(
         tap(buttons.ON_PHOTO, ATHLETE, photos.pick, photo_words.picture_gone),

@@ -8,6 +8,6 @@ from bot.pictures.timeline import buttons, seasons, words
 
 FEATURE = Feature(
     id="timeline",
-    commands=(Command("season", ATHLETE, seasons.own, words.menu, rank=74),),
+    commands=(Command("season", ATHLETE, seasons.own, words.menu, rank=74, can_wait=True),),
     on_card=(view(buttons.TIMELINE, seasons.of_athlete),),
 )

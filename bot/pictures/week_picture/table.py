@@ -10,8 +10,8 @@ from bot.pictures.week_picture import picture, words
 FEATURE = Feature(
     id="week_picture",
     commands=(
-        Command("chart", ATHLETE, picture.own_picture, words.menu, rank=40),
-        Command("picture", ATHLETE, picture.own_picture, rank=50),
+        Command("chart", ATHLETE, picture.own_picture, words.menu, rank=40, can_wait=True),
+        Command("picture", ATHLETE, picture.own_picture, rank=50, can_wait=True),
     ),
     on_card=(view(cards.PICTURE, picture.show_picture),),
 )

@@ -9,6 +9,6 @@ from bot.sheets.coach_numbers.buttons import NUMBERS
 
 FEATURE = Feature(
     id="coach_numbers",
-    commands=(Command("numbers", COACH, view.show, words.menu, rank=175),),
+    commands=(Command("numbers", COACH, view.show, words.menu, rank=175, can_wait=True),),
     taps=(tap(NUMBERS, COACH, view.tapped),),
 )

@@ -11,7 +11,9 @@ from bot.words.common import already_answered
 
 FEATURE = Feature(
     id="workbook",
-    commands=(Command("files", ATHLETE | COACHING, files.show, words.menu, rank=105),),
+    commands=(
+        Command("files", ATHLETE | COACHING, files.show, words.menu, rank=105, can_wait=True),
+    ),
     taps=(tap(OWN_FILES, ATHLETE | COACHING, files.tapped, already_answered),),
     on_card=(view(cards.FILES, files.on_card),),
 )

@@ -20,10 +20,14 @@ from bot.store.driver import UTCDateTime
 
 
 class Urgency(IntEnum):
-    """What goes first in both queues. Within a chat's inbox the order of arrival holds all the same."""
+    """What goes first in both queues. Within a chat the order of arrival holds all the same, but that
+    an urgent message overtakes what else waits to be sent there.
+    """
 
+    VIEW = -1  # what somebody wants to see again, and pictures
     ORDINARY = 0
-    URGENT = 1  # it may be about somebody in danger
+    STAGE_DAY = 1  # of an athlete who is on stage today
+    URGENT = 2  # it may be about somebody in danger
 
 
 class InboxRow(Row, table=True):
