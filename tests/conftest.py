@@ -7,6 +7,7 @@ import os
 import sys
 
 import pytest
+from hypothesis import settings
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -27,6 +28,8 @@ def pytest_configure(config: pytest.Config) -> None:
     config.addinivalue_line("markers", "sqlite: about how SQLite keeps things; else left out")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
     hands_out = bool(config.getoption("numprocesses", None)) and not hasattr(config, "workerinput")
+    settings.register_profile("unhurried", deadline=None)  # how busy a machine is says nothing
+    settings.load_profile("unhurried")
     if not hands_out:  # it would wait for the whole product to be loaded, and never need it
         config.pluginmanager.import_plugin("tests.support.fixtures")
 

@@ -88,7 +88,7 @@ ZONES = (
 )
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 @given(
     zone=st.sampled_from(ZONES),
     day=st.dates(date(2024, 1, 1), date(2030, 12, 31)),

@@ -43,7 +43,7 @@ def test_special_characters_are_escaped_and_lines_end_as_the_standard_asks() -> 
     assert event.summary.value == text
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(
     st.text(
         alphabet=st.sampled_from("abcXYZ 0123,;:\\\"'é漢字🍚ß−·\n"), min_size=1, max_size=200

@@ -197,7 +197,7 @@ JSON = st.recursive(
 )
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(body=st.dictionaries(st.sampled_from(["message", "callback_query", "update_id"]), JSON))
 def test_no_update_whatever_stops_the_reader(body: dict[str, Any]) -> None:
     update_id_of(body)

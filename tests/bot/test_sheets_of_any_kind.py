@@ -35,7 +35,7 @@ WRITTEN = st.text(
 )
 EDITS = st.lists(st.tuples(st.integers(0, 30), st.integers(0, 24), VALUES | WRITTEN), max_size=25)
 OFTEN = settings(
-    max_examples=60, deadline=None, database=None, derandomize=True,
+    max_examples=60, database=None, derandomize=True,
     suppress_health_check=list(HealthCheck),
 )  # fmt: skip
 

@@ -177,7 +177,6 @@ def play(
         settings=settings(
             max_examples=examples,
             stateful_step_count=steps,
-            deadline=None,
             derandomize=seeded,
             suppress_health_check=list(HealthCheck),
         ),

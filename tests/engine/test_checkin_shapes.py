@@ -146,7 +146,7 @@ def three_figures(draw: st.DrawFn) -> tuple[str, Known, dict[str, float]]:
     return line, known, truth
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(three_figures())
 def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
     written: tuple[str, Known, dict[str, float]],
@@ -155,7 +155,7 @@ def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
 
 
 @pytest.mark.soak
-@settings(max_examples=6000, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=6000, suppress_health_check=list(HealthCheck))
 @given(three_figures())
 def test_of_many_more_figures_none_is_read_wrong(
     written: tuple[str, Known, dict[str, float]],

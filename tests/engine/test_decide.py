@@ -502,7 +502,7 @@ def _habit(draw: st.DrawFn) -> Baseline:
     )  # fmt: skip
 
 
-MANY = settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(max_examples=25, suppress_health_check=[HealthCheck.too_slow])
 EPSILON = 1e-6
 
 

@@ -19,7 +19,7 @@ OF_THE_DAY = {
 }
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(st.sampled_from(("en", "de")), st.data())
 def test_what_was_drunk_over_the_day_is_added_up_whatever_its_parts(
     language: str, data: st.DataObject
@@ -33,7 +33,7 @@ def test_what_was_drunk_over_the_day_is_added_up_whatever_its_parts(
     assert report.meant["water_l"]  # the words are said back with what they came to
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(st.integers(2, 8), st.sampled_from((250, 330, 500, 750)))
 def test_bottles_of_one_size_come_to_so_many_times_their_size(many: int, millilitres: int) -> None:
     report = read_report(f"60.2 6 {many} bottles of {millilitres} ml", athlete("en", "kg", 60.4))

@@ -197,7 +197,7 @@ def test_where_rule_and_forecast_pull_apart_the_smaller_step_is_taken_and_the_co
     pytest.fail("no week showed the two pulling apart")
 
 
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=12)
 @given(
     days_out=st.integers(1, 3),
     fullness=st.integers(1, 10),

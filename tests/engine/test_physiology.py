@@ -80,14 +80,14 @@ def follow(person: Body, week: list[Intake], *, step_h: float = 0.25) -> list[np
     return states
 
 
-@settings(max_examples=5, deadline=None)
+@settings(max_examples=5)
 @given(person=people, week=days)
 def test_no_store_is_ever_negative(person: Body, week: list[Intake]) -> None:
     for state in follow(person, week):
         assert all(np.all(state[row] >= -1e-9) for row in STORES)
 
 
-@settings(max_examples=5, deadline=None)
+@settings(max_examples=5)
 @given(person=people, week=days)
 def test_carbohydrate_eaten_or_made_is_stored_burnt_or_turned_to_fat_to_the_gram(
     person: Body, week: list[Intake]
@@ -99,7 +99,7 @@ def test_carbohydrate_eaten_or_made_is_stored_burnt_or_turned_to_fat_to_the_gram
     assert eaten + last[Row.NEW_GLUCOSE] == pytest.approx(stored + gone, abs=1)
 
 
-@settings(max_examples=4, deadline=None)
+@settings(max_examples=4)
 @given(person=people, week=days)
 def test_body_mass_changes_by_the_sum_of_its_parts_to_the_gram(
     person: Body, week: list[Intake]
@@ -111,7 +111,7 @@ def test_body_mass_changes_by_the_sum_of_its_parts_to_the_gram(
     assert mass_change_kg(last, first, person) == pytest.approx(parts, abs=0.001)
 
 
-@settings(max_examples=5, deadline=None)
+@settings(max_examples=5)
 @given(person=people, week=days, more=each(5, 400), which=st.integers(0, 4))
 def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
     person: Body, week: list[Intake], more: np.ndarray, which: int
@@ -126,7 +126,7 @@ def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
         assert np.all(rich[Row.MUSCLE] + rich[Row.LIVER] >= total - 0.01)
 
 
-@settings(max_examples=4, deadline=None)
+@settings(max_examples=4)
 @given(person=people, week=days)
 def test_halving_the_time_step_moves_the_stores_by_less_than_one_percent(
     person: Body, week: list[Intake]

@@ -294,7 +294,7 @@ def drafts(draw: st.DrawFn) -> tuple[Athlete, Baseline, PeakPlan]:
     return athlete, habit, draft_plan(athlete, habit, shape, load, depletion)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=100)
 @given(drafts())
 def test_a_draft_for_whomever_passes_its_own_review(
     drafted: tuple[Athlete, Baseline, PeakPlan],
@@ -303,7 +303,7 @@ def test_a_draft_for_whomever_passes_its_own_review(
 
 
 @pytest.mark.soak
-@settings(max_examples=10_000, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=10_000, suppress_health_check=list(HealthCheck))
 @given(drafts())
 def test_drafts_for_ten_thousand_random_athletes_pass_their_own_review(
     drafted: tuple[Athlete, Baseline, PeakPlan],

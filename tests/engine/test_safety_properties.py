@@ -90,7 +90,7 @@ def flags(
 
 
 # how long a draw takes says how busy the machine is, and nothing of the flags
-@settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])
 @given(
     checkin=CHECKIN,
     earlier=st.lists(st.one_of(CHECKIN, NEARBY), max_size=4),

@@ -5,13 +5,12 @@ from __future__ import annotations
 import math
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from engine.values.shares import Z_95, Share, student_95
 
 
-@settings(deadline=None)  # the first of them pays for the import
 @given(st.integers(1, 400).flatmap(lambda n: st.tuples(st.integers(0, n), st.just(n))))
 def test_the_interval_is_wilsons_as_scipy_has_it(counted: tuple[int, int]) -> None:
     count, total = counted

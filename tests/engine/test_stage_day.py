@@ -228,7 +228,7 @@ WHATEVER_HAPPENS = given(
 )
 
 
-@settings(max_examples=120, deadline=None)
+@settings(max_examples=120)
 @WHATEVER_HAPPENS
 def test_whatever_happens_no_two_meals_at_once_nothing_in_the_past_and_each_thing_once(
     **day: Any,
@@ -237,7 +237,7 @@ def test_whatever_happens_no_two_meals_at_once_nothing_in_the_past_and_each_thin
 
 
 @pytest.mark.soak
-@settings(max_examples=5000, deadline=None)
+@settings(max_examples=5000)
 @WHATEVER_HAPPENS
 def test_in_many_more_days_nothing_is_at_once_in_the_past_or_twice(**day: Any) -> None:
     whatever_happens(**day)
@@ -413,7 +413,7 @@ def test_a_look_off_its_scale_is_refused() -> None:
         last_choice(11, 3, Gut.FINE, LIMITS)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.integers(8 * 12, 21 * 12), st.integers(9, 60))
 def test_nobody_is_told_to_drink_while_they_stand_on_stage(first: int, gap: int) -> None:
     start = at(0) + timedelta(minutes=5 * first)
