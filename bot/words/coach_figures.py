@@ -122,6 +122,8 @@ def _beside(
     say: Callable[[datetime, str | None], str],
     beside: Callable[[datetime, str | None], str] | None = None,
 ) -> str:
+    if there is None:  # before somebody has told where they are, no clock is theirs
+        return say(instant, here) if here is not None else f"{say(instant, None)} (UTC)"
     if here is None:
         return tr("{there} ({name}'s time)", there=say(instant, there), name=name)
     if say(instant, here) == say(instant, there):

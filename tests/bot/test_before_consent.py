@@ -44,7 +44,9 @@ def test_before_consent_an_emergency_is_passed_on_without_what_was_told_beside_i
     coach_heard(team)
     team.athlete.writes("i feel dizzy")
     assert "emergency number" in text_of(team.athlete.writes("I fainted this morning and I binged"))
-    assert "Reported: fainting." in coach_heard(team)
+    told = coach_heard(team)
+    assert "Reported: fainting." in told
+    assert "(UTC)" in told and "Mira's time" not in told  # where they are has not been asked yet
     assert kept(team) == ["fainting"]
 
 
