@@ -167,6 +167,10 @@ def _menu_of(roles: frozenset[str], _words: object) -> list[tuple[str, str]]:
     return [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
 
 
+#: Whose text somebody typed, be it under a picture or a video.
+_WRITTEN = frozenset({Kind.TEXT, Kind.EDITED, Kind.FILE, Kind.OTHER})
+
+
 def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     every = asking.open_questions(turn.session, person)
     asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
@@ -174,7 +178,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     house = House(FLOWS, COMMANDS, roles)
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
-    if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
+    if turn.incoming.kind in _WRITTEN and not tapped_in_words:
         answers = partial(answering.reads, asked, FLOWS, turn.incoming.text, turn.context)
         heard = safety_watch.screen(turn, person, answers)
     if turn.incoming.kind is Kind.TAP:
@@ -183,7 +187,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
         kept = uploads.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
-        landing.unreadable(turn, person, house, asked=asked)
+        landing.unreadable(turn, person, house, asked=asked, heard=heard)
     elif turn.incoming.kind is Kind.EDITED and typed.edited(turn, person):
         return
     elif turn.incoming.text.startswith("/"):

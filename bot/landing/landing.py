@@ -172,11 +172,17 @@ def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: 
 
 
 def unreadable(
-    turn: ChatTurn, person: Person, house: House, *, asked: Sequence[OpenQuestion]
+    turn: ChatTurn, person: Person, house: House, *, asked: Sequence[OpenQuestion], heard: bool
 ) -> None:
-    """A voice message, a sticker, a place on the map: say what to do instead, and tell the coach."""
-    it = Landing(turn, person, house, asked)
-    say_no_words(it, turn.incoming.media or Media.ELSE)
+    """A voice message, a sticker, a place on the map: say what to do instead, and tell the coach. What
+    is written under one is read as anywhere.
+    """
+    it = Landing(turn, person, house, asked, heard)
+    media = turn.incoming.media or Media.ELSE
+    if it.text.strip() and (heard or typed.one_line(turn, person)):
+        say_to(turn, person, words.cannot_read(media))
+        return
+    say_no_words(it, media)
 
 
 def edited(
