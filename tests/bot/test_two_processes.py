@@ -111,9 +111,9 @@ async def until_nothing_is_open(url: str, handled: list[tuple[int, int]]) -> Non
                 handled.append((begun.number, update_id))
             return done
 
-        def _take(self, session: Session, update_id: int, raw: Any, received_at: datetime) -> None:
+        def _take(self, *taken: Any) -> None:
             begun.number = next(_numbers)
-            super()._take(session, update_id, raw, received_at)
+            super()._take(*taken)
 
     worker = Noting(
         engine, USE_CASES, clock, lambda: Context(now=NOW), threads=3, handled=lambda: None
