@@ -26,6 +26,7 @@ _SESSION = word_set("""
     training trainings session sessions workout workouts gym lifting lifted train trained trainiert
     trainieren einheit einheiten trainingseinheit krafttraining sport
 """)
+_TRAINED = word_set("trained lifted trainiert")  # of these words alone, it was done
 _LESS = word_set("""
     less fewer half shorter short cut weniger halb halbe halben halbes hälfte kürzer verkürzt gekürzt
     abgebrochen
@@ -112,7 +113,7 @@ def _clause(words: list[str]) -> Went | None:
         return None
     if not ways:
         figures = any(word.isdecimal() for word in words)  # "40 min cardio": who knows of how many
-        return Went.AS_PLANNED if said & (_PLAN | _DONE | _SESSION) and not figures else None
+        return Went.AS_PLANNED if said & (_PLAN | _DONE | _TRAINED) and not figures else None
     if ways[0] is Went.NONE and not said & _SESSION:
         return Went.LESS  # the cardio alone
     return ways[0]

@@ -40,7 +40,8 @@ def test_how_the_training_went_is_read_alone_and_behind_the_figures(said: str, w
     "said",
     [
         "trained legs instead", "Beine statt Oberkörper trainiert", "did 40 min cardio instead of 20",
-        "no training today", "did I train as planned?", "trained my dog", "more cardio, less training",
+        "no training today", "did I train as planned?", "trained my dog",
+        "more cardio, less training",
     ],
 )  # fmt: skip
 def test_what_says_anything_else_is_no_answer_to_how_it_went(said: str) -> None:
@@ -51,3 +52,9 @@ def test_what_says_anything_else_is_no_answer_to_how_it_went(said: str) -> None:
 def test_figures_told_of_the_training_stay_readable_for_the_coach() -> None:
     report = read_report("61,2 5 3,5 3 20 min more cardio", KNOWN)
     assert (report.training, report.note) == ("more", "20 min more cardio")
+
+
+def test_training_named_beside_a_drink_is_no_word_of_how_it_went() -> None:
+    assert how_training_went("1 training") is None
+    report = read_report("Wasser 0,5 morgens, 1,5 Arbeit, 1 Training, 0,5 abends", KNOWN)
+    assert report.training is None
