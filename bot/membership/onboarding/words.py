@@ -147,22 +147,25 @@ def under_age(*, self_coached: bool) -> str:
             "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
             "still building itself, and I won't take part in it. Train, eat well, and if food or "
             "weight ever worries you, talk to a parent, a doctor or someone you trust. "
-            "Nothing you told me is kept except this answer."
+            "None of your answers is kept except this one."
         )
     return tr(
         "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
         "still building itself, and I won't take part in it. Your coach knows. Train, eat well, and "
         "if food or weight ever worries you, talk to a parent, a doctor or someone you trust. "
-        "Nothing you told me is kept except this answer."
+        "None of your answers is kept except this one."
     )
 
 
 def no_consent(*, self_coached: bool) -> str:
     if self_coached:
-        return tr("That is fine. I keep nothing. If you change your mind, send /selfcoach again.")
+        return tr(
+            "That is fine. I keep none of your answers. If you change your mind, send /selfcoach "
+            "again."
+        )
     return tr(
-        "That is fine. I keep nothing and won't write to you. If you change your mind, ask your "
-        "coach for a new invitation."
+        "That is fine. I keep none of your answers and won't write to you. If you change your mind, "
+        "ask your coach for a new invitation."
     )
 
 
@@ -235,7 +238,7 @@ coach_told_under_age = SentenceOn(
     "{name} is under 18. There is no peak week for minors here, so I have closed it kindly."
 )
 coach_told_no_consent = SentenceOn(
-    "{name} did not agree to the cautions, so nothing was started and nothing is kept."
+    "{name} did not agree to the cautions, so nothing was started and no answer is kept."
 )
 
 
