@@ -23,6 +23,7 @@ from bot.dialogue import answering, asking
 from bot.direct import words_passing_on as words
 from bot.dispatcher import COMMANDS, USE_CASES
 from bot.people.changes import Change
+from bot.safety import words as safety_words
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
@@ -347,7 +348,9 @@ def problem(state: State, language: str, kind: str, text: str, shown: dict[str, 
     landed = sorted(came.landed)
     if not came.said:
         return "was not answered"
-    if "alert" in landed and kind not in ("complaint", "drug"):
+    with speaking(language):  # before consent nothing becomes an alert, and the answer says so
+        told_nobody = safety_words.stays_with_you(self_coached=False) in came.said
+    if ("alert" in landed or told_nobody) and kind not in ("complaint", "drug"):
         return IN_VAIN
     if kind.startswith("/"):
         command = kind[1:]
