@@ -40,6 +40,9 @@ _BESIDE = 3  # words
 _MORE_OF_IT = Late(
     r"(?<![^\W_])(?:half|hal[bf]\w*|quarters?|\w*viertel\w*|drittel|minus|less|plus|weniger|über|unter|over|under|or|oder)(?![^\W_])"
 )
+_OF_TODAY = re.compile(
+    r"\b(?:today|heute?)[\s:]*$"
+)  # "yesterday I was at 5, today 6" leaves no doubt
 _Placed = Mapping[str, tuple[int, Value]]  # by answer the place of its figure, and its worth
 _Spans = list[tuple[int, int]]
 
@@ -61,7 +64,7 @@ def second_opinion(
         return report, []
     if not report.doubts:
         learnt = "sharpness" not in known.order  # the reviewed mornings tell of no lines
-        return (_doubted(report, figures, by) if learnt else report), []
+        return (_doubted(line, report, figures, by) if learnt else report), []
     placed = _placed(report, figures, by, known)
     if placed is None or not _is_told_by_words(placed, report, figures, tokens):
         return report, []
@@ -76,7 +79,7 @@ def second_opinion(
     return replace(report, answers=answers, doubts=(), labelled=True), apart
 
 
-def _doubted(report: Report, figures: Sequence[Seen], by: Judged) -> Report:
+def _doubted(line: str, report: Report, figures: Sequence[Seen], by: Judged) -> Report:
     """The report, with a question instead of each answer that was read of something else."""
     same = [_same(figures, column, report.answers.get(key)) for column, key in enumerate(CORE)]
     if same == [[0], [1], [2]]:
@@ -86,7 +89,9 @@ def _doubted(report: Report, figures: Sequence[Seen], by: Judged) -> Report:
         if key in report.meant or len(same[column]) != 1:
             continue  # worked out of several figures, or told in two units
         (at,) = same[column]
-        if by.figures[at][column] < CONTRADICTS:
+        if by.figures[at][column] < CONTRADICTS and not _OF_TODAY.search(
+            line, 0, figures[at].figure.start
+        ):
             given, option = figures[at].figure.text.strip(), {key: report.answers[key]}
             doubts.append(Doubt(code=DoubtCode.UNCLEAR, answer=key, given=given, options=(option,)))
     asked = {doubt.answer for doubt in doubts}
