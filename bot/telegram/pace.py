@@ -70,6 +70,11 @@ class Pace:
         longest = max(waits)
         return longest if longest > _NO_TIME_S else 0.0
 
+    def seconds_until_any(self, now: float) -> float:
+        """Seconds until a call may go at all, whichever chat it is for; 0 for now."""
+        wait = max(self._all_paused_until - now, self._overall.seconds_until_ready(now))
+        return wait if wait > _NO_TIME_S else 0.0
+
     def take(self, chat_id: int, method: str, now: float) -> None:
         """Note a call as made."""
         self._overall.take(now)

@@ -114,6 +114,8 @@ class Sender:
 
     async def step(self) -> float:
         """Send off what may go now. Returns the seconds after which more may be ready."""
+        if (pause := self._pace.seconds_until_any(self._clock.monotonic())) > 0:
+            return pause  # whatever waits: to look through it each time would hold up what is noted
         if not await asyncio.to_thread(self._right.hold):
             return LOOK_AGAIN_S
         calls, wait = await asyncio.to_thread(self._claim, frozenset(self._underway))
@@ -173,14 +175,16 @@ class Sender:
                 assert row.id is not None
                 if row.id in underway:
                     continue
+                pause = self._pace.seconds_until_ready(row.chat_id, row.method, ran)
+                if pause > 0:
+                    wait = min(wait, pause)
+                    if self._pace.seconds_until_any(ran) > 0:
+                        break
+                    continue
                 if self._is_superseded(session, row):
                     row.status = "dropped"
                     session.add(row)
                     wait = 0.0
-                    continue
-                pause = self._pace.seconds_until_ready(row.chat_id, row.method, ran)
-                if pause > 0:
-                    wait = min(wait, pause)
                     continue
                 self._pace.take(row.chat_id, row.method, ran)
                 calls.append(self._begin(session, row))

@@ -39,6 +39,7 @@ from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
+from tests.bench.crew import counting
 from tests.support.line import Line
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
@@ -607,6 +608,22 @@ async def test_what_is_urgent_overtakes_all_that_waits(post: Post) -> None:
     await post.turn()
 
     assert post.line.texts(MARA)[0] == "Warning: she fainted"
+
+
+async def test_a_rush_is_not_looked_through_again_and_again(post: Post) -> None:
+    """Each look would lock what waits, and whoever notes what was sent would wait for that."""
+    for chat in range(100, 250):
+        about = Topic(TopicKind.TARGET, chat)
+        post.say(chat, "your target", topic=about)
+    with counting(post.engine) as asked:
+        await post.turn()
+    sent = len(post.line.calls)
+    assert 0 < sent < 10
+    assert len(asked) < 10 * sent
+
+    with counting(post.engine) as asked:
+        await post.turn()
+    assert asked == [] and len(post.line.calls) == sent
 
 
 async def test_a_stage_day_goes_before_mornings_and_views_and_pictures_after_them(
