@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import math
+from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -624,6 +625,35 @@ async def test_a_rush_is_not_looked_through_again_and_again(post: Post) -> None:
     with counting(post.engine) as asked:
         await post.turn()
     assert asked == [] and len(post.line.calls) == sent
+
+
+def test_which_are_first_is_found_once_by_a_plan_that_was_made_while_nothing_waited(
+    postgres_engine: Engine,
+) -> None:
+    """It is kept for as long as the connection is: once for each row that waits, a look takes seconds.
+
+    What is found once is called an InitPlan (PostgreSQL's documentation, 14.1.2).
+    """
+    with postgres_engine.connect() as connection, Session(connection) as session:
+        for _ in range(7):  # psycopg prepares what it puts for the sixth time
+            assert list(Sender.heads(session, START)) == []
+        (prepared,) = connection.exec_driver_sql(
+            "SELECT statement FROM pg_prepared_statements WHERE strpos(statement, 'min(outbox') > 0"
+        ).scalars()
+        explain = f"EXPLAIN (GENERIC_PLAN, FORMAT JSON) {prepared}".replace("%", "%%")
+        (whole,) = connection.exec_driver_sql(explain).scalar_one()
+    of_each_chat = [
+        ways for kind, ways in _nodes(whole["Plan"]) if kind in ("Aggregate", "Group", "Unique")
+    ]
+    assert of_each_chat and all("InitPlan" in ways for ways in of_each_chat)
+
+
+def _nodes(node: dict[str, Any], *ways: str) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Each node of a plan, and how it and those above it hang together."""
+    ways = (*ways, node.get("Parent Relationship", ""))
+    yield node["Node Type"], ways
+    for below in node.get("Plans", ()):
+        yield from _nodes(below, *ways)
 
 
 async def test_a_stage_day_goes_before_mornings_and_views_and_pictures_after_them(
