@@ -53,6 +53,12 @@ _EARLY = Late(
 )
 
 
+def tells_a_time(text: str, language: str = "en") -> bool:
+    """Whether any time of day or span of time is said at all; where none is, it is no such word."""
+    said = in_digits(text, language)
+    return any(clocks_said(said)) or bool(spans_said(said))
+
+
 def perhaps_stage_word(text: str, language: str = "en") -> StageWord | None:
     """When the classes may be on by this text (`clocks`, in order, with `which` where it is one of
     them), or by how much the day may be late (`by_min`); None where it sounds like neither. What is

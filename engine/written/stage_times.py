@@ -91,7 +91,7 @@ def parse_stage_word(text: str, language: str = "en") -> StageWord | None:
 
     `language` is what delays are understood in beside English.
     """
-    said = " ".join(text.lower().replace("’", "'").split()).strip(" .!")
+    said = _plain(text)
     if "?" in said:
         return None
     which, rest = _which(_NOT_BEFORE.sub("", said))
@@ -110,12 +110,22 @@ def parse_stage_word(text: str, language: str = "en") -> StageWord | None:
     return _by_the_clock(which, rest)
 
 
+def may_be_of_stage(text: str) -> bool:
+    """Whether anything in it says a class or a stage; where nothing does, it is no such word."""
+    which, rest = _which(_plain(text))
+    return bool(which or _OF_STAGE.search(rest))
+
+
+def _plain(text: str) -> str:
+    return " ".join(text.lower().replace("’", "'").split()).strip(" .!")
+
+
 def clocks_alone(text: str) -> tuple[time, ...]:
     """Several times of day with nothing else beside them ("3pm and 7.30pm"), or one, however written.
 
     Raises `ParseError` where it is neither.
     """
-    said = " ".join(text.lower().split()).strip(" .!")
+    said = _plain(text)
     several = [match[0] for match in _CLOCK.finditer(said)]
     if len(several) < 2 or not _says_nothing(_CLOCK.sub(" ", said)):
         return (parse_clock(text),)

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from math import exp
+from typing import ClassVar, Self
 from zlib import compress, decompress
 
 import numpy as np
@@ -56,3 +59,47 @@ def rows_unpacked(packed: bytes, shape: tuple[int, int]) -> npt.NDArray[np.int8]
     columns = np.frombuffer(decompress(packed[bits:]), dtype=np.int8)
     weights[weighted] = columns.reshape(shape[1], -1).T
     return weights
+
+
+@dataclass(frozen=True, slots=True)
+class WholeModel:
+    """A linear model: `weights`, (ROWS, classes) of int8, each times `scale`; `corpus` names what it
+    learnt from.
+    """
+
+    #: Its name, with a new number for other features or classes, and of how many features it is.
+    ID: ClassVar[str]
+    ROWS: ClassVar[int]
+    #: What weighs no more is forgotten, in steps of the scale, of which the largest weight has 127.
+    NEXT_TO_NOTHING: ClassVar[int]
+
+    weights: npt.NDArray[np.int8]
+    scale: float
+    bias: tuple[float, ...]
+    corpus: str
+
+    @classmethod
+    def of(
+        cls, weights: npt.NDArray[np.float64], bias: npt.NDArray[np.float64], corpus: str
+    ) -> Self:
+        """Rounded to whole numbers."""
+        return cls(*rounded(weights, bias, cls.NEXT_TO_NOTHING), corpus)
+
+    def chances_by(self, found: Iterable[tuple[float, list[int]]]) -> tuple[float, ...]:
+        """How likely each class is by the features that were `found`; they sum to 1."""
+        return chances_of(self.weights, self.scale, self.bias, found)
+
+    def packed(self) -> bytes:
+        """A line of JSON, then the rows that have weights."""
+        head = {"model": self.ID, "corpus": self.corpus, "scale": self.scale, "bias": self.bias}
+        return json.dumps(head).encode() + b"\n" + rows_packed(self.weights)
+
+    @classmethod
+    def unpacked(cls, packed: bytes) -> Self:
+        """What `packed` made; raises `ValueError` for weights that this code's features don't fit."""
+        line, _, rest = packed.partition(b"\n")
+        head = json.loads(line)
+        if head["model"] != cls.ID:
+            raise ValueError(f"weights are of {head['model']}, the code is {cls.ID}")
+        weights = rows_unpacked(rest, (cls.ROWS, len(head["bias"])))
+        return cls(weights, head["scale"], tuple(head["bias"]), head["corpus"])

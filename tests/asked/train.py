@@ -16,7 +16,7 @@ from scipy import sparse
 from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold
 
-from engine.asked.model import Model, pack
+from engine.asked.model import Model
 from engine.asked.reading import FAMILIES, features
 from engine.asked.views import THRESHOLD
 from engine.symptoms.ear.reading import BUCKETS
@@ -123,7 +123,7 @@ def main() -> None:
         report([(one.asks, one.text) for one in corpus], chances, args.worst)
         return
     model = fit(corpus, others)
-    HERE.write_bytes(pack(model))
+    HERE.write_bytes(model.packed())
     print(f"{HERE.name}: {HERE.stat().st_size} bytes, corpus {model.corpus}")
     print("held out:")
     apart = [(asks, text) for _, asks, text in held_out()]

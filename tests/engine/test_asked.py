@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from engine.asked import View, view_asked_for
-from engine.asked.model import MODEL_ID, model, pack, unpack
+from engine.asked.model import Model, model
 from engine.symptoms import Screening, screen
 from tests.asked.corpus import CLASSES, FOLDER, NONE, digest, held_out, requests
 from tests.ear.corpus import FOLDER as OF_THE_EAR
@@ -25,10 +25,10 @@ def test_the_weights_are_those_of_the_corpus_and_of_how_it_is_read() -> None:
 
 
 def test_weights_are_the_same_once_packed_and_those_of_other_features_are_refused() -> None:
-    again = unpack(pack(model()))
+    again = Model.unpacked(model().packed())
     assert again.chances("carbs today?") == model().chances("carbs today?")
     with pytest.raises(ValueError, match="the code is"):
-        unpack(pack(model()).replace(MODEL_ID.encode(), b"asked-0", 1))
+        Model.unpacked(model().packed().replace(Model.ID.encode(), b"asked-0", 1))
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

@@ -9,7 +9,7 @@ import pytest
 
 from engine.written.oneline import CORE, Known, read_report
 from engine.written.oneline.judge import settling
-from engine.written.oneline.judge.model import MODEL_ID, judged, model, pack, unpack
+from engine.written.oneline.judge.model import Model, judged, model
 from engine.written.oneline.judge.traits import seen
 from engine.written.oneline.reading import by_grammar
 from engine.written.units import VolumeUnit, WeightUnit
@@ -22,11 +22,11 @@ def test_the_weights_were_learnt_from_this_corpus_and_read_as_it_was_read() -> N
 
 
 def test_packed_weights_come_back_as_they_were_and_strange_ones_are_refused() -> None:
-    packed = pack(model())
-    assert pack(unpack(packed)) == packed
+    packed = model().packed()
+    assert Model.unpacked(packed).packed() == packed
     assert len(packed) < 40_000
     with pytest.raises(ValueError, match="weights are of judge-0"):
-        unpack(packed.replace(MODEL_ID.encode(), b"judge-0", 1))
+        Model.unpacked(packed.replace(Model.ID.encode(), b"judge-0", 1))
 
 
 @pytest.mark.parametrize(

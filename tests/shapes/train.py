@@ -22,7 +22,7 @@ from sklearn.linear_model import LogisticRegression
 
 from engine.written.oneline import CORE, Report
 from engine.written.oneline.judge import settling
-from engine.written.oneline.judge.model import MOST_FIGURES, OTHER, Model, pack
+from engine.written.oneline.judge.model import MOST_FIGURES, OTHER, Model
 from engine.written.oneline.judge.traits import BUCKETS, Seen, seen
 from engine.written.oneline.reading import by_grammar, read_report
 from engine.written.oneline.tokens.pieces import Token, Word
@@ -186,7 +186,7 @@ def main() -> None:
     if args.check:
         check(corpus, args.worst)
         return
-    HERE.write_bytes(pack(fit(corpus, digest())))
+    HERE.write_bytes(fit(corpus, digest()).packed())
     print(f"{HERE.name}: {HERE.stat().st_size} bytes")
 
 

@@ -15,7 +15,8 @@ from bot.people.people import name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from engine.written.stage_perhaps import perhaps_stage_word
+from bot.words.languages import language
+from engine.written.stage_perhaps import perhaps_stage_word, tells_a_time
 from engine.written.stage_times import StageWord
 
 #: How long before an event a time of day may well be one of the stage's.
@@ -28,6 +29,8 @@ def asked_about(turn: Turn, person: Person, text: str) -> bool:
     """Whether it may tell of when the classes of a day are on that this person may set; then it is
     asked, with the button that does it.
     """
+    if not tells_a_time(text, language()):
+        return False
     found = times_told.whose(turn, person, text, perhaps_stage_word)
     if found is None:
         return False

@@ -22,7 +22,7 @@ from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words.languages import language
 from engine.written.late import Late
-from engine.written.stage_times import LAST, StageWord, parse_stage_word
+from engine.written.stage_times import LAST, StageWord, may_be_of_stage, parse_stage_word
 
 _HALF_A_DAY = timedelta(hours=12)
 #: What joins a name to what is told of it: "Mira has two classes", "Mira: 15:00".
@@ -31,6 +31,8 @@ _OF_HER = Late(r"(?:'s|\u2019s)?[\s,:]*(?:has|hat|is|ist)?\b", re.IGNORECASE)
 
 def heard(turn: Turn, person: Person, text: str) -> bool:
     """Whether it was such word of a day that this person may set; then that is done and said."""
+    if not may_be_of_stage(text):
+        return False
     found = whose(turn, person, text, parse_stage_word)
     return found is not None and set_by_word(turn, person, *found)
 
@@ -48,7 +50,10 @@ def set_by_word(
 def whose(
     turn: Turn, person: Person, text: str, read: Callable[[str, str], StageWord | None]
 ) -> tuple[AthleteProfile, EventRow, StageWord] | None:
-    """Whose classes are told of, and what: one's own, the named athlete's, or the only one's."""
+    """Whose classes are told of, and what: one's own, the named athlete's, or the only one's.
+
+    For a coach that looks up each athlete's event, so whether it may be such word is asked before.
+    """
     own = profile_of(turn.session, person.id)
     event = current_event(turn.session, own.person_id) if own is not None else None
     if own is not None and event is not None:

@@ -13,13 +13,10 @@ import numpy.typing as npt
 
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features
 from engine.symptoms.finding import Concern
-from engine.written.whole_weights import chances_of, rounded, rows_packed, rows_unpacked
+from engine.written.whole_weights import WholeModel, chances_of, rounded, rows_packed, rows_unpacked
 
 #: What is asked for in words is weighed in the same way.
-__all__ = [
-    "CLASSES", "MODEL_ID", "Model", "chances_of", "model", "pack", "rounded", "rows_packed",
-    "rows_unpacked", "unpack",
-]  # fmt: skip
+__all__ = ["CLASSES", "MODEL_ID", "Model", "WholeModel", "model", "pack", "unpack"]
 
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
 MODEL_ID = "ear-4"

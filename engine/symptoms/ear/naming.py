@@ -12,10 +12,10 @@ from math import exp
 import numpy as np
 import numpy.typing as npt
 
-from engine.symptoms.ear.model import rows_packed, rows_unpacked
 from engine.symptoms.ear.reading import features
 from engine.symptoms.finding import Concern
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
+from engine.written.whole_weights import rows_packed, rows_unpacked
 
 NAMES_ID = "names-2"
 #: How many features are told apart: few, since a name is only asked for where the alarm is certain.

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -10,43 +9,24 @@ from importlib.resources import files
 from itertools import product
 from math import prod
 
-import numpy as np
-import numpy.typing as npt
-
 from engine.written.oneline.judge.traits import BUCKETS, Seen
 from engine.written.oneline.report import CORE
-from engine.written.whole_weights import chances_of, rounded, rows_packed, rows_unpacked
+from engine.written.whole_weights import WholeModel
 
-#: A new number for other traits or classes.
-MODEL_ID = "judge-1"
 #: What a figure is taken for, in the order of the weights' columns.
 CLASSES = (*CORE, "other")
 OTHER = len(CORE)
-#: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 3
 MOST_FIGURES = 8
 _LEAST = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class Model:
-    """`weights`: (BUCKETS, classes) of int8, each times `scale`; `corpus` names what it learnt from."""
-
-    weights: npt.NDArray[np.int8]
-    scale: float
-    bias: tuple[float, ...]
-    corpus: str
-
-    @classmethod
-    def of(
-        cls, weights: npt.NDArray[np.float64], bias: npt.NDArray[np.float64], corpus: str
-    ) -> Model:
-        """Rounded to whole numbers."""
-        return cls(*rounded(weights, bias, _NEXT_TO_NOTHING), corpus)
+class Model(WholeModel):
+    __slots__ = ()
+    ID, ROWS, NEXT_TO_NOTHING = "judge-1", BUCKETS, 3
 
     def chances(self, figure: Seen) -> tuple[float, ...]:
         """Of each of `CLASSES`, of this figure alone; they sum to 1."""
-        return chances_of(self.weights, self.scale, self.bias, [(1.0, figure.traits)])
+        return self.chances_by([(1.0, figure.traits)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,25 +71,7 @@ def judged(figures: Sequence[Seen], by: Model) -> Judged | None:
     )
 
 
-def pack(model: Model) -> bytes:
-    """A line of JSON, then the rows that have weights."""
-    head = {
-        "model": MODEL_ID, "corpus": model.corpus, "scale": model.scale, "bias": model.bias,
-    }  # fmt: skip
-    return json.dumps(head).encode() + b"\n" + rows_packed(model.weights)
-
-
-def unpack(packed: bytes) -> Model:
-    """What `pack` packed; raises `ValueError` for weights that this code's traits don't fit."""
-    line, _, rest = packed.partition(b"\n")
-    head = json.loads(line)
-    if head["model"] != MODEL_ID:
-        raise ValueError(f"weights are of {head['model']}, the code is {MODEL_ID}")
-    weights = rows_unpacked(rest, (BUCKETS, len(head["bias"])))
-    return Model(weights, head["scale"], tuple(head["bias"]), head["corpus"])
-
-
 @cache
 def model() -> Model:
     """The model that the package carries, read once, when first asked for."""
-    return unpack((files(__package__ or "") / "weights.bin").read_bytes())
+    return Model.unpacked((files(__package__ or "") / "weights.bin").read_bytes())
