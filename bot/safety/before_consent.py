@@ -10,7 +10,7 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
-from bot.people.people import get_person, has_agreed, is_own_coach
+from bot.people.people import has_agreed, is_own_coach
 from bot.people.telling import say_to
 from bot.safety import words as safety_words
 from bot.safety.reports import Told, coach_name, report
@@ -23,7 +23,7 @@ def bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> No
     if has_agreed(turn.session, person):
         report(turn, profile, told)
     else:
-        _told(turn, profile, told)
+        _told(turn, person, profile, told)
 
 
 def who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
@@ -31,14 +31,13 @@ def who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
     return coach_name(turn.session, profile) if has_agreed(turn.session, person) else ""
 
 
-def _told(turn: Turn, profile: AthleteProfile, found: Told) -> None:
+def _told(turn: Turn, person: Person, profile: AthleteProfile, found: Told) -> None:
     """Answer what was told; bring an emergency in it to the coach, without what was told beside it."""
     warnings = tuple(symptom for symptom in found.symptoms if symptom in WARNINGS)
     if warnings or found.emergency:
         of_it = replace(found, symptoms=warnings, drugs=(), readings=(), unread=False)
         report(turn, profile, of_it)
         return
-    person = get_person(turn.session, profile.person_id)
     say_to(turn, person, _answer(found, self_coached=is_own_coach(profile)))
 
 

@@ -21,10 +21,10 @@ Writing waits (`writing`): a row that was added goes to the database, in one pla
 without the unit of work, once a read of its own table, `id_of` or the commit asks for it. So take a
 number with `id_of(row)`, never `row.id` of a new row; flush only where an order or a constraint
 wants it. On PostgreSQL, where each statement is a round trip, `id_of` draws the number ahead
-(`numbers`) and all new rows of a turn go in one statement at its end, so do not flush between two,
+and all new rows of a turn go in one statement at its end, so do not flush between two,
 and expect gaps: what a turn did not use is lost. What is known of rows before they are written is
-told with `remember_ahead`. The tables have no relations and no inheritance, and `rows` refuses a
-class that has.
+told with `remember_ahead`. The tables have no relations and no inheritance, and `shape_of` refuses
+a class that has.
 
 Only looking is `db.looking`, never a plain `Session`: on PostgreSQL its ROLLBACK would make the
 driver drop every prepared statement of the connection, and the next answers would have theirs

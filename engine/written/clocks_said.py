@@ -9,10 +9,9 @@ from dataclasses import dataclass
 from datetime import time
 
 from engine.written.late import Late
-from engine.written.oneline.tokens.numbers import spelt_at
+from engine.written.oneline.tokens.in_digits import in_digits
 from engine.written.units import ParseError, parse_clock
 
-_WORD = Late(r"[^\W\d_]+")
 _MORNING = (
     r"in the morning|this morning|in der fr[üu]h|früh|morgens|vormittags?|am vormittag|am morgen"
 )
@@ -62,8 +61,8 @@ _NAMED = {"halved": 30, "quarter": 15, "three": 45, "five": 75}
 
 @dataclass(frozen=True, slots=True)
 class ClockSaid:
-    """A time of day and where it stands in the text that `in_digits` gives. `open` where nothing says
-    which half of the day is meant.
+    """A time of day and where it stands in a text of `plain_in_digits`. `open` where nothing says which
+    half of the day is meant.
     """
 
     at: time
@@ -72,25 +71,14 @@ class ClockSaid:
     open: bool
 
 
-def in_digits(text: str, language: str = "en") -> str:
+def plain_in_digits(text: str, language: str = "en") -> str:
     """The text in lower case with its spelt numbers as digits: "half seven", "neunzehn Uhr dreißig"."""
     said = " ".join(text.lower().replace("’", "'").split())
-    parts: list[str] = []
-    at = 0
-    while at < len(said):
-        word = _WORD.match(said, at)
-        if word is None:
-            parts.append(said[at])
-            at += 1
-            continue
-        found = spelt_at(said, at, language)
-        parts.append(found[0] if found is not None else word[0])
-        at = found[1] if found is not None else word.end()
-    return "".join(parts)
+    return " ".join(in_digits(said, language).split()).replace(" ,", ",")
 
 
 def clocks_said(said: str) -> Iterator[ClockSaid]:
-    """Every time of day in a text of `in_digits`, as it is said: "3" is `open`, and three at night."""
+    """Every time of day in a text of `plain_in_digits`, as said: "3" is `open`, and three at night."""
     for match in _CLOCK.finditer(said):
         found = {key: value for key, value in match.groupdict().items() if value is not None}
         try:
@@ -142,7 +130,7 @@ def _around(part: str, hour: int) -> time:
 
 
 def spans_said(said: str) -> list[int]:
-    """Every span of time in a text of `in_digits`, in minutes."""
+    """Every span of time in a text of `plain_in_digits`, in minutes."""
     return [minutes for match in _SPAN.finditer(said) if (minutes := _minutes(match.groupdict()))]
 
 

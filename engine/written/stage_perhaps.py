@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from datetime import time
 
-from engine.written.clocks_said import ClockSaid, clocks_said, in_digits, spans_said
+from engine.written.clocks_said import ClockSaid, clocks_said, plain_in_digits, spans_said
 from engine.written.delays import MOST_MINUTES, TAKEN_BACK
 from engine.written.late import Late
 from engine.written.stage_times import EARLIEST, LAST, StageWord
@@ -55,7 +55,7 @@ _EARLY = Late(
 
 def tells_a_time(text: str, language: str = "en") -> bool:
     """Whether any time of day or span of time is said at all; where none is, it is no such word."""
-    said = in_digits(text, language)
+    said = plain_in_digits(text, language)
     return any(clocks_said(said)) or bool(spans_said(said))
 
 
@@ -64,7 +64,7 @@ def perhaps_stage_word(text: str, language: str = "en") -> StageWord | None:
     them), or by how much the day may be late (`by_min`); None where it sounds like neither. What is
     asked is left out. `language` is what numbers are understood in beside English.
     """
-    said = in_digits(_ASKED.sub("", text), language)
+    said = plain_in_digits(_ASKED.sub("", text), language)
     clocks = _of_stage(said)
     if clocks:
         which = clocks[0][0] if len(clocks) == 1 else 0
