@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from sqlmodel import Session, col, select
 
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import day_set
 from engine.decision.decide import Case, Decision
 from engine.decision.record import case_from_dict
 from engine.decision.replay import Change, same_for_people, week_again
+from engine.values.case import ForecastUse, PastWeek
 from engine.values.plan import PLAN_DAYS
 
 
@@ -59,7 +62,9 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
     first = event.day - timedelta(days=max(PLAN_DAYS))
     trials = weeks_before(session, event.athlete_id, first) if change.forecast else ()
     then = [decision_of(row) for row in rows]
-    made = week_again(cases, change, trials, then)
+    made = worked_out(
+        session, _again, cases, change.without, dict(change.limits), change.forecast, trials, then
+    )
     found = []
     for row, was, (case, decision) in zip(rows, then, made, strict=True):
         standing = day_set(session, event.athlete_id, row.sets_date)
@@ -76,3 +81,15 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
             )
         )
     return found
+
+
+def _again(
+    cases: Sequence[Case],
+    without: frozenset[str],
+    limits: Mapping[str, float],
+    forecast: ForecastUse | None,
+    trials: tuple[PastWeek, ...],
+    then: Sequence[Decision],
+) -> list[tuple[Case, Decision]]:
+    change = Change(without=without, limits=limits, forecast=forecast)
+    return list(week_again(cases, change, trials, then))

@@ -26,6 +26,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import decision_of
 from bot.words import common
 from bot.words.names import rule_name
@@ -126,18 +127,18 @@ def _tell(
     ]
     moved = [one for one in mornings if one.differs]
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
-    parts += [_estimate(change, moved), words.not_known(name)]
+    parts += [_estimate(turn.session, change, moved), words.not_known(name)]
     say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
     return True
 
 
-def _estimate(change: Change, moved: list[MorningAgain]) -> str:
+def _estimate(session: Session, change: Change, moved: list[MorningAgain]) -> str:
     """The forecast's own chances on the first morning that differs; "" where it has none."""
     for one in moved:
         set_g, again_g = one.set_g, one.decision.carb_g
         if set_g is None or again_g is None:
             continue
-        odds = odds_of(change.of(one.case), (set_g, again_g))
+        odds = worked_out(session, odds_of, change.of(one.case), (set_g, again_g))
         if odds:
             then, now = odds
             return words.estimate(one.days_out, (set_g, then), (again_g, now))
