@@ -44,8 +44,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from engine.safety import Level
 
 FROZEN_BY_HAND = "coach"
@@ -290,5 +289,5 @@ def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
     if profile is None:
-        return figures.moment(row.acknowledged_at, None)
+        return figures.moment_in(row.acknowledged_at, None)
     return moment_for(session, reader, profile, row.acknowledged_at)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 #: What an event is called inside a sentence.
@@ -151,11 +151,11 @@ def help_message(lines: Sequence[tuple[str, str]], example: str, *, self_coached
 
 
 def earlier_button(day: date) -> str:
-    return f"← {figures.day(day)}"
+    return f"← {figures.short_day(day)}"
 
 
 def later_button(day: date) -> str:
-    return f"{figures.day(day)} →"
+    return f"{figures.short_day(day)} →"
 
 
 def not_active(status: str, *, self_coached: bool = False) -> str:
@@ -197,4 +197,4 @@ def message_too_long(length: int, most: int) -> str:
 
 def day_and_year(day: date) -> str:
     """ "Tue 10 Nov 2026"."""
-    return tr("{day} {year}", day=figures.day(day), year=day.year)
+    return tr("{day} {year}", day=figures.short_day(day), year=day.year)

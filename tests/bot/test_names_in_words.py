@@ -14,7 +14,7 @@ from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
 from bot.plan.words import FIELDS
-from bot.words import coach_figures, languages, names, symptoms
+from bot.words import figures, languages, names, symptoms
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
 from engine.evidence import after, deciding, grading, safety
@@ -39,7 +39,7 @@ def catalogues(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_them() -> None:
-    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == coach_figures.LIMIT_LABELS
+    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == figures.LIMIT_LABELS
     assert set(names.LIMITS) == set(names.LIMIT_WORDS) == set(LIMIT_KEYS)
     said = {text for shape in SHAPES.values() for text in (shape.label, shape.meaning)}
     assert said == set(names.SHAPES)

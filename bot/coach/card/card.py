@@ -23,8 +23,7 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import CLEARED, reported_symptoms
 from bot.week.load import current_week, target_in_force
-from bot.words import coach_figures as figures
-from bot.words import phases
+from bot.words import figures, phases
 from bot.words.symptoms import symptom_name
 
 
@@ -58,7 +57,7 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Roster
     target = target_in_force(turn.session, week, today) if week is not None else None
     if week is not None and target is not None:
         phase = phases.of_day(week.plan, week.days_out(today))
-        water = figures.litres(target.water_l, profile.volume_unit)
+        water = figures.volume(target.water_l, profile.volume_unit)
         lines.append(words.card_today(today, target.carb_g, water, phase))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))

@@ -23,8 +23,7 @@ from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event, current_plan, day_set
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 
 # A figure is set for days of the event's week, so what concerns a day is not older than this.
 CONCERNS_FOR = timedelta(days=60)
@@ -66,7 +65,7 @@ def who(session: Session, row: HistoryRow) -> str:
 
 
 def when(row: HistoryRow, profile: AthleteProfile) -> str:
-    return figures.moment(row.at, profile.zone)
+    return figures.moment_in(row.at, profile.zone)
 
 
 def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:

@@ -23,8 +23,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import DecisionRow
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 
 ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot

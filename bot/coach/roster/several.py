@@ -24,7 +24,7 @@ from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import DecisionRow
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.names import rule_name, word
 
 AT_LEAST, AT_MOST = 2, 12  # our own choices; a dozen lines still fit a message and an eye

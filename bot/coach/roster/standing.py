@@ -33,7 +33,7 @@ from bot.store.tables.week import (
 )
 from bot.week.load import plan_of
 from bot.week.prompts import asked_that_day, counts_as_missed
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.names import rule_name
 from engine.decision.decide import Outcome
 from engine.safety import FlagId, Level

@@ -39,7 +39,7 @@ from bot.store.tables.past_weeks import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow
 from bot.week.cases import PAST_WEEKS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import day_and_year, keep_them_button
 from engine.values.plan import PLAN_DAYS
 
