@@ -7,8 +7,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr, trn
-from bot.words.names import LIMIT_WORDS, word
-from bot.words.symptoms import flag_name
+from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
 

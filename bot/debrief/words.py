@@ -9,7 +9,7 @@ from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.looks import seen as look_seen
+from bot.words.names import seen as look_seen
 from bot.words.names import word
 from engine.planning.behind.debrief import DayBehind, Debrief, Lesson
 

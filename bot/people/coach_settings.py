@@ -8,10 +8,9 @@ from datetime import datetime, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Incoming, Turn
 from bot.people import locks
 from bot.store.remembering import remembered
 from bot.store.tables.coach import CoachSettings

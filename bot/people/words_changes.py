@@ -9,10 +9,8 @@ from typing import Any
 from bot.words import figures, phases
 from bot.words.common import day_and_year
 from bot.words.languages import mark, tr
-from bot.words.looks import seen
-from bot.words.names import FIELD_WORDS, rule_name, word
+from bot.words.names import FIELD_WORDS, flag_name, rule_name, seen, symptom_name, word
 from bot.words.phases import training_words
-from bot.words.symptoms import flag_name, symptom_name
 from engine.values.case import ForecastUse
 from engine.values.plan import Phase
 

@@ -18,7 +18,6 @@ from bot.alerts.delivery import (
     told_of,
 )
 from bot.alerts.words_findings import cause
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
@@ -37,7 +36,7 @@ from bot.people.people import (
     record,
 )
 from bot.people.rights import covered, given_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of

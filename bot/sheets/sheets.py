@@ -6,15 +6,13 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Document, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words_totals as total_words
 from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first

@@ -1,4 +1,4 @@
-"""Numbers, days, clock times and lists as they are written in the language in force.
+"""Numbers, days, clock times, lists and tables as they are written in the language in force.
 
 Signs of numbers and names of days come from the CLDR (through Babel); the order of a date is a
 sentence of the catalogue like any other. English is written as it always was: "1,240 g",
@@ -17,8 +17,9 @@ from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from babel.numbers import get_decimal_symbol, get_group_symbol
 
-from bot.words.languages import ENGLISH, language, mark, tr, trn
+from bot.words.languages import ENGLISH, language, mark, tr, translated, trn
 from engine.values.limits import LIMIT_KEYS
+from engine.values.telling import Telling
 from engine.written.units import Towards, VolumeUnit, WeightUnit, show_volume, show_weight
 
 MINUS = "−"  # as wide as the plus
@@ -294,3 +295,64 @@ def _local(instant: datetime, zone: str | None) -> datetime:
 def clock_with_zone(instant: datetime, zone: str | None) -> str:
     """ "07:05 (Europe/London)", on the reader's own clocks; UTC where they are not known."""
     return f"{clock_in(instant, zone)} ({zone or 'UTC'})"
+
+
+class InChat(Telling):
+    """Laid over a `Telling` of the engine, before it in the bases. Units are set by who lays it."""
+
+    weight_unit: str
+    volume_unit: str
+
+    def translated(self, message: str, /) -> str:
+        return translated(message)
+
+    def weight(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit)
+
+    def weight_at_most(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit, Towards.MOST)
+
+    def weight_at_least(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit, Towards.LEAST)
+
+    def water(self, key: str) -> str:
+        return volume(self.facts[key], self.volume_unit)
+
+    def each_and(self, parts: Sequence[str]) -> str:
+        return each_and(list(parts))
+
+
+#: What a table lies between in a text. Telegram takes such characters out of what people type, so
+#: they stand nowhere else; the outbox turns what is between them into a block of one width.
+START, END = "\x02", "\x03"
+#: Characters that fit beside each other in such a block on a phone 360 points wide; measured on the
+#: widths of Telegram's block type (common practice: about 8 points a character).
+MOST_ACROSS = 32
+
+
+def table(rows: Sequence[Sequence[str]]) -> str:
+    """The rows as a block, the first column to the left and the others to the right."""
+    widths = [max(len(row[n]) for row in rows) for n in range(len(rows[0]))]
+    lines = [
+        " ".join(
+            cell.ljust(width) if n == 0 else cell.rjust(width)
+            for n, (cell, width) in enumerate(zip(row, widths, strict=True))
+        ).rstrip()
+        for row in rows
+    ]
+    return f"{START}{chr(10).join(lines)}{END}"
+
+
+def tables(names: Sequence[str], columns: Sequence[Sequence[str]]) -> str:
+    """Columns beside a first one of names, in as many blocks one below the other as a phone needs."""
+    first = max(len(name) for name in names)
+    blocks: list[list[Sequence[str]]] = [[]]
+    across = first
+    for column in columns:
+        wide = 1 + max(len(cell) for cell in column)
+        if blocks[-1] and across + wide > MOST_ACROSS:
+            blocks.append([])
+            across = first
+        blocks[-1].append(column)
+        across += wide
+    return "\n".join(table(list(zip(names, *block, strict=True))) for block in blocks)

@@ -12,7 +12,6 @@ from bot.alerts import notes
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
@@ -20,7 +19,7 @@ from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.rights import approvers
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event, current_plan, day_set
 from bot.words import common, figures

@@ -32,8 +32,7 @@ from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.week.cases import plan_g
 from bot.words import figures
-from bot.words.names import rule_name, training_went
-from bot.words.symptoms import flag_name, symptom_names
+from bot.words.names import flag_name, rule_name, symptom_names, training_went
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId

@@ -12,9 +12,8 @@ from sqlmodel import Session, and_, col, func, or_, select
 
 from bot.alerts.alerts import CORRECTED
 from bot.coach.roster import words
-from bot.core.context import Context
 from bot.core.timing.instants import local_instant
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS

@@ -9,8 +9,7 @@ from bot.alerts.words import LEVEL_WORDS
 from bot.words import figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.names import word
-from bot.words.symptoms import flag_name, symptom_names
+from bot.words.names import flag_name, symptom_names, word
 from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole

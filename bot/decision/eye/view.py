@@ -16,7 +16,7 @@ from bot.people.coach_settings import clock_for
 from bot.people.people import local_date, name_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.week.cases import look_rows
-from bot.week.given_way import event_of_day
+from bot.week.events import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.words import common, figures
 from engine.values.observed import CoachLook

@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.looks import seen, seen_look
+from bot.words.names import seen, seen_look
 from engine.planning.behind.ratings import Apart
 from engine.values.observed import CoachLook
 

@@ -10,10 +10,9 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import SIGN, Say
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.signoff import words

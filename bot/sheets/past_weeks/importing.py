@@ -15,15 +15,13 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import delete
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import IMPORTS, InFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Context, Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, Document, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.sheets import words as sheet_words
 from bot.sheets.format.grid import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
