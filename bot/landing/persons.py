@@ -16,11 +16,9 @@ from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import answering, asking
-from bot.dialogue.food_talk import asks_about_drink, asks_about_food
-from bot.dialogue.requests import requested
-from bot.direct import passing_on
-from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON, SURE
+from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
+from bot.direct import passing_on, words
+from bot.direct.flow import PASS_ON, SURE
 from bot.event.stage import times_perhaps
 from bot.event.stage import views as stage_views
 from bot.food.list import rows_of
