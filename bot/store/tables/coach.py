@@ -1,4 +1,4 @@
-"""A coach's side: how they want to be told, notes, holds, second coaches, looks, templates, teaching."""
+"""A coach's side: how they want to be told, notes, holds, second coaches, looks, what weeks taught."""
 
 from __future__ import annotations
 
