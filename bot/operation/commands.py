@@ -251,18 +251,18 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
     """On how many finished weeks forecasts rest, coach by coach."""
     from bot.core.context import Context  # noqa: PLC0415
     from bot.core.turn import Turn  # noqa: PLC0415
-    from bot.debrief.pooling import command  # noqa: PLC0415
+    from bot.debrief import pooling  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
     engine = opened(settings)
     with transaction(engine) as session:
         if given.anew:
-            made = command.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
+            made = pooling.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
             print(f"ok      {made} athletes summed up again")
         if given.use is not None:
             setting.keep(session, setting.PRIORS, given.use)
-        for line in command.told(session):
+        for line in pooling.told(session):
             print(line)
     engine.dispose()
     return FINE
