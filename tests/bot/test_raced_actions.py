@@ -15,10 +15,8 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Kind, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import in_transaction, looking, transaction
 from bot.store.tables.coach import Rights, SecondCoach
