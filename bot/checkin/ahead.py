@@ -14,8 +14,7 @@ from bot.checkin.checkins import row_with, with_note
 from bot.checkin.flow import CHECK_IN
 from bot.checkin.typed import morning_in
 from bot.core.chat.buttons import UnreadableError
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.context import Context
+from bot.core.turn import Context, Incoming, Kind
 from bot.decision.deciding import decided_on
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by

@@ -9,9 +9,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.chat.incoming import Incoming
-from bot.core.context import Context, Document
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Document, Incoming, Turn
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
 
 #: What came in, as far as it says what is to go first: its chat, and what was typed or tapped.

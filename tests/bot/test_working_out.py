@@ -13,9 +13,8 @@ import pytest
 from sqlalchemy import Engine, text
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import ChatTurn
+from bot.core.turn import ChatTurn, Context
 from bot.dispatcher import USE_CASES
 from bot.food.list import figures_of
 from bot.store.base import id_of

@@ -9,17 +9,16 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dialogue import asking
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.base import id_of
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week.prompts import subject
