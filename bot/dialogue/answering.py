@@ -14,8 +14,8 @@ from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, NONE, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.common import none_of_these_button
-from engine.written.asking import asks_something
 from engine.written.late import Late
+from engine.written.questions import asks_something
 from engine.written.units import ParseError, ParseErrorCode
 
 # Our own choice: an earlier question than the latest is still in mind for this long.

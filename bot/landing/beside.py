@@ -12,8 +12,7 @@ from bot.week.load import current_week, target_in_force
 from bot.words.figures import volume
 from engine.asked import views_asked_for
 from engine.symptoms.asked_whether import says_all_is_well
-from engine.written.drink_questions import asks_about_amount
-from engine.written.to_the_bot import asks_whether_human
+from engine.written.questions import asks_about_amount, asks_whether_human
 
 
 def with_hints(turn: Turn, person: Person, text: str, sentence: str) -> str:

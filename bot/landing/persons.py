@@ -25,10 +25,9 @@ from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.tables.people import OpenQuestion
 from bot.words.symptoms import symptom_name
-from engine.symptoms.thirst import is_of_thirst
-from engine.written.chatter import is_chatter
-from engine.written.putting_off import puts_off
-from engine.written.to_the_bot import asks_to_tell_nobody
+from engine.symptoms.across import is_of_thirst
+from engine.written.chatter import is_chatter, puts_off
+from engine.written.questions import asks_to_tell_nobody
 
 #: Whom a coach's words are for is answered in no more; what is longer are other words.
 MOST_OF_A_NAME = 2
