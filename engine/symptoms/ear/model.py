@@ -1,5 +1,5 @@
-"""What the second ear has learnt, in small whole numbers, the same on every machine: what the words of a
-piece tell, what its meaning does, and which complaint it is that sounds like one.
+"""What the second ear has learnt, in small whole numbers, the same on every machine: what the words of
+a piece tell, what its meaning does, and which complaint it is that sounds like one.
 
 The ear's own features are words, letters and their kinds, so it knows the words that it was taught.
 An encoder that has read both languages puts "the tiles were cold on my cheek" beside "I came round on
