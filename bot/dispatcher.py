@@ -18,17 +18,15 @@ from bot.checkin import typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
-from bot.core.chat.callbacks import answer
-from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import menu_shown, say, set_menu
 from bot.core.chat.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.timing.agenda import Subject, about, kind_alone
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.turn import Act, ChatTurn, Kind, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.landing import landing
-from bot.landing.text import House
+from bot.landing.persons import House
 from bot.membership.invitations import invitations
 from bot.membership.second import second_coach
 from bot.people import coach_settings, locks
@@ -46,7 +44,7 @@ from bot.people.people import (
     touch_person,
 )
 from bot.people.rights import given_to, is_first_coach
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.reachability import back as coming_back
 from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch

@@ -13,8 +13,6 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
-from bot.debrief.handout.table import FEATURE as HANDOUT
-from bot.debrief.pooling.table import FEATURE as POOLING
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.eye.table import FEATURE as EYE
 from bot.decision.replay.table import FEATURE as REPLAY
@@ -57,13 +55,11 @@ FEATURES: tuple[Feature, ...] = (
     EVENT,
     EYE,
     FOOD,
-    HANDOUT,
     MEMBERSHIP,
     MY_DATA,
     PAST_WEEKS,
     PHOTOS,
     PLAN,
-    POOLING,
     READINESS,
     REPLAY,
     SAFETY,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words.languages import Sentence, SentenceOn, mark, tr
-from bot.words.symptoms import symptom_name, symptom_names
+from bot.words.names import symptom_name, symptom_names
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.
 SYMPTOM_BUTTONS = {

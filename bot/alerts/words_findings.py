@@ -6,9 +6,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from bot.words import figures
+from bot.words.figures import InChat
 from bot.words.languages import tr
-from bot.words.symptoms import symptom_names
-from bot.words.telling import InChat
+from bot.words.names import symptom_names
 from engine.safety import FlagId, finding
 from engine.safety import words as engine_words
 from engine.safety.told import OfFinding

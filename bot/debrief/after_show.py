@@ -11,7 +11,7 @@ from bot.alerts import alerts
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
-from bot.debrief import words_after_show as words
+from bot.debrief import flow_after_show
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, profile_of
@@ -37,7 +37,7 @@ DAYS = int(AFTER_DAYS.value)
 def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     """The morning after: the cautions, then one short question on this and two more mornings."""
     person = get_person(turn.session, profile.person_id)
-    say_to(turn, person, words.over(event.kind, DAYS))
+    say_to(turn, person, flow_after_show.over(event.kind, DAYS))
     for number in range(1, DAYS + 1):
         day = event.day + timedelta(days=number)
         agenda.put(
@@ -98,9 +98,9 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
         if not self_coached:
             _pass_on(turn, profile, person, said)
     elif rise:
-        text = words.rising(self_coached=self_coached)
+        text = flow_after_show.rising(self_coached=self_coached)
     else:
-        text = words.fine(answers["_day"] >= DAYS)
+        text = flow_after_show.fine(answers["_day"] >= DAYS)
     say_to(turn, person, text)
 
 
@@ -155,4 +155,4 @@ def _asked_anyway(turn: Turn, profile: AthleteProfile) -> bool:
 
 def _pass_on(turn: Turn, profile: AthleteProfile, person: Person, said: list[str]) -> None:
     for coach in others_coaching(turn.session, profile):
-        say_to(turn, coach, partial(words.coach_told, person.first_name, said))
+        say_to(turn, coach, partial(flow_after_show.coach_told, person.first_name, said))

@@ -11,8 +11,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.debrief import debrief, words, words_deeper
 from bot.debrief.buttons import ASK_PLACING
 from bot.debrief.flow import PLACING
-from bot.debrief.past_week import BehindWeek
-from bot.debrief.rows import debrief_row
+from bot.debrief.past_week import BehindWeek, debrief_row
 from bot.people.changes import Change
 from bot.people.people import name_of
 from bot.people.telling import say_to

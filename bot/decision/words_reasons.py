@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from bot.words.figures import InChat
 from bot.words.languages import mark, tr
-from bot.words.looks import seen_in
-from bot.words.telling import InChat
+from bot.words.names import seen_in
 from engine.decision import reason as engine_reason
 from engine.decision.decide import Decision
 from engine.decision.kept import InShort

@@ -7,8 +7,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 from typing import Any
 
-from bot.core.context import Context
-from bot.core.turn import ChatTurn
+from bot.core.turn import ChatTurn, Context
 from bot.dialogue import asking, taking
 from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, NONE, SKIP, YES, said

@@ -12,8 +12,7 @@ from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest, Route
 from bot.core.chat.outbox import Button, Buttons, Shown, edit
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said
 from bot.people.people import asked

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from bot.core.chat import callbacks as tapping
 from bot.core.chat.buttons import UnreadableError
 from bot.core.chat.outbox import Shown, edit
 from bot.core.turn import ChatTurn, Turn
@@ -21,6 +20,7 @@ from bot.dialogue.asking import (
     read_answer,
 )
 from bot.dialogue.flow import DONE, Flow, InvalidAnswer, Step, given_by, offered
+from bot.people import telling as tapping
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common
 

@@ -9,7 +9,6 @@ from sqlmodel import Session
 
 from bot.alerts import notes
 from bot.core.chat.buttons import CallbackData
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import MESSAGE, Message
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.turn import Act, OnAthlete, Turn
@@ -22,11 +21,11 @@ from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, name_of, own_athlete, record
 from bot.people.rights import approvers
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.words import common
-from bot.words.quoting import from_athlete
+from bot.words.common import from_athlete
 
 
 def ask_message(turn: OnAthlete, _: Message) -> None:

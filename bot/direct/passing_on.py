@@ -36,7 +36,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
-from bot.words import common, quoting
+from bot.words import common
 from engine.symptoms import screen
 from engine.written.chatter import is_chatter
 from engine.written.late import Late
@@ -163,7 +163,7 @@ def _to_contact(turn: ChatTurn, coach: Person) -> bool:
             heading = words.from_contact(contact.first_name, "")
         if said.startswith(heading):
             text = turn.incoming.text.strip()
-            say_to(turn, contact, partial(quoting.from_athlete, coach.first_name, [text]))
+            say_to(turn, contact, partial(common.from_athlete, coach.first_name, [text]))
             say_to(turn, coach, direct_words.message_sent(contact.first_name))
             return True
     return False

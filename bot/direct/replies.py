@@ -11,7 +11,7 @@ from bot.alerts import notes
 from bot.alerts.buttons import ALERT
 from bot.core.chat.buttons import card_of
 from bot.core.chat.cards import MESSAGE, ROSTER, SIGN
-from bot.core.chat.incoming import Incoming
+from bot.core.turn import Incoming
 from bot.direct.buttons import REPLY
 from bot.people.people import get_profile, own_athlete
 from bot.store.base import id_of

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.chat.incoming import Media
 from bot.words import figures
+from bot.words.common import Media, shown
 from bot.words.languages import Sentence, SentenceOn, mark, tr
-from bot.words.quoting import shown
 from engine.written.late import Late
 
 #: What a coach types to the question whether to send their words.

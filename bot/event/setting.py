@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import DRAFT, LEARNT, PLAN, SEASON
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -20,7 +19,7 @@ from bot.event.season import words as season_words
 from bot.event.season.season import New
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.next_load import words as learnt_words
 from bot.plan.next_load.learnt import something_learnt

@@ -14,11 +14,9 @@ from sqlalchemy import bindparam, exists, func
 from sqlalchemy.orm import aliased
 from sqlmodel import Session, SQLModel, col, or_, select
 
-from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
-from bot.core.context import Context
 from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Kind, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of

@@ -14,9 +14,8 @@ from sqlmodel import Session, col, select
 from bot.alerts import alerts, delivery
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.incoming import Incoming, Kind
 from bot.core.chat.outbox import SILENTLY, Delivery, on
-from bot.core.turn import Turn
+from bot.core.turn import Incoming, Kind, Turn
 from bot.decision import to_athlete
 from bot.decision.signoff import signoff
 from bot.dialogue import asking

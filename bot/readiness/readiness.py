@@ -13,7 +13,6 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import DRAFT
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
@@ -32,7 +31,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.readiness import words
 from bot.readiness.buttons import READINESS, Do, OnReadiness
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH

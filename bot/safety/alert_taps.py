@@ -18,7 +18,6 @@ from bot.alerts.delivery import (
     told_of,
 )
 from bot.alerts.words_findings import cause
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
@@ -37,15 +36,14 @@ from bot.people.people import (
     record,
 )
 from bot.people.rights import covered, given_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from engine.safety import Level
 
 FROZEN_BY_HAND = "coach"
@@ -290,5 +288,5 @@ def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
     if profile is None:
-        return figures.moment(row.acknowledged_at, None)
+        return figures.moment_in(row.acknowledged_at, None)
     return moment_for(session, reader, profile, row.acknowledged_at)

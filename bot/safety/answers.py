@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from bot.alerts import doubts
 from bot.alerts import words_athlete as words
-from bot.core.chat.incoming import Kind
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Kind, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.people.people import (

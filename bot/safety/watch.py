@@ -12,10 +12,9 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.alerts import doubts
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested

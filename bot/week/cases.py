@@ -18,7 +18,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow, SymptomReport
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from bot.week.load import (
     HISTORY_DAYS,
     Week,

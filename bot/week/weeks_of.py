@@ -28,7 +28,7 @@ from bot.store.tables.week import (
     SymptomReport,
 )
 from bot.week.cases import READINGS, observed_of
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from engine.evidence.planning.debriefing import EATEN_KNOWN_DAYS
 from engine.values.body import against_band
 from engine.values.observed import Observed, most_careful

@@ -17,8 +17,7 @@ import pytest
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, func, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Incoming, Kind, Turn
 from bot.dialogue import answering, asking
 from bot.direct import words_passing_on as words
 from bot.dispatcher import COMMANDS, USE_CASES

@@ -10,7 +10,7 @@ from sqlmodel import Session, select
 
 from bot.cli import main
 from bot.core.turn import Turn
-from bot.debrief.pooling.weeks import LEARN, learn
+from bot.debrief.pooling import LEARN, learn
 from bot.people.changes import Change
 from bot.people.people import get_profile, record
 from bot.store.db import transaction

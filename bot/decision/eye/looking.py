@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.timing import instants
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
@@ -13,6 +12,7 @@ from bot.decision.eye.buttons import Looked, Morning, Sharp
 from bot.decision.signoff.signoff import LATEST
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
+from bot.people.telling import answer, rewrite
 from bot.store.base import id_of
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile

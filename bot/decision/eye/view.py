@@ -16,10 +16,9 @@ from bot.people.coach_settings import clock_for
 from bot.people.people import local_date, name_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.week.cases import look_rows
-from bot.week.given_way import event_of_day
+from bot.week.events import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from engine.values.observed import CoachLook
 
 FURTHEST_OUT = 28  # days; a morning longer before an event is not called days out of it
@@ -71,7 +70,7 @@ def looks(athlete_id: int, day: date, chosen: str = "") -> Buttons:
 def day_words(session: Session, profile: AthleteProfile, day: date) -> str:
     """The day, with days out where an event lay ahead of it."""
     event = event_of_day(session, profile.person_id, day, FURTHEST_OUT * DAY)
-    said = figures.day(day)
+    said = figures.short_day(day)
     return f"{said}, {figures.days_out((event.day - day).days)}" if event is not None else said
 
 

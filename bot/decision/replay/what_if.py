@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
@@ -22,7 +21,7 @@ from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.decision.replay.weeks import MorningAgain, finished, stored, week_under
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow

@@ -9,7 +9,6 @@ from typing import NamedTuple
 from sqlmodel import Session, select
 
 from bot.alerts.notes import quiet_now
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
 from bot.core.chat.outbox import Delivery
 from bot.core.timing.agenda import Subject
@@ -24,7 +23,7 @@ from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_profile, local_date, name_of, own_athlete, record
 from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus

@@ -10,8 +10,7 @@ from typing import Any
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, said
 from bot.event.asks import words
-from bot.words import coach_figures as figures
-from bot.words import invalid_answers
+from bot.words import figures, invalid_answers
 from bot.words.common import skip_button
 from bot.words.languages import mark
 from engine.values.look import TargetLook

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, time
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import day_and_year
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing

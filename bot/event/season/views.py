@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import CARD, DRAFT, EVENT, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.event.season import season, words
 from bot.people.people import name_of
+from bot.people.telling import answer, ask_sure, rewrite
 from bot.plan.planning import event_line
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile

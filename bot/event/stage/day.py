@@ -9,10 +9,9 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dialogue import asking
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change

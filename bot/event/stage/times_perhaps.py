@@ -5,14 +5,13 @@ from __future__ import annotations
 from datetime import datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.event.stage import day as stage_day
 from bot.event.stage import times_told, views, words
 from bot.event.stage.buttons import LATE, TOLD, Told
 from bot.people.people import name_of
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.words.languages import language

@@ -6,9 +6,8 @@ from datetime import time
 
 from bot.core.chat.cards import CARD, SETUP
 from bot.core.chat.outbox import Button
-from bot.core.context import Context
 from bot.core.first_questions import CONSENT
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.dialogue.readers import zone_of

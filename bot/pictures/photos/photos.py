@@ -7,8 +7,6 @@ from datetime import date, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.incoming import Incoming, SentFile
 from bot.core.chat.outbox import (
     MOST_IN_AN_ALBUM,
     SILENTLY,
@@ -19,10 +17,9 @@ from bot.core.chat.outbox import (
     edit,
     send_pictures,
 )
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.turn import Act, ChatTurn, Context, Incoming, SentFile, Turn
 from bot.decision.eye import asking as eye
 from bot.people.changes import Change
 from bot.people.people import (
@@ -35,7 +32,7 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.photos import photo_rows, words
 from bot.pictures.photos.buttons import (
     ON_PHOTO,

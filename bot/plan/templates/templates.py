@@ -6,13 +6,12 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import TEMPLATES, OfEvent, OfTemplate
 from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
 from bot.plan.fit.offering import offer_room

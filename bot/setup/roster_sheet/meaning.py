@@ -14,7 +14,7 @@ from typing import Any, TypeVar
 
 from sqlmodel import Session
 
-from bot.core.context import Context
+from bot.core.turn import Context
 from bot.core.zones import find_places
 from bot.dialogue.flow import InvalidAnswer
 from bot.dialogue.readers import day_in

@@ -34,8 +34,8 @@ from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows
 from bot.words import common, names
+from bot.words.names import flag_name, symptom_name
 from bot.words.phases import phase_words, training_words
-from bot.words.symptoms import flag_name, symptom_name
 from engine.decision.kept import decided_in_short
 from engine.decision.rules import RULE_IDS
 from engine.values.energy import energy_kcal
