@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from bot.alerts.words_advice import advice, under_a_warning
-from bot.alerts.words_findings import cause
+from bot.alerts.words_athlete import cause
 from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 from engine.safety import Finding, FlagId, Level, finding

@@ -24,7 +24,7 @@ from bot.people.people import athletes_of, get_person, name_of, own_athlete, pro
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import answer, say_to
 from bot.store.base import id_of
-from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.event import CalendarRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import EventRow

@@ -13,7 +13,7 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.base import id_of
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.cases import checkin_of, decision_of, observed_between

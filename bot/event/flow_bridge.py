@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, one_of
+from bot.dialogue.flow import Answers, Flow, Step, buttons, one_of
 from bot.event.season import words
 from bot.plan.words import use_plan_button
 from bot.words.common import leave_it_button

@@ -6,11 +6,16 @@ import re
 from datetime import date, timedelta
 from functools import partial
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import (
+from bot.dialogue.flow import (
     AS_ALWAYS,
     MINUTES,
     STEPS,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
     buttons,
     one_a_row,
     one_of,

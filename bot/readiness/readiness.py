@@ -36,8 +36,8 @@ from bot.readiness import words
 from bot.readiness.buttons import READINESS, Do, OnReadiness
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 from bot.store.base import id_of
+from bot.store.tables.event import ReadinessRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.tables.readiness import ReadinessRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_event, plan_row

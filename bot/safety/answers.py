@@ -18,9 +18,8 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.telling import say_to
-from bot.safety.before_consent import bring, who_knows
 from bot.safety.flow_symptom import EMERGENCY, FINE, SOMETHING_WRONG, SYMPTOM_CHECK, UNWELL_HOW
-from bot.safety.reports import Told, cleared
+from bot.safety.reports import Told, bring, cleared, who_knows
 from bot.safety.watch import let_go, short, wait
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
 from bot.people.people import local_date, profile_of
-from bot.safety import before_consent
+from bot.safety import reports
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
@@ -69,7 +69,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
             doubts.wrote_more(turn, profile, asked, short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
-        before_consent.bring(turn, person, profile, told)
+        reports.bring(turn, person, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:

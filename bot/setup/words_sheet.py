@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 
-from bot.dialogue.readers import NONE
+from bot.dialogue.flow import NONE
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import figures
 from bot.words.common import EVENT_NAMES, KINDS

@@ -22,7 +22,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
-from bot.undo import stage as stage_back
+from bot.undo import kinds as stage_back
 from bot.undo import words
 from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import may_be_taken_back, put_back

@@ -15,9 +15,8 @@ from typing import Any, NamedTuple
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.store.base import id_of
-from bot.store.batches import batches
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.base import batches, id_of
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.week import (
     CheckInRow,
     DaySetRow,

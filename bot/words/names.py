@@ -277,3 +277,7 @@ def symptom_names(symptoms: Iterable[str]) -> str:
 def flag_name(flag: str) -> str:
     """ "low sodium pattern", "dark urine", for a line of the history."""
     return tr(WORDED[FlagId(flag)].name) if flag in set(FlagId) else symptom_name(flag)
+
+
+#: The questions to a new athlete, and the first of them: whether they agree.
+FIRST_QUESTIONS, CONSENT = "onboarding", "consent"

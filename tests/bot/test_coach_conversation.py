@@ -14,7 +14,7 @@ import pytest
 from sqlmodel import Session, col, func, select
 
 from bot.core.turn import ChatTurn, Incoming, Kind
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow import PASS_ON
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.people import OpenQuestion, Person

@@ -9,7 +9,7 @@ import pytest
 
 import bot
 from bot.alerts import words_advice as advice
-from bot.decision import words_reasons
+from bot.decision import words_target
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
@@ -57,10 +57,10 @@ def test_rules_and_gates_are_called_what_the_engine_calls_them_in_the_readers_la
     catalogues: None,
 ) -> None:
     assert [names.rule_name(rule.id) for rule in RULES] == [rule.name for rule in RULES]
-    assert [words_reasons.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
+    assert [words_target.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
     with languages.speaking("de"):
         assert names.rule_name("gut-unsettled") == "Bauch unruhig"
-        assert words_reasons.gate_name("frozen") == "eingefroren"
+        assert words_target.gate_name("frozen") == "eingefroren"
     assert names.rule_name("of-an-older-table") == "of an older table"
 
 

@@ -18,7 +18,7 @@ from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.signoff import words
 from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
 from bot.people.people import get_profile, name_of, person_in_chat, profile_of

@@ -7,8 +7,7 @@ from datetime import time
 from functools import partial
 from typing import Any
 
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, said
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons, free_text, said
 from bot.event.asks import words
 from bot.words import figures, invalid_answers
 from bot.words.common import skip_button

@@ -17,8 +17,8 @@ from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.base import id_of
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week.prompts import subject

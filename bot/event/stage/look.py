@@ -18,8 +18,8 @@ from bot.people.people import get_person, own_athlete, profile_of, record
 from bot.people.rights import approvers
 from bot.people.telling import answer, edit_to, rewrite, say_to
 from bot.store.base import id_of
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow
 from bot.week.load import athlete_of, current_event, current_limits
 from bot.words.common import settled_already

@@ -16,8 +16,8 @@ from bot.food.day import day_row
 from bot.food.list import food_of, rows_of
 from bot.people.people import get_person, profile_of
 from bot.people.telling import say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, Urgency
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event

@@ -16,8 +16,8 @@ from bot.event.stage import views, words
 from bot.event.stage.flow import NIGHT_UNTIL, STAGE
 from bot.people.people import name_of, profile_of
 from bot.people.telling import say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words.languages import language

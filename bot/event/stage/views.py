@@ -27,8 +27,8 @@ from bot.people.people import (
 )
 from bot.people.rights import approvers, athletes_seen_by
 from bot.people.telling import Said, answer, rewrite, say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event

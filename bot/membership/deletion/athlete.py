@@ -14,7 +14,7 @@ from bot.core.chat.outbox import Button, say, set_menu
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow import PASS_ON
 from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.deletion import coach as coach_deletion
 from bot.membership.deletion import removal, told_others, words

@@ -20,7 +20,7 @@ from bot.core.chat.outbox import (
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn, Context, Incoming, SentFile, Turn
-from bot.decision.eye import asking as eye
+from bot.decision.eye import looking as eye
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,

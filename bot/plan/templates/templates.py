@@ -29,8 +29,8 @@ from bot.plan.templates import words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.templates.habits import habits_of, limit_shares
 from bot.store.base import id_of
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
 from bot.words.common import cancelled, keep_it_button

@@ -16,8 +16,7 @@ from sqlmodel import Session
 
 from bot.core.turn import Context
 from bot.core.zones import find_places
-from bot.dialogue.flow import InvalidAnswer
-from bot.dialogue.readers import day_in
+from bot.dialogue.flow import InvalidAnswer, day_in
 from bot.event.asks.flow import NONE, USUAL, read_cap, read_look
 from bot.people.people import local_date, name_of
 from bot.setup import words_sheet as words

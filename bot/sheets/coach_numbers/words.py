@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.words_reasons import gate_name
+from bot.decision.words_target import gate_name
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.workbook import words as workbook_words
 from bot.words import common, figures

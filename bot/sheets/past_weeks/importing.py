@@ -30,10 +30,9 @@ from bot.sheets.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.sheets.past_weeks.flow import IMPORT
 from bot.sheets.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
 from bot.sheets.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.tables import metadata
-from bot.store.tables.past_weeks import PastImportRow
+from bot.store.tables.event import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow
 from bot.week.cases import PAST_WEEKS
