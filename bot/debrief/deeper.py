@@ -25,7 +25,7 @@ from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearn
 from engine.planning.behind.next_time import next_time
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
 
 DAY = timedelta(days=1)
 
