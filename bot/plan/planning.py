@@ -42,7 +42,7 @@ from bot.week.load import (
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, take_snapshot
-from engine.planning.drafting.phases import named
+from engine.planning.drafting.template import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 

@@ -12,8 +12,8 @@ from bot.event.asks import words
 from bot.words import figures, invalid_answers
 from bot.words.common import skip_button
 from bot.words.languages import mark
-from engine.values.look import TargetLook
-from engine.values.weigh_in import HEAVIEST_KG, LIGHTEST_KG, WeighIn
+from engine.values.athlete import HEAVIEST_KG, LIGHTEST_KG, WeighIn
+from engine.values.checkin import TargetLook
 from engine.written.units import WeightUnit, parse_clock, parse_number, parse_weight
 
 USUAL, NONE = "usual", "none"

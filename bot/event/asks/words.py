@@ -8,8 +8,8 @@ from bot.words import figures
 from bot.words.common import day_and_year
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing
-from engine.values.look import TargetLook
-from engine.values.weigh_in import WeighIn
+from engine.values.athlete import WeighIn
+from engine.values.checkin import TargetLook
 
 USUAL = mark("Full and sharp (fullness 8-10, sharpness 4-5)")
 

@@ -17,7 +17,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.drafting.template import relative_limits
-from engine.values.weigh_in import WeighIn
+from engine.values.athlete import WeighIn
 
 Habits = dict[str, Any]
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Paint
 from bot.pictures.week_picture.chart.layout import Key
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 #: What a coach may see, from too little to too much: the boxes of the row, left to right.
 _EYE_BOX, _EYE_GAP = 17, 4
