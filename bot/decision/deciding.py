@@ -33,7 +33,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import build_case, is_small_step, keep_made
-from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.load import Figure, Week, checkin_row, current_week, day_set, set_day, target_in_force
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.safety import Level
 from engine.symptoms import EATING_AND_MOOD
@@ -244,10 +244,8 @@ def _put_in_force(turn: Turn, week: Week, decision: Decision, decided: DecisionR
         return
     figure = decision.lapse_g if decision.needs_sign_off else decision.carb_g
     if figure is not None:
-        set_day(
-            turn, athlete_id, decision.sets_date, figure,
-            by="decision" if _moves(decided) else "plan", decision_id=decided.id,
-        )  # fmt: skip
+        stands = Figure(figure, "decision" if _moves(decided) else "plan", decided.id)
+        set_day(turn, athlete_id, decision.sets_date, stands)
 
 
 def _moves(decided: DecisionRow) -> bool:
@@ -274,7 +272,8 @@ def _bring_to_coach(
     told_anew: bool,
     answer_by: datetime | None,
 ) -> None:
-    alerts.raise_flags(turn, profile, decision.flags, day=decision.date, told_anew=told_anew)
+    found = alerts.Found(decision.flags, decision.date, told_anew)
+    alerts.raise_flags(turn, profile, found)
     if decision.needs_sign_off:
         signoff.ask_coach(turn, profile, decided, answer_by=answer_by)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
