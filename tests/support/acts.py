@@ -82,8 +82,8 @@ def looks_through_roster(cast: Cast, coach: str) -> Script:
 
 
 def brings_in(cast: Cast, coach: str, athlete: str, second: str, given: Sequence[str]) -> Script:
-    """A second coach, invited from this athlete's card to the day itself, and joining. `given`: on whom,
-    and which rights.
+    """A second coach, invited from this athlete's card to the day itself, and joining. `given`: on
+    whom, and which rights.
     """
     labels = ("Person …", "Second coach", "Invite a second coach", *given, "Event day*")
     yield from on_the_card(cast, coach, athlete, *labels, part="asks you to be second coach")
