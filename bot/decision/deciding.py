@@ -34,7 +34,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.store.working_out import worked_out
 from bot.week.cases import build_case, is_small_step, keep_made
-from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.load import Figure, Week, checkin_row, current_week, day_set, set_day, target_in_force
 from engine.decision.decide import (
     Case,
     Decision,

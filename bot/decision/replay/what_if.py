@@ -206,7 +206,7 @@ def _tell(turn: Turn, coach: Person, event: EventRow, change: Change, what: str)
     moved = [one for one in mornings if one.differs]
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
     parts += [_estimate(turn.session, change, moved), words.not_known(name)]
-    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
+    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(event))
     return True
 
 
