@@ -282,7 +282,7 @@ def _decide(turn: Turn, profile: AthleteProfile, *, lead: str | None, always: bo
         return False
     if current_week(turn.session, profile) is None:
         return False
-    return deciding.decide_with(turn, profile, row, lead=lead, always=always)
+    return deciding.decide_with(turn, profile, row, deciding.Occasion(lead), always=always)
 
 
 def bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:
