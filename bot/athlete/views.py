@@ -99,13 +99,9 @@ def week_view(turn: Act) -> None:
             rows.append(words.week_heading(heading))
         target = target_in_force(turn.session, week, day)
         assert target is not None
-        rows.append(
-            words.week_row(
-                day, target, planned, profile.volume_unit,
-                today=day == now_day,
-                fixed=day < now_day or day_set(turn.session, profile.person_id, day) is not None,
-            )
-        )  # fmt: skip
+        fixed = day < now_day or day_set(turn.session, profile.person_id, day) is not None
+        row = words.week_row(planned, target, day, profile.volume_unit, fixed=fixed)
+        rows.append(words.on_today(row) if day == now_day else row)
     title = words.week_title(week.event.kind, week.event.day)
     ahead = season_lines.ahead_line(turn, profile)
     text = words.week_message(title, rows)

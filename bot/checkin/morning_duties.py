@@ -103,7 +103,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         mornings_missed=1 if is_own_coach(profile) else _missed_in_silence(turn, profile),
     )
     told = [flag for flag in flags if flag.id == "missed-check-in"]
-    alerts.raise_flags(turn, profile, told, day=duty.local_date)
+    alerts.raise_flags(turn, profile, alerts.Found(told, duty.local_date))
 
 
 def event_over(turn: Turn, duty: AgendaRow) -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
+from bot.alerts.notes import Wrote
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
 from bot.core.chat.outbox import SILENTLY
@@ -266,10 +267,8 @@ def tell_coach(
 ) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
     profile = get_profile(it.turn.session, it.person.id)
-    return passing_on.from_athlete(
-        it.turn, profile, said.strip(),
-        message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
-    )  # fmt: skip
+    wrote = Wrote(said.strip(), it.turn.incoming.message_id, instead)
+    return passing_on.from_athlete(it.turn, profile, wrote, at_once=at_once)
 
 
 def agreed(it: Landing) -> bool:

@@ -30,6 +30,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow, EventRow, PlanRow
 from bot.week import prompts
 from bot.week.load import (
+    Figure,
     athlete_of,
     baseline_of,
     checkin_row,
@@ -238,7 +239,7 @@ def days_follow_plan(turn: Turn, profile: AthleteProfile, *, only: date | None =
     for row in turn.session.exec(query.order_by(col(DaySetRow.date))).all():
         planned = week.plan.day(week.days_out(row.date))
         if planned is not None and only in (None, row.date):
-            set_day(turn, profile.person_id, row.date, planned.carb_g, by="plan")
+            set_day(turn, profile.person_id, row.date, Figure(planned.carb_g, "plan"))
 
 
 def week_changed(
