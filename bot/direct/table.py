@@ -14,7 +14,6 @@ from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.direct.flow_passing_on import PASS_ON
 
 FEATURE = Feature(
-    id="direct",
     commands=(
         Command(
             "write",

@@ -14,7 +14,7 @@ from bot.dialogue import answering, asking
 from bot.direct import passing_on
 from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON, SURE
-from bot.event.stage import times_perhaps
+from bot.event.stage import times_told
 from bot.landing.beside import with_hints
 from bot.landing.requests import show_beside
 from bot.landing.text import Landing
@@ -47,7 +47,7 @@ def go_on(it: Landing) -> None:
     if it.is_coach and passing_on.from_coach(
         it.turn, it.person, it.text, for_somebody_else=athlete and not coaches(it)
     ):
-        times_perhaps.asked_about(it.turn, it.person, it.text)
+        times_told.asked_about(it.turn, it.person, it.text)
         return
     if not athlete:
         passing_on.from_contact(it.turn, it.person, it.text)

@@ -8,7 +8,7 @@ from bot.dialogue.food_talk import asks_about_drink
 from bot.dialogue.requests import requested
 from bot.direct import passing_on
 from bot.direct.flow_passing_on import PASS_ON, SURE
-from bot.event.stage import times_perhaps
+from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.food.list import rows_of
 from bot.landing.beside import has_a_day
@@ -53,7 +53,7 @@ def opens_card(it: Landing) -> bool:
 
 def show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
-    if times_perhaps.asked_about(it.turn, it.person, it.text):
+    if times_told.asked_about(it.turn, it.person, it.text):
         return
     view = view_asked_for(it.text)
     if not has_a_day(it.turn, it.person) or (view is View.FOOD and not _has_a_menu(it)):

@@ -23,7 +23,6 @@ from bot.plan.templates import words as template_words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 
 FEATURE = Feature(
-    id="plan",
     commands=(
         Command(
             "templates", COACHING, templates.list_templates, template_words.templates_menu, rank=180

@@ -11,8 +11,8 @@ from sqlmodel import Session
 from bot.core.turn import OnAthlete
 from bot.decision.signoff import words as signoff_words
 from bot.decision.signoff.signoff import close_proposal
+from bot.event import asks
 from bot.event import moving as event_moving
-from bot.event.asks import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.store.base import id_of
@@ -104,7 +104,7 @@ def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
 KINDS: Mapping[Change, Kind] = {
     Change.PLAN_SET: Kind(_version_is_there, _version_again),
     Change.LIMITS_SET: Kind(_version_is_there, _version_again),
-    Change.EVENT_ASKS: Kind(event_asks.can_go_back, event_asks.go_back),
+    Change.EVENT_ASKS: Kind(asks.can_go_back, asks.go_back),
     Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
     Change.SIGNED_OFF: Kind(_still_signed, _unsign),
     Change.DAY_SET_BY_HAND: Kind(_days_left),

@@ -36,8 +36,7 @@ from bot.people.people import (
 )
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
-from bot.pictures.photos import photo_rows, words
-from bot.pictures.photos.buttons import (
+from bot.pictures.buttons import (
     ON_PHOTO,
     OWN_COMPARED,
     SEE,
@@ -48,6 +47,7 @@ from bot.pictures.photos.buttons import (
     OfMorning,
     OnPhoto,
 )
+from bot.pictures.photos import photo_rows, words
 from bot.pictures.photos.fetching import order
 from bot.pictures.photos.files import folder
 from bot.pictures.photos.files.cleaning import MOST_BYTES, PictureRefused, clean

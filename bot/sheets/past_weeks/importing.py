@@ -25,10 +25,10 @@ from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.sheets import words as sheet_words
+from bot.sheets.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.sheets.format.grid import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import words, writing
-from bot.sheets.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.sheets.past_weeks.flow import IMPORT
 from bot.sheets.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
 from bot.sheets.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of

@@ -18,8 +18,8 @@ from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, name_of, own_athlete, profile_of
 from bot.people.telling import say_to
+from bot.sheets.buttons import OWN_FILES, OwnFiles, Whose
 from bot.sheets.workbook import words
-from bot.sheets.workbook.buttons import OWN_FILES, OwnFiles, Whose
 from bot.sheets.workbook.pages import Page, pages_of
 from bot.sheets.workbook.writing import FORMATS, file_name, write
 from bot.store.base import id_of

@@ -8,8 +8,8 @@ from bot.alerts import alerts
 from bot.core.timing import agenda
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
-from bot.event.travel import words
-from bot.event.travel.flow import TRAVEL, arriving, leaving
+from bot.event import flow_travel
+from bot.event.flow_travel import TRAVEL, arriving, leaving
 from bot.people.changes import Change
 from bot.people.people import active, get_person, profile_of, record
 from bot.people.telling import say_to
@@ -30,10 +30,10 @@ def command(turn: Act) -> None:
         return
     event = current_event(turn.session, profile.person_id)
     if event is None or profile.zone is None:
-        say_to(turn, turn.person, words.no_event())
+        say_to(turn, turn.person, flow_travel.no_event())
         return
     if event.zone == profile.zone:
-        text = words.same_zone(event.zone)
+        text = flow_travel.same_zone(event.zone)
         say_to(turn, turn.person, text)
         return
     asking.open_question(
@@ -53,7 +53,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     event = current_event(turn.session, profile.person_id) if profile is not None else None
     answers = question.answers
     if profile is None or event is None or event.id != answers["_event"]:
-        say_to(turn, person, words.no_event())
+        say_to(turn, person, flow_travel.no_event())
         return
     trip = TripRow(
         athlete_id=profile.person_id, event_id=answers["_event"], leave_at=leaving(answers),
@@ -75,8 +75,12 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
         )
     )  # fmt: skip
     about = (found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at)
-    say_to(turn, person, words.plan(*about))
-    alerts.note(turn, profile, lambda: words.plan(*about, lead=words.coach_lead(person.first_name)))
+    say_to(turn, person, flow_travel.plan(*about))
+    alerts.note(
+        turn,
+        profile,
+        lambda: flow_travel.plan(*about, lead=flow_travel.coach_lead(person.first_name)),
+    )
 
 
 def arrived(turn: Turn, duty: AgendaRow) -> None:
@@ -95,8 +99,10 @@ def arrived(turn: Turn, duty: AgendaRow) -> None:
     record(turn, profile.person_id, Change.ARRIVED, by=None, trip=trip.id)
     prompts.schedule(turn, profile)
     person = get_person(turn.session, profile.person_id)
-    say_to(turn, person, words.arrived(trip.away_zone))
-    alerts.note(turn, profile, lambda: words.coach_told_arrived(person.first_name, trip.away_zone))
+    say_to(turn, person, flow_travel.arrived(trip.away_zone))
+    alerts.note(
+        turn, profile, lambda: flow_travel.coach_told_arrived(person.first_name, trip.away_zone)
+    )
 
 
 def _newest(session: Session, event_id: int) -> int | None:

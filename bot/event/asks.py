@@ -14,9 +14,9 @@ from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, Flow
-from bot.event.asks import words
-from bot.event.asks.flow import TARGET_LOOK, USUAL, WEIGH_IN, weigh_in_of
+from bot.event import flow_asks
 from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
+from bot.event.flow_asks import AS_USUAL, TARGET_LOOK, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
@@ -51,8 +51,8 @@ def show(turn: OnAthlete, pressed: OfEvent) -> None:
         turn, _view(turn, turn.profile, event),
         [
             [
-                Button(words.look_button(), ASKS_LOOK(number, ahead)),
-                Button(words.weigh_in_button(), ASKS_WEIGH_IN(number, ahead)),
+                Button(flow_asks.look_button(), ASKS_LOOK(number, ahead)),
+                Button(flow_asks.weigh_in_button(), ASKS_WEIGH_IN(number, ahead)),
             ],
             [Button(step_back_button(), CARD(number) if ahead is None else SEASON(number))],
         ],
@@ -67,10 +67,10 @@ def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
     line = ""
     if weigh_in is not None:
         day = event.day - timedelta(days=weigh_in.days_out)
-        line = words.weigh_in_line(weigh_in, day, profile.weight_unit)
+        line = flow_asks.weigh_in_line(weigh_in, day, profile.weight_unit)
         said = _foreseen(turn, profile, week) if week is not None else ""
         line = f"{line}\n{said}" if said else line
-    return words.view(event_line(profile, event, turn.context), target_of(event), line)
+    return flow_asks.view(event_line(profile, event, turn.context), target_of(event), line)
 
 
 def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
@@ -96,7 +96,7 @@ def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
 
 def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     given = question.answers["look"]
-    look = None if given == USUAL else {**given, "words": question.answers.get("words", "")}
+    look = None if given == AS_USUAL else {**given, "words": question.answers.get("words", "")}
     _keep(turn, coach, question, "look", look)
 
 
@@ -119,7 +119,7 @@ def _keep(
         say_to(turn, coach, plan_words.event_first())
         return
     keep(Prep(turn, coach, profile, event), key, value)
-    say_to(turn, coach, words.saved(_view(turn, profile, event)))
+    say_to(turn, coach, flow_asks.saved(_view(turn, profile, event)))
 
 
 def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -> None:
@@ -172,9 +172,9 @@ def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
     person = get_person(turn.session, profile.person_id)
 
     def text() -> str:
-        line = words.weigh_in_line(weigh_in, scale.day, profile.weight_unit)
+        line = flow_asks.weigh_in_line(weigh_in, scale.day, profile.weight_unit)
         said = _said(profile, week, scale, row.date)
-        return words.early(person.first_name, line, said)
+        return flow_asks.early(person.first_name, line, said)
 
     alerts.note(turn, profile, text, once=True)
 
@@ -195,9 +195,9 @@ def _said(profile: AthleteProfile, week: Week, scale: OnScale, today: date) -> s
         days_left=max((scale.day - today).days, 0),
     )  # fmt: skip
     unit = profile.weight_unit
-    parts = [words.forecast(scale, unit)]
+    parts = [flow_asks.forecast(scale, unit)]
     if scale.standing is not Standing.LIKELY_MADE:
-        parts.append(words.ways(made, unit))
+        parts.append(flow_asks.ways(made, unit))
     return "\n".join(part for part in parts if part)
 
 

@@ -1,4 +1,4 @@
-"""Several events ahead of one athlete: which of them counts, and what follows once one is over.
+"""Several events ahead of one athlete: which of them counts, what follows once one is over, the views.
 
 One event counts at a time; the others wait with their own plans and limits. It is the earliest,
 unless a week is running and the earlier one cannot be followed yet.
@@ -11,14 +11,16 @@ from datetime import date, time, timedelta
 
 from sqlmodel import col, select
 
-from bot.core.chat.cards import SEASON
+from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.core.chat.cards import CARD, DRAFT, EVENT, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
-from bot.event.season import words
+from bot.core.turn import OnAthlete, Turn
+from bot.event import words_season
+from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.people.people import get_person, is_own_coach, local_date, name_of, profile_of, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.plan.planning import event_line
@@ -28,8 +30,9 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, P
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week import prompts
-from bot.week.load import current_event, events_ahead, limits_row, plan_row
+from bot.week.load import current_event, event_ahead, events_ahead, limits_row, plan_row
 from bot.week.prompts import subject
+from bot.words.common import keep_it_button, step_back_button
 from engine.planning.drafting.bridge import is_bridge
 from engine.values.plan import PLAN_DAYS
 
@@ -120,7 +123,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     take_over(turn, profile)
 
 
-def remove(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
+def take_out(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
     """An event that waits is taken out of the season; what was planned for it stays in the history."""
     event.waits = False
     turn.session.add(event)
@@ -186,12 +189,12 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
         return event_line(profile, event, turn.context)
 
     def keys() -> Buttons:
-        return [[Button(words.season_button(), SEASON(profile.person_id))]]
+        return [[Button(words_season.season_button(), SEASON(profile.person_id))]]
 
     say_to(
         turn,
         athlete,
-        lambda: words.athlete_next(
+        lambda: words_season.athlete_next(
             line(), planned=planned, close=close, asked=asked, self_coached=self_coached
         ),
         buttons=keys if self_coached else (),
@@ -200,7 +203,109 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
         say_to(
             turn,
             coach,
-            lambda: words.coach_next(athlete.first_name, line(), planned=planned),
+            lambda: words_season.coach_next(athlete.first_name, line(), planned=planned),
             buttons=keys,
             how=Delivery(silent=planned),
         )
+
+
+def waiting(turn: Turn, profile: AthleteProfile) -> list[EventRow]:
+    """The events behind the one that counts, by day."""
+    counts = current_event(turn.session, profile.person_id)
+    return [
+        row for row in events_ahead(turn.session, profile.person_id)
+        if counts is None or row.id != counts.id
+    ]  # fmt: skip
+
+
+def ahead_line(turn: Turn, profile: AthleteProfile) -> str:
+    """One line for all of them; "" where there is none."""
+    return words_season.ahead(
+        [words_season.short(row.kind, row.day, row.class_name) for row in waiting(turn, profile)]
+    )
+
+
+def show(turn: OnAthlete) -> None:
+    """Each event ahead with what is set for it."""
+    answer(turn)
+    text, buttons = _view(turn)
+    rewrite(turn, text, buttons)
+
+
+def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
+    """It is taken out by a second tap."""
+    answer(turn)
+    event = named(turn, pressed)
+    if event is None or not event.waits:
+        _again(turn, words_season.not_there())
+        return
+    number = turn.profile.person_id
+    ask_sure(
+        turn,
+        turn.person,
+        words_season.ask_remove(words_season.short(event.kind, event.day, event.class_name)),
+        Button(words_season.remove_yes_button(), SEASON_OUT(number, id_of(event))),
+        Button(keep_it_button(), SEASON(number)),
+    )
+
+
+def remove(turn: OnAthlete, pressed: OfEvent) -> None:
+    answer(turn)
+    event = named(turn, pressed)
+    if event is None or not event.waits:
+        _again(turn, words_season.not_there())
+        return
+    take_out(turn, turn.person, turn.profile, event)
+    _again(turn, words_season.removed(words_season.short(event.kind, event.day, event.class_name)))
+
+
+def named(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
+    """The event ahead that a button names."""
+    if pressed.event is None:
+        return None
+    return event_ahead(turn.session, turn.profile.person_id, pressed.event)
+
+
+def _again(turn: OnAthlete, lead: str) -> None:
+    text, buttons = _view(turn)
+    rewrite(turn, f"{lead}\n\n{text}", buttons)
+
+
+def _view(turn: OnAthlete) -> tuple[str, Buttons]:
+    profile, number = turn.profile, turn.profile.person_id
+    rows = events_ahead(turn.session, number)
+    counts = current_event(turn.session, number)
+    text = words_season.view(
+        name_of(turn.session, number),
+        [_line(turn, profile, row) for row in rows],
+        self_coached=turn.person.id == number,
+    )
+    buttons: list[list[Button]] = []
+    for row in rows:
+        said = words_season.short(row.kind, row.day)
+        line = [Button(words_season.plan_button(said), PLAN(number, id_of(row)))]
+        if plan_row(turn.session, row) is None:
+            close = before(turn, profile, row)
+            begin = DRAFT if close is None else BRIDGE
+            label = (
+                words_season.plan_button(said)
+                if close is None
+                else words_season.bridge_button(said)
+            )
+            line = [Button(label, begin(number, id_of(row)))]
+        line.append(Button(words_season.asks_button(said), ASKS(number, id_of(row))))
+        if counts is None or row.id != counts.id:
+            line.append(Button(words_season.remove_button(said), SEASON_OFF(number, id_of(row))))
+        buttons.append(line)
+    buttons.append(
+        [Button(words_season.add_button(), EVENT(number)), Button(step_back_button(), CARD(number))]
+    )
+    return text, buttons
+
+
+def _line(turn: OnAthlete, profile: AthleteProfile, row: EventRow) -> str:
+    has_plan = plan_row(turn.session, row) is not None
+    planned = has_plan and limits_row(turn.session, row) is not None
+    line = event_line(profile, row, turn.context)
+    said = f"{line} ({row.class_name})" if row.class_name else line
+    return words_season.entry(said, planned=planned, has_plan=has_plan)

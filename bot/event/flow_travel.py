@@ -1,13 +1,17 @@
-"""What athlete and coach read about a journey to an event elsewhere."""
+"""A journey to an event elsewhere: the questions, by the clocks at home and there, and what is said."""
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
+from bot.core.timing.instants import local_instant
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
+from bot.dialogue.readers import day_in
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr
 from engine.planning.travel import JourneyPlan
+from engine.written.units import parse_clock
 
 menu = Sentence("The journey to an event in another time zone")
 no_event = Sentence("There is no event to travel to yet: it has to be set first.")
@@ -110,3 +114,68 @@ arrived = SentenceOn(
 
 def coach_told_arrived(name: str, zone: str) -> str:
     return tr("{name}'s check-ins now go by {zone} time.", name=name, zone=zone)
+
+
+LONGEST = timedelta(days=3)
+
+
+def _read_day(text: str, answers: Answers) -> str:
+    now = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_home"]))
+    day = day_in(text, now.date())
+    if day < now.date():
+        raise InvalidAnswer(day_is_past())
+    if day > date.fromisoformat(answers["_event_day"]):
+        raise InvalidAnswer(after_the_event())
+    return day.isoformat()
+
+
+def _read_clock(text: str) -> str:
+    return f"{parse_clock(text):%H:%M}"
+
+
+def _read_arrival(text: str, answers: Answers) -> str:
+    clock = _read_clock(text)
+    left, arrived = leaving({**answers}), arriving({**answers, "arrive": clock})
+    if not timedelta(0) < arrived - left <= LONGEST:
+        raise InvalidAnswer(arrival_impossible())
+    return clock
+
+
+def leaving(answers: Answers) -> datetime:
+    """The instant of leaving."""
+    return local_instant(
+        date.fromisoformat(answers["leave_day"]),
+        time.fromisoformat(answers["leave"]),
+        answers["_home"],
+    )
+
+
+def arriving(answers: Answers) -> datetime:
+    """The instant of arriving."""
+    return local_instant(
+        date.fromisoformat(answers["arrive_day"]),
+        time.fromisoformat(answers["arrive"]),
+        answers["_away"],
+    )
+
+
+#: Context: "_home", "_away" (zones), "_event_day" (ISO).
+TRAVEL = Flow(
+    id="travel",
+    steps=(
+        Step(
+            key="leave_day",
+            ask=lambda answers: ask_leave_day(answers["_away"]),
+            read_with=_read_day,
+        ),
+        Step(key="leave", ask=lambda answers: ask_leave(answers["_home"]), read=_read_clock),
+        Step(
+            key="arrive_day",
+            ask=lambda answers: ask_arrive_day(answers["_away"]),
+            read_with=_read_day,
+        ),
+        Step(
+            key="arrive", ask=lambda answers: ask_arrive(answers["_away"]), read_with=_read_arrival
+        ),
+    ),
+)

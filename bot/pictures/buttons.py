@@ -1,4 +1,4 @@
-"""Photos: its buttons and what they carry."""
+"""Pictures: the buttons of photos, of weeks and of seasons, and what they carry."""
 
 from __future__ import annotations
 
@@ -41,3 +41,17 @@ OWN_COMPARED = Route("ph:cmp", TwoMornings)
 
 PHOTOS = CardRoute("photos", OfMorning)
 COMPARED = CardRoute("cmp", TwoMornings)
+
+
+class Weeks(NamedTuple):
+    """A view (or "p" and days out: photos) of some weeks, their events joined by points."""
+
+    view: str | None = None
+    events: str | None = None
+
+
+WEEKS = CardRoute("weeks", Weeks)
+OWN_WEEKS = Route("wks", Weeks)
+
+
+TIMELINE = CardRoute("timeline", Nothing)
