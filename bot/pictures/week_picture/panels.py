@@ -12,17 +12,8 @@ from collections.abc import Iterator
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint, Point
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.keys import (
+from bot.pictures.week_picture.layout import (
     EYES,
-    box_key,
-    eye_boxes,
-    eye_key,
-    line_key,
-    mark_key,
-    outside_key,
-    square_key,
-)
-from bot.pictures.week_picture.chart.layout import (
     HEAD_ROOM,
     LEFT,
     RIGHT,
@@ -31,11 +22,18 @@ from bot.pictures.week_picture.chart.layout import (
     Panel,
     Scale,
     behind,
+    box_key,
+    eye_boxes,
+    eye_key,
     gutter,
     heading,
     joined,
+    line_key,
+    mark_key,
+    outside_key,
+    square_key,
 )
-from bot.pictures.week_picture.chart.values import BeforeDay, ChartWeek
+from bot.pictures.week_picture.values import BeforeDay, ChartWeek
 
 LEAST_SPAN = 1.5  # kg or lb that the weight's scale covers at least
 BASELINE_WITHIN = 3.0  # of the other weights, kg or lb: further off it would flatten them

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.layout import (
+from bot.pictures.week_picture.layout import (
     DAYS_TOP,
     HEADING,
     LEFT,
@@ -21,8 +21,8 @@ from bot.pictures.week_picture.chart.layout import (
     Layout,
     lay_out,
 )
-from bot.pictures.week_picture.chart.panels import PANELS, weight_bounds
-from bot.pictures.week_picture.chart.values import ChartOdds, ChartWeek
+from bot.pictures.week_picture.panels import PANELS, weight_bounds
+from bot.pictures.week_picture.values import ChartOdds, ChartWeek
 
 TEN = 10
 #: From the top of the strip of chances.

@@ -1,4 +1,4 @@
-"""Where everything stands on the picture of a week: columns for days, panels one below the other."""
+"""Where everything stands on the picture of a week (columns for days, panels one below the other), and the keys to its marks."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.values import ChartDay, ChartWeek
+from bot.pictures.week_picture.values import ChartDay, ChartWeek
+from engine.values.observed import CoachLook
 
 WIDTH = 1080
 LEFT, RIGHT = 142, 1070
@@ -145,3 +146,75 @@ def behind(on: Drawing, values: Iterable[tuple[int, float | None]], y: Scale) ->
             [(x - 10, here[1]), (x + 10, here[1])], colour=c.FAINT, width=6, above=2
         )  # fmt: skip
         before = days_out, here
+
+
+#: What a coach may see, from too little to too much: the boxes of the row, left to right.
+_EYE_BOX, _EYE_GAP = 17, 4
+EYES = tuple(look.value for look in CoachLook)
+
+
+def eye_boxes(page: Canvas, middle: float, y: float, seen: str) -> None:
+    """Five small boxes around the middle, that of the word filled."""
+    whole = len(EYES) * _EYE_BOX + (len(EYES) - 1) * _EYE_GAP
+    for number, eye in enumerate(EYES):
+        left = middle - whole / 2 + number * (_EYE_BOX + _EYE_GAP)
+        there = eye == seen
+        page.box(
+            Area(left, y - 17, _EYE_BOX, 34),
+            Paint(fill=c.INK if there else c.PAPER, edge=c.INK if there else c.FAINT, line=3),
+        )  # fmt: skip
+
+
+def box_key(
+    page: Canvas, fill: str | None, edge: str, *, width: float = 34, hatch: str = ""
+) -> Key:
+    """A box of a heading's keys."""
+
+    def draw(x: float, y: float) -> float:
+        page.box(Area(x, y - 17, width, 34), Paint(fill=fill, edge=edge, line=4, hatch=hatch))
+        return width
+
+    return draw
+
+
+def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
+    """A mark of a heading's keys."""
+
+    def draw(x: float, y: float) -> float:
+        page.mark((x + size / 2, y), shape, size=size, fill=fill)
+        return size
+
+    return draw
+
+
+def outside_key(page: Canvas) -> Key:
+    def draw(x: float, y: float) -> float:
+        page.mark((x + 15, y), "^", size=30, fill=c.VERMILLION, edge=c.INK)
+        page.mark((x + 49, y), "v", size=30, fill=c.VERMILLION, edge=c.INK)
+        return 64
+
+    return draw
+
+
+def line_key(page: Canvas) -> Key:
+    def draw(x: float, y: float) -> float:
+        page.line([(x, y), (x + 46, y)], colour=c.BLUE, width=8)
+        return 46
+
+    return draw
+
+
+def square_key(page: Canvas) -> Key:
+    def draw(x: float, y: float) -> float:
+        page.mark((x + 17, y), "s", size=34, fill=c.PAPER, edge=c.INK, line=5)
+        return 34
+
+    return draw
+
+
+def eye_key(page: Canvas) -> Key:
+    def draw(x: float, y: float) -> float:
+        eye_boxes(page, x + 52, y, "full")
+        return 104
+
+    return draw
