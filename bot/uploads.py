@@ -6,9 +6,7 @@ from pathlib import PurePath
 
 from sqlmodel import Session
 
-from bot.core.chat.incoming import SentFile
-from bot.core.context import Context
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, SentFile, Turn
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import given_to
 from bot.people.telling import say_to

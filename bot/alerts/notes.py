@@ -15,10 +15,9 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import MESSAGE
 from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown, Topic
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_coaches
@@ -28,7 +27,7 @@ from bot.store.base import id_of
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
-from bot.words import common, quoting
+from bot.words import common
 from engine.written.chatter import is_chatter
 
 RELEASE = "notes"
@@ -95,7 +94,7 @@ def gather(
         said = sentence() if callable(sentence) else sentence
         note = CoachNote(
             coach_id=id_of(coach), athlete_id=id_of(athlete), at=turn.now, said=said,
-            text=quoting.wrote(athlete.first_name, quoting.shown(said)), message_id=message_id,
+            text=common.wrote(athlete.first_name, common.shown(said)), message_id=message_id,
         )  # fmt: skip
         if comes is not Comes.ALONG:
             _tell_or_hold(turn, coach, note, at_once=comes is Comes.AT_ONCE)
@@ -129,7 +128,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
         turn.session.add(note)
         turn.session.flush()
         with speaking_to(coach):
-            note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
+            note.text = common.wrote(athlete.first_name, common.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
             if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
                 topic = Topic(TopicKind.NOTES, note.outbox_id)
@@ -306,7 +305,7 @@ def _answered_since(session: Session, coach: Person, athlete: Person, row: Outbo
 
 
 def _stretch(athlete: Person, notes: list[CoachNote]) -> str:
-    return quoting.from_athlete(athlete.first_name, [note.said for note in notes])
+    return common.from_athlete(athlete.first_name, [note.said for note in notes])
 
 
 def _reply_button(athlete: Person) -> Button:

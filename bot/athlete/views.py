@@ -22,7 +22,7 @@ from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
 from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
-from bot.dialogue.readers import zone_of
+from bot.dialogue.flow import zone_of
 from bot.event import season
 from bot.people.changes import Change
 from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record

@@ -6,11 +6,10 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from bot.decision.words_outlook import why_lines
-from bot.decision.words_reasons import bound_name, gate_name, reason
+from bot.decision.words_target import bound_name, gate_name, reason
 from bot.words import figures
 from bot.words.languages import Sentence, tr
-from bot.words.looks import seen_in
-from bot.words.names import cited, rule_name
+from bot.words.names import cited, rule_name, seen_in
 from engine.decision.decide import Decision
 from engine.values.limits import Window
 from engine.written.units import Towards

@@ -16,8 +16,8 @@ from bot.core.turn import Act, Turn
 from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
+from bot.dialogue.answering import TYPED_IN
 from bot.dialogue.flow import Answers
-from bot.dialogue.taking import TYPED_IN
 from bot.event import asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record

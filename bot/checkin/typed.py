@@ -33,8 +33,8 @@ from bot.checkin.flow_reading import (
 )
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
+from bot.dialogue.answering import TYPED_IN
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by
-from bot.dialogue.taking import TYPED_IN
 from bot.people.people import local_date, profile_of
 from bot.people.telling import say_to
 from bot.plan.flow_number import read_number

@@ -9,8 +9,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.context import Context, Document
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Document, Turn
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
 
 #: What came in, as far as it says what is to go first: its chat, and what was typed or tapped.

@@ -8,6 +8,7 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
+from bot.alerts import words_athlete as safety_words
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
@@ -17,7 +18,6 @@ from bot.dialogue import asking
 from bot.people.people import get_person, local_date, profile_of
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
-from bot.safety import words as safety_words
 from bot.safety.reports import Told, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

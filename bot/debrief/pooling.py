@@ -15,8 +15,8 @@ from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import local_date, profile_of
+from bot.store.tables.coach import TaughtRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
 from bot.week.cases import priors_on, weeks_before
 from bot.week.load import athlete_of, baseline_of

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.debrief.words import WHY
 from bot.decision.words_outlook import LOOK_WORDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
 from bot.words.languages import Sentence, mark, tr, trn

@@ -10,8 +10,8 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
+from bot.alerts import words_athlete as cautions
 from bot.alerts import words_athlete as safety
-from bot.alerts import words_findings as cautions
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, drop_waiting, said_in
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
@@ -20,8 +20,7 @@ from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, Care, care_for
 from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
-from bot.decision.words_reasons import reason
-from bot.decision.words_target import nothing_planned_today
+from bot.decision.words_target import nothing_planned_today, reason
 from bot.people.people import get_person, is_own_coach
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile

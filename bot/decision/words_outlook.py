@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from bot.decision.words_reasons import change_in_words
+from bot.decision.words_target import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import kind_word

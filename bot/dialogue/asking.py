@@ -12,10 +12,20 @@ from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest, Route
 from bot.core.chat.outbox import Button, Buttons, Shown, edit
-from bot.core.context import Context
-from bot.core.turn import Turn
-from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said
+from bot.core.turn import Context, Turn
+from bot.dialogue.flow import (
+    DONE,
+    NO,
+    SKIP,
+    UNKNOWN,
+    YES,
+    Answers,
+    Flow,
+    InvalidAnswer,
+    Step,
+    plainly,
+    said,
+)
 from bot.people.people import asked
 from bot.people.telling import say_to
 from bot.store.base import id_of

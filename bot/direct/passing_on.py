@@ -14,12 +14,8 @@ from bot.core.chat.outbox import Delivery
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
-from bot.direct import addressing, replies, unsent
-from bot.direct import direct_messages as messages_across
-from bot.direct import words as direct_words
-from bot.direct import words_passing_on as words
-from bot.direct.flow import TO_ATHLETE
-from bot.direct.flow_passing_on import ALL, LEAVE, OTHER, OWN, PASS_ON
+from bot.direct import flow, messages, words
+from bot.direct.flow import ALL, LEAVE, OTHER, OWN, PASS_ON, TO_ATHLETE
 from bot.people import coach_settings
 from bot.people.changes import Change
 from bot.people.people import (
@@ -36,7 +32,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
-from bot.words import common, quoting
+from bot.words import common
 from engine.symptoms import screen
 from engine.written.chatter import is_chatter
 from engine.written.late import Late
@@ -135,12 +131,14 @@ def replied(turn: ChatTurn, coach: Person) -> bool:
     """A coach answered a message by Telegram's reply: back to the sentence it answers, at once;
     where the message was about an athlete but not from them, after one tap.
     """
-    found = replies.about_athlete(turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted)
+    found = messages.about_athlete(
+        turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted
+    )
     if found is None:
         return _to_contact(turn, coach)
-    profile = replies.profile_named(turn.session, found)
+    profile = messages.profile_named(turn.session, found)
     if found.said and not _refused(turn, coach, turn.incoming.text):
-        messages_across.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
+        messages.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
     elif not found.said:
         _ask(turn, coach, turn.incoming.text, [profile], profile)
     return True
@@ -148,7 +146,7 @@ def replied(turn: ChatTurn, coach: Person) -> bool:
 
 def _to_contact(turn: ChatTurn, coach: Person) -> bool:
     """A coach answered a word of somebody who is told of alerts; whether it was one."""
-    row = replies.message_answered(turn.session, coach, turn.incoming.reply_to)
+    row = messages.message_answered(turn.session, coach, turn.incoming.reply_to)
     if row is None:
         return False
     beside = select(SecondCoach.person_id).where(
@@ -163,8 +161,8 @@ def _to_contact(turn: ChatTurn, coach: Person) -> bool:
             heading = words.from_contact(contact.first_name, "")
         if said.startswith(heading):
             text = turn.incoming.text.strip()
-            say_to(turn, contact, partial(quoting.from_athlete, coach.first_name, [text]))
-            say_to(turn, coach, direct_words.message_sent(contact.first_name))
+            say_to(turn, contact, partial(common.from_athlete, coach.first_name, [text]))
+            say_to(turn, coach, words.message_sent(contact.first_name))
             return True
     return False
 
@@ -176,7 +174,7 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
     """
     coached = [one for one in athletes_seen_by(turn.session, coach) if one.person_id != coach.id]
     names = [_name(turn.session, one) for one in coached]
-    together, rest = addressing.together(names, said)
+    together, rest = flow.addressed_together(names, said)
     if len(together) > 1:
         several = [one for one, name in zip(coached, names, strict=True) if name in together]
         _ask(turn, coach, rest, several, None, all_of_them=True)
@@ -261,7 +259,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         for number, _ in answers["_athletes"]:
             one = own_athlete(turn.session, coach, int(number))
             if one is not None:
-                messages_across.deliver(turn, coach, one, answers["_text"])
+                messages.deliver(turn, coach, one, answers["_text"])
         return
     if to == OWN and own is not None:
         text = from_athlete(turn, own, answers["_text"])
@@ -271,7 +269,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if profile is None:
         say_to(turn, coach, common.not_your_athlete())
         return
-    messages_across.deliver(turn, coach, profile, answers["_text"])
+    messages.deliver(turn, coach, profile, answers["_text"])
 
 
 def _ask(
@@ -304,7 +302,7 @@ def _ask(
             "_name": _name(turn.session, meant) if meant is not None else "",
         },
     )  # fmt: skip
-    unsent.wait(turn, question)
+    messages.ask_once_more(turn, question)
 
 
 def _with_first(first: AthleteProfile, others: Sequence[AthleteProfile]) -> list[AthleteProfile]:
@@ -366,7 +364,7 @@ def _named(
             longest = max(end for _, end in found)
             rest = begin[longest:].strip()
             named = [one for one, end in found if end == longest]
-            if addressing.is_of_them(begin, rest):
+            if flow.is_of_them(begin, rest):
                 return _and_those_alike(session, coached, named), said
             return _and_those_alike(session, coached, named), _told(begin is not said, rest) or said
     anywhere = [

@@ -8,7 +8,6 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.alerts import alerts
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, SEASON, OfEvent
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -19,7 +18,7 @@ from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import AS_USUAL, TARGET_LOOK, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import asked_event, event_line, meant_event, naming
 from bot.plan.prep import Prep

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OfEvent
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -10,7 +9,7 @@ from bot.event import season, words_season
 from bot.event.flow import BRIDGE_WEEK, USE, USUAL
 from bot.event.season import named, show
 from bot.people.people import own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.plan.prep import Prep, Version

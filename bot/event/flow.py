@@ -9,8 +9,18 @@ from functools import partial
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, day_in, one_of, zone_of
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+    zone_of,
+)
 from bot.event import words_season
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.plan import words

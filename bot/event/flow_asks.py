@@ -7,10 +7,8 @@ from datetime import date, time
 from functools import partial
 from typing import Any
 
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, said
-from bot.words import coach_figures as figures
-from bot.words import invalid_answers
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons, free_text, said
+from bot.words import figures, invalid_answers
 from bot.words.common import day_and_year, skip_button
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing

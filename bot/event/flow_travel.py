@@ -6,8 +6,7 @@ from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.core.timing.instants import local_instant
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import day_in
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, day_in
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr
 from engine.planning.travel import JourneyPlan

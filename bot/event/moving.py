@@ -21,10 +21,9 @@ from bot.people.telling import say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
-from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.event import CalendarRow, TripRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.traffic import OutboxRow
-from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import event_ahead, limits_row, plan_row

@@ -11,7 +11,6 @@ from datetime import date, time, timedelta
 
 from sqlmodel import col, select
 
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import CARD, DRAFT, EVENT, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
@@ -22,7 +21,7 @@ from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.changes import Change
 from bot.people.people import get_person, is_own_coach, local_date, name_of, profile_of, record
 from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of

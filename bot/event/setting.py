@@ -5,7 +5,6 @@ from __future__ import annotations
 from datetime import date
 from functools import partial
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import DRAFT, LEARNT, PLAN, SEASON
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -19,7 +18,7 @@ from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.next_load import looks
 from bot.plan.next_load import words as learnt_words

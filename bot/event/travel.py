@@ -13,9 +13,9 @@ from bot.event.flow_travel import TRAVEL, arriving, leaving
 from bot.people.changes import Change
 from bot.people.people import active, get_person, profile_of, record
 from bot.people.telling import say_to
+from bot.store.tables.event import TripRow
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
-from bot.store.tables.trip import TripRow
 from bot.week import prompts
 from bot.week.load import current_event
 from engine.planning.travel import Journey, plan_journey

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import event_name, kind_word
 from bot.words.languages import Sentence, SentenceOn, tr
 
@@ -19,7 +19,7 @@ usual_draft_button = Sentence("The usual draft instead")
 
 def short(kind: str, day: date, class_name: str = "") -> str:
     """ "show on Sun 9 May", with the class behind it where there is one."""
-    said = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
+    said = tr("{kind} on {day}", kind=event_name(kind), day=figures.short_day(day))
     return f"{said} ({class_name})" if class_name else said
 
 

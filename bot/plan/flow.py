@@ -6,11 +6,16 @@ import re
 from datetime import date, timedelta
 from functools import partial
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import (
+from bot.dialogue.flow import (
     AS_ALWAYS,
     MINUTES,
     STEPS,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
     buttons,
     one_a_row,
     one_of,
@@ -22,8 +27,7 @@ from bot.dialogue.readers import (
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
-from bot.words import coach_figures as figures
-from bot.words import invalid_answers, phases
+from bot.words import figures, invalid_answers, phases
 from bot.words.common import too_long_here
 from engine.evidence.planning.teaching import STEP, WORTH_SAYING
 from engine.planning.drafting.draft import (

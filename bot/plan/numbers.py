@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import (
     CARD,
     DRAFT,
@@ -23,7 +22,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words
 from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER

@@ -7,18 +7,16 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LIMITS, PLAN, OfEvent
 from bot.core.chat.outbox import Button
-from bot.core.context import Context
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.fit.offering import limits_for, offer_room
 from bot.plan.flow import DRAFT, drafted

@@ -5,9 +5,18 @@ from __future__ import annotations
 from functools import partial
 
 from bot.alerts import words_athlete as words
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, said, two_a_row, yes_or_no
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    Answers,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    free_text,
+    said,
+    two_a_row,
+    yes_or_no,
+)
 from bot.words import common
 from bot.words.languages import mark
 from engine.safety import FlagId

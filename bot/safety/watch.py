@@ -12,15 +12,14 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.alerts import doubts
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
 from bot.people.people import local_date, profile_of
-from bot.safety import before_consent
+from bot.safety import reports
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
@@ -70,7 +69,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
             doubts.wrote_more(turn, profile, asked, short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
-        before_consent.bring(turn, person, profile, told)
+        reports.bring(turn, person, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:

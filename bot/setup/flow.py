@@ -8,8 +8,18 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.core.zones import find_places
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, day_in, one_of, reason
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+    reason,
+)
 from bot.event import words_season
 from bot.event.flow import standing
 from bot.plan import words as plan_words

@@ -22,8 +22,8 @@ from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,

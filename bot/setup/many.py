@@ -6,14 +6,12 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, Document, Turn
 from bot.event.stage import day as stage_day
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words, words_sheet

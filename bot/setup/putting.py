@@ -27,7 +27,7 @@ from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import checkin_row, current_event, current_week
 from bot.week.snapshots import take_snapshot
-from bot.words import coach_figures as figures
+from bot.words import figures
 
 
 def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
@@ -146,7 +146,7 @@ def _tell_athlete(
                 new=seen.event is None,
                 moves=seen.moves,
             ),
-            figures.clock(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
+            figures.clock_in(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
             planned=seen.plan is not None and seen.limits is not None,
             asked_at=seen.asked_at,
         ),

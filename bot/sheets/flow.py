@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, yes_or_no
+from bot.dialogue.flow import Answers, Flow, Step, buttons, yes_or_no
 from bot.plan.templates.words import leave_button
 from bot.sheets import words
 

@@ -13,7 +13,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, plan_of
-from bot.words import coach_figures as figures
+from bot.words import figures
 from engine.planning.drafting.phases import as_ever, renamed
 from engine.values.athlete import Baseline
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, OutsideGuardRail

@@ -6,15 +6,13 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Document, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words_totals as total_words
 from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first
@@ -50,8 +48,7 @@ from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import snapshots as changes
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from bot.words.languages import tr
 from engine.planning.drafting.phases import as_ever
 from engine.values.energy import energy_kcal
@@ -107,7 +104,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
         name=name,
         event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
         plan=plan,
-        days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
+        days={day.days_out: figures.short_day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
         beside=_beside(turn.session, event, plan),
     )

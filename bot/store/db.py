@@ -22,11 +22,12 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from functools import partial
+from importlib import resources
 from pathlib import Path
 from typing import Any, TypeVar
 
 import structlog
-from sqlalchemy import Connection, Dialect, Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Dialect, Engine, create_engine, event, inspect, make_url, text
 from sqlalchemy.dialects import registry
 from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.engine import URL
@@ -327,3 +328,21 @@ class _BeginsAsTold(SQLiteDialect_pysqlite):
 
 _AS_TOLD = "sqlite+as_told"
 registry.register(_AS_TOLD.replace("+", "."), __name__, _BeginsAsTold.__name__)
+
+
+VERSIONS = "bot.store.migrations.versions"
+
+
+def newest() -> str:
+    """The revision that this version brings a database to: they are one chain of numbers."""
+    names = (file.name for file in resources.files(VERSIONS).iterdir())
+    return max(name.partition("_")[0] for name in names if name[:1].isdigit())
+
+
+def is_newest(engine: Engine) -> bool:
+    """Whether the database is at it."""
+    with engine.connect() as connection:
+        if not inspect(connection).has_table("alembic_version"):
+            return False
+        found = connection.execute(text("SELECT version_num FROM alembic_version")).scalars().all()
+    return found == [newest()]

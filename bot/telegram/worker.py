@@ -22,11 +22,10 @@ from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
-from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction, is_sqlite, looking
 from bot.store.remembering import looked_up

@@ -13,12 +13,11 @@ from sqlmodel import Session, col, select
 
 from bot.store.remembering import remembered, remembered_rows
 from bot.store.tables import setting
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow, TaughtRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import SettingRow
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow, SymptomReport
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from bot.week.load import (
     HISTORY_DAYS,
     Week,

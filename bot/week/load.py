@@ -16,7 +16,7 @@ from bot.core.turn import Turn
 from bot.store.base import id_of
 from bot.store.driver import from_text, to_text
 from bot.store.remembering import made_of, remember, remember_ahead, remembered, remembered_row
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import PRIORS, SettingRow
 from bot.store.tables.week import (

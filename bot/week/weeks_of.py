@@ -15,9 +15,8 @@ from typing import Any, NamedTuple
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.store.base import id_of
-from bot.store.batches import batches
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.base import batches, id_of
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.week import (
     CheckInRow,
     DaySetRow,
@@ -28,7 +27,7 @@ from bot.store.tables.week import (
     SymptomReport,
 )
 from bot.week.cases import READINGS, observed_of
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from engine.evidence.planning.debriefing import EATEN_KNOWN_DAYS
 from engine.values.body import against_band
 from engine.values.observed import Observed, most_careful

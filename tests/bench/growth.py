@@ -23,8 +23,7 @@ from typing import Any
 from sqlalchemy import BigInteger, Engine, Integer, event
 from sqlmodel import Session, select
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.membership.deletion.athlete import GONE, Gone
 from bot.membership.my_data.handing_out import make
 from bot.store.db import make_engine, transaction

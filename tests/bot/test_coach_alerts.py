@@ -11,9 +11,8 @@ import pytest
 from sqlmodel import select
 
 from bot.alerts import alerts
-from bot.alerts.words_findings import cause
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.alerts.words_athlete import cause
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus

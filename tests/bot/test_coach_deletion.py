@@ -17,8 +17,8 @@ from bot.membership.my_data.owned import Me, as_coach, as_person, owned
 from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteStatus, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
 from tests.support.files import files_for

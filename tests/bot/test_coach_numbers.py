@@ -17,7 +17,7 @@ from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.coach_numbers import words
 from bot.sheets.coach_numbers.gather import numbers_of
 from bot.store.db import transaction
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import Person
 from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, EventRow, PlanRow
 from engine.values.look import Look

@@ -8,8 +8,7 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.decision.signoff import signoff
 from bot.store.db import transaction
 from bot.store.tables.coach import CoachSettings

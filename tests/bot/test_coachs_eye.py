@@ -13,8 +13,7 @@ from bot.debrief import words as debrief_words
 from bot.people.people import profile_of
 from bot.pictures.week_picture.picture import week_values
 from bot.store.db import transaction
-from bot.store.tables.coach import Rights, SecondCoach
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow, Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.words.languages import speaking

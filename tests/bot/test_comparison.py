@@ -20,7 +20,7 @@ from bot.pictures.comparison.drawn import WIDTH, draw
 from bot.pictures.comparison.words import Compared
 from bot.pictures.photos import kept
 from bot.store.tables.traffic import OutboxRow
-from bot.words.tables import MOST_ACROSS
+from bot.words.figures import MOST_ACROSS
 from tests.support.files import files_for
 from tests.support.past_weeks import ORDINARY, behind, moved
 from tests.support.pictures import BLUE, RED, picture

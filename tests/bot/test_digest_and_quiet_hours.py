@@ -10,8 +10,7 @@ from sqlmodel import select
 
 from bot.alerts import alerts
 from bot.coach.digest import words as coach_digest
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow, Person

@@ -10,8 +10,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile
 from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
 from bot.week.load import current_week, set_day

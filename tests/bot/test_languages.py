@@ -15,7 +15,7 @@ import pytest
 from babel.messages import Message
 from sqlmodel import select
 
-from bot.dialogue.readers import day_in
+from bot.dialogue.flow import day_in
 from bot.dispatcher import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow

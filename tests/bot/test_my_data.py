@@ -25,8 +25,8 @@ from bot.membership.onboarding import words as onboarding_words
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.templates import TemplateRow
 from tests.support.files import files_for, sends_file
 from tests.support.many import many_athletes
 from tests.support.pictures import picture

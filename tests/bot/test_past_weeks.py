@@ -17,8 +17,8 @@ from bot.people.people import get_profile
 from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TaughtRow
 from bot.store.tables.people import HistoryRow, Person
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import weeks_before

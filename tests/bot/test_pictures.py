@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from PIL import Image, ImageCms, ImageFont
 
-from bot.drawing.letters import letters
+from bot.drawing.canvas import letters
 from bot.pictures.photos import kept as folder
 from bot.pictures.photos.kept import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
 from bot.pictures.photos.pairing import (

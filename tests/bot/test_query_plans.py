@@ -21,7 +21,7 @@ from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
 from bot.watching.backlog import backlog
-from bot.week.on_stage import chats_on_stage
+from bot.week.events import chats_on_stage
 from tests.bench.crew import counting
 from tests.support.weeks import Team
 

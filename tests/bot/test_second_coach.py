@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus, HistoryRow, Person

@@ -15,8 +15,8 @@ from bot.dispatcher import USE_CASES
 from bot.event.stage.day import day_of, stage_row
 from bot.people.people import get_person, get_profile, profile_of
 from bot.store.db import transaction
+from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week.load import current_event, current_week, events_ahead

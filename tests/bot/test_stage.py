@@ -14,8 +14,8 @@ from bot.dialogue.flow import InvalidAnswer
 from bot.event.stage import day as stage_reminders
 from bot.event.stage.flow import LOOK, STAGE, stage_day_of
 from bot.store.db import transaction
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import HistoryRow
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
 from engine.written.delays import parse_delay
 from tests.support.weeks import Team, gone_on, replacing

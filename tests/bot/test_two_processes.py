@@ -23,10 +23,9 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes
 from bot.core.chat.outbox import say
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dispatcher import USE_CASES
 from bot.people import locks
 from bot.store.base import id_of

@@ -5,8 +5,7 @@ The sentences are invented for this file, as tired people type them.
 
 from __future__ import annotations
 
-from bot.dialogue.food_talk import asks_about_drink, asks_about_food
-from bot.dialogue.requests import requested
+from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
 from bot.food.words_names import food_name
 from bot.words.languages import speaking
 from engine.asked import view_asked_for

@@ -18,9 +18,8 @@ import pytest
 from sqlalchemy import Engine, bindparam
 from sqlmodel import Session, SQLModel, col, func, select
 
-from bot.core.chat.incoming import Incoming, Kind, SentFile
 from bot.core.chat.routes import ANYONE_KNOWN, FORMER
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Incoming, Kind, SentFile, Turn
 from bot.dispatcher import COMMANDS, TAPS, USE_CASES, roles_of
 from bot.features import FLOWS, ON_CARD
 from bot.store.db import transaction

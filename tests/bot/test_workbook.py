@@ -19,7 +19,7 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.membership.ending import part
 from bot.people.people import get_profile
 from bot.sheets.format.harmless import for_csv, from_csv

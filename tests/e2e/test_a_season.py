@@ -18,9 +18,8 @@ from sqlmodel import Session, col, select
 from bot.event.stage.day import day_of
 from bot.people.people import get_profile
 from bot.store.db import transaction
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.event import DebriefRow, StageRow
 from bot.store.tables.people import Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.week import EventRow, PlanRow
 from engine.values.case import ForecastUse
 from tests.support import witness

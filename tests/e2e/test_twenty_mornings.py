@@ -8,8 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import Person

@@ -16,13 +16,12 @@ import sqlalchemy
 from sqlalchemy import Engine, Row, Select, bindparam, func
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
-from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Kind, SentFile, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.words.common import Media
 from bot.words.languages import ENGLISH
 from tests.support.foreign import FOREIGN
 

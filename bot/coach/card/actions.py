@@ -7,7 +7,6 @@ from bot.athlete import words_why as why_words
 from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import OfRow, OnProposal
 from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
@@ -16,7 +15,7 @@ from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped

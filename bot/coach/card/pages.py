@@ -24,7 +24,6 @@ from bot.coach.buttons import (
 from bot.coach.card import words_pages
 from bot.coach.history import words as history_words
 from bot.core.chat.buttons import CallbackData
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import (
     CALENDAR,
     CARD,
@@ -59,6 +58,7 @@ from bot.membership.buttons import END, SECOND
 from bot.membership.second import words as second_words
 from bot.people.people import name_of
 from bot.people.rights import is_first_coach
+from bot.people.telling import answer, rewrite
 from bot.pictures.buttons import PHOTOS, TIMELINE, WEEKS
 from bot.pictures.comparison import words as comparison_words
 from bot.pictures.photos import words as photo_words

@@ -10,14 +10,14 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.notes import held_notes, notes_since
 from bot.alerts.words import LEVEL_WORDS
-from bot.alerts.words_findings import cause
+from bot.alerts.words_athlete import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
 from bot.coach.roster.standing import load_roster_rows, standing
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit
@@ -18,13 +17,12 @@ from bot.decision.signoff.taps import sign_tapped
 from bot.people import coach_settings
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import DecisionRow
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 
 ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot

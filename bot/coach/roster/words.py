@@ -6,11 +6,10 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.names import word
-from bot.words.symptoms import flag_name, symptom_names
+from bot.words.names import flag_name, symptom_names, word
 from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole
@@ -141,7 +140,7 @@ def decided(
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
     became = "by hand" if outcome == "held" and against else outcome
     became = "proposed" if waiting else became
-    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.day(day))
+    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.short_day(day))
 
 
 state_alert = SentenceOn("Needs you: open {level}.", word)
@@ -195,7 +194,9 @@ def short_quote(words: str) -> str:
 
 
 def state_held(carb_g: float, last: date) -> str:
-    return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
+    return tr(
+        "Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.short_day(last)
+    )
 
 
 TO_SET = {

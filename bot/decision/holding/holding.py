@@ -7,7 +7,6 @@ from functools import partial
 
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
@@ -19,7 +18,7 @@ from bot.decision.signoff.taps import question_context, say_frozen
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

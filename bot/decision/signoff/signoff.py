@@ -10,16 +10,15 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import SIGN, Say
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.signoff import words
 from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
 from bot.people.people import get_profile, name_of, person_in_chat, profile_of
@@ -30,7 +29,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import decision_of, default_carb_g, is_small_step, plan_g, stands_g
-from bot.words import coach_figures as figures
+from bot.words import figures
 from engine.decision.decide import Decision
 
 LAPSE = "sign-off-lapse"
@@ -117,7 +116,7 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
         name_of(session, profile.coach_id),
         decision_row.carb_g,
         default_carb_g(decision_row),
-        figures.clock(decision_row.sign_off_due_at, profile.zone),
+        figures.clock_in(decision_row.sign_off_due_at, profile.zone),
         profile.coach_id == profile.person_id,
         small=is_small_step(decision_row),
     )
@@ -211,7 +210,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
         figures.weight(row.weight_kg, profile.weight_unit) if row.weight_kg is not None else None,
         row.fullness,
         row.sharpness,
-        figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+        figures.volume(row.water_l, profile.volume_unit) if row.water_l is not None else None,
         row.training_done,
     )
 

@@ -6,25 +6,24 @@ from datetime import date
 from functools import partial
 from typing import NamedTuple
 
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.alerts.notes import quiet_now
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
 from bot.core.chat.outbox import Delivery
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.signoff import words
+from bot.decision.signoff import signoff, words
 from bot.decision.signoff.signoff import close_proposal
 from bot.dialogue import asking
-from bot.dialogue.flow import Answers
+from bot.dialogue.flow import Answers, said
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_profile, local_date, name_of, own_athlete, record
-from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.rights import approvers, athletes_seen_by, others_coaching
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
@@ -32,6 +31,8 @@ from bot.week.cases import default_carb_g, is_small_step, plan_g
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import take_snapshot
 from bot.words import common
+from bot.words.languages import mark
+from engine.written.late import Late
 
 
 def sign_tapped(turn: Act, pressed: OnProposal) -> None:
@@ -304,3 +305,39 @@ def _load_room(session: Session, week: Week, day: date) -> float | None:
         target_in_force(session, week, week.date_of(out)) for out in load_days if out != days_out
     ]
     return week.limits.load_total_g - sum(target.carb_g for target in others if target)
+
+
+#: Words of assent that say nothing else.
+ASSENT = mark(
+    "ok, okay, yes, y, yep, yeah, sure, approve, approved, approve it, agreed, go, go ahead, do it, "
+    "fine, fine by me, sounds good, looks good, 👍, ✅"
+)
+#: And those that say no to a change; another figure says so too.
+DISSENT = mark(
+    "keep, keep it, keep the plan, stay on plan, stick to the plan, reject, decline, don't"
+)
+_FIGURE = Late(r"\d{2,4} ?(?:g|grams?|gramm|carbs?|kh)?")
+
+
+def assented(turn: ChatTurn, person: Person) -> bool:
+    """Asks for the tap, where somebody who may sign off says yes, no or a figure to nothing that was
+    asked.
+
+    False where nothing waits for them: an "ok" between people is passed on like any other word. A
+    typed word approves nothing by itself, because it doesn't say beside which figure it was read.
+    """
+    text = turn.incoming.text.strip(" .!")
+    if not (said(text, ASSENT) or said(text, DISSENT) or _FIGURE.fullmatch(text.casefold())):
+        return False
+    mine = {
+        profile.person_id: profile
+        for profile in athletes_seen_by(turn.session, person)
+        if person.id in {one.id for one in approvers(turn.session, profile)}
+    }
+    waiting = select(DecisionRow).where(
+        col(DecisionRow.athlete_id).in_(mine), DecisionRow.status == DecisionStatus.WAITING
+    )
+    rows = turn.session.exec(waiting.order_by(col(DecisionRow.id))).all()
+    for row in rows:
+        signoff.put_again(turn, person, mine[row.athlete_id], row, lead=words.tap_to_answer())
+    return bool(rows)

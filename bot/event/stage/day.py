@@ -1,4 +1,4 @@
-"""The timetable of the day as it is kept: laid out, moved, called off; its reminders, and what falls due."""
+"""The timetable of the day as it is kept: laid out, moved, called off; and what falls due of it."""
 
 from __future__ import annotations
 
@@ -10,10 +10,9 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import Delivery
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
 from bot.event.stage import words
@@ -25,8 +24,8 @@ from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, Urgency
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event

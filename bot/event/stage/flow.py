@@ -8,9 +8,20 @@ from datetime import date, datetime, time, timedelta
 from functools import partial
 
 from bot.core.timing.instants import local_instant
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import MINUTES, buttons, one_of, said, without
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    MINUTES,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    one_of,
+    said,
+    without,
+)
 from bot.event.stage import words
 from bot.words import common
 from bot.words.languages import language

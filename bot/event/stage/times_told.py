@@ -12,7 +12,6 @@ from datetime import datetime, time, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.timing.instants import local_instant
 from bot.core.turn import Act, Turn
@@ -22,9 +21,9 @@ from bot.event.stage import day as stage_day
 from bot.event.stage import views, words
 from bot.event.stage.flow import NIGHT_UNTIL, STAGE
 from bot.people.people import name_of, profile_of
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words.languages import language

@@ -6,7 +6,6 @@ from functools import partial
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic
 from bot.core.turn import Act, ChatTurn, Turn
@@ -27,9 +26,9 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import approvers, athletes_seen_by
-from bot.people.telling import Said, say_to
+from bot.people.telling import Said, answer, rewrite, say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event

@@ -11,11 +11,9 @@ from bot.pictures.week_picture import words as week_words
 from bot.pictures.week_picture.values import ChartDay
 from bot.words import figures
 from bot.words.common import day_and_year, event_name
+from bot.words.figures import tables
 from bot.words.languages import Sentence, mark, tr
-from bot.words.looks import seen_look
-from bot.words.names import word
-from bot.words.symptoms import symptom_name
-from bot.words.tables import tables
+from bot.words.names import seen_look, symptom_name, word
 from engine.values.observed import CoachLook
 from engine.values.plan import PLAN_DAYS
 

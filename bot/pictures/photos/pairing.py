@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from PIL import Image, ImageDraw, ImageFont
 
-from bot.drawing.letters import letters
+from bot.drawing.canvas import letters
 
 HEIGHT = 1200
 WIDEST = 1600  # of one side: a picture taken across is not to push the other out of sight

@@ -9,15 +9,14 @@ from typing import Any
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context, Document
 from bot.core.timing import agenda, instants
-from bot.core.turn import Turn
+from bot.core.turn import Context, Document, Turn
 from bot.decision.signoff.signoff import morning_line
 from bot.pictures.photos import kept, words
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow
-from bot.week.given_way import event_of_day
+from bot.week.events import event_of_day
 from bot.week.load import checkin_row
 
 REMOVE, EXPIRE = "photo-file", "photos-expire"

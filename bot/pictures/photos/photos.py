@@ -10,8 +10,6 @@ from datetime import date, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.incoming import Incoming, SentFile
 from bot.core.chat.outbox import (
     MOST_IN_AN_ALBUM,
     SILENTLY,
@@ -22,11 +20,10 @@ from bot.core.chat.outbox import (
     edit,
     send_pictures,
 )
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision.eye import asking as eye
+from bot.core.turn import Act, ChatTurn, Context, Incoming, SentFile, Turn
+from bot.decision.eye import looking as eye
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,
@@ -38,7 +35,7 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.buttons import (
     ON_PHOTO,
     OWN_COMPARED,

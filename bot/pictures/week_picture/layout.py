@@ -1,4 +1,4 @@
-"""Where everything stands on the picture of a week (columns for days, panels one below the other), and the keys to its marks."""
+"""Where all stands on the picture of a week: a column a day, a panel a measure; and the keys to its marks."""
 
 from __future__ import annotations
 

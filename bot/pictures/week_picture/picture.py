@@ -9,13 +9,11 @@ from typing import Any
 from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import send_pictures
-from bot.core.context import Document
-from bot.core.turn import Act, OnAthlete, Turn
+from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
 from bot.people.people import get_profile, local_date, name_of, still_sees
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.store.tables.people import AthleteProfile, Person

@@ -12,7 +12,7 @@ from bot.plan.prep import Prep, Version
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
-from bot.words import coach_figures as figures
+from bot.words import figures
 from engine.planning.fitting import room_made
 from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan

@@ -6,13 +6,12 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.limits import words as limit_words

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 from bot.words.names import LIMITS, cited
 from engine.planning.room import Room

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, yes_or_no
+from bot.dialogue.flow import Answers, Flow, Step, buttons, yes_or_no
 from bot.plan.next_load import words
 from bot.plan.words import use_plan_button
 from bot.words.common import cancel_button

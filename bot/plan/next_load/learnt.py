@@ -8,8 +8,7 @@ from datetime import timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from functools import partial
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LOOK, AtLook
 from bot.core.chat.outbox import Button, Delivery, Shown, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
 from bot.people.changes import Change
 from bot.people.people import get_person, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person

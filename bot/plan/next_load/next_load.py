@@ -6,14 +6,13 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import EVENT, LEARNT
 from bot.core.chat.outbox import Button, Delivery, Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
 from bot.people.people import name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
 from bot.plan.fit.offering import offer_room

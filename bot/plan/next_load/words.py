@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.chances import all_three
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.behind.next_load import NextLoad

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, reason, yes_or_no
+from bot.dialogue.flow import Answers, Flow, Step, buttons, reason, yes_or_no
 from bot.plan.review import words
 from bot.words.common import cancelled
 from engine.written.units import parse_number

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, worded
 from bot.words.names import cited
 from bot.words.phases import training_words
@@ -112,7 +112,7 @@ def _on_in_grams(days: Sequence[OnDay]) -> str:
 
 
 def _on_in_litres(days: Sequence[OnDay], unit: str) -> str:
-    return _on(days, lambda day: figures.litres(float(day.value), unit))
+    return _on(days, lambda day: figures.volume(float(day.value), unit))
 
 
 def _on_as_said(days: Sequence[OnDay]) -> str:
@@ -140,13 +140,13 @@ SENTENCES: Mapping[str, Sentence | Callable[[Found], str]] = {
         "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
         "glycogen is stored with it: cutting water makes people flat and has harmed some.",
         days=_on_in_litres(f.days, f.volume_unit),
-        habit=figures.litres(f.facts["habit_l"], f.volume_unit),
+        habit=figures.volume(f.facts["habit_l"], f.volume_unit),
     ),
     "water-load": lambda f: tr(
         "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
         "nothing here, and much water in little time dilutes the blood.",
         days=_on_in_litres(f.days, f.volume_unit),
-        habit=figures.litres(f.facts["habit_l"], f.volume_unit),
+        habit=figures.volume(f.facts["habit_l"], f.volume_unit),
     ),
     "sodium-swing": lambda f: tr(
         "sodium differs from the habit of {habit} by more than a quarter. {days}.",

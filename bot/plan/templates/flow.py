@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, yes_or_no
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons, yes_or_no
 from bot.plan.templates import words
 from bot.plan.words import use_plan_button
 

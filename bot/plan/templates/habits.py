@@ -11,9 +11,9 @@ from typing import Any
 from sqlmodel import Session, select
 
 from bot.food import by_template
+from bot.store.tables.coach import TemplateRow
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.stage import StageRow
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.drafting.template import relative_limits

@@ -6,13 +6,12 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import TEMPLATES, OfEvent, OfTemplate
 from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
 from bot.plan.fit.offering import offer_room
@@ -30,8 +29,8 @@ from bot.plan.templates import words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.templates.habits import habits_of, limit_shares
 from bot.store.base import id_of
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
 from bot.words.common import cancelled, keep_it_button

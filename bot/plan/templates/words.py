@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr
 
 LONGEST_NAME = 40
@@ -95,7 +95,7 @@ def row(name: str, made_at: datetime) -> str:
     return tr(
         "- {name}, saved {day} {year}",
         name=name,
-        day=figures.day(made_at.date()),
+        day=figures.short_day(made_at.date()),
         year=made_at.year,
     )
 

@@ -14,10 +14,9 @@ from typing import Any, TypeVar
 
 from sqlmodel import Session
 
-from bot.core.context import Context
+from bot.core.turn import Context
 from bot.core.zones import find_places
-from bot.dialogue.flow import InvalidAnswer
-from bot.dialogue.readers import day_in
+from bot.dialogue.flow import InvalidAnswer, day_in
 from bot.event.flow_asks import AS_USUAL, NONE, read_cap, read_look
 from bot.people.people import local_date, name_of
 from bot.setup import words_sheet as words

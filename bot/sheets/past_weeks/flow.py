@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Flow, Step
-from bot.dialogue.readers import buttons, yes_or_no
+from bot.dialogue.flow import Flow, Step, buttons, yes_or_no
 from bot.sheets.past_weeks import words
 
 #: Context: "_said" to show; "_weeks", as they are to be stored.

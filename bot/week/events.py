@@ -1,20 +1,24 @@
-"""Events that never had their day: moved to another one, taken back, or taken out of the season."""
+"""Events by their day: those that never had it, which one a day leads to, who is on stage today."""
 
 from __future__ import annotations
 
 from collections.abc import Collection
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.people.changes import Change
 from bot.store.base import id_of
-from bot.store.tables.people import HistoryRow
+from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.week import EventRow
 
 
 def given_way(session: Session, athletes: Collection[int]) -> set[int]:
-    """Their ids: what was answered in those days belongs to the events that took their place."""
+    """The ids of events that never had their day: moved to another one, taken back, or taken out of the
+    season. What was answered in those days belongs to the events that took their place.
+    """
     query = (
         select(HistoryRow)
         .where(
@@ -54,3 +58,26 @@ def event_of_day(
         gone = given_way(session, [athlete_id])
         rows = [row for row in rows if row.active or row.id not in gone]
     return rows[0] if rows else None
+
+
+_A_DAY = timedelta(days=1)
+# Built once: building a statement costs more than asking it.
+_EVENTS = (
+    select(col(Person.chat_id), col(EventRow.day), col(EventRow.zone))
+    .join(EventRow, col(EventRow.athlete_id) == col(Person.id))
+    .where(
+        col(Person.chat_id).in_(bindparam("chats", expanding=True)),
+        EventRow.kind == "show",
+        col(EventRow.active),
+        col(EventRow.day).between(bindparam("first"), bindparam("last")),
+    )
+)
+
+
+def chats_on_stage(session: Session, chats: Collection[int], now: datetime) -> set[int]:
+    """Those of the chats whose athlete's show is on this day, where it takes place."""
+    if not chats:
+        return set()
+    around = {"first": (now - _A_DAY).date(), "last": (now + _A_DAY).date()}
+    found = session.exec(_EVENTS, params={"chats": sorted(chats), **around}).all()
+    return {chat for chat, day, zone in found if now.astimezone(ZoneInfo(zone)).date() == day}

@@ -1,4 +1,4 @@
-"""Somebody whose chat could not be reached is back: what went past them is told once more.
+"""Somebody stopped the bot, and who has to know; when they are back, what went past them is told.
 
 What failed stays failed in the outbox, so that it is known; what still matters of it is said anew:
 alerts, changes that wait for a coach's approval, and an athlete's target or question of this morning.
@@ -12,18 +12,21 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts, delivery
+from bot.alerts.delivery import coach_gone, second_contact
+from bot.alerts.notes import quiet_now
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.incoming import Incoming, Kind
+from bot.coach import words as coach_words
 from bot.core.chat.outbox import SILENTLY, Delivery, on
-from bot.core.turn import Turn
+from bot.core.turn import Incoming, Kind, Turn
 from bot.decision import to_athlete
 from bot.decision.signoff import signoff
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
+from bot.membership.second import words as second_words
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, local_date, profile_of, record
-from bot.people.rights import given_to
+from bot.people.rights import given_to, others_coaching
 from bot.people.telling import say_to
 from bot.reachability import words
 from bot.safety import alert_taps
@@ -111,3 +114,33 @@ def _morning_missed(turn: Turn, person: Person, profile: AthleteProfile) -> None
     if asked and asked[-1].answers.get("_date") == today.isoformat():
         flows = {CHECK_IN.id: FlowBinding(CHECK_IN, checkins.finish)}
         asking.ask_again(turn, person, asked[-1], flows)
+
+
+def became_unreachable(turn: Turn, person: Person) -> None:
+    """Note it once, and tell those who count on this person."""
+    if not person.reachable:
+        return
+    person.reachable = False
+    turn.session.add(person)
+    profile = profile_of(turn.session, person.id)
+    if profile is not None and profile.status != AthleteStatus.DECLINED:
+        record(turn, profile.person_id, Change.UNREACHABLE, by=None)
+        for coach in others_coaching(turn.session, profile):
+            quiet = quiet_now(turn, coach)
+            say_to(
+                turn,
+                coach,
+                partial(coach_words.athlete_unreachable, person.first_name),
+                how=Delivery(silent=quiet),
+            )
+    coaches = select(Person).where(Person.second_contact_id == person.id)
+    for coach in turn.session.exec(coaches.order_by(col(Person.id))).all():
+        say_to(turn, coach, partial(coach_words.contact_unreachable, person.first_name))
+    for coach_id in dict.fromkeys(row.coach_id for row in given_to(turn.session, person)):
+        coach = get_person(turn.session, coach_id)
+        say_to(turn, coach, partial(second_words.unreachable, person.first_name))
+    if person.is_coach:
+        contact = second_contact(turn.session, person)
+        if contact is not None and athletes_of(turn.session, person):
+            say_to(turn, contact, partial(coach_words.coach_unreachable, person.first_name))
+        coach_gone(turn, person)
