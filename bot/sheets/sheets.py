@@ -28,8 +28,7 @@ from bot.plan.prep import Prep, Version
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
-from bot.sheets.format.grid import Grid
-from bot.sheets.format.opening import SheetRefused
+from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
     Base,
@@ -39,9 +38,9 @@ from bot.sheets.sheet_filled import (
     filled_limits,
     filled_plan,
     limits_of,
+    totals_text,
     touches_days_over,
 )
-from bot.sheets.sheet_totals import totals_text
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow

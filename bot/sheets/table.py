@@ -9,9 +9,8 @@ from bot.dialogue.feature import Feature
 from bot.sheets import buttons, sheets
 from bot.sheets.coach_numbers import view as numbers
 from bot.sheets.coach_numbers import words as number_words
-from bot.sheets.flow import SHEET
+from bot.sheets.flow import IMPORT, SHEET
 from bot.sheets.past_weeks import importing
-from bot.sheets.past_weeks.flow import IMPORT
 from bot.sheets.workbook import files
 from bot.sheets.workbook import words as workbook_words
 from bot.words.common import already_answered

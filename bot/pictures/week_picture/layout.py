@@ -1,4 +1,4 @@
-"""Where all stands on the picture of a week: a column a day, a panel a measure; and the keys to its marks."""
+"""Where all stands on the picture of a week: a column a day, a panel a measure; and its keys."""
 
 from __future__ import annotations
 

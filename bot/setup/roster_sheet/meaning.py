@@ -23,7 +23,7 @@ from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.reading import Roster, Row
 from bot.setup.wanted import Wanted
-from bot.sheets.format.grid import NOTHING, Cell, Content
+from bot.sheets.format.opening import NOTHING, Cell, Content
 from bot.store.tables.people import AthleteProfile
 from bot.week.load import event_ahead
 from bot.words.invalid_answers import parse_error_text
