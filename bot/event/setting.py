@@ -20,9 +20,8 @@ from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
 from bot.people.telling import answer, say_to
 from bot.plan import words
-from bot.plan.next_load import looks
-from bot.plan.next_load import words as learnt_words
-from bot.plan.next_load.learnt import something_learnt
+from bot.plan.next_load import flow, looks
+from bot.plan.next_load.next_load import something_learnt
 from bot.plan.planning import days_follow_plan, event_line, has_measures, week_changed
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
@@ -206,7 +205,7 @@ def _tell_event(
         if moved
         else Button(common.draft_plan_button(), DRAFT(profile.person_id))
     )
-    learnt = Button(learnt_words.learnt_button(), LEARNT(profile.person_id))
+    learnt = Button(flow.learnt_button(), LEARNT(profile.person_id))
     say_to(
         turn,
         coach,

@@ -17,14 +17,13 @@ from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import answer, say_to
-from bot.plan import words
-from bot.plan.fit.offering import limits_for, offer_room
+from bot.plan import flow_review, words
+from bot.plan.fit import limits_for, offer_room
 from bot.plan.flow import DRAFT, drafted
 from bot.plan.gate import ask_first, keep_reason, look_over, said_of
-from bot.plan.limits.keeping import store_limits
-from bot.plan.next_load.learnt import learnt_g_per_kg
+from bot.plan.limits import store_limits
+from bot.plan.next_load.next_load import learnt_g_per_kg
 from bot.plan.prep import Prep, Version
-from bot.plan.review import words as review_words
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow, EventRow, PlanRow
@@ -129,7 +128,7 @@ def use_plan(prep: Prep, version: Version, *, bounds: dict[str, float] | None = 
         findings = look_over(turn, profile, event, plan)
         deep = [finding for finding in findings if finding.id == "deep-depletion"]
         keep_reason(prep, said_of(deep), reason)
-    noted = review_words.reason_noted(reason) if reason else ""
+    noted = flow_review.reason_noted(reason) if reason else ""
     draft_is_live(prep, plan, noted=noted)
 
 
@@ -144,7 +143,7 @@ def draft_is_live(prep: Prep, plan: PeakPlan, *, noted: str = "") -> None:
     parts = (
         words.plan_set(self_coached=coach.id == profile.person_id),
         noted,
-        review_words.looked_over(findings, profile.volume_unit),
+        flow_review.looked_over(findings, profile.volume_unit),
     )
     number, ahead = profile.person_id, naming(turn.session, profile, event)
     following = (

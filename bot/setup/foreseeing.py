@@ -17,9 +17,8 @@ from bot.event import season
 from bot.event.stage import day as stage_day
 from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
-from bot.plan import gate
-from bot.plan.templates import habits
-from bot.plan.templates.templates import own_template
+from bot.plan import gate, templates
+from bot.plan.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
 from bot.store.tables.coach import TemplateRow
@@ -285,7 +284,7 @@ def _before(stage: datetime, minutes: float | None) -> datetime | None:
 def _asks(seen: Foreseen, profile: AthleteProfile, template: TemplateRow | None) -> None:
     """What the row says stands before what the template holds, and that before nothing."""
     standing = seen.event.asks if seen.event is not None else {}
-    held = habits.asks_of(template, profile) if template is not None else {}
+    held = templates.asks_of(template, profile) if template is not None else {}
     wanted = {key: one for key, one in held.items() if key not in standing} | seen.wanted.asks
     seen.asks = {key: one for key, one in wanted.items() if one != standing.get(key)}
 

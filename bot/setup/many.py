@@ -13,7 +13,7 @@ from bot.people.people import local_date, name_of, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
-from bot.plan.templates.templates import templates_of
+from bot.plan.templates import templates_of
 from bot.setup import telling, words, words_sheet
 from bot.setup.agreeing import foresee_all, offer_room_to_all, show_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet

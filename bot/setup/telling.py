@@ -6,7 +6,7 @@ from datetime import date, time, timedelta
 from typing import Any
 
 from bot.event import flow_asks
-from bot.plan.fit.words import limit_moves
+from bot.plan.flow_fit import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseen import Foreseen
 from bot.words.names import shape_words

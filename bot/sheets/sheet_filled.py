@@ -9,9 +9,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from bot.plan import flow_review
 from bot.plan import words as plan_words
-from bot.plan import words_totals as total_words
-from bot.plan.review import words as review_words
 from bot.sheets import words
 from bot.sheets.format import layout
 from bot.sheets.format.reading import Filled, Wrong
@@ -194,7 +193,7 @@ def totals_text(profile: AthleteProfile, plan: PeakPlan, stated: Mapping[int, fl
     findings = review_plan(athlete_of(profile), baseline_of(profile), plan, stated_kcal=stated)
     off = [finding for finding in findings if finding.id == "total-off"]
     if off:
-        return review_words.findings_text(off, profile.volume_unit)
+        return flow_review.findings_text(off, profile.volume_unit)
     fits = [set(conventions_of(day, stated[day.days_out])) for day in days]
     shared = set.intersection(*fits)
-    return total_words.totals_fit(len(days), only=shared.pop() if len(shared) == 1 else None)
+    return flow_review.totals_fit(len(days), only=shared.pop() if len(shared) == 1 else None)

@@ -1,16 +1,20 @@
-"""What the review of a plan found, in a coach's words."""
+"""What the review of a plan found, and the question before one with warnings goes live."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from bot.dialogue.flow import Answers, Flow, Step, buttons, reason, yes_or_no
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, worded
+from bot.words.common import cancelled
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn, worded
 from bot.words.names import cited
 from bot.words.phases import training_words
+from engine.food.foods import LabelConvention
 from engine.planning.review import Finding, OnDay
 from engine.safety import Level
+from engine.written.units import parse_number
 
 LEVELS = {
     Level.WARNING: mark("Warning"),
@@ -255,3 +259,82 @@ def total_fits(stated: float, apart: float, within: float) -> str:
 
 
 total_button = Sentence("Check kcal")
+
+
+MOST_KCAL = 12000
+
+
+def _ask_sure(answers: Answers) -> str:
+    return ask_sure(answers["_warnings"])
+
+
+def _so_far(answers: Answers) -> str:
+    if "sure" not in answers:
+        return ""
+    return going_on(answers["_warnings"]) if answers["sure"] else cancelled()
+
+
+#: Context: "_warnings" (the text), "_answers" (what the reason will be for), "_event", "_base" (the
+#: plan row this was to take the place of, 0 for none), "_days", "_shape", "_field", "_days_out".
+PLAN_REVIEW = Flow(
+    id="coach-plan-review",
+    so_far=_so_far,
+    can_cancel=False,
+    steps=(
+        Step(
+            key="sure",
+            ask=_ask_sure,
+            read=yes_or_no,
+            choices=buttons(((go_on_button, "yes"),), ((leave_button, "no"),)),
+        ),
+        Step(
+            key="reason",
+            ask=ask_reason,
+            read=reason,
+            free=True,
+            when=lambda answers: answers.get("sure") is True,
+        ),
+    ),
+)
+
+
+def _read_total(text: str) -> float:
+    return parse_number(text.lower().replace("kcal", ""), low=100, high=MOST_KCAL)
+
+
+#: Context: "_days_out".
+PLAN_TOTAL = Flow(
+    id="coach-plan-total",
+    steps=(
+        Step(key="kcal", ask=lambda answers: ask_total(answers["_days_out"]), read=_read_total),
+    ),
+)
+
+
+def add_totals_hint(headings: str) -> str:
+    """`headings`: what the column may be headed with, and the first of them as we say it."""
+    return tr(
+        'If your own plan has totals, add a column "{heading}": I compare them with the '
+        "day's numbers.",
+        heading=tr(headings).partition(",")[0],
+    )
+
+
+def totals_fit(days: int, only: LabelConvention | None) -> str:
+    """`only`: the one convention by which they all fit; None where either will do."""
+    said = trn(
+        "The total of {number} day fits its carbs, protein, fat and fibre.",
+        "The totals of {number} days fit their carbs, protein, fat and fibre.",
+        days,
+    )
+    return f"{said} {label_convention(only)}" if only else said
+
+
+def label_convention(only: LabelConvention) -> str:
+    """By which way of counting carbs a total fits, and what that means for the plan."""
+    if only is LabelConvention.EU:
+        return tr("That is with carbs without fibre, as on EU labels and in my plans.")
+    return tr(
+        "But only with fibre counted as carbs, as on US labels. In my plans carbs are without "
+        "fibre: if yours include it, subtract it."
+    )

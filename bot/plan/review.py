@@ -11,10 +11,11 @@ from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
 from bot.people.people import name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
+from bot.plan import flow_review
 from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
-from bot.plan import words_totals as total_words
 from bot.plan.buttons import DAY, OfDay
+from bot.plan.flow_review import PLAN_TOTAL
 from bot.plan.numbers import meant_plan, number_is_live
 from bot.plan.planning import (
     THE_ONE,
@@ -26,8 +27,6 @@ from bot.plan.planning import (
     set_plan,
 )
 from bot.plan.prep import Figure, Prep, Version
-from bot.plan.review import words
-from bot.plan.review.flow import PLAN_TOTAL
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, event_ahead, plan_row
@@ -46,7 +45,7 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     standing = plan_row(turn.session, event) if event is not None else None
     if event is None or (standing.id if standing is not None else 0) != answers["_base"]:
         button = Button(plan_words.see_plan_button(), PLAN(profile.person_id))
-        say_to(turn, coach, words.changed_meanwhile(), buttons=[[button]])
+        say_to(turn, coach, flow_review.changed_meanwhile(), buttons=[[button]])
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     before, prep = current_plan(turn.session, event), Prep(turn, coach, profile, event)
@@ -55,7 +54,7 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if not set_plan(prep, Version(plan, answers["_shape"])):
         return
     plan_gate.keep_reason(prep, answers["_answers"], answers["reason"])
-    noted = words.reason_noted(answers["reason"])
+    noted = flow_review.reason_noted(answers["reason"])
     if answers["_field"] and before is not None:
         changed = Figure(answers["_days_out"], answers["_field"])
         number_is_live(prep, before, plan, changed, noted=noted)
@@ -72,11 +71,13 @@ def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
     event, plan = meant
     findings = plan_gate.look_over(turn, turn.profile, event, plan)
     name, self_coached = name_of(turn.session, turn.profile.person_id), turn.self_coached
-    kept = words.reasons_kept(
+    kept = flow_review.reasons_kept(
         (own_moment(turn.session, turn.person, turn.profile, row.at), row.reason)
         for row in plan_gate.reasons(turn.session, event)
     )
-    text = words.review_view(name, findings, turn.profile.volume_unit, self_coached=self_coached)
+    text = flow_review.review_view(
+        name, findings, turn.profile.volume_unit, self_coached=self_coached
+    )
     ahead = naming(turn.session, turn.profile, event)
     back = [[Button(step_back_button(), PLAN(turn.profile.person_id, ahead))]]
     rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)
@@ -112,12 +113,12 @@ def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     off = [finding for finding in found if finding.id == "total-off"]
     fits = conventions_of(day, stated)
     text = (
-        words.findings_text(off, profile.volume_unit)
+        flow_review.findings_text(off, profile.volume_unit)
         if off
-        else words.total_fits(stated, *kcal_by_label(day))
+        else flow_review.total_fits(stated, *kcal_by_label(day))
     )
     if len(fits) == 1:
-        text = f"{text} {total_words.label_convention(fits[0])}"
+        text = f"{text} {flow_review.label_convention(fits[0])}"
     ahead = naming(turn.session, profile, event)
     button = Button(
         plan_words.day_button(day.days_out), DAY(profile.person_id, day.days_out, ahead)

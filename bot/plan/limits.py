@@ -1,4 +1,4 @@
-"""The coach looks at the limits, and sets or changes any of them."""
+"""The coach looks at the limits, and sets or changes any of them: a new version each time."""
 
 from __future__ import annotations
 
@@ -10,13 +10,12 @@ from bot.core.chat.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.people import name_of, own_athlete
+from bot.people.changes import Change
+from bot.people.people import name_of, own_athlete, record
 from bot.people.telling import answer, rewrite, say_to
-from bot.plan import words
+from bot.plan import flow_limits, words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
-from bot.plan.limits import words as limit_words
-from bot.plan.limits.flow import LIMIT
-from bot.plan.limits.keeping import store_limits
+from bot.plan.flow_limits import LIMIT
 from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
     THE_ONE,
@@ -31,8 +30,9 @@ from bot.plan.planning import (
 from bot.plan.prep import Prep
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import EventRow
-from bot.week.load import athlete_of, baseline_of, current_limits, current_plan
+from bot.store.tables.week import EventRow, LimitsRow
+from bot.week.load import athlete_of, baseline_of, current_limits, current_plan, limits_row
+from bot.week.snapshots import differences, take_snapshot
 from bot.words.common import step_back_button
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
@@ -51,10 +51,10 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     event, plan = meant
     limits = current_limits(turn.session, event, athlete_of(turn.profile))
     shown = limits or Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
-    text = limit_words.limits_view(
+    text = flow_limits.limits_view(
         name_of(turn.session, turn.profile.person_id),
         [
-            limit_words.limit_line(key, getattr(shown, key), turn.profile.volume_unit)
+            flow_limits.limit_line(key, getattr(shown, key), turn.profile.volume_unit)
             for key in LIMIT_KEYS
         ],
         are_set=limits is not None,
@@ -81,9 +81,9 @@ def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
     if keep_limits(Prep(turn, turn.person, turn.profile, event), plan, limits):
         if not counts_now(turn.session, turn.profile, event):
             button = Button(words.see_plan_button(), PLAN(turn.profile.person_id, id_of(event)))
-            rewrite(turn, limit_words.limits_set(), [[button]])
+            rewrite(turn, flow_limits.limits_set(), [[button]])
             return
-        rewrite(turn, limit_words.limits_set(), [[_limits_button(turn.profile)]])
+        rewrite(turn, flow_limits.limits_set(), [[_limits_button(turn.profile)]])
         week_changed(turn, turn.person, turn.profile, because="limits-changed", was_complete=False)
 
 
@@ -121,8 +121,8 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         # What was typed did not fit; the question stays, so that another figure can be sent.
         _open_limit(prep, before, key)
         return
-    text = limit_words.limit_changed(
-        limit_words.limit_line(key, value, profile.volume_unit),
+    text = flow_limits.limit_changed(
+        flow_limits.limit_line(key, value, profile.volume_unit),
         _cost(turn.session, coach, profile, plan, limits) if key in BOUND_A_CORRECTION else "",
     )
     naming_it = naming(turn.session, profile, event)
@@ -140,7 +140,7 @@ def _cost(
     session: Session, coach: Person, profile: AthleteProfile, plan: PeakPlan, limits: Limits
 ) -> str:
     """What these limits cost, in plain words."""
-    return limit_words.room_line(
+    return flow_limits.room_line(
         room_to_correct(plan, limits),
         name_of(session, profile.person_id),
         self_coached=coach.id == profile.person_id,
@@ -189,7 +189,7 @@ def _say_contradiction(prep: Prep, before: Limits, key: str, value: float) -> No
     what, end, unit = key.split("_")
     floor = value if end == "floor" else getattr(before, f"{what}_floor_{unit}")
     ceiling = value if end == "ceiling" else getattr(before, f"{what}_ceiling_{unit}")
-    text = limit_words.limits_contradict(key, prep.profile.volume_unit, floor, ceiling)
+    text = flow_limits.limits_contradict(key, prep.profile.volume_unit, floor, ceiling)
     say_to(prep.turn, prep.coach, text)
 
 
@@ -202,10 +202,33 @@ def _limit_buttons(
 ) -> Buttons:
     who, number = profile.person_id, id_of(ahead) if ahead is not None else None
     keys = [
-        Button(limit_words.limit_button(key), ONE_LIMIT(who, key, number)) for key in LIMIT_KEYS
+        Button(flow_limits.limit_button(key), ONE_LIMIT(who, key, number)) for key in LIMIT_KEYS
     ]
     back = CARD(who) if ahead is None else SEASON(who)
     last = [Button(words.see_plan_button(), PLAN(who, number)), Button(step_back_button(), back)]
-    use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
+    use = [Button(flow_limits.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]
+
+
+def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
+    """Whether the plan fits them is for the caller to have seen."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    earlier = limits_row(turn.session, event)
+    row = LimitsRow(
+        event_id=id_of(event),
+        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+        set_by=id_of(coach),
+        set_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
+        limits=row.id, bounds=row.bounds, how=how,
+        before={
+            "limits": earlier.id if earlier is not None else None,
+            **take_snapshot(turn, profile),
+        },
+        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
+    )  # fmt: skip
