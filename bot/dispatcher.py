@@ -14,7 +14,7 @@ from functools import cache, partial
 from sqlmodel import Session
 
 from bot import documents, features, going_first, uploads
-from bot.checkin import typed
+from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
@@ -345,6 +345,7 @@ USE_CASES = UseCases(
     fetched=fetched,
     document=documents.document,
     how_urgent=going_first.how_urgent,
+    foresee=ahead.foresee,
     hold_their_people=True,
     hold_duty=locks.hold_subject,
     load=load,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 from sqlmodel import Session
 
@@ -235,6 +235,16 @@ def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
             words.beside_the_numbers((), row.gut, row.sleep_h, note),
         ), once=True,
     )  # fmt: skip
+
+
+def row_with(standing: CheckInRow | None, profile: AthleteProfile, answers: Answers) -> CheckInRow:
+    """A morning's row as these answers would leave it, beside the one that stands and never kept."""
+    day = date.fromisoformat(answers["_date"])
+    kept = standing.model_dump(exclude={"id"}) if standing is not None else {}
+    given = {"answered_at": datetime.min.replace(tzinfo=UTC), **kept}
+    row = CheckInRow(**given | {"athlete_id": profile.person_id, "date": day})
+    _write(row, answers)
+    return row
 
 
 def _write(row: CheckInRow, answers: Answers, in_note: Sequence[str] = IN_NOTE) -> None:

@@ -32,9 +32,18 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from bot.store.working_out import worked_out
 from bot.week.cases import build_case, is_small_step, keep_made
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
-from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from engine.decision.decide import (
+    Case,
+    Decision,
+    Outcome,
+    asks_the_model,
+    case_as_dict,
+    decide,
+    decision_as_dict,
+)
 from engine.safety import Level
 from engine.symptoms import EATING_AND_MOOD
 
@@ -65,13 +74,13 @@ def decide_checkin(
         return None
     _replace_earlier(turn, row)
     case = build_case(turn.session, week, row)
-    decision = decide(case)
+    decision = decided_on(turn.session, case)
     known = alerts.found_on(turn.session, profile.person_id, decision.date)
     moods = [f.id for f in decision.flags if f.id in EATING_AND_MOOD and f.id not in known]
     if moods and profile.frozen_at is None:
         freeze(turn, profile, OF_EATING_AND_MOOD)
         case = replace(case, frozen=True)
-        decision = decide(case)
+        decision = decided_on(turn.session, case)
     decided = DecisionRow(
         athlete_id=profile.person_id,
         event_id=id_of(week.event),
@@ -105,6 +114,18 @@ def decide_checkin(
             lead = "\n\n".join(part for part in (answer_of_now(turn, profile), lead) if part)
             tell(turn, week, decided, lead, known, seen_to=seen_to)
     return decided
+
+
+def decided_on(session: Session, case: Case) -> Decision:
+    """The decision that a case leads to, its forecast worked out with nothing locked."""
+    if asks_the_model(case):
+        worked_out(session, _foresee, case.without_the_clock)
+    return decide(case)
+
+
+def _foresee(case: Case) -> None:
+    """What the model is asked in deciding on it is at hand then, for whatever differs by the clock."""
+    decide(case)
 
 
 def decide_with(

@@ -45,8 +45,8 @@ from bot.people import telling as tapping
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common
 from bot.words.common import none_of_these_button
-from engine.written.asking import asks_something
 from engine.written.late import Late
+from engine.written.questions import asks_something
 from engine.written.units import ParseError, ParseErrorCode
 
 TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed

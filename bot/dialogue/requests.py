@@ -16,13 +16,13 @@ from functools import cache
 from bot.words.languages import language, tr
 from engine.food.foods import known_foods
 from engine.written.late import Late
-from engine.written.target_questions import about_targets
+from engine.written.questions import about_targets
 
 # Whole sentences, as patterns, by the command that serves them. "~" stands for courtesies that may
 # come before or after and say nothing.
 _TODAY = r"(?:today|this morning|now|for today|heute?|jetzt|für heute?)"
 REQUESTS: dict[str, tuple[str, ...]] = {
-    "today": (  # the figures themselves are asked for in any words: `engine.written.target_questions`
+    "today": (  # the figures themselves are asked for in any words: `engine.written.questions`
         rf"what (?:do|should|shall|can|must) (?:i|we) (?:eat|have|drink)(?: {_TODAY})?", r"today", r"heute",
         rf"was (?:soll|darf|kann|muss) ich (?:{_TODAY} )?(?:essen|trinken)(?: {_TODAY})?",
         rf"was (?:esse|trinke) ich {_TODAY}", rf"was (?:gibt|gibts|gibt's|steht) (?:es )?{_TODAY}(?: an)?",

@@ -35,12 +35,10 @@ from bot.words.common import Media
 from bot.words.figures import volume
 from bot.words.names import symptom_name
 from engine.asked import View, view_asked_for, views_asked_for
+from engine.symptoms.across import is_of_thirst
 from engine.symptoms.asked_whether import says_all_is_well
-from engine.symptoms.thirst import is_of_thirst
-from engine.written.chatter import is_chatter
-from engine.written.drink_questions import asks_about_amount
-from engine.written.putting_off import puts_off
-from engine.written.to_the_bot import asks_to_tell_nobody, asks_whether_human
+from engine.written.chatter import is_chatter, puts_off
+from engine.written.questions import asks_about_amount, asks_to_tell_nobody, asks_whether_human
 
 
 @dataclass(frozen=True, slots=True)

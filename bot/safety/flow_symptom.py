@@ -22,7 +22,7 @@ from bot.words.languages import mark
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom, screen
 from engine.symptoms.asked_whether import means_it, says_all_is_well
-from engine.written.asking import asks_something
+from engine.written.questions import asks_something
 from engine.written.units import parse_number
 
 FINE, UNWELL, EMERGENCY = "fine", "unwell", FlagId.EMERGENCY.value

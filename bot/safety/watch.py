@@ -34,11 +34,11 @@ from bot.words.languages import language
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.across import asks_how_to_drink
 from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.ear.reading import speaks_of_body_or_mood
-from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
-from engine.written.asking import asks_something
+from engine.written.questions import asks_something
 from engine.written.stage_times import parse_stage_word
 
 UNANSWERED = "symptom-unanswered"

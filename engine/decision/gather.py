@@ -10,7 +10,7 @@ from engine.evidence import deciding as e
 from engine.evidence import grading
 from engine.evidence.planning import drafting
 from engine.symptoms import Symptom, from_report, screen
-from engine.symptoms.spilled import says_spilled
+from engine.symptoms.across import says_spilled
 from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History

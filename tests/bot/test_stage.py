@@ -17,7 +17,7 @@ from bot.store.db import transaction
 from bot.store.tables.event import StageRow
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
-from engine.written.delays import parse_delay
+from engine.written.stage_times import parse_delay
 from tests.support.weeks import Team, gone_on, replacing
 from tests.support.world import Said, text_of
 

@@ -11,7 +11,7 @@ from bot.words.languages import speaking
 from engine.asked import view_asked_for
 from engine.food.foods import known_foods
 from engine.symptoms import screen
-from engine.written.putting_off import puts_off
+from engine.written.chatter import puts_off
 
 
 def lines(text: str) -> list[str]:

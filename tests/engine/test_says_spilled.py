@@ -9,7 +9,7 @@ import pytest
 
 from engine.cli.casefile import parse, play
 from engine.decision.decide import decide
-from engine.symptoms.spilled import says_spilled
+from engine.symptoms.across import says_spilled
 from engine.values.case import Case
 from engine.values.look import TargetLook
 from engine.values.observed import CoachLook, Observed

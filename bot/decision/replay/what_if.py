@@ -27,6 +27,7 @@ from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import day_set
 from bot.words import common
@@ -36,7 +37,7 @@ from engine.decision.foresight import odds_of
 from engine.decision.record import case_from_dict
 from engine.decision.replay import Change, same_for_people, week_again
 from engine.decision.rules import RULES
-from engine.values.case import ForecastUse
+from engine.values.case import ForecastUse, PastWeek
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import PLAN_DAYS
 
@@ -84,7 +85,9 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
     first = event.day - timedelta(days=max(PLAN_DAYS))
     trials = weeks_before(session, event.athlete_id, first) if change.forecast else ()
     then = [decision_of(row) for row in rows]
-    made = week_again(cases, change, trials, then)
+    made = worked_out(
+        session, _again, cases, (change.without, dict(change.limits), change.forecast), trials, then
+    )
     found = []
     for row, was, (case, decision) in zip(rows, then, made, strict=True):
         standing = day_set(session, event.athlete_id, row.sets_date)
@@ -101,6 +104,17 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
             )
         )
     return found
+
+
+def _again(
+    cases: list[Case],
+    asked: tuple[frozenset[str], dict[str, float], ForecastUse | None],
+    trials: tuple[PastWeek, ...],
+    then: list[Decision],
+) -> tuple[tuple[Case, Decision], ...]:
+    without, limits, forecast = asked
+    change = Change(without=without, limits=limits, forecast=forecast)
+    return week_again(cases, change, trials, then)
 
 
 RULES_SHOWN = 6
@@ -193,18 +207,18 @@ def _tell(
     ]
     moved = [one for one in mornings if one.differs]
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
-    parts += [_estimate(change, moved), words.not_known(name)]
+    parts += [_estimate(turn.session, change, moved), words.not_known(name)]
     say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
     return True
 
 
-def _estimate(change: Change, moved: list[MorningAgain]) -> str:
+def _estimate(session: Session, change: Change, moved: list[MorningAgain]) -> str:
     """The forecast's own chances on the first morning that differs; "" where it has none."""
     for one in moved:
         set_g, again_g = one.set_g, one.decision.carb_g
         if set_g is None or again_g is None:
             continue
-        odds = odds_of(change.of(one.case), (set_g, again_g))
+        odds = worked_out(session, odds_of, change.of(one.case), (set_g, again_g))
         if odds:
             then, now = odds
             return words.estimate(one.days_out, (set_g, then), (again_g, now))

@@ -27,8 +27,7 @@ from bot.words import common
 from bot.words.languages import language
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
-from engine.written.delays import parse_delay
-from engine.written.stage_times import clocks_alone, parse_stage_word
+from engine.written.stage_times import clocks_alone, parse_delay, parse_stage_word
 from engine.written.units import parse_clock, parse_number, parse_score
 
 NONE, ORDER = "none", "order"

@@ -35,7 +35,7 @@ from bot.week.load import current_event
 from bot.words import common
 from bot.words.languages import language
 from engine.stage_day.stage_day import Kind
-from engine.written.delays import delay_beside, parse_delay, tells_of_delay
+from engine.written.stage_times import delay_beside, parse_delay, tells_of_delay
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)

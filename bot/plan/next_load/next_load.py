@@ -30,6 +30,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import weeks_before
 from bot.week.load import (
     athlete_of,
@@ -76,7 +77,9 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
     limits = _limits(turn.session, event, athlete) or _limits(turn.session, last, athlete)
     made_from = plan or weeks[-1].as_it_went
     return Offer(
-        found=next_load(
+        found=worked_out(
+            turn.session,
+            next_load,
             athlete,
             baseline_of(profile),
             made_from,
