@@ -21,7 +21,7 @@ from bot.people.people import get_person, local_date, name_of, own_athlete, reco
 from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.next_load import flow, looks
-from bot.plan.next_load.next_load import something_learnt
+from bot.plan.next_load.learnt import something_learnt
 from bot.plan.planning import days_follow_plan, event_line, has_measures, week_changed
 from bot.readiness import readiness as ready
 from bot.store.base import id_of

@@ -1,34 +1,25 @@
-"""A plan that does not fit its limits is put to the coach again, with what could give way."""
+"""A plan and its limits: those in force, a new version put down, and what could give way where they don't fit."""
 
 from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.turn import Turn
 from bot.dialogue import asking
-from bot.people.people import own_athlete
-from bot.people.telling import say_to
+from bot.people.changes import Change
+from bot.people.people import record
 from bot.plan import flow_fit
 from bot.plan import words as plan_words
-from bot.plan.flow_fit import CUT, LEAVE, PLAN_FIT, RAISE, draft_of, edited
-from bot.plan.planning import use_plan
+from bot.plan.flow_fit import PLAN_FIT
 from bot.plan.prep import Prep, Version
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import EventRow
-from bot.week.load import (
-    athlete_of,
-    baseline_of,
-    current_limits,
-    event_ahead,
-    limits_row,
-    plan_days,
-    plan_row,
-)
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.week import EventRow, LimitsRow
+from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
+from bot.week.snapshots import differences, take_snapshot
 from bot.words import figures
-from bot.words.common import cancelled
-from engine.planning.fitting import cut_to_fit, room_made
+from engine.planning.fitting import room_made
 from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
-from engine.values.plan import DayTarget, PeakPlan
+from engine.values.plan import PeakPlan
 
 
 def limits_for(
@@ -78,31 +69,24 @@ def _past(limits: Limits, past: tuple[Problem, ...], unit: str) -> str:
     )
 
 
-def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """Nothing counts before it fits; what was kept is put again after every change of it."""
-    answers, do = question.answers, question.answers.get("do", LEAVE)
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None or do == LEAVE:
-        say_to(turn, coach, cancelled())
-        return
-    event = event_ahead(turn.session, profile.person_id, answers["_event"])
-    standing = plan_row(turn.session, event) if event is not None else None
-    bounds = limits_row(turn.session, event) if event is not None else None
-    if (
-        event is None
-        or event.day.isoformat() != answers["_event_day"]
-        or (standing.id if standing is not None else 0) != answers["_base"]
-        or (bounds.id if bounds is not None else 0) != answers["_limits"]
-    ):
-        say_to(turn, coach, flow_fit.moved_on())
-        return
-    plan, prep = draft_of(answers), Prep(turn, coach, profile, event)
-    if isinstance(do, dict):
-        plan = PeakPlan(tuple(DayTarget(**day) for day in edited(answers)))
-    elif do == CUT:
-        plan = cut_to_fit(plan, limits_for(turn.session, profile, event, plan))
-    version = Version(plan, answers["_shape"], answers["_reason"], answers["_how"])
-    if isinstance(do, dict) or do == CUT:
-        offer_room(prep, version)
-    else:
-        use_plan(prep, version, bounds=answers["_bounds"] if do == RAISE else None)
+def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
+    """Whether the plan fits them is for the caller to have seen."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    earlier = limits_row(turn.session, event)
+    row = LimitsRow(
+        event_id=id_of(event),
+        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+        set_by=id_of(coach),
+        set_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
+        limits=row.id, bounds=row.bounds, how=how,
+        before={
+            "limits": earlier.id if earlier is not None else None,
+            **take_snapshot(turn, profile),
+        },
+        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
+    )  # fmt: skip

@@ -1,4 +1,4 @@
-"""The coach looks at the limits, and sets or changes any of them: a new version each time."""
+"""The coach looks at the limits, and sets or changes any of them."""
 
 from __future__ import annotations
 
@@ -10,11 +10,11 @@ from bot.core.chat.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.changes import Change
-from bot.people.people import name_of, own_athlete, record
+from bot.people.people import name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import flow_limits, words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
+from bot.plan.fit import store_limits
 from bot.plan.flow_limits import LIMIT
 from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
@@ -30,9 +30,8 @@ from bot.plan.planning import (
 from bot.plan.prep import Prep
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import EventRow, LimitsRow
-from bot.week.load import athlete_of, baseline_of, current_limits, current_plan, limits_row
-from bot.week.snapshots import differences, take_snapshot
+from bot.store.tables.week import EventRow
+from bot.week.load import athlete_of, baseline_of, current_limits, current_plan
 from bot.words.common import step_back_button
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
@@ -209,26 +208,3 @@ def _limit_buttons(
     use = [Button(flow_limits.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]
-
-
-def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
-    """Whether the plan fits them is for the caller to have seen."""
-    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
-    earlier = limits_row(turn.session, event)
-    row = LimitsRow(
-        event_id=id_of(event),
-        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
-        set_by=id_of(coach),
-        set_at=turn.now,
-    )
-    turn.session.add(row)
-    turn.session.flush()
-    record(
-        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
-        limits=row.id, bounds=row.bounds, how=how,
-        before={
-            "limits": earlier.id if earlier is not None else None,
-            **take_snapshot(turn, profile),
-        },
-        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
-    )  # fmt: skip

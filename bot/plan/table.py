@@ -6,7 +6,7 @@ from bot.core.chat import cards
 from bot.core.chat.routes import COACH, COACHING, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.plan import buttons, fit, flow_templates, limits, planning, review, templates
+from bot.plan import buttons, flow_templates, limits, planning, review, templates
 from bot.plan import numbers as plan_numbers
 from bot.plan import typed as plan_typed
 from bot.plan.flow import DRAFT, PLAN_NUMBER
@@ -45,7 +45,7 @@ FEATURE = Feature(
     ),
     flows=(
         FlowBinding(DRAFT, planning.draft_given),
-        FlowBinding(PLAN_FIT, fit.answered),
+        FlowBinding(PLAN_FIT, planning.fit_answered),
         FlowBinding(PLAN_NUMBER, plan_numbers.number_given),
         FlowBinding(TEMPLATE_NAME, templates.name_given),
         FlowBinding(TEMPLATE_USE, templates.use_answered),

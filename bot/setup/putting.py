@@ -15,7 +15,7 @@ from bot.people.changes import BY_SETUP, Change
 from bot.people.people import get_person, local_date, record
 from bot.people.telling import say_to
 from bot.plan import gate
-from bot.plan.limits import store_limits
+from bot.plan.fit import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
 from bot.plan.prep import Prep, Version
 from bot.readiness import readiness as ready

@@ -14,7 +14,7 @@ from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.people.people import get_profile
-from bot.plan.next_load.next_load import learnt_g_per_kg
+from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.coach import TaughtRow

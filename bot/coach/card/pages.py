@@ -64,7 +64,7 @@ from bot.pictures.comparison import words as comparison_words
 from bot.pictures.photos import words as photo_words
 from bot.pictures.timeline import words as timeline_words
 from bot.plan.next_load.flow import learnt_button
-from bot.plan.next_load.next_load import something_learnt
+from bot.plan.next_load.learnt import something_learnt
 from bot.plan.words import limits_button
 from bot.safety.buttons import FREEZE, LIFT
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
