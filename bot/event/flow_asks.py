@@ -12,8 +12,8 @@ from bot.words import figures, invalid_answers
 from bot.words.common import day_and_year, skip_button
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing
-from engine.values.look import TargetLook
-from engine.values.weigh_in import HEAVIEST_KG, LIGHTEST_KG, WeighIn
+from engine.values.athlete import HEAVIEST_KG, LIGHTEST_KG, WeighIn
+from engine.values.checkin import TargetLook
 from engine.written.units import WeightUnit, parse_clock, parse_number, parse_weight
 
 USUAL = mark("Full and sharp (fullness 8-10, sharpness 4-5)")

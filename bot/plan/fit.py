@@ -1,4 +1,4 @@
-"""A plan and its limits: those in force, a new version put down, and what could give way where they don't fit."""
+"""A plan and its limits: those in force, a new version, what could give way where they don't fit."""
 
 from __future__ import annotations
 

@@ -43,7 +43,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
 from bot.words import common, phases
-from engine.planning.drafting.phases import as_ever, renamed
+from engine.planning.drafting.template import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 

@@ -43,7 +43,7 @@ from bot.week.load import (
 )
 from bot.week.snapshots import days_changed, end_hold, take_snapshot
 from bot.words.common import cancelled
-from engine.planning.drafting.phases import named
+from engine.planning.drafting.template import named
 from engine.planning.fitting import cut_to_fit
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import DayTarget, PeakPlan

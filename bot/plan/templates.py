@@ -41,8 +41,8 @@ from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits, current_plan, plan_days, plan_row
 from bot.words.common import cancelled, keep_it_button
 from engine.planning.drafting.template import relative, relative_limits, scaled
+from engine.values.athlete import WeighIn
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.weigh_in import WeighIn
 
 Habits = dict[str, Any]
 

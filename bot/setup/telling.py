@@ -13,8 +13,8 @@ from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
 from engine.planning.drafting.draft import SHAPES
 from engine.safety import Level
-from engine.values.look import TargetLook
-from engine.values.weigh_in import WeighIn
+from engine.values.athlete import WeighIn
+from engine.values.checkin import TargetLook
 
 
 def parts(seen: Foreseen) -> list[str]:

@@ -19,7 +19,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, baseline_of, plan_of
 from bot.words import figures
-from engine.planning.drafting.phases import as_ever, renamed
+from engine.planning.drafting.template import as_ever, renamed
 from engine.planning.review import conventions_of, review_plan
 from engine.values.athlete import Baseline
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, OutsideGuardRail

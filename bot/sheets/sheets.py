@@ -49,8 +49,8 @@ from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_
 from bot.week.weeks_of import weeks_of_one
 from bot.words import common, figures
 from bot.words.languages import tr
-from engine.planning.drafting.phases import as_ever
-from engine.values.energy import energy_kcal
+from engine.planning.drafting.template import as_ever
+from engine.values.athlete import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 

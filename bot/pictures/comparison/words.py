@@ -14,7 +14,7 @@ from bot.words.common import day_and_year, event_name
 from bot.words.figures import tables
 from bot.words.languages import Sentence, mark, tr
 from bot.words.names import seen_look, symptom_name, word
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 from engine.values.plan import PLAN_DAYS
 
 #: How the weeks are called, oldest first, whatever their colours.

@@ -9,7 +9,7 @@ from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import ChartDay, ChartWeek
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 WIDTH = 1080
 LEFT, RIGHT = 142, 1070

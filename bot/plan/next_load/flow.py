@@ -9,7 +9,7 @@ from bot.words.chances import all_three
 from bot.words.common import cancel_button
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.planning.behind.next_load import NextLoad
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import PeakPlan
 
 #: What the newest word on a look says, of the load that it was said of; and of one's own.

@@ -17,7 +17,7 @@ from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import tr, ways_written
 from bot.words.names import GUT_BUTTONS
 from bot.words.phases import as_drafted, phase_in
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.written.units import (
     ParseError,
     ParseErrorCode,
