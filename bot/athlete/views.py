@@ -24,7 +24,7 @@ from bot.decision.signoff.signoff import waiting_line
 from bot.decision.to_athlete import told_whole, told_why
 from bot.dialogue import asking
 from bot.dialogue.flow import zone_of
-from bot.event.season import lines as season_lines
+from bot.event import season
 from bot.people.changes import Change
 from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
 from bot.people.rights import others_coaching
@@ -103,7 +103,7 @@ def week_view(turn: Act) -> None:
         row = words.week_row(planned, target, day, profile.volume_unit, fixed=fixed)
         rows.append(words.on_today(row) if day == now_day else row)
     title = words.week_title(week.event.kind, week.event.day)
-    ahead = season_lines.ahead_line(turn, profile)
+    ahead = season.ahead_line(turn, profile)
     text = words.week_message(title, rows)
     say_to(turn, turn.person, "\n\n".join(part for part in (text, ahead) if part))
 
