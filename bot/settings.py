@@ -121,7 +121,7 @@ class Settings(BaseSettings):
     webhook_listen: str = "127.0.0.1"
     webhook_port: int = Field(8080, ge=0, le=65535)
 
-    tick_seconds: float = Field(10.0, ge=0.2, le=60.0)  # how late a timed duty may begin
+    tick_seconds: float = Field(3.0, ge=0.2, le=60.0)  # how late a timed duty may begin
     # More only hides the way to a database far away: they take turns at the interpreter's lock.
     worker_threads: int = Field(2, ge=1, le=32)
     invite_days: int = Field(7, ge=1, le=30)

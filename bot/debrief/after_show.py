@@ -8,23 +8,23 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
+from bot.alerts import words_athlete as safety_words
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
-from bot.debrief import words_after_show as words
+from bot.debrief import flow_after_show
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, profile_of
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
-from bot.safety import words as safety_words
 from bot.safety.reports import Told, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
 from engine.safety.after_show import after_show_flags
 from engine.symptoms import Symptom, screen
@@ -37,7 +37,7 @@ DAYS = int(AFTER_DAYS.value)
 def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     """The morning after: the cautions, then one short question on this and two more mornings."""
     person = get_person(turn.session, profile.person_id)
-    say_to(turn, person, words.over(event.kind, DAYS))
+    say_to(turn, person, flow_after_show.over(event.kind, DAYS))
     for number in range(1, DAYS + 1):
         day = event.day + timedelta(days=number)
         agenda.put(
@@ -84,7 +84,7 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     row = _keep(turn, profile, symptoms, weight)
     before = _stage_weight(turn.session, profile, answers["_event"])
     rise = [f for f in after_show_flags((), weight, before) if f.id is FlagId.AFTER_SHOW_RISE]
-    alerts.raise_flags(turn, profile, rise, day=row.date)
+    alerts.raise_flags(turn, profile, alerts.Found(rise, row.date))
     if symptoms or written:
         told = Told(
             symptoms=tuple(symptoms) or (Symptom.UNWELL,), words=written, unread=not symptoms
@@ -98,9 +98,9 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
         if not self_coached:
             _pass_on(turn, profile, person, said)
     elif rise:
-        text = words.rising(self_coached=self_coached)
+        text = flow_after_show.rising(self_coached=self_coached)
     else:
-        text = words.fine(answers["_day"] >= DAYS)
+        text = flow_after_show.fine(answers["_day"] >= DAYS)
     say_to(turn, person, text)
 
 
@@ -155,4 +155,4 @@ def _asked_anyway(turn: Turn, profile: AthleteProfile) -> bool:
 
 def _pass_on(turn: Turn, profile: AthleteProfile, person: Person, said: list[str]) -> None:
     for coach in others_coaching(turn.session, profile):
-        say_to(turn, coach, partial(words.coach_told, person.first_name, said))
+        say_to(turn, coach, partial(flow_after_show.coach_told, person.first_name, said))

@@ -1,15 +1,92 @@
-"""The lighter check-in of the mornings after: how it feels, and the weight for whoever steps on."""
+"""The lighter check-in of the mornings after a show: how it feels, and the weight, if told."""
 
 from __future__ import annotations
 
 from contextlib import suppress
 from functools import partial
 
-from bot.debrief import words_after_show as words
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
+from bot.alerts.words_athlete import SYMPTOM_BUTTONS
+from bot.dialogue.flow import Answers, Flow, Step, buttons, free_text, one_of, said, two_a_row
 from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
+from bot.words.common import kind_word
+from bot.words.languages import Sentence, mark, tr
 from engine.written.units import ParseError, WeightUnit, parse_weight
+
+#: What is asked about in these days; the serious first.
+SYMPTOMS = {
+    "limb-weakness": SYMPTOM_BUTTONS["limb-weakness"],
+    "palpitations": SYMPTOM_BUTTONS["palpitations"],
+    "fainting": SYMPTOM_BUTTONS["fainting"],
+    "chest-pain": SYMPTOM_BUTTONS["chest-pain"],
+    "breathlessness": SYMPTOM_BUTTONS["breathlessness"],
+    "confusion": SYMPTOM_BUTTONS["confusion"],
+    "swelling": mark("Swollen legs or feet"),
+    "swollen-hands": SYMPTOM_BUTTONS["swollen-hands"],
+    "cramps": SYMPTOM_BUTTONS["cramps"],
+    "tingling": mark("Tingling"),
+    "dizzy": SYMPTOM_BUTTONS["dizzy"],
+    "exhaustion": mark("Worn out"),
+}
+
+
+def symptom_button(symptom: str) -> str:
+    return tr(SYMPTOMS[symptom])
+
+
+def over(kind: str, mornings: int) -> str:
+    return tr(
+        "Your {kind} is over. Eat and drink to appetite, not all at once: after long dieting, "
+        "very large meals can upset heart and muscles for days. Weakness, palpitations, "
+        "swelling or breathlessness: see a doctor at once. I ask you one short question on "
+        "each of the next {mornings} mornings.",
+        kind=kind_word(kind),
+        mornings=mornings,
+    )
+
+
+def ask(name: str, day: int) -> str:
+    question = tr("Day {day} after. How do you feel?", day=day)
+    return tr("Good morning, {name}.", name=name) + " " + question if day == 1 else question
+
+
+fine_button = Sentence("Fine")
+off_button = Sentence("Something's wrong")
+ask_what = Sentence("What is it? Tap all that fit, or write it in your own words.")
+ask_weight = Sentence(
+    "Your weight, if you stepped on the scale? It goes up by a few kilos now; that is food "
+    "and water."
+)
+skip_button = Sentence("Not today")
+end = Sentence(
+    "That was my last question. It is worth writing down now what went well and what did not."
+)
+
+
+def fine(last: bool) -> str:
+    text = tr("Good. Ordinary meals, to appetite; drink to thirst.")
+    return f"{text} {end()}" if last else text
+
+
+def rising(*, self_coached: bool) -> str:
+    parts = [
+        tr("Your weight has gone up fast."),
+        "" if self_coached else tr("I have told your coach."),
+        tr(
+            "Eat smaller meals, not everything at once. Swelling, weakness or palpitations: "
+            "see a doctor at once."
+        ),
+    ]
+    return " ".join(part for part in parts if part)
+
+
+def coach_told(name: str, said: list[str]) -> str:
+    words = "; ".join(tr(SYMPTOMS[text]) if text in SYMPTOMS else text for text in said)
+    return tr(
+        "{name} reports after the show: {words}. I said: see a doctor today. Please call.",
+        name=name,
+        words=words or tr("no more than that"),
+    )
+
 
 FINE, OFF, SKIP = "fine", "off", "skip"
 
@@ -39,25 +116,25 @@ AFTER_SHOW = Flow(
     steps=(
         Step(
             key="feels",
-            ask=lambda answers: words.ask(answers["_name"], answers["_day"]),
+            ask=lambda answers: ask(answers["_name"], answers["_day"]),
             read_with=_read_feels,
             spreads=True,
-            choices=buttons(((words.fine_button, FINE), (words.off_button, OFF))),
+            choices=buttons(((fine_button, FINE), (off_button, OFF))),
         ),
         Step(
             key="symptoms",
-            ask=words.ask_what,
+            ask=ask_what,
             read=free_text,
             free=True,
-            choices=two_a_row((partial(words.symptom_button, s), s) for s in words.SYMPTOMS),
+            choices=two_a_row((partial(symptom_button, s), s) for s in SYMPTOMS),
             when=lambda answers: answers.get("feels") == OFF,
             many=True,
         ),
         Step(
             key="weight_kg",
-            ask=words.ask_weight,
+            ask=ask_weight,
             read_with=_read_weight,
-            choices=buttons(((words.skip_button, SKIP),)),
+            choices=buttons(((skip_button, SKIP),)),
         ),
     ),
 )

@@ -1,4 +1,7 @@
-"""A week that is over, from rows to the engine's values."""
+"""The row that keeps what was said of a week.
+
+A week that is over, from rows to the engine's values.
+"""
 
 from __future__ import annotations
 
@@ -9,17 +12,33 @@ from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
 from bot.people.people import local_date
+from bot.store.base import id_of
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.cases import checkin_of, decision_of, observed_between
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.decision.decide import Decision
-from engine.decision.trace import by_forecast
+from engine.decision.record import by_forecast
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
-from engine.values.look import Look
-from engine.values.observed import most_careful
+from engine.values.checkin import Look, most_careful
 from engine.values.plan import PeakPlan
+
+
+def kept_of(session: Session, event: EventRow) -> DebriefRow | None:
+    """What is kept of the week so far, for who reads only."""
+    return session.exec(select(DebriefRow).where(DebriefRow.event_id == event.id)).first()
+
+
+def debrief_row(session: Session, event: EventRow) -> DebriefRow:
+    """The event's row, made where there is none yet."""
+    row = kept_of(session, event)
+    if row is None:
+        row = DebriefRow(event_id=id_of(event), athlete_id=event.athlete_id)
+        session.add(row)
+        session.flush()
+    return row
 
 
 @dataclass(frozen=True, slots=True)

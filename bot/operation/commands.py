@@ -134,8 +134,7 @@ def setup(_settings: Settings, _given: argparse.Namespace) -> int:
 
 
 def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.membership.invitations.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
@@ -166,8 +165,7 @@ def coaches(settings: Settings, _given: argparse.Namespace) -> int:
 
 
 def revoke(settings: Settings, given: argparse.Namespace) -> int:
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.operation.roles import revoke_coach, revoke_invitation  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
 
@@ -249,20 +247,19 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
 
 def priors(settings: Settings, given: argparse.Namespace) -> int:
     """On how many finished weeks forecasts rest, coach by coach."""
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
-    from bot.debrief.pooling import command  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
+    from bot.debrief import pooling  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
     engine = opened(settings)
     with transaction(engine) as session:
         if given.anew:
-            made = command.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
+            made = pooling.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
             print(f"ok      {made} athletes summed up again")
         if given.use is not None:
             setting.keep(session, setting.PRIORS, given.use)
-        for line in command.told(session):
+        for line in pooling.told(session):
             print(line)
     engine.dispose()
     return FINE

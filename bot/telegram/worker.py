@@ -16,21 +16,21 @@ from datetime import datetime, timedelta
 from typing import Any
 
 import structlog
-from sqlalchemy import BigInteger, Engine, bindparam, func, or_, true, update
+from sqlalchemy import BigInteger, Engine, and_, bindparam, case, func, or_, true, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
-from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Turn
 from bot.core.use_cases import UseCases
-from bot.store.db import claiming, in_transaction, is_sqlite, looking
+from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead
 from bot.store.remembering import looked_up
-from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
+from bot.store.working_out import AtHand
 from bot.telegram.reading import Unreadable, read
 
 ATTEMPTS = 3
@@ -48,12 +48,22 @@ _CHATS = (
     .group_by(col(InboxRow.chat_id))
     .subquery()
 )
+#: A view that has waited for long takes its turn among the mornings, however long a rush lasts.
+_URGENCY = case(
+    (
+        and_(
+            _CHATS.c.urgency < Urgency.ORDINARY, col(InboxRow.received_at) <= bindparam("long_ago")
+        ),
+        Urgency.ORDINARY.value,
+    ),
+    else_=_CHATS.c.urgency,
+)
 _HEADS = (
-    select(InboxRow.update_id, InboxRow.chat_id, _CHATS.c.urgency)
+    select(InboxRow.update_id, InboxRow.chat_id, _URGENCY.label("urgency"))
     .select_from(InboxRow)
     .join(_CHATS, col(InboxRow.update_id) == _CHATS.c.first)
     .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= bindparam("now")))
-    .order_by(_CHATS.c.urgency.desc(), col(InboxRow.update_id))
+    .order_by(_URGENCY.desc(), col(InboxRow.update_id))
     .limit(HEADS_AT_ONCE)
 )
 _TAKEN = (
@@ -171,8 +181,9 @@ class Worker:
         Chats in which something urgent waits come first: what stands before it there is in its way.
         """
         with looking(self._engine) as session:
+            now = self._clock.now()
             found: Sequence[tuple[int, int | None, int]] = session.exec(
-                _HEADS, params={"now": self._clock.now()}
+                _HEADS, params={"now": now, "long_ago": now - VIEWS_WAIT}
             ).all()
         return found
 
@@ -203,6 +214,7 @@ class Worker:
                 self._engine,
                 lambda session: self._handle(session, update_id, chat_id),
                 locked=self._use_cases.hold_their_people,
+                at_hand=self._foreseen(update_id, chat_id),
             )
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
@@ -214,6 +226,30 @@ class Worker:
             spent = round(1000 * (self._clock.monotonic() - began))
             _log.info("an update was handled", outbox_ids=numbers_of(written), duration_ms=spent)
         return done
+
+    def _foreseen(self, update_id: int, chat_id: int | None) -> AtHand:
+        """What the answer will need and takes long, worked out with nothing locked."""
+        at_hand = AtHand()
+        if chat_id is None:
+            return at_hand
+        with looking_ahead(self._engine, at_hand) as session:
+
+            def came() -> Incoming | None:
+                row = session.get(InboxRow, update_id)
+                if row is None or row.status != "new":
+                    return None
+                try:
+                    return read(row.raw, row.received_at)
+                except Unreadable:
+                    return None
+
+            try:
+                self._use_cases.foresee(session, self._context(), chat_id, came)
+            except (OperationalError, InterfaceError):
+                raise
+            except Exception:
+                _log.exception("what an update will need was not worked out ahead")
+        return at_hand
 
     def _handle(
         self, session: Session, update_id: int, chat_id: int | None

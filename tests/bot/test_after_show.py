@@ -8,8 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
-from bot.debrief.flow_after_show import AFTER_SHOW
-from bot.debrief.words_after_show import SYMPTOMS
+from bot.debrief.flow_after_show import AFTER_SHOW, SYMPTOMS
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow
 from engine.symptoms import Symptom

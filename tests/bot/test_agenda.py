@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import subprocess
+from collections.abc import Sequence
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -11,14 +12,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from sqlalchemy import Engine
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject, about
 from bot.core.timing.instants import local_instant
 from bot.people.locks import SUBJECTS
-from bot.store.db import claiming, make_engine, transaction
-from bot.store.tables.traffic import AgendaRow
+from bot.store.base import id_of
+from bot.store.db import claiming, looking, make_engine, transaction
+from bot.store.tables.traffic import AgendaRow, OutboxRow
 from tests.support.started import Started
 
 NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -119,6 +121,11 @@ def test_a_year_of_prompts_has_one_instant_for_each_local_day(zone: str) -> None
     assert len(set(instants)) == 365
 
 
+def due(engine: Engine, now: datetime = NOON, limit: int = 20) -> Sequence[AgendaRow]:
+    with looking(engine) as session:
+        return agenda.due(session, now, limit)
+
+
 def _row(session: Session, **changes: Any) -> AgendaRow:
     fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON} | changes
     named = agenda.Named(*(fields.pop(name) for name in agenda.Named._fields))
@@ -152,12 +159,10 @@ def test_a_cancelled_duty_is_not_due_and_may_be_put_again(any_engine: Engine) ->
         _row(session, kind="nudge")
         _row(session, subject="athlete:8")
         agenda.cancel(session, subject="athlete:7", kinds=["prompt"])
-    with claiming(any_engine) as session:
-        due = agenda.claim_due(session, NOON)
-        assert {(row.subject, row.kind) for row in due} == {
-            ("athlete:7", "nudge"),
-            ("athlete:8", "prompt"),
-        }
+    assert {(row.subject, row.kind) for row in due(any_engine)} == {
+        ("athlete:7", "nudge"),
+        ("athlete:8", "prompt"),
+    }
     with transaction(any_engine) as session:
         assert _row(session).status == "waiting"
 
@@ -172,76 +177,104 @@ def test_cancelling_can_be_for_one_day_only(own_engine: Engine) -> None:
         assert [row.status for row in rows] == ["waiting", "cancelled"]
 
 
-def test_a_claimed_duty_is_nobody_elses_until_the_lease_ends(any_engine: Engine) -> None:
+def test_what_failed_is_put_off_and_then_due_again(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
-        _row(session)
+        row_id = id_of(_row(session))
     with claiming(any_engine) as session:
-        assert len(agenda.claim_due(session, NOON)) == 1
-    with claiming(any_engine) as session:
-        assert not agenda.claim_due(session, NOON + agenda.LEASE - timedelta(seconds=1))
-        assert len(agenda.claim_due(session, NOON + agenda.LEASE)) == 1
-
-
-def test_a_duty_is_not_claimed_before_it_is_due(any_engine: Engine) -> None:
+        agenda.retry(session, row_id, NOON)
+    later = NOON + agenda.FIRST_RETRY
+    assert not due(any_engine, later - timedelta(seconds=1))
     with transaction(any_engine) as session:
-        _row(session)
-    with claiming(any_engine) as session:
-        assert not agenda.claim_due(session, NOON - timedelta(microseconds=1))
+        assert agenda.take(session, row_id, later - timedelta(seconds=1)) is None
+    assert len(due(any_engine, later)) == 1
 
 
-def test_a_duty_that_was_moved_after_it_was_claimed_is_not_done(own_engine: Engine) -> None:
-    with transaction(own_engine) as session:
-        row_id = _row(session).id
-    with claiming(own_engine) as session:
-        agenda.claim_due(session, NOON)
-    with transaction(own_engine) as session:
+def test_a_duty_is_not_taken_before_it_is_due(any_engine: Engine) -> None:
+    with transaction(any_engine) as session:
+        row_id = id_of(_row(session))
+    assert not due(any_engine, NOON - timedelta(microseconds=1))
+    with transaction(any_engine) as session:
+        assert agenda.take(session, row_id, NOON - timedelta(microseconds=1)) is None
+
+
+def test_a_duty_that_was_moved_after_it_was_looked_for_is_not_done(any_engine: Engine) -> None:
+    with transaction(any_engine) as session:
+        row_id = id_of(_row(session))
+    assert len(due(any_engine)) == 1
+    with transaction(any_engine) as session:
         _row(session, due_at=NOON + timedelta(hours=1))
-    with transaction(own_engine) as session:
-        assert row_id is not None
+    with transaction(any_engine) as session:
         assert agenda.take(session, row_id, NOON) is None
 
 
-DUTIES = 600
-CLAIMER = """
-import sys
+DUTIES, SUBJECTS_OF_THEM = 200, 40
+DOER = """
+import os, signal, sys
 from datetime import UTC, datetime
 import structlog
+from bot.core.chat import outbox
+from bot.core.turn import Context
 from bot.core.timing import agenda
-from bot.store.db import claiming, make_engine
+from bot.core.timing.clock import DrivenClock
+from bot.core.timing.duties import Duties
+from bot.core.use_cases import UseCases
+from bot.store.db import looking, make_engine
 structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
+NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
+left = int(sys.argv[2])
+def due(turn, row):
+    global left
+    outbox.say(turn, chat_id=int(row.subject.partition(":")[2]), text=row.kind)
+    turn.session.flush()
+    if (left := left - 1) == 0:
+        os.kill(os.getpid(), signal.SIGKILL)
 engine = make_engine(sys.argv[1])
+use_cases = UseCases(
+    incoming=lambda turn: None, due=due, undeliverable=lambda turn, row: None, hold_their_people=True
+)
+duties = Duties(engine, use_cases, DrivenClock(NOON), lambda: Context(NOON))
 sys.stdin.readline()
 while True:
-    with claiming(engine) as session:
-        rows = agenda.claim_due(session, datetime(2027, 6, 1, 12, tzinfo=UTC), 7)
-    if not rows:
-        break
-    print(*(row.id for row in rows), sep="\\n")
+    duties.do_due()
+    with looking(engine) as session:
+        if not agenda.due(session, NOON):
+            break
 engine.dispose()
 """
 
 
-def test_four_processes_claim_every_duty_exactly_once(any_url: str) -> None:
+def test_four_processes_of_which_three_are_killed_amid_a_duty_do_each_once_and_in_order(
+    any_url: str,
+) -> None:
     engine = make_engine(any_url)
     with transaction(engine) as session:
         for number in range(DUTIES):
+            place, subject = divmod(number, SUBJECTS_OF_THEM)
             session.add(
-                AgendaRow(subject=f"athlete:{number}", local_date=DAY, kind="prompt", due_at=NOON)
-            )
-    engine.dispose()
+                AgendaRow(
+                    subject=f"athlete:{subject}", local_date=DAY, kind=f"{place}", due_at=NOON,
+                    rank=place,
+                )
+            )  # fmt: skip
+    kills = ("5", "10", "15", "0")  # at which of its duties; the last lives
     processes = [
-        Started("-c", CLAIMER, any_url, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
-        for _ in range(4)
+        Started("-c", DOER, any_url, kill, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        for kill in kills
     ]
     for process in processes:  # all at once, when all are up
         assert process.stdin is not None
         process.stdin.write("go\n")
         process.stdin.flush()
-    claimed = [int(line) for process in processes for line in process.communicate()[0].split()]
-
-    assert [process.returncode for process in processes] == [0, 0, 0, 0]
-    assert len(claimed) == DUTIES
-    assert len(set(claimed)) == DUTIES
+    for process in processes:
+        process.communicate()
+    assert [process.returncode for process in processes] == [-9, -9, -9, 0]
+    with Session(engine) as session:
+        said = session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
+    told = [
+        [row.payload["text"] for row in said if row.chat_id == n] for n in range(SUBJECTS_OF_THEM)
+    ]
+    assert told == [[str(place) for place in range(DUTIES // SUBJECTS_OF_THEM)]] * SUBJECTS_OF_THEM
+    engine.dispose()
 
 
 def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: Engine) -> None:
@@ -250,75 +283,34 @@ def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: 
             agenda.put(
                 session, agenda.Named(subject, date(2027, 5, 6), "prompt"), due_at=NOON, rank=rank,
             )  # fmt: skip
-    with claiming(any_engine) as session:
-        claimed = agenda.claim_due(session, NOON, limit=3)
-        assert [row.subject for row in claimed] == ["first", "first too", "later"]
+    assert [row.subject for row in due(any_engine, limit=3)] == ["first", "first too", "later"]
 
 
-def test_what_two_processes_have_claimed_of_one_subject_is_done_in_its_order(
+def test_what_a_killed_process_left_undone_is_done_before_what_comes_after_it(
     any_engine: Engine,
 ) -> None:
     with transaction(any_engine) as session:
-        over, next_one = _row(session, kind="over").id, _row(session, kind="next", rank=9).id
-    with claiming(any_engine) as session:
-        assert [row.id for row in agenda.claim_due(session, NOON, limit=1)] == [over]
-    with claiming(any_engine) as session:  # another process
-        assert [row.id for row in agenda.claim_due(session, NOON, limit=1)] == [next_one]
-    assert over is not None and next_one is not None
-
+        over, next_one = (
+            id_of(_row(session, kind="over")),
+            id_of(_row(session, kind="next", rank=9)),
+        )
     with transaction(any_engine) as session:
         assert agenda.take(session, next_one, NOON) is None
     with transaction(any_engine) as session:
         assert agenda.take(session, over, NOON) is not None
-    with claiming(any_engine) as session:  # left for a moment only
-        again = agenda.claim_due(session, NOON + timedelta(seconds=2))
-        assert [row.id for row in again] == [next_one]
         assert agenda.take(session, next_one, NOON) is not None
 
 
 def test_what_fails_holds_up_nothing_behind_it(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
-        failing, behind = _row(session, kind="over").id, _row(session, kind="next", rank=9).id
-    assert failing is not None and behind is not None
+        failing, behind = (
+            id_of(_row(session, kind="over")),
+            id_of(_row(session, kind="next", rank=9)),
+        )
     with claiming(any_engine) as session:
-        agenda.claim_due(session, NOON)
         agenda.retry(session, failing, NOON)
     with transaction(any_engine) as session:
         assert agenda.take(session, behind, NOON) is not None
-
-
-#: Ways to join that the server is forbidden, so that it has to find the claimed rows otherwise.
-FORBIDDEN = (
-    (),
-    ("hashjoin", "mergejoin", "hashagg", "material"),
-    ("nestloop", "mergejoin"),
-    ("indexscan", "bitmapscan", "indexonlyscan"),
-    ("seqscan", "hashjoin", "sort"),
-)
-
-
-@pytest.mark.parametrize("forbidden", FORBIDDEN)
-def test_whatever_way_the_server_finds_them_the_earliest_are_claimed_and_no_more(
-    postgres_engine: Engine, forbidden: tuple[str, ...]
-) -> None:
-    with transaction(postgres_engine) as session:
-        for number in range(60):
-            minutes, rank = divmod(number * 7 % 60, 3)
-            session.add(
-                AgendaRow(
-                    subject=f"athlete:{number}", local_date=DAY, kind="prompt", rank=rank,
-                    due_at=NOON - timedelta(minutes=minutes),
-                )
-            )  # fmt: skip
-    taken: list[tuple[datetime, int]] = []
-    for _ in range(4):
-        with claiming(postgres_engine) as session:
-            for way in forbidden:
-                session.connection().exec_driver_sql(f"SET LOCAL enable_{way} = off")
-            claimed = agenda.claim_due(session, NOON, limit=15)
-            assert len(claimed) == 15
-            taken += [(row.due_at, row.rank) for row in claimed]
-    assert taken == sorted(taken)
 
 
 def test_whoever_a_duty_is_about_is_read_back_and_can_be_locked() -> None:

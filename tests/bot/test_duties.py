@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+from collections.abc import Callable
 from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
@@ -11,12 +12,11 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 
 from bot.core.chat import outbox
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import kind_alone
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -45,10 +45,14 @@ class Day:
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
         self.clock = DrivenClock(START)
+        self.duties = self.at_work(_due)
+
+    def at_work(self, due: Callable[[Turn, AgendaRow], None]) -> Duties:
+        """A process that does this with what is due."""
         use_cases = UseCases(
-            incoming=lambda turn: None, due=_due, undeliverable=lambda turn, row: None
+            incoming=lambda turn: None, due=due, undeliverable=lambda turn, row: None
         )
-        self.duties = Duties(engine, use_cases, self.clock, lambda: Context(self.clock.now()))
+        return Duties(self.engine, use_cases, self.clock, lambda: Context(self.clock.now()))
 
     def put(self, subject: str, kind: str, after: timedelta = timedelta()) -> None:
         with transaction(self.engine) as session:
@@ -120,15 +124,42 @@ async def test_a_duty_may_put_itself_again_while_it_is_being_done(day: Day) -> N
     assert day.said() == ["alert:9 alert"] * 3
 
 
-async def test_a_duty_left_by_a_crash_is_done_when_its_lease_is_over(day: Day) -> None:
+class Killed(BaseException):
+    """As at SIGKILL: nothing catches this on the way out."""
+
+
+async def test_a_duty_that_a_killed_process_was_doing_is_done_at_the_next_look(day: Day) -> None:
     day.put("athlete:1", "prompt")
-    with transaction(day.engine) as session:
-        agenda.claim_due(session, START)  # and the process died here
-    await day.duties.tick()
+    day.put("athlete:1", "nudge", timedelta(seconds=1))
+    day.clock.advance(timedelta(seconds=1))
+
+    def killed(turn: Turn, row: AgendaRow) -> None:
+        _due(turn, row)
+        raise Killed
+
+    with pytest.raises(Killed):
+        day.at_work(killed).do_due()
     assert day.said() == []
-    day.clock.advance(agenda.LEASE)
     await day.duties.tick()
-    assert day.said() == ["athlete:1 prompt"]
+    assert day.said() == ["athlete:1 prompt", "athlete:1 nudge"]
+
+
+def test_what_one_process_is_at_work_on_the_others_leave_to_it_with_all_of_the_same_subject(
+    postgres_engine: Engine,
+) -> None:
+    day = Day(postgres_engine)
+    day.put("athlete:1", "prompt")
+    day.put("athlete:1", "nudge")
+    day.put("athlete:2", "prompt")
+
+    def meanwhile_another_looks(turn: Turn, row: AgendaRow) -> None:
+        _due(turn, row)
+        if row.kind == "prompt" and row.subject == "athlete:1":
+            assert day.duties.do_due() == 1
+            assert day.said() == ["athlete:2 prompt"]
+
+    assert day.at_work(meanwhile_another_looks).do_due() == 3
+    assert sorted(day.said()) == ["athlete:1 nudge", "athlete:1 prompt", "athlete:2 prompt"]
 
 
 def test_what_tells_one_of_several_duties_from_another_is_read_as_it_was_written() -> None:

@@ -15,18 +15,16 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Kind, Turn
 from bot.dispatcher import USE_CASES
-from bot.store.db import claiming, in_transaction, transaction
+from bot.store.db import in_transaction, looking, transaction
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import day_set
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, in_peak_week, played_once
 from tests.support.world import Someone, text_of
 
@@ -168,9 +166,9 @@ def test_two_coaches_who_sign_at_once_have_one_outcome_and_both_read_it(
 
 def test_the_deadline_that_lapses_while_a_button_is_pressed_has_one_outcome(two: Two) -> None:
     two.team.world.now = two.decision().sign_off_due_at or two.team.world.now
-    with claiming(two.engine) as session:
-        claimed = agenda.claim_due(session, two.team.world.now)
-    (duty,) = [row for row in claimed if row.kind == "sign-off-lapse"]
+    with looking(two.engine) as session:
+        found = agenda.due(session, two.team.world.now)
+    (duty,) = [row for row in found if row.kind == "sign-off-lapse"]
 
     def lapse(session: Session) -> None:
         row = agenda.take(session, duty.id or 0, two.team.world.now)
@@ -284,7 +282,7 @@ def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     team.world.until(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
     with transaction(any_engine) as session:
         ids = many_athletes(
-            session, 1, 20, team.world.now, answered=False, zones=("Europe/London",)
+            session, 1, 20, team.world.now, Alike(answered=False, zones=("Europe/London",))
         )
         chats = [session.get_one(Person, one).chat_id for one in ids]
     team.coach.writes("/roster")

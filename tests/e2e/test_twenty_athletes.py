@@ -36,7 +36,7 @@ pytestmark = [pytest.mark.loopback, pytest.mark.soak, pytest.mark.timeout(1800)]
 
 ASKS_ABOUT_PHOTOS = ("What do you see on ", "Photos of ")
 MOST_ROSTERS = 3  # edits while seven answer, the slowest by buttons within half a minute
-TICK = timedelta(seconds=10)  # the default of BRIMLINE_TICK_SECONDS
+TICK = timedelta(seconds=3)  # the default of BRIMLINE_TICK_SECONDS
 AFTER = datetime(2027, 4, 5, 16, 0, tzinfo=UTC)
 STAND_IN_OVER = datetime(2027, 4, 5, 4, 1, tzinfo=UTC)  # midnight in New York
 

@@ -1,4 +1,4 @@
-"""Timed duties as rows: when they fall due, who takes them, and what happens when one fails.
+"""Timed duties as rows: when they fall due, who does them, and what happens when one fails.
 
 A duty is named by (subject, local date, kind). Its instant is worked out here from the person's own
 zone, because cron-like triggers fire twice, or skip the day, at a change of clocks.
@@ -11,10 +11,10 @@ from datetime import date, datetime, timedelta
 from enum import StrEnum
 from typing import Any, NamedTuple
 
-from sqlalchemy import bindparam, or_, update
+from sqlalchemy import Integer, bindparam, or_, text
 from sqlmodel import Session, col, select
 
-from bot.store.remembering import remembered_rows
+from bot.store.remembering import looked_up, remembered_rows
 from bot.store.tables.traffic import AgendaRow
 
 
@@ -73,10 +73,8 @@ def kind_alone(kind: str) -> str:
     return kind.partition(":")[0]
 
 
-LEASE = timedelta(seconds=60)
 FIRST_RETRY = timedelta(seconds=15)
 LONGEST_RETRY = timedelta(hours=1)
-IN_A_MOMENT = timedelta(seconds=1)
 
 
 # Built once: building a statement costs as much as asking it.
@@ -85,7 +83,7 @@ _NAMED = select(AgendaRow).where(
     AgendaRow.local_date == bindparam("local_date"),
     AgendaRow.kind == bindparam("kind"),
 )
-_CLAIMED = (
+_HELD = (
     select(AgendaRow)
     .where(AgendaRow.id == bindparam("id"))
     .with_for_update()
@@ -94,6 +92,21 @@ _CLAIMED = (
 _WAITING = select(AgendaRow).where(
     AgendaRow.subject == bindparam("subject"), AgendaRow.status == "waiting"
 )
+_DUE = (
+    select(AgendaRow)
+    .where(
+        col(AgendaRow.status) == "waiting",
+        col(AgendaRow.due_at) <= bindparam("now"),
+        or_(
+            col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= bindparam("now")
+        ),
+    )
+    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+    .limit(bindparam("most", type_=Integer))
+)
+#: Apart, by the first of its two numbers, from the locks of people, desks and chats.
+SUBJECTS = 3
+_OURS = text(f"SELECT pg_try_advisory_xact_lock({SUBJECTS}, hashtext(:subject))")
 
 
 class Named(NamedTuple):
@@ -152,51 +165,38 @@ def cancel(
         session.add(row)
 
 
-def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:
-    """Take up to `limit` due duties, earliest first, for the length of the lease.
+def due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:
+    """Up to `limit` duties that may be done now, those first that are to be done first.
 
-    To be called in `bot.store.db.claiming`; whoever took a duty settles it with `take` and `retry`.
-
-    PostgreSQL may look for the rows of a plain `IN (SELECT ... LIMIT)` once for each row of the table,
-    and then takes other rows, and more of them. A WITH that locks rows is never folded into what is
-    around it and computed once (its documentation, 7.8.3), and that it returns rows in no order does
-    not matter, since they are sorted here.
+    Nothing is taken by looking; whoever goes on to do one asks `is_ours` and then `take`.
     """
-    due = (
-        select(AgendaRow.id)
-        .where(
-            col(AgendaRow.status) == "waiting",
-            col(AgendaRow.due_at) <= now,
-            or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
-        )
-        .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
-        .limit(limit)
-        .with_for_update(skip_locked=True)  # PostgreSQL; SQLite's writers take turns anyway
-        .cte("due")  # looked for once, whatever way the server finds the rows by it
-    )
-    claimed = session.scalars(
-        update(AgendaRow)
-        .where(col(AgendaRow.id).in_(select(due.c.id)))
-        .values(claimed_until=now + LEASE)
-        .returning(AgendaRow)
-        .execution_options(synchronize_session=False, populate_existing=True)
-    )
-    return sorted(claimed, key=lambda row: (row.due_at, row.rank, row.id))
+    return session.exec(_DUE, params={"now": now, "most": limit}).all()
+
+
+def is_ours(session: Session, subject: str) -> bool:
+    """Whether no other process is at work on a duty of this subject; if so, none is until the end of
+    this transaction. To be asked before anything is read or locked that the duty is about.
+
+    Nobody ever waits for this lock, so it cannot cross with others, and it ends with its transaction:
+    what a killed process was doing is free as soon as the database has noticed.
+    """
+    if session.get_bind().dialect.name == "sqlite":
+        return True  # whoever writes is alone
+    ((ours,),) = looked_up(session, _OURS, {"subject": subject})
+    return bool(ours)
 
 
 def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
-    """The claimed duty, marked done in the transaction that is about to do it.
+    """The duty, marked done in the transaction that is about to do it.
 
-    None where it was cancelled, moved or done meanwhile, or where another process is still to do what
-    comes before it for the same subject. It is marked before it is done so that the use case may put
-    the same duty again (an alert that repeats itself).
+    None where it was cancelled, moved, put off or done since it was looked for, or where something of
+    the same subject is to be done before it. It is marked before it is done so that the use case may
+    put the same duty again (an alert that repeats itself).
     """
-    row = session.exec(_CLAIMED, params={"id": row_id}).first()
-    if row is None or row.status != "waiting" or row.due_at > now:
+    row = session.exec(_HELD, params={"id": row_id}).first()
+    if row is None or row.status != "waiting" or not _may_be_done(row, now):
         return None
     if _is_preceded(session, row, now):
-        row.claimed_until = now + IN_A_MOMENT
-        session.add(row)
         return None
     row.status = "done"
     row.claimed_until = None
@@ -205,24 +205,25 @@ def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
     return row
 
 
+def _may_be_done(row: AgendaRow, now: datetime) -> bool:
+    return row.due_at <= now and (row.claimed_until is None or row.claimed_until <= now)
+
+
 def _is_preceded(session: Session, row: AgendaRow, now: datetime) -> bool:
-    """Whether another process has claimed, and not yet done, what is to be done before this one.
+    """Whether something is left, by a process that was killed over it, that is to be done before this.
 
     What fails holds up nothing behind it.
     """
     place = (row.due_at, row.rank, row.id)
     return any(
-        (one.due_at, one.rank, one.id) < place
-        and not one.attempts
-        and one.claimed_until is not None
-        and one.claimed_until > now
+        (one.due_at, one.rank, one.id) < place and not one.attempts and _may_be_done(one, now)
         for one in session.exec(_WAITING, params={"subject": row.subject})
     )
 
 
 def retry(session: Session, row_id: int, now: datetime) -> None:
     """Put a duty that failed off: each time for longer, up to an hour, and for ever."""
-    row = session.exec(_CLAIMED, params={"id": row_id}).first()
+    row = session.exec(_HELD, params={"id": row_id}).first()
     if row is None or row.status != "waiting":
         return
     row.attempts += 1

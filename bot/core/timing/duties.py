@@ -1,4 +1,8 @@
-"""Doing what is due: agenda rows are claimed, and each is done in a transaction of its own."""
+"""Doing what is due: each duty in a transaction of its own, which is all that holds it.
+
+So of several processes each does what no other is at work on, and what one was doing when it was killed
+is undone, and there for the others.
+"""
 
 from __future__ import annotations
 
@@ -11,13 +15,12 @@ from sqlmodel import Session
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import Clock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.base import id_of
-from bot.store.db import claiming, in_transaction
+from bot.store.db import claiming, in_transaction, looking
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 
 AT_ONCE = 20
@@ -51,18 +54,21 @@ class Duties:
             _log.exception("a tick failed")
 
     def do_due(self) -> int:
-        """Claim a handful of due rows and do them one by one. Returns how many were claimed."""
-        with claiming(self._engine) as session:
-            claimed = agenda.claim_due(session, self._clock.now(), AT_ONCE)
-        for row in claimed:
-            self._do(row)
-        return len(claimed)
+        """Do a handful of what is due, one by one. Returns how many are not due any more: those that
+        another process is at work on are left to it.
+        """
+        with looking(self._engine) as session:
+            found = agenda.due(session, self._clock.now(), AT_ONCE)
+        return sum(self._do(row) for row in found)
 
-    def _do(self, claimed: AgendaRow) -> None:
-        row_id, kind = id_of(claimed), claimed.kind
+    def _do(self, found: AgendaRow) -> bool:
+        """Do this one, or put it off where it fails; whether it is no other process's."""
+        row_id, kind, subject = id_of(found), found.kind, found.subject
 
-        def work(session: Session) -> Sequence[OutboxRow]:
-            self._use_cases.hold_duty(session, claimed)
+        def work(session: Session) -> Sequence[OutboxRow] | None:
+            if not agenda.is_ours(session, subject):
+                return None
+            self._use_cases.hold_duty(session, found)
             context = self._context()
             row = agenda.take(session, row_id, context.now)
             if row is not None:
@@ -70,14 +76,17 @@ class Duties:
             return said_in(session)
 
         with bound_contextvars(agenda_id=row_id, kind=kind):
-            self._try(row_id, work)
+            return self._try(row_id, work)
 
-    def _try(self, row_id: int, work: Callable[[Session], Sequence[OutboxRow]]) -> None:
+    def _try(self, row_id: int, work: Callable[[Session], Sequence[OutboxRow] | None]) -> bool:
         try:
             written = in_transaction(self._engine, work, locked=self._use_cases.hold_their_people)
         except Exception:
             _log.exception("a duty failed and is put off")
             with claiming(self._engine) as session:
                 agenda.retry(session, row_id, self._clock.now())
-        else:
-            _log.info("a duty was done", outbox_ids=numbers_of(written))
+            return True
+        if written is None:
+            return False
+        _log.info("a duty was done", outbox_ids=numbers_of(written))
+        return True
