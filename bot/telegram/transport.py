@@ -74,9 +74,7 @@ class TelegramTransport:
             read_timeout=POLL_READ_SECONDS,
             httpx_kwargs=trusted,
         )
-        self._downloads = httpx.AsyncClient(
-            timeout=READ_SECONDS, follow_redirects=False, **trusted
-        )
+        self._downloads = httpx.AsyncClient(timeout=READ_SECONDS, follow_redirects=False, **trusted)
         self._files = f"{base_url}/file/bot{token}"
         self._bot = _RawBot(
             token,

@@ -17,7 +17,7 @@ from tests.support.shaken.people import fill
 from tests.support.shaken.place import place
 from tests.support.shaken.play import Chapter, play
 
-pytestmark = [pytest.mark.loopback, pytest.mark.soak]
+pytestmark = [pytest.mark.loopback, pytest.mark.soak, pytest.mark.timeout(600)]
 
 FAULTS_A_CHAPTER = 250
 

@@ -9,14 +9,13 @@ from datetime import UTC, datetime, timedelta
 from sqlalchemy import Engine
 from sqlmodel import col, select
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import Person
 from bot.store.tables.week import EventRow
 from bot.week import prompts
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 
 START = datetime(2027, 5, 3, 5, 20, tzinfo=UTC)  # ten minutes before the athletes are asked
 DAYS = 7
@@ -95,11 +94,11 @@ def fill(engine: Engine) -> None:
             session.add(person)
             session.flush()
             team = ATHLETES[coach]
-            ids = many_athletes(
-                session, person.id or 0, len(team), START, answered=False,
-                zones=("Europe/London",), name=f"{coach}son", first_chat=min(team.values()),
-                within_days=1,
+            alike = Alike(
+                answered=False, zones=("Europe/London",), name=f"{coach}son",
+                first_chat=min(team.values()), within_days=1,
             )  # fmt: skip
+            ids = many_athletes(session, person.id or 0, len(team), START, alike)
             for event in session.exec(select(EventRow).where(col(EventRow.athlete_id).in_(ids))):
                 event.day += timedelta(days=DAYS)
                 session.add(event)
