@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Paint
+from bot.drawing.canvas import Area, Canvas, Marker, Paint
 from bot.pictures.week_picture.chart.layout import Key
 from engine.values.observed import CoachLook
 
@@ -40,7 +40,7 @@ def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
     """A mark of a heading's keys."""
 
     def draw(x: float, y: float) -> float:
-        page.mark((x + size / 2, y), shape, size=size, fill=fill)
+        page.mark((x + size / 2, y), Marker(shape, size, fill))
         return size
 
     return draw
@@ -48,8 +48,8 @@ def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
 
 def outside_key(page: Canvas) -> Key:
     def draw(x: float, y: float) -> float:
-        page.mark((x + 15, y), "^", size=30, fill=c.VERMILLION, edge=c.INK)
-        page.mark((x + 49, y), "v", size=30, fill=c.VERMILLION, edge=c.INK)
+        page.mark((x + 15, y), Marker("^", 30, c.VERMILLION, edge=c.INK))
+        page.mark((x + 49, y), Marker("v", 30, c.VERMILLION, edge=c.INK))
         return 64
 
     return draw
@@ -65,7 +65,7 @@ def line_key(page: Canvas) -> Key:
 
 def square_key(page: Canvas) -> Key:
     def draw(x: float, y: float) -> float:
-        page.mark((x + 17, y), "s", size=34, fill=c.PAPER, edge=c.INK, line=5)
+        page.mark((x + 17, y), Marker("s", 34, c.PAPER, edge=c.INK, line=5))
         return 34
 
     return draw
