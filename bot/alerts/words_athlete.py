@@ -11,7 +11,7 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import symptom_name, symptom_names
 from engine.safety import FlagId, finding
 from engine.safety import words as engine_words
-from engine.safety.told import OfFinding
+from engine.safety.flag import OfFinding
 from engine.safety.words import WORDED
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.

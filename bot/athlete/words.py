@@ -43,6 +43,11 @@ no_target = SentenceOn(
 )
 
 
+def for_a_day(day: date, what: str) -> str:
+    """What holds for a day to come, where another one is asked for."""
+    return tr("For {day}: {what}", day=figures.long_day(day), what=what)
+
+
 def week_message(title: str, rows: Sequence[str]) -> str:
     return title + "\n" + "\n".join(rows)
 

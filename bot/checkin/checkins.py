@@ -18,7 +18,7 @@ from bot.decision.deciding import Occasion, decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.answering import TYPED_IN
 from bot.dialogue.flow import Answers
-from bot.event.asks import asks as event_asks
+from bot.event import asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
@@ -208,7 +208,7 @@ def take(
     _pass_on(turn, profile, row)
     if not again and not told_anew and answers.get("fine") == ALL_FINE:
         safety_answers.all_is_fine(turn, profile)
-    event_asks.look_ahead(turn, profile, row)
+    asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)
 

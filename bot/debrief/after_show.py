@@ -24,7 +24,7 @@ from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
 from engine.safety.after_show import after_show_flags
 from engine.symptoms import Symptom, screen

@@ -42,7 +42,7 @@ from bot.week.cases import decision_of, stood
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
 

@@ -27,8 +27,8 @@ from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearn
 from engine.planning.behind.next_time import next_time
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
+from engine.values.checkin import Look
 from engine.values.limits import Limits
-from engine.values.look import Look
 
 DAY = timedelta(days=1)
 

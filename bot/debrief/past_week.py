@@ -20,10 +20,9 @@ from bot.week.cases import checkin_of, decision_of, observed_between
 from bot.week.events import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.decision.decide import Decision
-from engine.decision.trace import by_forecast
+from engine.decision.record import by_forecast
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
-from engine.values.look import Look
-from engine.values.observed import most_careful
+from engine.values.checkin import Look, most_careful
 from engine.values.plan import PeakPlan
 
 

@@ -22,8 +22,8 @@ from bot.store.working_out import worked_out
 from bot.week.cases import priors_on, weeks_before
 from bot.week.load import athlete_of, baseline_of
 from engine.decision.record import plain
+from engine.values.body import Taught
 from engine.values.case import PastWeek
-from engine.values.prior import Taught
 
 LEARN = "taught"
 #: What says that a week is over and has been looked at, or will not be; or that past ones came or went.

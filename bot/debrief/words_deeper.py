@@ -14,8 +14,7 @@ from engine.planning.behind.debrief import DayBehind
 from engine.planning.behind.hindsight import Foreseen, Helped, Odds
 from engine.planning.behind.learning import Quantity, Taught
 from engine.planning.behind.next_time import Advice
-from engine.values.checkin import Gut
-from engine.values.look import Look
+from engine.values.checkin import Gut, Look
 
 TEN = 10
 

@@ -143,6 +143,15 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     return why
 
 
+def told_whole(session: Session, profile: AthleteProfile, decided: DecisionRow) -> str:
+    """The same, with what had been suggested where something else stands now."""
+    told, why = told_why(session, profile, decided), reason_of(profile, decided)
+    if why in told:
+        return told
+    stands_in_part = decided.status == DecisionStatus.LAPSED and is_small_step(decided)
+    return f"{told}\n\n{why if stands_in_part else words.had_suggested(why)}"
+
+
 class Before(NamedTuple):
     """What had been brought to the coach before, and answered (as `alerts.found_on` gives it), and
     whether somebody has seen to the warnings that are found again.

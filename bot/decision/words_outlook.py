@@ -12,7 +12,7 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.kept import InShort
-from engine.decision.trace import Trace
+from engine.decision.record import Trace
 from engine.evidence.deciding import MORNINGS_TO_TRUST
 from engine.written.units import WeightUnit
 

@@ -177,6 +177,8 @@ def _small_step_for_now(
 
 # A reason whose change waits for approval: not yet to be followed.
 suggested = SentenceOn("My suggestion, not approved yet: {why}")
+# And one whose change was not taken: not to be followed.
+had_suggested = SentenceOn("What I had suggested, which is not to be followed: {why}")
 
 
 BECAUSE = {

@@ -20,7 +20,7 @@ from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
 from bot.direct import passing_on, words
 from bot.direct.flow import PASS_ON, SURE
-from bot.event.stage import times_perhaps
+from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.food.list import rows_of
 from bot.people import coach_settings
@@ -161,7 +161,7 @@ def opens_card(it: Landing) -> bool:
 
 def show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
-    if times_perhaps.asked_about(it.turn, it.person, it.text):
+    if times_told.asked_about(it.turn, it.person, it.text):
         return
     view = view_asked_for(it.text)
     if not has_a_day(it.turn, it.person) or (view is View.FOOD and not _has_a_menu(it)):
@@ -192,7 +192,7 @@ def go_on(it: Landing) -> None:
     if it.is_coach and passing_on.from_coach(
         it.turn, it.person, it.text, for_somebody_else=athlete and not coaches(it)
     ):
-        times_perhaps.asked_about(it.turn, it.person, it.text)
+        times_told.asked_about(it.turn, it.person, it.text)
         return
     if not athlete:
         passing_on.from_contact(it.turn, it.person, it.text)

@@ -31,7 +31,7 @@ from bot.store.tables.week import EventRow, SymptomReport
 from bot.week.cases import CLEARED, DRANK_IN_AN_HOUR, flags_of, told_today
 from bot.week.load import checkin_row, current_week
 from engine.evidence import safety as evidence
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import LOW_SODIUM_SIGNS, Flag, FlagId, Level, flags_of_words
 from engine.safety.after_show import after_show_flags
 from engine.symptoms import EATING_AND_MOOD, WARNINGS, Symptom

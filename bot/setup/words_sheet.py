@@ -14,7 +14,7 @@ from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
 from engine.planning.drafting.draft import DEEP, MILD, SHAPES
 from engine.planning.drafting.draft import NONE as NO_DEPLETION
-from engine.values.look import TargetLook
+from engine.values.checkin import TargetLook
 
 _LONGEST_WORDS = 60
 _USUAL = mark("usual")

@@ -36,12 +36,19 @@ from engine.decision.decide import Case, Decision, flags_of_case
 from engine.decision.kept import decision_from_dict
 from engine.decision.record import taught_from_dict
 from engine.safety import Flag
+from engine.values.body import Prior
 from engine.values.case import ForecastUse, PastWeek
-from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
-from engine.values.look import Look
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import (
+    CheckIn,
+    CoachLook,
+    DaySet,
+    Gut,
+    History,
+    Look,
+    Observed,
+    TrainingDone,
+)
 from engine.values.plan import PLAN_DAYS
-from engine.values.prior import Prior
 
 PAST_WEEKS = 4  # how many earlier peak weeks are
 

@@ -28,11 +28,10 @@ from bot.store.tables.week import (
     PlanRow,
     SymptomReport,
 )
-from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex, WeighIn
+from engine.values.checkin import TargetLook
 from engine.values.limits import GuardRails, Limits
-from engine.values.look import TargetLook
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.weigh_in import WeighIn
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
 

@@ -28,9 +28,9 @@ from bot.store.tables.week import (
 )
 from bot.week.cases import READINGS, observed_of
 from bot.week.events import given_way
-from engine.evidence.planning.debriefing import EATEN_KNOWN_DAYS
+from engine.evidence.planning.reviewing import EATEN_KNOWN_DAYS
 from engine.values.body import against_band
-from engine.values.observed import Observed, most_careful
+from engine.values.checkin import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 _DAY = dt.timedelta(days=1)

@@ -10,8 +10,7 @@ from bot.words.languages import mark, tr, translated
 from engine.decision.reason import BY_RULE
 from engine.safety import FlagId
 from engine.safety.words import WORDED
-from engine.values.checkin import TrainingDone
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook, TrainingDone
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {

@@ -12,10 +12,9 @@ from engine.decision.band import WeightBand, weight_band
 from engine.decision.foresight import Foresight, has_mornings_to_follow, look_ahead, with_proposed
 from engine.decision.gates import Gate, Stop, first_shut, unanswered
 from engine.decision.gather import expected_fullness, gather
-from engine.decision.record import case_as_dict, case_from_dict, plain
+from engine.decision.record import GateStep, Trace, case_as_dict, case_from_dict, in_force, plain
 from engine.decision.rules import RULES, Forecast, Rule, first_match
 from engine.decision.sizing import graded_g, settled, sized_by
-from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
 from engine.safety import Flag, Level, safety_flags
 from engine.values.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed

@@ -13,9 +13,16 @@ from engine.symptoms import Symptom, from_report, screen
 from engine.symptoms.across import says_spilled
 from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
-from engine.values.checkin import CheckIn, Gut, History
-from engine.values.look import FULLEST, USUAL_LOOK, Look, TargetLook
-from engine.values.observed import most_careful
+from engine.values.checkin import (
+    FULLEST,
+    USUAL_LOOK,
+    CheckIn,
+    Gut,
+    History,
+    Look,
+    TargetLook,
+    most_careful,
+)
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.

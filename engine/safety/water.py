@@ -11,7 +11,7 @@ from engine.evidence import safety as evidence
 from engine.evidence.source import Number
 from engine.safety.complaints import Complaints
 from engine.safety.flag import Fact, Flag, FlagId
-from engine.safety.readings import (
+from engine.safety.weight import (
     above,
     at_least,
     believed_water,

@@ -11,11 +11,10 @@ from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from engine.values.athlete import Athlete, Baseline, Event
-from engine.values.checkin import CheckIn, History
+from engine.values.body import Prior
+from engine.values.checkin import CheckIn, History, Look, TargetLook
 from engine.values.limits import Limits
-from engine.values.look import Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
-from engine.values.prior import Prior
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -20,7 +20,7 @@ from bot.store.db import transaction
 from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import Person
 from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, EventRow, PlanRow
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share
 from tests.support.files import files_for
 from tests.support.many import Alike, many_athletes

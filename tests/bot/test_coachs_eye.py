@@ -19,8 +19,7 @@ from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.words.languages import speaking
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.planning.behind.debrief import DayBehind
-from engine.values.checkin import CheckIn
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import CheckIn, CoachLook, Observed
 from engine.values.plan import DayTarget
 from tests.support.decided import stored
 from tests.support.files import sends_file

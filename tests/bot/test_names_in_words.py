@@ -17,8 +17,8 @@ from bot.plan.words import FIELDS
 from bot.words import figures, languages, names
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
-from engine.evidence import after, deciding, grading, safety
-from engine.evidence.planning import health, readiness, reviewing
+from engine.evidence import deciding, grading, safety
+from engine.evidence.planning import health, reviewing
 from engine.evidence.source import Source
 from engine.food.foods import known_foods
 from engine.planning.drafting.draft import SHAPES
@@ -86,7 +86,7 @@ def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
 def test_what_is_said_of_a_source_that_anybody_may_see_is_said_in_their_language(
     in_code: Path,
 ) -> None:
-    seen_by_people = (after, deciding, grading, health, readiness, reviewing, safety)
+    seen_by_people = (deciding, grading, health, reviewing, safety)
     said = {
         source.citation
         for module in seen_by_people

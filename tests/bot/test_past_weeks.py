@@ -26,7 +26,7 @@ from bot.week.load import athlete_of, baseline_of
 from bot.week.weeks_of import weeks_of_one
 from engine.bench.setting import Client
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import Phase
 from tests.support.files import files_for, sends_file
 from tests.support.imported import as_sheet, taken_on

@@ -22,7 +22,7 @@ from bot.decision.words_outlook import odds_in_force
 from bot.decision.words_target import reason
 from bot.membership.ending import part
 from bot.people.people import get_profile
-from bot.sheets.format.harmless import for_csv, from_csv
+from bot.sheets.format.cells import for_csv, from_csv
 from bot.sheets.workbook.gather import frames_of
 from bot.sheets.workbook.tables import TABLES
 from bot.store.db import is_sqlite, transaction

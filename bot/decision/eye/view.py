@@ -24,7 +24,7 @@ from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.words import common, figures
 from engine.decision.kept import decision_from_dict
 from engine.planning.behind.ratings import BothSaid, fullness_apart, sharpness_apart
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 
 def both_said(session: Session, athlete_id: int, coach_id: int) -> list[BothSaid]:

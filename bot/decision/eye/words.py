@@ -8,7 +8,7 @@ from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import seen, seen_look
 from engine.planning.behind.ratings import Apart
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 #: Why a look does not move the figure of the day any more.
 NOT_OPEN = {

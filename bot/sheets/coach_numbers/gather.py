@@ -22,9 +22,8 @@ from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, Event
 from bot.week.prompts import asked_that_day
 from bot.week.weeks_of import WeekRows, weeks_of
 from engine.decision.foresight import Odds
-from engine.decision.record import built
-from engine.decision.trace import by_forecast
-from engine.values.observed import CoachLook
+from engine.decision.record import built, by_forecast
+from engine.values.checkin import CoachLook
 from engine.values.shares import Share
 
 if TYPE_CHECKING:

@@ -11,7 +11,7 @@ from bot.words import common, figures
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import rule_name, word
 from engine.decision.rules import RULE_IDS
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share
 
 RULES_SHOWN = 3

@@ -37,7 +37,7 @@ from bot.words.names import flag_name, symptom_name
 from bot.words.phases import phase_words, training_words
 from engine.decision.kept import decided_in_short
 from engine.decision.rules import RULE_IDS
-from engine.values.energy import energy_kcal
+from engine.values.athlete import energy_kcal
 
 Record = dict[str, Any]
 

@@ -119,7 +119,7 @@ class TemplateRow(Row, table=True):
 
 
 class TaughtRow(Row, table=True):
-    """One a coach and athlete, made anew with each finished week. `taught`: `engine.values.prior`.
+    """One a coach and athlete, made anew with each finished week. `taught`: `engine.values.body`.
 
     `model` is the number of the model that learnt it; rows of another one wait to be made anew.
     """
