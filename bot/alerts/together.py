@@ -122,4 +122,4 @@ def tell_complaints(
         )
 
     for person in others_coaching(turn.session, profile):
-        notes.tell(turn, person, profile.person_id, partial(sentence, person), at_once=True)
+        notes.tell(turn, person, profile.person_id, partial(sentence, person), notes.Comes.AT_ONCE)

@@ -84,7 +84,7 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     row = _keep(turn, profile, symptoms, weight)
     before = _stage_weight(turn.session, profile, answers["_event"])
     rise = [f for f in after_show_flags((), weight, before) if f.id is FlagId.AFTER_SHOW_RISE]
-    alerts.raise_flags(turn, profile, rise, day=row.date)
+    alerts.raise_flags(turn, profile, alerts.Found(rise, row.date))
     if symptoms or written:
         told = Told(
             symptoms=tuple(symptoms) or (Symptom.UNWELL,), words=written, unread=not symptoms

@@ -129,18 +129,14 @@ def target_message(head: str, lines: str, why: str, *, lead: str = "", caution: 
 
 
 def waiting_for_coach(
-    coach_name: str,
-    proposed_g: float,
-    default_carb_g: float,
-    until: str,
-    self_coached: bool,
-    *,
-    small: bool = False,
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str, *, small: bool = False
 ) -> str:
-    """`small`: what stands until then is a small step in the same direction, not the plan."""
+    """`coach_name` is "" for who coaches themself. `small`: what stands until then is a small step in
+    the same direction, not the plan.
+    """
     if small:
-        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until, self_coached)
-    if self_coached:
+        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until)
+    if not coach_name:
         return tr(
             "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
             "waits for your own approval until {until}.",
@@ -159,9 +155,9 @@ def waiting_for_coach(
 
 
 def _small_step_for_now(
-    coach_name: str, proposed_g: float, default_carb_g: float, until: str, self_coached: bool
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str
 ) -> str:
-    if self_coached:
+    if not coach_name:
         return tr(
             "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
             "waits for your own approval until {until}; without it the small step stays.",
@@ -181,6 +177,8 @@ def _small_step_for_now(
 
 # A reason whose change waits for approval: not yet to be followed.
 suggested = SentenceOn("My suggestion, not approved yet: {why}")
+# And one whose change was not taken: not to be followed.
+had_suggested = SentenceOn("What I had suggested, which is not to be followed: {why}")
 
 
 BECAUSE = {

@@ -66,13 +66,11 @@ def open_question(
     *,
     subject_id: int | None = None,
     answers: Answers | None = None,
-    concurrent: bool = False,
 ) -> OpenQuestion:
-    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
-
-    With `concurrent`, an earlier run stays open: each is to be answered.
+    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed, unless
+    the flow is `concurrent`.
     """
-    if not concurrent:
+    if not flow.concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):
             close(turn, earlier)
     question = OpenQuestion(

@@ -117,7 +117,8 @@ class Step:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Flow:
     """`so_far` is a line that shows the answers given, put above the next question. What is asked by
-    one that is `patient` has free words as its answer days later, too.
+    one that is `patient` has free words as its answer days later, too. An earlier run of one that is
+    `concurrent` stays open when it is begun again: each is to be answered.
     """
 
     id: str
@@ -125,6 +126,7 @@ class Flow:
     so_far: Callable[[Answers], str] | None = None
     can_cancel: bool = True
     patient: bool = False
+    concurrent: bool = False
 
     def __post_init__(self) -> None:
         keys = [step.key for step in self.steps]

@@ -120,6 +120,7 @@ def _to(answers: Answers) -> Choices:
 #: where they were addressed together; "_to" and "_name" where it seems clear for whom.
 PASS_ON = Flow(
     id="coach-pass-on",
+    concurrent=True,
     steps=(
         Step(
             key=SURE,

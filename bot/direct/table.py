@@ -11,7 +11,6 @@ from bot.direct.buttons import REPLY
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
 
 FEATURE = Feature(
-    id="direct",
     commands=(
         Command("write", ATHLETE, messages.write, words.write_menu, takes_words=True, rank=210),
     ),

@@ -11,11 +11,11 @@ from bot.core.chat.outbox import ARRIVED, Button
 from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
 from bot.event import words_moving as words
+from bot.event.buttons import ON_STAGE, StageView
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words as stage_words
-from bot.event.stage.buttons import ON_STAGE, StageView
-from bot.event.travel.travel import ARRIVE
+from bot.event.travel import ARRIVE
 from bot.people.people import get_person, local_date, name_of, speaking_to
 from bot.people.telling import say_to
 from bot.plan.planning import event_line

@@ -37,7 +37,7 @@ from bot.landing.persons import (
 from bot.people.people import profile_of
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
-from bot.plan.next_load import typed_look
+from bot.plan.next_load import looks
 from bot.safety import alert_taps
 from bot.safety import watch as safety_watch
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
@@ -96,7 +96,7 @@ def typed_for_a_tap(it: Landing) -> bool:
     return (
         (it.is_coach and alert_taps.heard(it.turn, it.person))
         or signoff_typed.assented(it.turn, it.person)
-        or (it.is_coach and typed_look.heard(it.turn, it.person))
+        or (it.is_coach and looks.heard(it.turn, it.person))
     )
 
 

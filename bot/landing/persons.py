@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
+from bot.alerts.notes import Wrote
 from bot.checkin.flow import CHECK_IN
 from bot.coach.card import card
 from bot.core.chat.outbox import SILENTLY
@@ -19,7 +20,7 @@ from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
 from bot.direct import passing_on, words
 from bot.direct.flow import PASS_ON, SURE
-from bot.event.stage import times_perhaps
+from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.food.list import rows_of
 from bot.people import coach_settings
@@ -160,7 +161,7 @@ def opens_card(it: Landing) -> bool:
 
 def show_beside(it: Landing) -> None:
     """What the athlete's own plan says to what was asked of a person."""
-    if times_perhaps.asked_about(it.turn, it.person, it.text):
+    if times_told.asked_about(it.turn, it.person, it.text):
         return
     view = view_asked_for(it.text)
     if not has_a_day(it.turn, it.person) or (view is View.FOOD and not _has_a_menu(it)):
@@ -191,7 +192,7 @@ def go_on(it: Landing) -> None:
     if it.is_coach and passing_on.from_coach(
         it.turn, it.person, it.text, for_somebody_else=athlete and not coaches(it)
     ):
-        times_perhaps.asked_about(it.turn, it.person, it.text)
+        times_told.asked_about(it.turn, it.person, it.text)
         return
     if not athlete:
         passing_on.from_contact(it.turn, it.person, it.text)
@@ -266,10 +267,8 @@ def tell_coach(
 ) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
     profile = get_profile(it.turn.session, it.person.id)
-    return passing_on.from_athlete(
-        it.turn, profile, said.strip(),
-        message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
-    )  # fmt: skip
+    wrote = Wrote(said.strip(), it.turn.incoming.message_id, instead)
+    return passing_on.from_athlete(it.turn, profile, wrote, at_once=at_once)
 
 
 def agreed(it: Landing) -> bool:

@@ -114,21 +114,14 @@ def card_open(turn: Turn, coach: Person) -> int | None:
     return settings.card_athlete_id
 
 
-def roster_shown(
-    session: Session,
-    coach: Person,
-    *,
-    page: int,
-    shown: str,
-    outbox_id: int | None = None,
-    message_id: int | None = None,
-) -> None:
+def roster_shown(session: Session, coach: Person, where: ShownAt, *, page: int, shown: str) -> None:
     """Remember which message is the roster now, and what of it is shown."""
-    if message_id is not None:
-        outbox_id = _sent_as(session, coach, message_id)
+    outbox_id = where.outbox_id
+    if where.message_id is not None:
+        outbox_id = _sent_as(session, coach, where.message_id)
     settings = coach_settings_of(session, coach)
     settings.roster_outbox_id = outbox_id
-    settings.roster_message_id = None if outbox_id is not None else message_id
+    settings.roster_message_id = None if outbox_id is not None else where.message_id
     settings.roster_page, settings.roster_filter = page, shown
     session.add(settings)
 

@@ -26,7 +26,7 @@ from bot.dialogue.flow import (
 )
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
-from bot.plan.next_load import words as learnt_words
+from bot.plan.next_load import flow
 from bot.words import figures, invalid_answers, phases
 from bot.words.common import too_long_here
 from engine.evidence.planning.drafting import STEP, WORTH_SAYING
@@ -100,7 +100,7 @@ def _ask_load(answers: Answers) -> str:
     asked = reasons.ask_load(_athlete(answers).sex, *_published(answers), body_mass)
     if learnt is None:
         return asked
-    return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"
+    return f"{asked}\n\n{flow.draft_hint(flow.per_kg(learnt))}"
 
 
 def _loads(answers: Answers) -> Choices:
@@ -112,7 +112,7 @@ def _loads(answers: Answers) -> Choices:
     learnt = _learnt(answers)
     if learnt is None:
         return (published,)
-    as_learnt = Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)
+    as_learnt = Choice(flow.draft_button(flow.per_kg(learnt)), LEARNT)
     return (published, (as_learnt,))
 
 

@@ -56,6 +56,7 @@ def _sure(text: str, answers: Answers) -> bool:
 
 SYMPTOM_CHECK = Flow(
     id="symptom-check",
+    concurrent=True,
     can_cancel=False,
     steps=(
         Step(
@@ -94,6 +95,7 @@ def _how(text: str) -> str:
 
 SOMETHING_WRONG = Flow(
     id="something-wrong",
+    concurrent=True,
     can_cancel=False,
     steps=(
         Step(

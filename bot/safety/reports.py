@@ -82,14 +82,11 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     if warned:
         answer = partial(to_athlete.emergency, turn, profile, warned)
     elif moods:
-        beside = [
-            flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
-        ]
-        answer = partial(_of_mood, turn, moods, beside, told, fresh, coach)
+        answer = partial(_of_mood, turn, told, fresh, coach)
     else:
         answer = partial(_answer, told, fresh, coach, warned=rests(profile), to_thirst=to_thirst)
     told_them = alerts.Answered(answer if is_own_coach(profile) else None, not rests(profile))
-    answered = alerts.raise_flags(turn, profile, fresh, day=day, answered=told_them)
+    answered = alerts.raise_flags(turn, profile, alerts.Found(fresh, day), told_them)
     if warned:
         if not answered:
             to_athlete.say_emergency(turn, profile, warned)
@@ -244,11 +241,10 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_t
     return "\n\n".join(parts)
 
 
-def _of_mood(
-    turn: Turn, moods: Sequence[str], beside: Sequence[str], told: Told, fresh: Sequence[Flag],
-    coach: str,
-) -> str:  # fmt: skip
+def _of_mood(turn: Turn, told: Told, fresh: Sequence[Flag], coach: str) -> str:
     """The gentle answer first, then what was told besides that is more than a complaint."""
+    moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
+    beside = [flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods]
     to_thirst = any(dict(flag.facts).get(TO_THIRST) for flag in fresh)
     gentle = advice.mood(moods, coach, turn.context.helpline, beside=beside, to_thirst=to_thirst)
     rest = [flag for flag in fresh if flag.id not in beside]
@@ -286,7 +282,7 @@ def _decide(turn: Turn, profile: AthleteProfile, *, lead: str | None, always: bo
         return False
     if current_week(turn.session, profile) is None:
         return False
-    return deciding.decide_with(turn, profile, row, lead=lead, always=always)
+    return deciding.decide_with(turn, profile, row, deciding.Occasion(lead), always=always)
 
 
 def bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:

@@ -227,41 +227,26 @@ def _ask_to_be_sure(
         if earlier.answers["_symptom"] == hit.symptom.value:
             let_go(turn, earlier)  # asked anew, with the newer words
             doubts.settled(turn, profile, earlier, doubts.TOLD)
-    _ask(
-        turn, person, profile, SYMPTOM_CHECK, about=hit.symptom.value,
-        answers={"_symptom": hit.symptom.value, "_words": short(text)},
-    )  # fmt: skip
+    answers = {"_symptom": hit.symptom.value, "_words": short(text)}
+    _ask(turn, person, profile, SYMPTOM_CHECK, answers)
 
 
 def _ask_what_is_wrong(
     turn: Turn, person: Person, profile: AthleteProfile, concern: Concern, text: str
 ) -> None:
-    _ask(
-        turn, person, profile, SOMETHING_WRONG,
-        answers={"_concern": concern.value, "_words": short(text)},
-    )  # fmt: skip
+    answers = {"_concern": concern.value, "_words": short(text)}
+    _ask(turn, person, profile, SOMETHING_WRONG, answers)
 
 
 def _ask(
-    turn: Turn,
-    person: Person,
-    profile: AthleteProfile,
-    flow: Flow,
-    *,
-    answers: dict[str, object],
-    about: str = "",
-) -> OpenQuestion:
+    turn: Turn, person: Person, profile: AthleteProfile, flow: Flow, answers: dict[str, str]
+) -> None:
     """Ask, tell the coach that it was asked, and wait for an answer for so long."""
     question = asking.open_question(
-        turn, person, flow, subject_id=profile.person_id, answers=answers,
-        concurrent=True,
-    )  # fmt: skip
-    doubts.asked(
-        turn, profile, question, str(answers["_words"]), about,
-        sounds_like=str(answers.get("_concern", "")),
-    )  # fmt: skip
+        turn, person, flow, subject_id=profile.person_id, answers=answers
+    )
+    doubts.asked(turn, profile, question)
     wait(turn, profile, question)
-    return question
 
 
 def wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:

@@ -13,7 +13,7 @@ from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import answer, say_to
-from bot.plan import words_totals as total_words
+from bot.plan import flow_review
 from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first
 from bot.plan.planning import (
@@ -28,8 +28,7 @@ from bot.plan.prep import Prep, Version
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
-from bot.sheets.format.grid import Grid
-from bot.sheets.format.opening import SheetRefused
+from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
     Base,
@@ -39,9 +38,9 @@ from bot.sheets.sheet_filled import (
     filled_limits,
     filled_plan,
     limits_of,
+    totals_text,
     touches_days_over,
 )
-from bot.sheets.sheet_totals import totals_text
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
@@ -71,7 +70,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             Button(words.format_button(form), PLAN_SHEET(who, form, ahead))
             for form in writing.FORMATS
         ]
-        text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"
+        text = f"{words.ask_format()}\n\n{flow_review.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say_to(turn, turn.person, text, buttons=[buttons])
         return
     send_document(

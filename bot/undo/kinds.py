@@ -17,8 +17,8 @@ from bot.core.chat.outbox import on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision.signoff import words as signoff_words
 from bot.decision.signoff.signoff import close_proposal
+from bot.event import asks
 from bot.event import moving as event_moving
-from bot.event.asks import asks as event_asks
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words
@@ -115,7 +115,7 @@ def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
 KINDS: Mapping[Change, Kind] = {
     Change.PLAN_SET: Kind(_version_is_there, _version_again),
     Change.LIMITS_SET: Kind(_version_is_there, _version_again),
-    Change.EVENT_ASKS: Kind(event_asks.can_go_back, event_asks.go_back),
+    Change.EVENT_ASKS: Kind(asks.can_go_back, asks.go_back),
     Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
     Change.SIGNED_OFF: Kind(_still_signed, _unsign),
     Change.DAY_SET_BY_HAND: Kind(_days_left),

@@ -249,6 +249,11 @@ def sentence(text: str) -> str:
     return capital(text) + ("" if text[-1] in ".!?" else ".")
 
 
+#: An instant on the clocks of a zone, in words; and the zones of a reader and of an athlete.
+_OnClock = Callable[[datetime, str | None], str]
+_Zones = tuple[str | None, str | None]
+
+
 def both_clocks(instant: datetime, here: str | None, there: str | None, name: str) -> str:
     """ "11:00 your time (09:00 for Orla)": on the reader's clocks with the athlete's beside them.
 
@@ -257,7 +262,7 @@ def both_clocks(instant: datetime, here: str | None, there: str | None, name: st
     """
     if here is not None and _local(instant, here).date() != _local(instant, there).date():
         return both_moments(instant, here, there, name)
-    return _beside(instant, here, there, name, clock_in)
+    return _beside(clock_in, clock_in, instant, (here, there), name)
 
 
 def both_moments(instant: datetime, here: str | None, there: str | None, name: str) -> str:
@@ -265,17 +270,11 @@ def both_moments(instant: datetime, here: str | None, there: str | None, name: s
     beside = moment_in
     if here is not None and _local(instant, here).date() == _local(instant, there).date():
         beside = clock_in
-    return _beside(instant, here, there, name, moment_in, beside)
+    return _beside(moment_in, beside, instant, (here, there), name)
 
 
-def _beside(
-    instant: datetime,
-    here: str | None,
-    there: str | None,
-    name: str,
-    say: Callable[[datetime, str | None], str],
-    beside: Callable[[datetime, str | None], str] | None = None,
-) -> str:
+def _beside(say: _OnClock, beside: _OnClock, instant: datetime, zones: _Zones, name: str) -> str:
+    here, there = zones
     if there is None:  # before somebody has told where they are, no clock is theirs
         return say(instant, here) if here is not None else f"{say(instant, None)} (UTC)"
     if here is None:
@@ -284,7 +283,7 @@ def _beside(
         return say(instant, here)
     return tr(
         "{here} your time ({there} for {name})",
-        here=say(instant, here), there=(beside or say)(instant, there), name=name,
+        here=say(instant, here), there=beside(instant, there), name=name,
     )  # fmt: skip
 
 

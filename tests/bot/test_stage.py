@@ -11,7 +11,7 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.dialogue.flow import InvalidAnswer
-from bot.event.stage import reminders as stage_reminders
+from bot.event.stage import day as stage_reminders
 from bot.event.stage.flow import LOOK, STAGE, stage_day_of
 from bot.store.db import transaction
 from bot.store.tables.event import StageRow

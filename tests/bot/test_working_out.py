@@ -32,7 +32,7 @@ from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.food.foods import search
 from engine.food.portions import menu
 from tests.bench.crew import NOW, into_inbox, tapped, typed
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 
 LINE = "60.4 5 3.5 4 on target fine"
 ANSWERS = {
@@ -89,7 +89,7 @@ def week(any_engine: Engine) -> Iterator[Week]:
         )  # fmt: skip
         session.add(coach)
         ids = many_athletes(
-            session, id_of(coach), 4, NOW, answered=False, zones=("UTC",), first_chat=5000
+            session, id_of(coach), 4, NOW, Alike(answered=False, zones=("UTC",), first_chat=5000)
         )
         for back in (2, 1):
             session.add(

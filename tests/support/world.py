@@ -123,7 +123,6 @@ class Someone:
         *,
         media: Media | str | None = None,
         reply_to: int | None = None,
-        quoted: str = "",
     ) -> list[Said]:
         """Send a text (or a sticker, or an edit); returns what the bot says to this person then."""
         if message_id is None:
@@ -131,7 +130,7 @@ class Someone:
             message_id = self.message_ids
         return self._do(
             kind, text, message_id, None, media=Media(media) if media else None,
-            reply_to=reply_to, quoted=quoted,
+            reply_to=reply_to,
         )  # fmt: skip
 
     def taps(self, label: str, said: Said | None = None) -> list[Said]:

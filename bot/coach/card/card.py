@@ -13,7 +13,7 @@ from bot.coach.roster.standing import RosterRow, decided_line, load_roster_rows,
 from bot.core.chat.outbox import Buttons
 from bot.core.turn import Context, OnAthlete, Turn
 from bot.decision.signoff.signoff import morning_line
-from bot.event.season import lines as season_lines
+from bot.event import season
 from bot.people import coach_settings
 from bot.people.people import name_of
 from bot.people.telling import answer, rewrite
@@ -49,10 +49,7 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
 def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: RosterRow) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(turn.session, profile)
-    lines = [
-        _event_words(profile, seen.event, turn.context),
-        season_lines.ahead_line(turn, profile),
-    ]
+    lines = [_event_words(profile, seen.event, turn.context), season.ahead_line(turn, profile)]
     target = target_in_force(turn.session, week, today) if week is not None else None
     if week is not None and target is not None:
         phase = phases.of_day(week.plan, week.days_out(today))

@@ -13,7 +13,14 @@ from bot.alerts.words import LEVEL_WORDS
 from bot.alerts.words_athlete import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
-from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
+from bot.coach.roster.standing import (
+    ASKED,
+    NEEDS_THE_COACH,
+    RosterRow,
+    load_roster_rows,
+    outcome_now,
+    standing,
+)
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
@@ -194,8 +201,7 @@ def _outcome(row: DecisionRow) -> str:
     if row.status == DecisionStatus.OTHER_FIGURE:
         return words.other_figure(row.carb_g, row.sets_date)
     return coach_roster.decided(
-        row.outcome, row.carb_g, row.planned_carb_g, row.sets_date,
-        waiting=row.status == DecisionStatus.WAITING,
+        outcome_now(row.outcome, row.status), row.carb_g, row.planned_carb_g, row.sets_date,
     )  # fmt: skip
 
 

@@ -151,7 +151,15 @@ def decided_line(seen: RosterRow) -> str | None:
     stands = decided.carb_g if decided.carb_g is not None else decided.planned_carb_g
     carb_g = stands if waiting or seen.set_g is None else seen.set_g
     return words.decided(
-        decided.outcome, carb_g, decided.planned_carb_g, decided.sets_date, waiting=waiting
+        outcome_now(decided.outcome, decided.status), carb_g, decided.planned_carb_g,
+        decided.sets_date,
+    )  # fmt: skip
+
+
+def outcome_now(outcome: str, status: str) -> str:
+    """What a decision led to, or what has become of it where it was to be approved."""
+    return {DecisionStatus.WAITING: "proposed", DecisionStatus.LAPSED: "lapsed"}.get(
+        DecisionStatus(status), outcome
     )
 
 

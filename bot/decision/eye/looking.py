@@ -119,10 +119,9 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.athlete_lead(turn.person.first_name)
     waiting = before is not None and before.status == DecisionStatus.WAITING
-    deciding.decide_with(
-        turn, profile, row, lead=lead, always=False,
-        answer_by=before.sign_off_due_at if before is not None and waiting else None,
-    )  # fmt: skip
+    answer_by = before.sign_off_due_at if before is not None and waiting else None
+    on = deciding.Occasion(lead, answer_by=answer_by)
+    deciding.decide_with(turn, profile, row, on, always=False)
     return _came(stood, deciding.latest_decision(turn.session, profile.person_id))
 
 

@@ -23,7 +23,7 @@ from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow
-from bot.week.load import Week, current_week, set_day, target_in_force
+from bot.week.load import Figure, Week, current_week, set_day, target_in_force
 from bot.week.snapshots import running_hold, take_snapshot
 from bot.words import common
 from engine.values.plan import PLAN_DAYS
@@ -72,7 +72,7 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     before = take_snapshot(turn, profile)
     for number in range((last - first).days + 1):
         day = first + timedelta(days=number)
-        set_day(turn, profile.person_id, day, carb_g, by="coach")
+        set_day(turn, profile.person_id, day, Figure(carb_g, "coach"))
     hold = HoldRow(
         athlete_id=profile.person_id, first=first, last=last, carb_g=carb_g, because=because,
         set_by=id_of(coach), set_at=turn.now,

@@ -140,7 +140,7 @@ def with_forecast(turn: OnAthlete, pressed: WithUse) -> None:
         show(turn, OfEvent(pressed.event))
         return
     answer(turn)
-    _tell(turn, turn.person, turn.profile, event, Change(forecast=use), words.with_use(use))
+    _tell(turn, turn.person, event, Change(forecast=use), words.with_use(use))
 
 
 def without_rule(turn: OnAthlete, pressed: WithoutRule) -> None:
@@ -151,7 +151,7 @@ def without_rule(turn: OnAthlete, pressed: WithoutRule) -> None:
         return
     answer(turn)
     change = Change(without=frozenset({rule}))
-    _tell(turn, turn.person, turn.profile, event, change, words.without(rule_name(rule)))
+    _tell(turn, turn.person, event, change, words.without(rule_name(rule)))
 
 
 def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
@@ -178,25 +178,23 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     key, value = question.answers["_key"], float(question.answers["value"])
     change = Change(limits={key: value})
-    if not _tell(turn, coach, profile, event, change, words.with_limit(key, value)):
+    if not _tell(turn, coach, event, change, words.with_limit(key, value)):
         asked = {name: told for name, told in question.answers.items() if name != "value"}
         asking.open_question(
             turn, coach, WHAT_IF_LIMIT, subject_id=profile.person_id, answers=asked
         )
 
 
-def _tell(
-    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, change: Change, what: str
-) -> bool:
+def _tell(turn: Turn, coach: Person, event: EventRow, change: Change, what: str) -> bool:
     """Then and now side by side, a line a morning, and what is not known of it.
 
     Returns whether it could be asked: False for limits that cannot be.
     """
-    name = name_of(turn.session, profile.person_id)
+    name = name_of(turn.session, event.athlete_id)
     try:
         mornings = week_under(turn.session, event, change)
     except ValueError:
-        say_to(turn, coach, words.cannot_be(), buttons=_back(profile, event))
+        say_to(turn, coach, words.cannot_be(), buttons=_back(event))
         return False
     head = words.head(name, event.kind, event.day, what)
     lines = [
@@ -208,7 +206,7 @@ def _tell(
     moved = [one for one in mornings if one.differs]
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
     parts += [_estimate(turn.session, change, moved), words.not_known(name)]
-    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
+    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(event))
     return True
 
 
@@ -245,8 +243,8 @@ def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
     ]  # fmt: skip
 
 
-def _back(profile: AthleteProfile, event: EventRow) -> Buttons:
-    return [[Button(words.ask_more_button(), WHAT_IF(profile.person_id, id_of(event)))]]
+def _back(event: EventRow) -> Buttons:
+    return [[Button(words.ask_more_button(), WHAT_IF(event.athlete_id, id_of(event)))]]
 
 
 def _event(turn: OnAthlete, named: int | None) -> EventRow | None:

@@ -21,7 +21,7 @@ from bot.decision.words_outlook import foreseen
 from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
-from bot.people.people import get_profile, name_of, person_in_chat, profile_of
+from bot.people.people import get_profile, is_own_coach, name_of, person_in_chat, profile_of
 from bot.people.rights import approvers
 from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
@@ -113,11 +113,10 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
     assert decision_row.carb_g is not None
     assert decision_row.sign_off_due_at is not None
     return athlete_words.waiting_for_coach(
-        name_of(session, profile.coach_id),
+        "" if is_own_coach(profile) else name_of(session, profile.coach_id),
         decision_row.carb_g,
         default_carb_g(decision_row),
         figures.clock_in(decision_row.sign_off_due_at, profile.zone),
-        profile.coach_id == profile.person_id,
         small=is_small_step(decision_row),
     )
 

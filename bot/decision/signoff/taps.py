@@ -28,7 +28,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.cases import default_carb_g, is_small_step, plan_g
-from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.load import Figure, Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import take_snapshot
 from bot.words import common
 from bot.words.languages import mark
@@ -143,7 +143,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
         say_frozen(turn, coach, profile)
         return
     before = take_snapshot(turn, profile)
-    set_day(turn, profile.person_id, day, figure, by="coach")
+    set_day(turn, profile.person_id, day, Figure(figure, "coach"))
     record(
         turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
         day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
@@ -191,10 +191,8 @@ def _sign(
     before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
     turn.session.add(row)
-    set_day(
-        turn, profile.person_id, row.sets_date, carb_g,
-        by="plan" if kept else "coach", decision_id=row.id,
-    )  # fmt: skip
+    stands = Figure(carb_g, "plan" if kept else "coach", row.id)
+    set_day(turn, profile.person_id, row.sets_date, stands)
     record(
         turn, profile.person_id, Change.SIGNED_OFF, by=coach.id,
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
@@ -208,10 +206,8 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     row.status = DecisionStatus.LAPSED
     turn.session.add(row)
     figure, small = default_carb_g(row), is_small_step(row)
-    set_day(
-        turn, profile.person_id, row.sets_date, figure,
-        by="decision" if small else "plan", decision_id=row.id,
-    )  # fmt: skip
+    stands = Figure(figure, "decision" if small else "plan", row.id)
+    set_day(turn, profile.person_id, row.sets_date, stands)
     record(
         turn, profile.person_id, Change.SIGN_OFF_LAPSED, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,

@@ -9,9 +9,9 @@ from sqlmodel import select
 
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
 from bot.core.turn import ChatTurn, Turn
+from bot.event.buttons import TOP_UP, TopUp
 from bot.event.stage import day as stage_day
 from bot.event.stage import words
-from bot.event.stage.buttons import TOP_UP, TopUp
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, profile_of, record

@@ -12,10 +12,10 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
+from bot.event.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.event.stage import day as stage_day
 from bot.event.stage import look as stage_look
 from bot.event.stage import words
-from bot.event.stage.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.event.stage.flow import STAGE, stage_day_of
 from bot.people.people import (
     get_person,

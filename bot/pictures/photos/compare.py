@@ -14,8 +14,8 @@ from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.people.people import get_profile, name_of, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import answer, rewrite, say_to
+from bot.pictures.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.pictures.photos import photo_rows, words
-from bot.pictures.photos.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.pictures.photos.photo_rows import kept_photos, mornings_of, when
 from bot.pictures.photos.photos import send_morning
 from bot.store.base import id_of

@@ -1,4 +1,7 @@
-"""An athlete's morning pictures: offered, taken, named by pose, passed on to the coach, deleted."""
+"""An athlete's morning pictures: offered, taken, named by pose, passed on to the coach, deleted.
+
+Having a file fetched that somebody sent.
+"""
 
 from __future__ import annotations
 
@@ -33,8 +36,7 @@ from bot.people.people import (
 )
 from bot.people.rights import others_coaching
 from bot.people.telling import answer, rewrite, say_to
-from bot.pictures.photos import photo_rows, words
-from bot.pictures.photos.buttons import (
+from bot.pictures.buttons import (
     ON_PHOTO,
     OWN_COMPARED,
     SEE,
@@ -45,9 +47,8 @@ from bot.pictures.photos.buttons import (
     OfMorning,
     OnPhoto,
 )
-from bot.pictures.photos.fetching import order
-from bot.pictures.photos.files import folder
-from bot.pictures.photos.files.cleaning import MOST_BYTES, PictureRefused, clean
+from bot.pictures.photos import kept, photo_rows, words
+from bot.pictures.photos.kept import MOST_BYTES, PictureRefused, clean
 from bot.pictures.photos.photo_rows import delete_photos, kept_photos, when
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
@@ -88,7 +89,7 @@ def received(turn: ChatTurn, person: Person, profile: AthleteProfile) -> bool:
         return True
     row = PhotoRow(
         athlete_id=profile.person_id, date=day, pose=_pose(turn.incoming.text, today),
-        name=folder.new_name(), received_at=turn.now,
+        name=kept.new_name(), received_at=turn.now,
     )  # fmt: skip
     turn.session.add(row)
     turn.session.flush()
@@ -101,7 +102,7 @@ def unpack_photo(row: FetchRow, content: bytes, context: Context) -> PictureRefu
     if context.photo_dir is None:
         return None
     try:
-        folder.write(context.photo_dir, row.about["name"], clean(content))
+        kept.write(context.photo_dir, row.about["name"], clean(content))
     except PictureRefused as refused:
         return refused
     return "written"
@@ -335,3 +336,24 @@ _OF_DAY = select(PhotoRow).where(
 def _has_order(session: Session, incoming: Incoming) -> bool:
     query = select(FetchRow.id).where(FetchRow.update_id == incoming.update_id)
     return session.exec(query).first() is not None
+
+
+LONGEST_NAME = 200
+
+
+def order(turn: ChatTurn, person: Person, kind: str, most_bytes: int, **about: object) -> FetchRow:
+    """Have a file fetched; the same update orders it once."""
+    assert turn.incoming.file is not None
+    known = turn.session.exec(
+        select(FetchRow).where(FetchRow.update_id == turn.incoming.update_id)
+    ).first()
+    if known is not None:
+        return known
+    row = FetchRow(
+        update_id=turn.incoming.update_id, person_id=id_of(person), kind=kind,
+        file_id=turn.incoming.file.file_id, name=turn.incoming.file.name[:LONGEST_NAME],
+        most_bytes=most_bytes, about=about, not_before=turn.now, created_at=turn.now,
+    )  # fmt: skip
+    turn.session.add(row)
+    turn.session.flush()
+    return row

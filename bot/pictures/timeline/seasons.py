@@ -13,7 +13,7 @@ from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.people.people import get_profile, local_date, name_of, still_sees
 from bot.people.telling import answer, say_to
 from bot.pictures.timeline import words
-from bot.pictures.timeline.values import Season, SeasonEvent
+from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from bot.pictures.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
+from bot.pictures.week_picture.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, mark, tr

@@ -10,8 +10,8 @@ from bot.core.chat.outbox import Button, send_document, send_pictures
 from bot.core.turn import Act, Document, Turn
 from bot.people.coach_settings import zone_of_coach
 from bot.people.telling import answer, say_to
+from bot.sheets.buttons import NUMBERS, Numbers
 from bot.sheets.coach_numbers import words
-from bot.sheets.coach_numbers.buttons import NUMBERS, Numbers
 from bot.sheets.workbook.writing import FORMATS, file_name, write
 from bot.store.tables.people import Person
 from bot.words import common

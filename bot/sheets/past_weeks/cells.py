@@ -9,8 +9,8 @@ from functools import partial
 from typing import Any, NamedTuple
 
 from bot.plan.flow import LONGEST_TRAINING
-from bot.sheets.format.grid import Cell, Content
-from bot.sheets.format.harmless import from_csv
+from bot.sheets.format.cells import from_csv
+from bot.sheets.format.opening import Cell, Content
 from bot.sheets.past_weeks.layout import Reads
 from bot.words.calendar_words import calendar_words
 from bot.words.common import EVENT_NAMES, KINDS

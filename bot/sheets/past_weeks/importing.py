@@ -23,11 +23,11 @@ from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.sheets import words as sheet_words
-from bot.sheets.format.grid import Grid
+from bot.sheets.buttons import BACK, BACK_NO, BACK_YES, OfImport
+from bot.sheets.flow import IMPORT
+from bot.sheets.format.opening import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
-from bot.sheets.past_weeks import words, writing
-from bot.sheets.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
-from bot.sheets.past_weeks.flow import IMPORT
+from bot.sheets.past_weeks import layout, words
 from bot.sheets.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
 from bot.sheets.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of
 from bot.store.base import batches, id_of
@@ -55,7 +55,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
         say_to(turn, turn.person, words.not_onboarded(name))
         return
     form = pressed.format
-    if form in writing.FORMATS:
+    if form in layout.FORMATS:
         send_document(
 turn,
 chat_id=turn.person.chat_id,
@@ -68,7 +68,7 @@ caption=words.caption(name, self_coached=self_coached),
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]
-    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in writing.FORMATS]
+    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in layout.FORMATS]
     back_ = [
         Button(words.back_button(_day(profile, row), len(row.days)), BACK(number, id_of(row)))
         for row in here
@@ -90,7 +90,7 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
         return None
     name = name_of(turn.session, profile.person_id)
     last, form = date.fromisoformat(named["last"]), str(named["format"])
-    content = writing.empty_sheet(name, profile.person_id, last, form)
+    content = layout.empty_sheet(name, profile.person_id, last, form)
     return Document(f"past-weeks.{form}", content)
 
 
