@@ -15,7 +15,6 @@ from bot.dialogue.flow import (
     When,
     both,
     buttons,
-    number_between,
     said,
 )
 from bot.membership.onboarding import words_measures as words
@@ -24,7 +23,14 @@ from bot.words.common import leave_out_button, skip_button
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
-from engine.written.units import ParseError, ParseErrorCode, WeightUnit, parse_height, parse_weight
+from engine.written.units import (
+    ParseError,
+    ParseErrorCode,
+    WeightUnit,
+    parse_height,
+    parse_number,
+    parse_weight,
+)
 
 MEANT, RIGHT, HEIGHT, WEIGHT = "meant", "right", "height", "weight"
 #: Zones by whose name alone somebody may say where they are, and that lie in the US.
@@ -160,7 +166,7 @@ _OTHER_UNIT = {WeightUnit.LB.value: WeightUnit.KG.value, WeightUnit.KG.value: We
 def _read_fat(text: str) -> float | None:
     if said(text, SKIP) or said(text, words.UNSURE):
         return None
-    return number_between(3, 60)(text.replace("%", ""))
+    return parse_number(text.replace("%", ""), low=3, high=60)
 
 
 def _fat_doubted(answers: Answers) -> bool:
