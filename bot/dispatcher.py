@@ -27,8 +27,7 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.landing import landing
 from bot.landing.persons import House
-from bot.membership.invitations import invitations
-from bot.membership.second import second_coach
+from bot.membership import invitations, second_coach
 from bot.people import coach_settings, locks
 from bot.people.changes import Follows, following
 from bot.people.people import (

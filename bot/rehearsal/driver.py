@@ -22,7 +22,7 @@ from bot.app import App
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
-from bot.membership.invitations.invitations import invite_coach_command
+from bot.membership.invitations import invite_coach_command
 from bot.rehearsal.chats import Chats, Key, Message, Show
 from bot.rehearsal.demo.cast import CURTAIN, Player
 from bot.settings import Settings

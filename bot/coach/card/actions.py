@@ -13,7 +13,7 @@ from bot.core.turn import ChatTurn, OnAthlete
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.decision.to_athlete import told_whole
-from bot.membership.onboarding import health_screen, onboarding
+from bot.membership.onboarding import onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import answer, ask_sure, rewrite, say_to
@@ -128,7 +128,7 @@ def doctor_said_yes(turn: OnAthlete) -> None:
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         rewrite(turn, words.doctor_not_waiting())
         return
-    if health_screen.held_by_floor(turn, turn.person, turn.profile):
+    if onboarding.held_by_floor(turn, turn.person, turn.profile):
         return
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
     turn.session.add(turn.profile)

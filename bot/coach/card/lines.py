@@ -16,7 +16,7 @@ from bot.core.chat.cards import Say
 from bot.core.chat.outbox import Button, Buttons
 from bot.decision.eye import words as eye_words
 from bot.decision.signoff import words as signoff_words
-from bot.membership.second import words as second_words
+from bot.membership import flow_second
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_person, name_of
 from bot.people.rights import given_by
@@ -128,7 +128,7 @@ def contacts_line(session: Session, profile: AthleteProfile) -> str:
     """Who coaches, who stands beside, and who is told when nobody answers."""
     coach = get_person(session, profile.coach_id)
     beside = [
-        second_words.beside(name_of(session, row.person_id), row.rights)
+        flow_second.beside(name_of(session, row.person_id), row.rights)
         for row in given_by(session, coach)
         if row.athlete_id in (None, profile.person_id)
     ]

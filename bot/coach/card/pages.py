@@ -54,8 +54,8 @@ from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
 from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
+from bot.membership import flow_second
 from bot.membership.buttons import END, SECOND
-from bot.membership.second import words as second_words
 from bot.people.people import name_of
 from bot.people.rights import is_first_coach
 from bot.people.telling import answer, rewrite
@@ -150,8 +150,8 @@ def _person(of: Of) -> Buttons:
             button(common.files_button(), FILES),
         ],
         [button(comparison_words.button(), WEEKS), button(timeline_words.button(), TIMELINE)],
-        [button(second_words.second_button(), SECOND)] if of.first else [],
-        [button(second_words.end_button(), END)] if of.first and not of.self_coached else [],
+        [button(flow_second.second_button(), SECOND)] if of.first else [],
+        [button(flow_second.end_button(), END)] if of.first and not of.self_coached else [],
     ]
 
 
