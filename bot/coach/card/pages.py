@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from bot.alerts import words_after
-from bot.coach import words
+from bot.coach import flow_history, words
 from bot.coach.buttons import (
     ANSWERS,
     BY_HAND,
@@ -21,8 +21,6 @@ from bot.coach.buttons import (
     WHY,
     OnPage,
 )
-from bot.coach.card import words_pages
-from bot.coach.history import words as history_words
 from bot.core.chat.buttons import CallbackData
 from bot.core.chat.cards import (
     CALENDAR,
@@ -110,7 +108,7 @@ def first_page(of: Of, *, set_up: bool) -> Buttons:
             *([] if of.self_coached else [button(words.message_button(of.name), MESSAGE)]),
             button(food_words.button(), FOOD_OF),
         ],
-        [Button(words_pages.page_button(key), PAGE(number, key)) for key in PAGES],
+        [Button(words.page_button(key), PAGE(number, key)) for key in PAGES],
         [Button(words.roster_button(), ROSTER(0))],
     ]  # fmt: skip
     if of.profile.status == AthleteStatus.DOCTOR_FIRST:
@@ -146,7 +144,7 @@ def _person(of: Of) -> Buttons:
     return [
         [
             button(words.answers_button(), ANSWERS),
-            button(history_words.history_button(), HISTORY),
+            button(flow_history.history_button(), HISTORY),
             button(common.files_button(), FILES),
         ],
         [button(comparison_words.button(), WEEKS), button(timeline_words.button(), TIMELINE)],
@@ -175,4 +173,4 @@ def show(turn: OnAthlete, pressed: OnPage) -> None:
     key = next((one for one in PAGES if one == pressed.page), next(iter(PAGES)))
     back = [of.button(common.back_button(), CARD)]
     rows = [row for row in PAGES[key](of) if row]
-    rewrite(turn, words_pages.head(of.name, key, self_coached=of.self_coached), [*rows, back])
+    rewrite(turn, words.head(of.name, key, self_coached=of.self_coached), [*rows, back])
