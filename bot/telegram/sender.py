@@ -37,7 +37,7 @@ from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import LeaderLease
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency
 from bot.telegram.outcomes import Outcomes, as_new_message
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
@@ -67,6 +67,13 @@ _FIRST = (
     .group_by(col(OutboxRow.chat_id), _LANE)
 )
 
+#: What has waited for long takes its turn among the mornings, be it a view or a picture.
+_IS_NEW = col(OutboxRow.created_at) > bindparam("long_ago")
+_URGENCY = case(
+    (and_(col(OutboxRow.urgency) < Urgency.ORDINARY, not_(_IS_NEW)), Urgency.ORDINARY.value),
+    else_=col(OutboxRow.urgency),
+)
+
 
 def _heads(is_first: ColumnElement[bool]) -> SelectOfScalar[OutboxRow]:
     return (
@@ -75,7 +82,7 @@ def _heads(is_first: ColumnElement[bool]) -> SelectOfScalar[OutboxRow]:
             is_first, col(OutboxRow.status).in_(OPEN), col(OutboxRow.not_before) <= bindparam("now")
         )
         .order_by(
-            col(OutboxRow.urgency).desc(), col(OutboxRow.attached).is_not(None), col(OutboxRow.id)
+            _URGENCY.desc(), and_(col(OutboxRow.attached).is_not(None), _IS_NEW), col(OutboxRow.id)
         )
         .limit(HEADS_AT_ONCE)
         .with_for_update(skip_locked=True)
@@ -216,7 +223,8 @@ class Sender:
     @staticmethod
     def heads(session: Session, now: datetime) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat, where it is not put off."""
-        return session.exec(_HEADS[session.get_bind().dialect.name], params={"now": now}).all()
+        asked = {"now": now, "long_ago": now - VIEWS_WAIT}
+        return session.exec(_HEADS[session.get_bind().dialect.name], params=asked).all()
 
     @staticmethod
     def _is_superseded(session: Session, row: OutboxRow) -> bool:
