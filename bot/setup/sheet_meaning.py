@@ -187,7 +187,8 @@ class _Reader:
             stage=f"{stage:%H:%M}" if stage is not None else "",
             plan=plan or "", load_g_per_kg=load, depletion=depletion or "", bounds=bounds,
             asked_at=f"{asked:%H:%M}" if asked is not None else "",
-            look_before_min=look, reason=self.row.text(roster_sheet.REASON)[:_LONGEST_REASON], asks=asks,
+            look_before_min=look, asks=asks,
+            reason=self.row.text(roster_sheet.REASON)[:_LONGEST_REASON],
             cells=self.row.names,
         )  # fmt: skip
 

@@ -1,7 +1,4 @@
-"""What a card says beside the morning: what is open, the limits, the last pictures, who is told.
-
-One athlete's card: how they stand today, and everything that can be done about them.
-"""
+"""One athlete's card: how they stand today, what is open, and all that can be done about them."""
 
 from __future__ import annotations
 

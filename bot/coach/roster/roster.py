@@ -1,7 +1,4 @@
-"""The coach's athletes in one message: who needs the coach first, kept up to date in place.
-
-Proposals of one kind approved together: shown first, and one tap approves those still open.
-"""
+"""The coach's athletes in one message, who needs the coach first; like proposals approved together."""
 
 from __future__ import annotations
 
@@ -217,7 +214,9 @@ def show(turn: Act, pressed: Alike) -> None:
         turn, turn.person, SEVERAL, subject_id=turn.person.id,
         answers={
             "_ids": [seen.waiting.id for seen in found if seen.waiting is not None],
-            "_listed": flow_morning.several(lines, rule_name(pressed.rule), until, _kept_apart(everybody)),
+            "_listed": flow_morning.several(
+                lines, rule_name(pressed.rule), until, _kept_apart(everybody)
+            ),
         },
     )  # fmt: skip
 
