@@ -16,7 +16,7 @@ shares changed hands: never more than 30 over all processes, however they come, 
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Set
 from dataclasses import dataclass
 from datetime import timedelta
 
@@ -94,7 +94,7 @@ class Pace:
         return new
 
     @property
-    def held(self) -> Collection[int]:
+    def held(self) -> Set[int]:
         """The shares that are held."""
         return self._came.keys()
 
