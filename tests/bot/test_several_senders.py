@@ -31,12 +31,13 @@ from bot.store.db import is_sqlite, make_engine, transaction
 from bot.store.shares import ALL, SHARES, NotHeldError, share_of
 from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.telegram.outcomes import Outcomes
+from bot.telegram.pace import Pace
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
 from tests.support.line import Line
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
-CHATS = range(100, 130)
+CHATS = range(100, 160)
 REST_S = 3
 USE_CASES = UseCases(lambda _turn: None, lambda *_: None, lambda *_: None)
 
@@ -133,13 +134,14 @@ class Office:
                 sql("SELECT pg_terminate_backend(:number, 5000)"), {"number": number}
             )
 
-    def say(self, chat: int, *, urgent: bool = False) -> None:
-        before = self.said.setdefault((chat, urgent), [])
-        before.append(f"{chat}{'!' if urgent else '.'}{len(before)}")
+    def say(self, *chats: int, urgent: bool = False) -> None:
         how = outbox.Delivery(urgency=Urgency.URGENT if urgent else Urgency.ORDINARY)
         with transaction(self.engine) as session:
             turn = Turn(session, Context(self.clock.now()))
-            outbox.say(turn, chat_id=chat, text=before[-1], how=how)
+            for chat in chats:
+                before = self.said.setdefault((chat, urgent), [])
+                before.append(f"{chat}{'!' if urgent else '.'}{len(before)}")
+                outbox.say(turn, chat_id=chat, text=before[-1], how=how)
 
     async def look(self) -> None:
         """Everybody looks once, in any order, and then some time goes by."""
@@ -200,14 +202,32 @@ class Office:
                 assert other != chat or not at < began < at + REST_S - 1e-6, (chat, at, began)
 
 
+def test_in_a_second_in_which_a_rush_begins_and_its_sender_is_killed_thirty_are_sent_at_most() -> (
+    None
+):
+    killed, next_one = Pace(0.0), Pace(0.0)
+    killed.hold(ALL, 0.0)
+    at, began = 60.0, []
+    for pace, until in ((killed, 60.2), (next_one, 62.0)):
+        pace.hold(ALL, at)
+        while at < until:
+            chat = len(began)
+            if pace.seconds_until_ready(chat, "sendMessage", at) == 0:
+                pace.take(chat, "sendMessage", at)
+                began.append(at)
+            at += 0.001
+    assert began[30] - began[0] >= 1 > began[29] - began[0] - 0.05
+
+
 async def play(url: str, seed: int, looks: int) -> Counter[str]:
     office = Office(url, seed, refused=0.01)
     happened: Counter[str] = Counter()
-    office.comes()
     for _ in range(looks):
-        for _ in range(office.chance.choice((0, 0, 1, 4))):
-            office.say(office.chance.choice(CHATS), urgent=office.chance.random() < 0.1)
-        what = office.chance.choices(("", "comes", "stops", "killed", "line"), (40, 2, 1, 1, 1))[0]
+        for _ in range(office.chance.choice((0, 0, 0, 1))):
+            office.say(office.chance.choice(CHATS), urgent=office.chance.random() < 0.3)
+        if len(office.open_rows()) < len(CHATS):
+            office.say(*CHATS)  # there is always more than may go
+        what = office.chance.choices(("", "comes", "stops", "killed", "line"), (30, 4, 1, 1, 2))[0]
         if what == "comes" and len(office.senders) < 5:
             office.comes()
             happened["comes"] += 1
