@@ -15,13 +15,13 @@ from sqlalchemy import Engine
 from sqlalchemy.exc import InterfaceError, OperationalError
 from telegram.error import BadRequest, InvalidToken, TelegramError
 
-from bot.core.context import Context
 from bot.core.garbage import leave_out_what_is_loaded
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock, RealClock
 from bot.core.timing.clock_watch import ClockWatch
 from bot.core.timing.duties import Duties
 from bot.core.timing.waiting import growing_pause, keep_going
+from bot.core.turn import Context
 from bot.core.use_cases import UseCases
 from bot.settings import PREFIX, Settings, SettingsError
 from bot.store.db import in_transaction, make_engine

@@ -14,21 +14,19 @@ from functools import cache, partial
 from sqlmodel import Session
 
 from bot import documents, features, going_first, uploads
-from bot.checkin import typed
+from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history.view import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
-from bot.core.chat.callbacks import answer
-from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import menu_shown, say, set_menu
 from bot.core.chat.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.timing.agenda import Subject, about, kind_alone
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.turn import Act, ChatTurn, Kind, Turn
 from bot.core.use_cases import UseCases
-from bot.dialogue import answering, asking, taking
+from bot.dialogue import answering, asking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.landing import landing
-from bot.landing.text import House
+from bot.landing.persons import House
 from bot.membership.invitations import invitations
 from bot.membership.second import second_coach
 from bot.people import coach_settings, locks
@@ -46,9 +44,8 @@ from bot.people.people import (
     touch_person,
 )
 from bot.people.rights import given_to, is_first_coach
-from bot.people.telling import say_to
-from bot.reachability import back as coming_back
-from bot.reachability.gone import became_unreachable
+from bot.people.telling import answer, say_to
+from bot.reachability import reachability
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
@@ -97,7 +94,7 @@ def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
-    away = known is not None and coming_back.is_away(known, turn.incoming)
+    away = known is not None and reachability.is_away(known, turn.incoming)
     person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
@@ -111,10 +108,10 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
     if person is not None:
         second_coach.end_overdue(turn, person)
         if away:
-            coming_back.came_back(turn, person)
+            reachability.came_back(turn, person)
     if turn.incoming.kind is Kind.BLOCKED:
         if person is not None:
-            became_unreachable(turn, person)
+            reachability.became_unreachable(turn, person)
         return
     if turn.incoming.kind is Kind.UNBLOCKED:
         return
@@ -222,7 +219,7 @@ def _command(
 def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     data = turn.incoming.text
     if asking.ANSWER.begins(data):
-        taking.tapped(turn, person, FLOWS)
+        answering.tapped(turn, person, FLOWS)
         return
     tap = _tap_of(data)
     if tap is None or not tap.roles & roles:
@@ -309,7 +306,7 @@ def undeliverable(turn: Turn, row: OutboxRow) -> None:
     locks.hold_chat(turn.session, row.chat_id)
     person = person_in_chat(turn.session, row.chat_id)
     if person is not None:
-        became_unreachable(turn, person)
+        reachability.became_unreachable(turn, person)
 
 
 def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
@@ -348,6 +345,7 @@ USE_CASES = UseCases(
     fetched=fetched,
     document=documents.document,
     how_urgent=going_first.how_urgent,
+    foresee=ahead.foresee,
     hold_their_people=True,
     hold_duty=locks.hold_subject,
     load=load,

@@ -6,8 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.calendar import file as calendar_file
-from bot.core.context import Document
-from bot.core.turn import Turn
+from bot.core.turn import Document, Turn
 from bot.debrief.handout import handing_over
 from bot.membership.my_data import handing_out
 from bot.pictures.comparison import comparing

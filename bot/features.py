@@ -19,24 +19,15 @@ from bot.decision.replay.table import FEATURE as REPLAY
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
-from bot.event.stage.table import FEATURE as STAGE
 from bot.event.table import FEATURE as EVENT
-from bot.event.travel.table import FEATURE as TRAVEL
 from bot.food.table import FEATURE as FOOD
-from bot.membership.my_data.table import FEATURE as MY_DATA
 from bot.membership.table import FEATURE as MEMBERSHIP
-from bot.pictures.comparison.table import FEATURE as COMPARISON
-from bot.pictures.photos.table import FEATURE as PHOTOS
-from bot.pictures.timeline.table import FEATURE as TIMELINE
-from bot.pictures.week_picture.table import FEATURE as WEEK_PICTURE
+from bot.pictures.table import FEATURE as PICTURES
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
 from bot.safety.table import FEATURE as SAFETY
 from bot.setup.table import FEATURE as SETUP
-from bot.sheets.coach_numbers.table import FEATURE as COACH_NUMBERS
-from bot.sheets.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.sheets.table import FEATURE as SHEETS
-from bot.sheets.workbook.table import FEATURE as WORKBOOK
 from bot.undo.table import FEATURE as UNDO
 
 _Entry = TypeVar("_Entry")
@@ -47,8 +38,6 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
-    COACH_NUMBERS,
-    COMPARISON,
     DEBRIEF,
     DECISION,
     DIRECT,
@@ -56,21 +45,14 @@ FEATURES: tuple[Feature, ...] = (
     EYE,
     FOOD,
     MEMBERSHIP,
-    MY_DATA,
-    PAST_WEEKS,
-    PHOTOS,
+    PICTURES,
     PLAN,
     READINESS,
     REPLAY,
     SAFETY,
     SETUP,
     SHEETS,
-    STAGE,
-    TIMELINE,
-    TRAVEL,
     UNDO,
-    WEEK_PICTURE,
-    WORKBOOK,
 )
 
 

@@ -11,7 +11,7 @@ from bot import features
 from bot.core.use_cases import Came
 from bot.safety.watch import may_be_urgent
 from bot.store.tables.traffic import Urgency
-from bot.week.on_stage import chats_on_stage
+from bot.week.events import chats_on_stage
 
 _CAN_WAIT = frozenset(
     f"/{command.name}" for command in features.COMMANDS.values() if command.can_wait

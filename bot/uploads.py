@@ -6,15 +6,13 @@ from pathlib import PurePath
 
 from sqlmodel import Session
 
-from bot.core.chat.incoming import SentFile
-from bot.core.context import Context
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, SentFile, Turn
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import given_to
 from bot.people.telling import say_to
 from bot.pictures.photos import photos
 from bot.pictures.photos import words as photo_words
-from bot.pictures.photos.fetching import order
+from bot.pictures.photos.photos import order
 from bot.setup import many
 from bot.setup.roster_sheet.reading import Roster, is_roster, read_roster
 from bot.sheets import sheets

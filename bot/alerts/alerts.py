@@ -46,6 +46,17 @@ CORRECTED = "_corrected"
 
 
 @dataclass(frozen=True, slots=True)
+class Found:
+    """The flags of a day. `told_anew` is False where nothing new was said (a plan changed and the
+    morning was decided again): then a warning acknowledged that day is not raised once more.
+    """
+
+    flags: Sequence[Flag]
+    day: date
+    told_anew: bool = True
+
+
+@dataclass(frozen=True, slots=True)
 class Answered:
     """What the athlete is told of the flags on their words.
 
@@ -61,30 +72,23 @@ _AS_EVER = Answered()
 
 
 def raise_flags(
-    turn: Turn,
-    profile: AthleteProfile,
-    flags: Sequence[Flag],
-    *,
-    day: date,
-    told_anew: bool = True,
-    answered: Answered = _AS_EVER,
+    turn: Turn, profile: AthleteProfile, found: Found, answered: Answered = _AS_EVER
 ) -> bool:
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
-    `told_anew` is False where nothing new was said (a plan changed and the morning was decided
-    again): then a warning acknowledged that day is not raised once more. Doubts have a life of their
-    own (`bot.alerts.doubts`). Whether the athlete has been sent their answer.
+    Doubts have a life of their own (`bot.alerts.doubts`). Whether the athlete has been sent their
+    answer.
     """
-    raised = {flag.id for flag in flags}
+    raised, day = {flag.id for flag in found.flags}, found.day
     if profile.status == AthleteStatus.ENDED:
         return False  # nobody coaches them; what they are to do themselves is said all the same
     words = words_told(turn.session, profile.person_id, day)
     opened = []
-    for flag in sorted(flags, key=lambda flag: -flag.level.rank):
+    for flag in sorted(found.flags, key=lambda flag: -flag.level.rank):
         if SAID_BY.get(flag.id) in raised or flag.id is FlagId.DOUBT:
             continue
         facts = together.in_their_words(flag, words)
-        row = _raise(turn, profile, flag, facts, day, told_anew=told_anew)
+        row = _raise(turn, profile, flag, facts, found)
         if row is not None:
             opened.append(row)
     opened = together.gathered(turn, opened)
@@ -229,7 +233,8 @@ def note(
     their target. With `once`, the same words are not noted twice within a day.
     """
     for person in others_coaching(turn.session, profile):
-        notes.tell(turn, person, profile.person_id, words_for, once=once)
+        comes = notes.Comes.ONCE_A_DAY if once else notes.Comes.IN_TURN
+        notes.tell(turn, person, profile.person_id, words_for, comes)
 
 
 def open_again(turn: Turn, row: AlertRow, level: Level) -> None:
@@ -256,15 +261,10 @@ def _rewrite(turn: Turn, row: AlertRow, person: Person, *, to_acknowledge: bool)
 
 
 def _raise(
-    turn: Turn,
-    profile: AthleteProfile,
-    flag: Flag,
-    facts: dict[str, Any],
-    day: date,
-    *,
-    told_anew: bool,
+    turn: Turn, profile: AthleteProfile, flag: Flag, facts: dict[str, Any], found: Found
 ) -> AlertRow | None:
     """The row of an alert that is new, or None where this has been said."""
+    day, told_anew = found.day, found.told_anew
     for earlier in _of_same_cause(turn.session, profile.person_id, flag):
         worse = flag.level.rank > Level(earlier.level).rank
         same = _apart_from_corrections(earlier.facts) == facts or (

@@ -23,21 +23,16 @@ from engine.safety import FlagId, Level
 NO, FINE, TOLD, CHECKED_IN = "answer", "fine", "told", "check-in"
 
 
-def asked(
-    turn: Turn,
-    profile: AthleteProfile,
-    question: OpenQuestion,
-    words: str,
-    about: str,
-    *,
-    sounds_like: str = "",
-) -> None:
+def asked(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     """The coach hears at once what was written and that it has been asked about, without a sound.
 
     Who coaches themself knows; it is kept where somebody is told if no answer comes. `about` is the
     symptom that may be meant, "" where that is open; then `sounds_like` is what the second ear took it
     for.
     """
+    words, about, sounds_like = (
+        str(question.answers.get(key, "")) for key in ("_words", "_symptom", "_concern")
+    )
     athlete, own = get_person(turn.session, profile.person_id), is_own_coach(profile)
     if profile.status == AthleteStatus.ENDED or not has_agreed(turn.session, athlete):
         return

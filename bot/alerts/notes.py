@@ -6,6 +6,8 @@ message and not twenty. Alerts that need a word never come this way.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from enum import Enum, auto
 from zoneinfo import ZoneInfo
@@ -15,10 +17,9 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import MESSAGE
 from bot.core.chat.outbox import SILENTLY, TEXT_LIMIT, Button, Shown, Topic
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_coaches
@@ -28,7 +29,7 @@ from bot.store.base import id_of
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
-from bot.words import common, quoting
+from bot.words import common
 from engine.written.chatter import is_chatter
 
 RELEASE = "notes"
@@ -57,45 +58,55 @@ _GATHERED = (
 )
 
 
-def tell(
-    turn: Turn, coach: Person, athlete_id: int, sentence: Said, *,
-    at_once: bool = False, once: bool = False,
-) -> None:  # fmt: skip
-    """Tell the coach silently: in the message of notes that is still fresh, or in a new one.
+class Comes(Enum):
+    """When a note comes to a coach."""
 
-    With `at_once`, in quiet hours too: it makes no sound, and is there for who looks. With `once`,
-    the same words are not noted twice within a day.
-    """
+    IN_TURN = auto()  # after their quiet hours
+    ONCE_A_DAY = auto()  # the same, where these words have not come within a day
+    AT_ONCE = auto()  # in quiet hours too: it makes no sound, and is there for who looks
+    ALONG = auto()  # with what is still fresh or comes next, making no message by itself
+
+
+def tell(
+    turn: Turn, coach: Person, athlete_id: int, sentence: Said, comes: Comes = Comes.IN_TURN
+) -> None:
+    """Tell the coach silently: in the message of notes that is still fresh, or in a new one."""
     with speaking_to(coach):
         text = sentence() if callable(sentence) else sentence
-        if once and _noted(turn, coach, athlete_id, text):
+        if comes is Comes.ONCE_A_DAY and _noted(turn, coach, athlete_id, text):
             return
         note = CoachNote(coach_id=id_of(coach), athlete_id=athlete_id, at=turn.now, text=text)
-        _tell_or_hold(turn, coach, note, at_once=at_once)
+        _tell_or_hold(turn, coach, note, at_once=comes is Comes.AT_ONCE)
 
 
-class Comes(Enum):
-    """When a note comes to a coach: after their quiet hours; in these too, without a sound; or along
-    with what is still fresh or comes next, making no message by itself.
+@dataclass(frozen=True, slots=True)
+class Wrote:
+    """What an athlete wrote of their own accord, and in which message.
+
+    `instead` is what coaches read behind the words, or for what is none (a voice message).
     """
 
-    IN_TURN = auto()
-    AT_ONCE = auto()
-    ALONG = auto()
+    words: str
+    message_id: int | None = None
+    instead: Callable[[], str] | None = None
+
+    def whole(self) -> str:
+        """All that coaches read, in the language in force."""
+        parts = (self.words, self.instead() if self.instead is not None else "")
+        return " ".join(part for part in parts if part)
 
 
 def gather(
-    turn: Turn, coach: Person, athlete: Person, sentence: Said, *,
-    message_id: int | None = None, comes: Comes = Comes.IN_TURN,
-) -> str:  # fmt: skip
-    """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
-    button to reply. Returns the words as they are kept.
+    turn: Turn, coach: Person, athlete: Person, wrote: Wrote, comes: Comes = Comes.IN_TURN
+) -> str:
+    """What an athlete wrote: silent, and one message a stretch of it, with a button to reply.
+    Returns the words as they are kept.
     """
     with speaking_to(coach):
-        said = sentence() if callable(sentence) else sentence
+        said = wrote.whole()
         note = CoachNote(
             coach_id=id_of(coach), athlete_id=id_of(athlete), at=turn.now, said=said,
-            text=quoting.wrote(athlete.first_name, quoting.shown(said)), message_id=message_id,
+            text=common.wrote(athlete.first_name, common.shown(said)), message_id=wrote.message_id,
         )  # fmt: skip
         if comes is not Comes.ALONG:
             _tell_or_hold(turn, coach, note, at_once=comes is Comes.AT_ONCE)
@@ -129,7 +140,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
         turn.session.add(note)
         turn.session.flush()
         with speaking_to(coach):
-            note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
+            note.text = common.wrote(athlete.first_name, common.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
             if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
                 topic = Topic(TopicKind.NOTES, note.outbox_id)
@@ -306,7 +317,7 @@ def _answered_since(session: Session, coach: Person, athlete: Person, row: Outbo
 
 
 def _stretch(athlete: Person, notes: list[CoachNote]) -> str:
-    return quoting.from_athlete(athlete.first_name, [note.said for note in notes])
+    return common.from_athlete(athlete.first_name, [note.said for note in notes])
 
 
 def _reply_button(athlete: Person) -> Button:

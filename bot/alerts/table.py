@@ -7,7 +7,6 @@ from bot.core.chat.routes import Duty
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
-    id="alerts",
     duties=(
         Duty(
             notes.RELEASE,
@@ -15,5 +14,5 @@ FEATURE = Feature(
             "the end of the quiet hours, when notes that were held go out",
         ),
         Duty(delivery.REPEAT, delivery.repeat, "an alert that nobody has acknowledged"),
-    ),
+    )
 )

@@ -16,7 +16,7 @@ from bot.people.rights import others_coaching
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.words.figures import capital
-from bot.words.symptoms import symptom_names
+from bot.words.names import symptom_names
 from engine.decision.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
 from engine.safety.after_show import LOOKED_AT
@@ -122,4 +122,4 @@ def tell_complaints(
         )
 
     for person in others_coaching(turn.session, profile):
-        notes.tell(turn, person, profile.person_id, partial(sentence, person), at_once=True)
+        notes.tell(turn, person, profile.person_id, partial(sentence, person), notes.Comes.AT_ONCE)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from bot.alerts.words_advice import advice, under_a_warning
-from bot.alerts.words_findings import cause
-from bot.words import coach_figures as figures
+from bot.alerts.words_athlete import cause
+from bot.words import figures
 from bot.words.languages import Sentence, mark, tr
 from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
@@ -177,7 +177,7 @@ def corrected(told: Mapping[str, Any], weight_unit: str, volume_unit: str) -> st
 
 def _figure(key: str, value: float, weight_unit: str, volume_unit: str) -> str:
     if key == "water_l":
-        return figures.litres(value, volume_unit)
+        return figures.volume(value, volume_unit)
     if key == "weight_kg":
         return figures.weight(value, weight_unit)
     return tr("{hours} h", hours=figures.plain(value))

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.alerts.words_athlete import if_worse
 from bot.words.languages import Sentence, mark, tr
-from bot.words.symptoms import symptom_names
+from bot.words.names import symptom_names
 from engine.safety.words import LOW_SODIUM_ADVICE, TOO_FAST_ADVICE
 from engine.symptoms import Symptom
 from engine.values.level import Level

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from engine.safety import Level
 

@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
 
+from bot.words import figures
+from bot.words.figures import InChat
 from bot.words.languages import Sentence, SentenceOn, mark, tr
-from bot.words.symptoms import symptom_name, symptom_names
+from bot.words.names import symptom_name, symptom_names
+from engine.safety import FlagId, finding
+from engine.safety import words as engine_words
+from engine.safety.flag import OfFinding
+from engine.safety.words import WORDED
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.
 SYMPTOM_BUTTONS = {
@@ -218,3 +225,72 @@ def glad_you_are_fine(coach: str) -> str:
     if not coach:
         return tr("Good to hear.")
     return tr("Good to hear. I've told {coach} that you are fine.", coach=coach)
+
+
+#: Behind the advice on too much water, in the days after a show.
+and_no_large_meals = Sentence(
+    "No training and no large meals until a doctor has looked: in these days minerals in your blood "
+    "can fall as well, now that you eat more."
+)
+
+
+def look_into_it(coach: str, *, self_coached: bool) -> str:
+    parts = [
+        tr("See a doctor today."),
+        "" if self_coached else tr("I have told {coach}.", coach=coach),
+        tr(
+            "In these days weakness, heavy limbs, palpitations or swelling can mean that "
+            "minerals in your blood are falling now that you eat more. No large meals until a "
+            "doctor has looked. If it gets worse, call your local emergency number."
+        ),
+    ]
+    return " ".join(part for part in parts if part)
+
+
+def stays_with_you(*, self_coached: bool) -> str:
+    """Of what was told before somebody has agreed that it is passed on or kept."""
+    if self_coached:
+        return tr("I have not saved that, because you have not agreed yet.")
+    return tr("I have told nobody of that, because you have not agreed yet.")
+
+
+class _InChat(InChat, OfFinding):
+    """A finding's facts in the language in force, in the athlete's units."""
+
+    def __init__(
+        self, facts: Mapping[str, Any], name: str, weight_unit: str, volume_unit: str
+    ) -> None:
+        super().__init__(facts, name)
+        self.weight_unit, self.volume_unit = weight_unit, volume_unit
+
+    def plain(self, value: float) -> str:
+        return figures.plain(value)
+
+    def symptoms(self, ids: Iterable[str]) -> str:
+        return symptom_names(ids)
+
+
+def cause(
+    flag: str, facts: Mapping[str, Any], *, name: str = "", weight_unit: str, volume_unit: str
+) -> str:
+    """What was found; `name` is whose words are quoted, "" for the reader's own."""
+    return engine_words.cause(finding(flag), _InChat(facts, name, weight_unit, volume_unit))
+
+
+def line(flag: FlagId, facts: Mapping[str, Any], *, weight_unit: str, volume_unit: str) -> str:
+    """The finding for the athlete; "" where they are told otherwise."""
+    says = WORDED[flag].line
+    return says(_InChat(facts, "", weight_unit, volume_unit)) if says is not None else ""
+
+
+def together(lines: Sequence[str], coach: str, *, no_raise: bool) -> str:
+    """All of a morning's, and who knows of them. `coach` is "" for who coaches themself."""
+    said = " ".join(dict.fromkeys(line for line in lines if line))
+    if not no_raise:
+        return said
+    known = (
+        tr("I've told {coach}, and I won't add carbs on these answers.", coach=coach)
+        if coach
+        else tr("I won't add carbs on these answers.")
+    )
+    return f"{said} {known}".strip()

@@ -6,8 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import partial
 
-from bot.dialogue.flow import Flow, Step
-from bot.dialogue.readers import buttons, one_of
+from bot.dialogue.flow import Flow, Step, buttons, one_of
 from bot.membership.onboarding import words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.words import figures

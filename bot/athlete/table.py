@@ -11,7 +11,6 @@ from bot.dialogue.feature import Feature
 from bot.words.common import already_answered
 
 FEATURE = Feature(
-    id="athlete",
     commands=(
         Command("checkin", ATHLETE, athlete_views.check_in, words.menu_checkin, rank=10),
         Command("today", ATHLETE, athlete_views.today, words.menu_today, rank=20),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import time
+from datetime import date, time
 from functools import partial
 
 from sqlmodel import col, select
@@ -20,17 +20,18 @@ from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
 from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
-from bot.decision.to_athlete import told_why
+from bot.decision.signoff.signoff import waiting_line
+from bot.decision.to_athlete import told_whole, told_why
 from bot.dialogue import asking
-from bot.dialogue.readers import zone_of
-from bot.event.season import lines as season_lines
+from bot.dialogue.flow import zone_of
+from bot.event import season
 from bot.people.changes import Change
 from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.tables.week import CheckInRow
-from bot.week.cases import checkin_of, decision_of, stands_g
+from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.week.cases import checkin_of, decision_of
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases
@@ -59,7 +60,7 @@ def today(turn: Act) -> None:
         say_to(turn, turn.person, words.no_target(day))
         return
     decided = latest_decision(turn.session, profile.person_id)
-    why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
+    why = _told_of(turn, profile, decided, day) if decided is not None else ""
     row = checkin_row(turn.session, profile.person_id, day)
     text = words_target.target_message(
         words_target.target_head(week.plan, day, week.days_out(day)),
@@ -68,6 +69,15 @@ def today(turn: Act) -> None:
         lead="" if row else words.not_checked_in_yet(),
     )
     say_to(turn, turn.person, text)
+
+
+def _told_of(turn: Act, profile: AthleteProfile, decided: DecisionRow, day: date) -> str:
+    """The reason beside the day's figure; and what waits to be approved for a day that comes."""
+    if decided.sets_date == day:
+        return told_why(turn.session, profile, decided)
+    if decided.sets_date > day and decided.status == DecisionStatus.WAITING:
+        return words.for_a_day(decided.sets_date, waiting_line(turn.session, profile, decided))
+    return ""
 
 
 def week_view(turn: Act) -> None:
@@ -89,15 +99,11 @@ def week_view(turn: Act) -> None:
             rows.append(words.week_heading(heading))
         target = target_in_force(turn.session, week, day)
         assert target is not None
-        rows.append(
-            words.week_row(
-                day, target, planned, profile.volume_unit,
-                today=day == now_day,
-                fixed=day < now_day or day_set(turn.session, profile.person_id, day) is not None,
-            )
-        )  # fmt: skip
+        fixed = day < now_day or day_set(turn.session, profile.person_id, day) is not None
+        row = words.week_row(planned, target, day, profile.volume_unit, fixed=fixed)
+        rows.append(words.on_today(row) if day == now_day else row)
     title = words.week_title(week.event.kind, week.event.day)
-    ahead = season_lines.ahead_line(turn, profile)
+    ahead = season.ahead_line(turn, profile)
     text = words.week_message(title, rows)
     say_to(turn, turn.person, "\n\n".join(part for part in (text, ahead) if part))
 
@@ -108,10 +114,9 @@ def why(turn: Act) -> None:
     text = (
         why_words.why_message(
             decision_of(decided),
+            told_whole(turn.session, profile, decided),
             profile.weight_unit,
             profile.volume_unit,
-            self_coached=is_own_coach(profile),
-            stands_g=stands_g(decided),
         )
         if decided
         else why_words.nothing_decided()

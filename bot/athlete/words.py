@@ -43,6 +43,11 @@ no_target = SentenceOn(
 )
 
 
+def for_a_day(day: date, what: str) -> str:
+    """What holds for a day to come, where another one is asked for."""
+    return tr("For {day}: {what}", day=figures.long_day(day), what=what)
+
+
 def week_message(title: str, rows: Sequence[str]) -> str:
     return title + "\n" + "\n".join(rows)
 
@@ -61,7 +66,7 @@ def week_heading(phase: str) -> str:
 
 
 def week_row(
-    day: date, target: DayTarget, planned: DayTarget, volume_unit: str, *, today: bool, fixed: bool
+    planned: DayTarget, target: DayTarget, day: date, volume_unit: str, *, fixed: bool
 ) -> str:
     change = target.carb_g - planned.carb_g
     moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
@@ -75,9 +80,12 @@ def week_row(
         fat_g=target.fat_g,
         water=figures.volume(target.water_l, volume_unit),
     )
-    state = "" if fixed else " " + tr("planned")
-    mark_of_today = " ← " + tr("today") if today else ""
-    return row + state + mark_of_today
+    return row if fixed else f"{row} " + tr("planned")
+
+
+def on_today(row: str) -> str:
+    """The row of today, marked as that."""
+    return f"{row} ← " + tr("today")
 
 
 def past_message(rows: Sequence[str]) -> str:

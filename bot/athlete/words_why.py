@@ -6,28 +6,18 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from bot.decision.words_outlook import why_lines
-from bot.decision.words_reasons import bound_name, gate_name, reason
+from bot.decision.words_target import bound_name, gate_name
 from bot.words import figures
 from bot.words.languages import Sentence, tr
-from bot.words.looks import seen_in
-from bot.words.names import cited, rule_name
+from bot.words.names import cited, rule_name, seen_in
 from engine.decision.decide import Decision
 from engine.values.limits import Window
 from engine.written.units import Towards
 
 
-def why_message(
-    decision: Decision,
-    weight_unit: str,
-    volume_unit: str,
-    *,
-    self_coached: bool = False,
-    stands_g: float | None = None,
-) -> str:
-    """The trace, for a person: gates, what was weighed up, what held it, the sources."""
-    parts = [
-        reason(decision, weight_unit, volume_unit, self_coached=self_coached, stands_g=stands_g)
-    ]
+def why_message(decision: Decision, why: str, weight_unit: str, volume_unit: str) -> str:
+    """`why`, and the trace, for a person: gates, what was weighed up, what held it, the sources."""
+    parts = [why]
     weighed = [
         *_seen(decision, weight_unit, volume_unit),
         _stopped_or_clear(decision),

@@ -12,8 +12,8 @@ from bot.calendar import words
 from bot.calendar.week_calendar import LENGTH_MIN, SHORT_MIN, Drawn
 from bot.event.stage import day as stage_day
 from bot.people.people import name_of
+from bot.store.tables.event import TripRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_plan, limits_row
 from engine.stage_day.stage_day import Kind

@@ -16,17 +16,15 @@ from sqlmodel import Session, col, select
 from bot.calendar import words
 from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnCalendar
 from bot.core.chat.outbox import Delivery, Topic, send_document
-from bot.core.context import Document
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, OnAthlete, Turn
+from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.base import id_of
-from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.event import CalendarRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import EventRow

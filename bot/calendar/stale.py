@@ -9,7 +9,7 @@ from sqlmodel import select
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
-from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.event import CalendarRow
 from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.week import EventRow
 

@@ -11,7 +11,6 @@ from bot.dialogue.feature import After, Feature
 from bot.people.changes import Follows, following
 
 FEATURE = Feature(
-    id="calendar",
     commands=(
         Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260, can_wait=True),
     ),

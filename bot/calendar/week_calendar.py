@@ -18,9 +18,9 @@ from bot.event.stage import day as stage_day
 from bot.food import words_day as food_words
 from bot.food.list import food_of, rows_of, times_of
 from bot.people.people import is_own_coach, name_of
+from bot.store.tables.event import TripRow
 from bot.store.tables.food import FoodDayRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_plan, day_set
 from engine.evidence.staging import (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.decision.words_target import out, target_lines
-from bot.event.stage import words_entries as stage_entries
+from bot.event.stage import words
 from bot.words import figures, phases
 from bot.words.common import event_name
 from bot.words.languages import Sentence, SentenceOn, tr, trn
@@ -74,7 +74,7 @@ def meal_details(portions: Sequence[str], carb_g: float) -> str:
 
 
 def stage_summary(entry: Entry, classes: int) -> str:
-    return figures.capital(stage_entries.line(entry, classes))
+    return figures.capital(words.line(entry, classes))
 
 
 # In a coach's file

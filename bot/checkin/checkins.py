@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 from sqlmodel import Session
 
@@ -14,11 +14,11 @@ from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED, SOMETHING_OFF
 from bot.core.chat.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
-from bot.decision.deciding import decide_checkin
+from bot.decision.deciding import Occasion, decide_checkin
 from bot.dialogue import asking
+from bot.dialogue.answering import TYPED_IN
 from bot.dialogue.flow import Answers
-from bot.dialogue.taking import TYPED_IN
-from bot.event.asks import asks as event_asks
+from bot.event import asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
@@ -204,11 +204,11 @@ def take(
     beside = (words.worked_out(answers), _passed_on_beside(turn, profile, answers))
     lead = "\n".join(part for part in (lead, *beside) if part)
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
-    decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
+    decided = decide_checkin(turn, profile, row, Occasion(lead, told_anew))
     _pass_on(turn, profile, row)
     if not again and not told_anew and answers.get("fine") == ALL_FINE:
         safety_answers.all_is_fine(turn, profile)
-    event_asks.look_ahead(turn, profile, row)
+    asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)
 
@@ -235,6 +235,16 @@ def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
             words.beside_the_numbers((), row.gut, row.sleep_h, note),
         ), once=True,
     )  # fmt: skip
+
+
+def row_with(standing: CheckInRow | None, profile: AthleteProfile, answers: Answers) -> CheckInRow:
+    """A morning's row as these answers would leave it, beside the one that stands and never kept."""
+    day = date.fromisoformat(answers["_date"])
+    kept = standing.model_dump(exclude={"id"}) if standing is not None else {}
+    given = {"answered_at": datetime.min.replace(tzinfo=UTC), **kept}
+    row = CheckInRow(**given | {"athlete_id": profile.person_id, "date": day})
+    _write(row, answers)
+    return row
 
 
 def _write(row: CheckInRow, answers: Answers, in_note: Sequence[str] = IN_NOTE) -> None:

@@ -38,9 +38,19 @@ from bot.checkin.flow_reading import (
     water_choices,
     with_why,
 )
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    free_text,
+    one_of,
+    said,
+    two_a_row,
+)
 from bot.plan.flow_number import read_number
 from bot.words import languages, names
 from bot.words.common import skip_button, something_off_button

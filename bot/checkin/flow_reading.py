@@ -7,9 +7,8 @@ from dataclasses import asdict, replace
 from typing import Any
 
 from bot.checkin import words, words_doubts
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
-from bot.dialogue.readers import said
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer, said
 from bot.words import figures, invalid_answers
 from bot.words.common import leave_out_button, no, none_of_these_button, yes
 from bot.words.languages import Sentence, language, worded

@@ -14,8 +14,8 @@ from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision.care import care_for
 from bot.dialogue import asking
-from bot.event.closing import close_week
-from bot.event.season import season
+from bot.event import season
+from bot.event.setting import close_week
 from bot.people.changes import Change
 from bot.people.people import example_of, get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
@@ -103,7 +103,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         mornings_missed=1 if is_own_coach(profile) else _missed_in_silence(turn, profile),
     )
     told = [flag for flag in flags if flag.id == "missed-check-in"]
-    alerts.raise_flags(turn, profile, told, day=duty.local_date)
+    alerts.raise_flags(turn, profile, alerts.Found(told, duty.local_date))
 
 
 def event_over(turn: Turn, duty: AgendaRow) -> None:

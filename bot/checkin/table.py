@@ -11,7 +11,6 @@ from bot.dialogue.feature import Feature
 from bot.week import prompts
 
 FEATURE = Feature(
-    id="checkin",
     taps=(tap(ON_ANSWERS, ATHLETE, checkins.tapped),),
     flows=(FlowBinding(CHECK_IN, checkins.finish),),
     duties=(

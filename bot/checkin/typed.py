@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlmodel import Session, col, select
 
@@ -33,8 +33,8 @@ from bot.checkin.flow_reading import (
 )
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
+from bot.dialogue.answering import TYPED_IN
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by
-from bot.dialogue.taking import TYPED_IN
 from bot.people.people import local_date, profile_of
 from bot.people.telling import say_to
 from bot.plan.flow_number import read_number
@@ -70,35 +70,46 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
         if beside_another:
             return False
         return _put_right(turn, person, profile, row) or _change_told(turn, person, profile, row)
-    drafts = asking.open_questions(
-        turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
-    )
+    told = morning_in(turn.session, person, profile, turn.incoming.text, today)
+    if told is None or (beside_another and not _is_whole(told.report)):
+        return False
+    for draft in told.drafts:
+        asking.close(turn, draft)
+    answers = told.answers
+    if turn.incoming.message_id is not None:
+        first = _first_key(told.report)
+        typed_in = answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): first}
+        answers[TYPED_IN] = typed_in
+    _go_on(turn, person, profile, answers)
+    return True
+
+
+class ToldMorning(NamedTuple):
+    """What a text tells of a morning: its answers with those given before, in `drafts` left open."""
+
+    report: Report
+    answers: Answers
+    drafts: Sequence[OpenQuestion]
+
+
+def morning_in(
+    session: Session, person: Person, profile: AthleteProfile, text: str, today: date
+) -> ToldMorning | None:
+    """The morning that a text tells of, of an athlete who has not told theirs yet; None: it is none."""
+    drafts = asking.open_questions(session, person, flow=CHECK_IN.id, subject_id=profile.person_id)
     drafts = [draft for draft in drafts if draft.answers.get("_date") == today.isoformat()]
     given = (
         drafts[-1].answers | units_of(profile)
         if drafts
-        else question_context(turn.session, profile, today)
+        else question_context(session, profile, today)
     )
     if given.get(DOUBTS):
-        return False  # what was doubtful is answered where it was asked
-    report = (
-        read_morning(turn.incoming.text, given)
-        if drafts
-        else read_told(turn.incoming.text, known_of(given, ()))
-    )
-    if beside_another and not _is_whole(report):
-        return False
+        return None  # what was doubtful is answered where it was asked
+    report = read_morning(text, given) if drafts else read_told(text, known_of(given, ()))
     asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
-    if not _is_morning(report, asked=asked, whole_week=_in_week(turn.session, profile, today)):
-        return False
-    for draft in drafts:
-        asking.close(turn, draft)
-    answers = given | taken_from(report, given)
-    if turn.incoming.message_id is not None:
-        typed_in = answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): _first_key(report)}
-        answers[TYPED_IN] = typed_in
-    _go_on(turn, person, profile, answers)
-    return True
+    if not _is_morning(report, asked=asked, whole_week=_in_week(session, profile, today)):
+        return None
+    return ToldMorning(report, given | taken_from(report, given), drafts)
 
 
 def _first_key(report: Report) -> str:

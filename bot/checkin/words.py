@@ -6,11 +6,9 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from bot.words import figures
-from bot.words.common import kind_word
+from bot.words.common import kind_word, shown
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.names import training_went
-from bot.words.quoting import shown
-from bot.words.symptoms import symptom_name
+from bot.words.names import symptom_name, training_went
 from engine.values.checkin import TrainingDone
 
 Answers = dict[str, Any]

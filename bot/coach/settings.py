@@ -9,14 +9,12 @@ from sqlmodel import Session
 from bot.coach.buttons import SETTINGS, CoachSetting, OnSettings
 from bot.coach.digest import digest, words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Flow
-from bot.dialogue.readers import zone_of
+from bot.dialogue.flow import Flow, zone_of
 from bot.people.coach_settings import coach_settings_of, zone_of_coach
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import OpenQuestion, Person
 

@@ -20,7 +20,6 @@ from bot.dialogue.feature import Feature
 from bot.people import coach_settings
 
 FEATURE = Feature(
-    id="coach",
     commands=(
         Command("roster", COACHING, roster.show_roster, words.roster_menu, rank=150),
         Command("digest", COACHING, settings.show_settings, digest_words.digest_menu, rank=170),

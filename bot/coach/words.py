@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr, trn
-from bot.words.names import LIMIT_WORDS, word
-from bot.words.symptoms import flag_name
+from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
 
@@ -46,7 +45,7 @@ def card_today(day: date, carb_g: float, water: str, phase: str) -> str:
     """`phase`: what the plan has the day for; "" where that needs no word."""
     line = tr(
         "Today, {day}: {carb} carbs, water {water}",
-        day=figures.day(day),
+        day=figures.short_day(day),
         carb=figures.grams(carb_g),
         water=water,
     )
@@ -83,7 +82,7 @@ def card_alert(level: str, flag: str, since: str) -> str:
 
 
 def card_waiting(carb_g: float, day: date, until: str, *, self_coached: bool) -> str:
-    said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
+    said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.short_day(day)}
     if self_coached:
         return tr("Waits for your approval until {clock}: {grams} for {day}", **said)
     return tr("Waits for approval until {clock}: {grams} for {day}", **said)
@@ -103,7 +102,7 @@ card_limits = SentenceOn("Limits: {limits}")
 
 def card_note(day: date, note: str) -> str:
     said = note if len(note) <= LONGEST_NOTE else f"{note[: LONGEST_NOTE - 1]}…"
-    return tr('Last note, {day}: "{note}"', day=figures.day(day), note=said)
+    return tr('Last note, {day}: "{note}"', day=figures.short_day(day), note=said)
 
 
 def card_pictures(day: date, mornings: int) -> str:
@@ -111,7 +110,7 @@ def card_pictures(day: date, mornings: int) -> str:
         "Last photos: {day} ({number} morning in all)",
         "Last photos: {day} ({number} mornings in all)",
         mornings,
-        day=figures.day(day),
+        day=figures.short_day(day),
     )
 
 

@@ -9,12 +9,14 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.context import Context, Document
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Document, Incoming, Turn
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
 
 #: What came in, as far as it says what is to go first: its chat, and what was typed or tapped.
 Came = tuple[int | None, str]
+#: What is worked out ahead: in a session that writes nothing, of the chat, with what came in, once it
+#: is wanted.
+Foresee = Callable[[Session, Context, int, Callable[[], Incoming | None]], None]
 HowUrgent = Callable[[Session, datetime, Sequence[Came]], Sequence[Urgency]]
 
 
@@ -39,6 +41,9 @@ class UseCases:
     poisoned: Callable[[Turn, int], None] = _nothing_more
     # How urgent each of the things is that came in, so that what is more so goes first.
     how_urgent: HowUrgent = all_alike
+    # What the answer to something may need and takes long to work out is worked out before the answer's
+    # transaction begins, and at hand in it (`bot.store.working_out`).
+    foresee: Foresee = _nothing_more
     # What is made of a downloaded file, outside any transaction: (row, content).
     unpack: Callable[[FetchRow, bytes, Context], object] = _nothing_more
     # What follows from it, in one; None for a file that could not be had.

@@ -8,6 +8,7 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
+from bot.alerts import words_athlete as safety_words
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
@@ -17,14 +18,13 @@ from bot.dialogue import asking
 from bot.people.people import get_person, local_date, profile_of
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
-from bot.safety import words as safety_words
 from bot.safety.reports import Told, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
 from engine.safety.after_show import after_show_flags
 from engine.symptoms import Symptom, screen
@@ -84,7 +84,7 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     row = _keep(turn, profile, symptoms, weight)
     before = _stage_weight(turn.session, profile, answers["_event"])
     rise = [f for f in after_show_flags((), weight, before) if f.id is FlagId.AFTER_SHOW_RISE]
-    alerts.raise_flags(turn, profile, rise, day=row.date)
+    alerts.raise_flags(turn, profile, alerts.Found(rise, row.date))
     if symptoms or written:
         told = Told(
             symptoms=tuple(symptoms) or (Symptom.UNWELL,), words=written, unread=not symptoms

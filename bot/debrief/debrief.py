@@ -9,7 +9,6 @@ from functools import partial
 from sqlmodel import Session, col, func, select
 
 from bot.alerts import notes
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LOOK, PICTURE
 from bot.core.chat.outbox import Button
 from bot.core.timing import agenda, instants
@@ -34,7 +33,7 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import is_first_coach
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -43,7 +42,7 @@ from bot.week.cases import decision_of, stood
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 
 from sqlmodel import Session
@@ -17,15 +18,17 @@ from bot.people.people import name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import athlete_of, baseline_of, current_limits
-from engine.planning.behind.hindsight import Moved, foreseen, rules_weighed
-from engine.planning.behind.learning import taught
+from engine.planning.behind.hindsight import Helped, Moved, foreseen, rules_weighed
+from engine.planning.behind.learning import Taught, taught
 from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.planning.behind.next_time import next_time
-from engine.values.athlete import Athlete
+from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
+from engine.values.limits import Limits
 
 DAY = timedelta(days=1)
 
@@ -61,18 +64,19 @@ def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: s
     event, row = found.event, debrief_row(session, found.event)
     athlete, baseline = athlete_of(profile), baseline_of(profile)
     weeks = _weeks(session, event)
-    lessons = taught(athlete, baseline, weeks)
     moved = [
         Moved(day.days_out, found.why[day.days_out], day.target.carb_g, day.set_g)
         for day in found.days
         if day.days_out in found.why and day.days_out > 0
     ]
-    weighed = rules_weighed(athlete, baseline, weeks, moved)
+    lessons, weighed, load = worked_out(
+        session, _looked_back, athlete, baseline, weeks, moved, _limits(session, event, athlete)
+    )
     three = next_time(
         found.debrief,
         Look(event.look) if event.look else None,
         lessons[-1].after if lessons else None,
-        _load(session, event, athlete, profile, weeks),
+        load,
         weighed,
     )
     decisions = [decision_of(row) for row in stood(session, event)]
@@ -94,18 +98,23 @@ def _weeks(session: Session, event: EventRow) -> tuple[PastWeek, ...]:
     return weeks_before(session, event.athlete_id, event.day + DAY)
 
 
-def _load(
-    session: Session,
-    event: EventRow,
-    athlete: Athlete,
-    profile: AthleteProfile,
-    weeks: tuple[PastWeek, ...],
-) -> NextLoad | None:
+def _limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
     try:
-        limits = current_limits(session, event, athlete)
+        return current_limits(session, event, athlete)
     except ValueError:  # the body mass on file allows them no more
-        limits = None
-    try:
-        return next_load(athlete, baseline_of(profile), weeks[-1].as_it_went, weeks, limits)
-    except (NothingLearnt, ModelMisfit):
         return None
+
+
+def _looked_back(
+    athlete: Athlete,
+    baseline: Baseline,
+    weeks: tuple[PastWeek, ...],
+    moved: Sequence[Moved],
+    limits: Limits | None,
+) -> tuple[tuple[Taught, ...], tuple[Helped, ...], NextLoad | None]:
+    """What the weeks taught, what each change was worth, and the load that they suggest."""
+    try:
+        load = next_load(athlete, baseline, weeks[-1].as_it_went, weeks, limits)
+    except (NothingLearnt, ModelMisfit):
+        load = None
+    return (taught(athlete, baseline, weeks), rules_weighed(athlete, baseline, weeks, moved), load)

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from bot.debrief import words, words_deeper
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons
 from bot.words import invalid_answers
 from bot.words.common import skip_button, too_long_here
 from engine.symptoms import screen

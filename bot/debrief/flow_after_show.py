@@ -6,8 +6,7 @@ from contextlib import suppress
 from functools import partial
 
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, free_text, one_of, said, two_a_row
+from bot.dialogue.flow import Answers, Flow, Step, buttons, free_text, one_of, said, two_a_row
 from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
 from bot.words.common import kind_word
 from bot.words.languages import Sentence, mark, tr

@@ -13,17 +13,16 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.base import id_of
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.cases import checkin_of, decision_of, observed_between
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from bot.week.load import checkin_row, current_plan, day_set
 from engine.decision.decide import Decision
-from engine.decision.trace import by_forecast
+from engine.decision.record import by_forecast
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
-from engine.values.look import Look
-from engine.values.observed import most_careful
+from engine.values.checkin import Look, most_careful
 from engine.values.plan import PeakPlan
 
 

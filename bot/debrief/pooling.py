@@ -15,14 +15,15 @@ from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import local_date, profile_of
+from bot.store.tables.coach import TaughtRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
+from bot.store.working_out import worked_out
 from bot.week.cases import priors_on, weeks_before
 from bot.week.load import athlete_of, baseline_of
 from engine.decision.record import plain
+from engine.values.body import Taught
 from engine.values.case import PastWeek
-from engine.values.prior import Taught
 
 LEARN = "taught"
 #: What says that a week is over and has been looked at, or will not be; or that past ones came or went.
@@ -53,7 +54,7 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
             TaughtRow.coach_id == profile.coach_id, TaughtRow.athlete_id == profile.person_id
         )
     ).first()
-    found = _taught(profile, weeks) if weeks and profile.baseline else None
+    found = _taught(turn.session, profile, weeks) if weeks and profile.baseline else None
     if found is None or not found.weeks:
         if row is not None:
             turn.session.delete(row)  # its weeks were taken back
@@ -68,11 +69,11 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
     return True
 
 
-def _taught(profile: AthleteProfile, weeks: tuple[PastWeek, ...]) -> Taught:
+def _taught(session: Session, profile: AthleteProfile, weeks: tuple[PastWeek, ...]) -> Taught:
     from engine.decision.beliefs import taught_by  # noqa: PLC0415 - numpy, for this alone
 
     key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
-    return taught_by(athlete_of(profile), baseline_of(profile), weeks, key)
+    return worked_out(session, taught_by, athlete_of(profile), baseline_of(profile), weeks, key)
 
 
 def finished_with(session: Session, profile: AthleteProfile, today: date) -> tuple[PastWeek, ...]:

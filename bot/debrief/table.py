@@ -12,7 +12,6 @@ from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import After, Feature
 
 FEATURE = Feature(
-    id="debrief",
     on_card=(
         view(buttons.DEBRIEF, debrief.show),
         view(buttons.NOTE, debrief.ask_note),

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.decision.words_outlook import LOOK_WORDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.looks import seen as look_seen
+from bot.words.names import seen as look_seen
 from bot.words.names import word
 from engine.planning.behind.debrief import DayBehind, Debrief, Lesson
 
@@ -207,7 +207,7 @@ def earlier_line(kind: str, day: date, per_kg: float, look: str | None, *, newes
     week = tr(
         "{kind} {day}, {per_kg} g/kg a day",
         kind=event_name(kind),
-        day=figures.day(day),
+        day=figures.short_day(day),
         per_kg=figures.number(per_kg, 1),
     )
     said = f"{week}, {tr(LOOK_WORDS[look])}" if look else week
@@ -249,7 +249,7 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
         tr(
             "From the {kind} of {day}, before you draft:",
             kind=event_name(kind),
-            day=figures.day(day),
+            day=figures.short_day(day),
         ),
         *(f"- {lesson(one)}" for one in lessons),
     ]

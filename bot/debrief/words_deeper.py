@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.debrief.words import WHY
 from bot.decision.words_outlook import LOOK_WORDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
 from bot.words.languages import Sentence, mark, tr, trn
@@ -14,8 +14,7 @@ from engine.planning.behind.debrief import DayBehind
 from engine.planning.behind.hindsight import Foreseen, Helped, Odds
 from engine.planning.behind.learning import Quantity, Taught
 from engine.planning.behind.next_time import Advice
-from engine.values.checkin import Gut
-from engine.values.look import Look
+from engine.values.checkin import Gut, Look
 
 TEN = 10
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime
+from typing import NamedTuple
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
@@ -17,6 +18,7 @@ from bot.decision import words_target as words
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.decision.signoff import signoff
 from bot.decision.to_athlete import (
+    Before,
     answer_of_now,
     reason_of,
     send_target,
@@ -32,30 +34,42 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
-from bot.week.cases import build_case, is_small_step, keep_made
-from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
-from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from bot.store.working_out import worked_out
+from bot.week.cases import build_case, decision_of, is_small_step, keep_made
+from bot.week.load import Figure, Week, checkin_row, current_week, day_set, set_day, target_in_force
+from engine.decision.decide import (
+    Case,
+    Decision,
+    Outcome,
+    asks_the_model,
+    case_as_dict,
+    decide,
+    decision_as_dict,
+)
 from engine.safety import Level
 from engine.symptoms import EATING_AND_MOOD
 
 
+class Occasion(NamedTuple):
+    """On what a check-in is decided.
+
+    `lead` stands before what the athlete is told; None: they are told nothing. `told_anew` is False
+    where not the answers but something around them changed. `answer_by`: the deadline of a proposal
+    that had been put before the coach already.
+    """
+
+    lead: str | None = ""
+    told_anew: bool = True
+    answer_by: datetime | None = None
+
+
 def decide_checkin(
-    turn: Turn,
-    profile: AthleteProfile,
-    row: CheckInRow,
-    *,
-    lead: str | None = "",
-    told_anew: bool = True,
-    answer_by: datetime | None = None,
+    turn: Turn, profile: AthleteProfile, row: CheckInRow, on: Occasion
 ) -> DecisionRow | None:
     """Decide on this check-in as it stands now; an earlier decision on it is replaced.
 
-    `told_anew` is False where not the answers but something around them changed. `answer_by`: the
-    deadline of a proposal that had been put before the coach already.
-
     Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
-    and larger changes to the coach. `lead` stands before what the athlete is told; None: they are told
-    nothing. None where there is no week to decide on yet.
+    and larger changes to the coach. None where there is no week to decide on yet.
     """
     week = current_week(turn.session, profile)
     person = get_person(turn.session, profile.person_id)
@@ -65,13 +79,13 @@ def decide_checkin(
         return None
     _replace_earlier(turn, row)
     case = build_case(turn.session, week, row)
-    decision = decide(case)
+    decision = decided_on(turn.session, case)
     known = alerts.found_on(turn.session, profile.person_id, decision.date)
     moods = [f.id for f in decision.flags if f.id in EATING_AND_MOOD and f.id not in known]
     if moods and profile.frozen_at is None:
         freeze(turn, profile, OF_EATING_AND_MOOD)
         case = replace(case, frozen=True)
-        decision = decide(case)
+        decision = decided_on(turn.session, case)
     decided = DecisionRow(
         athlete_id=profile.person_id,
         event_id=id_of(week.event),
@@ -94,38 +108,45 @@ def decide_checkin(
         carb_g=decided.carb_g, planned_carb_g=decided.planned_carb_g, status=decided.status,
     )  # fmt: skip
     # A warning that was seen to is not sounded again because a number or the plan changed.
-    seen_to = not told_anew and alerts.seen_to(turn.session, profile, decision.flags, decision.date)
+    seen_to = not on.told_anew and alerts.seen_to(
+        turn.session, profile, decision.flags, decision.date
+    )
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         freeze(turn, profile, decision.rule)
     _put_in_force(turn, week, decision, decided)
-    _bring_to_coach(turn, profile, decision, decided, told_anew, answer_by)
+    _bring_to_coach(turn, profile, decided, on)
     alerts.correct(turn, profile, row, decision.flags)
-    if lead is not None:
+    if on.lead is not None:
         with speaking_to(person):
-            lead = "\n\n".join(part for part in (answer_of_now(turn, profile), lead) if part)
-            tell(turn, week, decided, lead, known, seen_to=seen_to)
+            lead = "\n\n".join(part for part in (answer_of_now(turn, profile), on.lead) if part)
+            tell(turn, week, decided, lead, Before(known, seen_to))
     return decided
 
 
-def decide_with(
-    turn: Turn,
-    profile: AthleteProfile,
-    row: CheckInRow,
-    *,
-    lead: str | None,
-    always: bool,
-    answer_by: datetime | None = None,
-) -> bool:
-    """Decide again with what was told since; whether the athlete was sent the target for it.
+def decided_on(session: Session, case: Case) -> Decision:
+    """The decision that a case leads to, its forecast worked out with nothing locked."""
+    if asks_the_model(case):
+        worked_out(session, _foresee, case.without_the_clock)
+    return decide(case)
 
-    `lead` stands before it; None: nothing is sent. Without `always`, only a figure that is another
-    one now is. `answer_by`: the deadline of a proposal that waited already.
+
+def _foresee(case: Case) -> None:
+    """What the model is asked in deciding on it is at hand then, for whatever differs by the clock."""
+    decide(case)
+
+
+def decide_with(
+    turn: Turn, profile: AthleteProfile, row: CheckInRow, on: Occasion, *, always: bool
+) -> bool:
+    """Decide again with what was told since; whether the athlete was sent the target for it. Without
+    `always`, only a figure that is another one now is.
     """
+    lead = on.lead
     before = latest_decision(turn.session, profile.person_id)
     stood = None if before is None else (before.sets_date, stands(before))
     row.revision += 1
     turn.session.add(row)
-    decided = decide_checkin(turn, profile, row, lead=None, told_anew=False, answer_by=answer_by)
+    decided = decide_checkin(turn, profile, row, on._replace(lead=None, told_anew=False))
     if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
         return False
     moved = stood != (decided.sets_date, stands(decided))
@@ -203,7 +224,7 @@ def decide_again(
     turn.session.add(row)
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.because(because, self_coached=profile.coach_id == profile.person_id)
-    decide_checkin(turn, profile, row, lead=lead, told_anew=False, answer_by=answer_by)
+    decide_checkin(turn, profile, row, Occasion(lead, told_anew=False, answer_by=answer_by))
 
 
 def latest_decision(session: Session, athlete_id: int) -> DecisionRow | None:
@@ -244,10 +265,8 @@ def _put_in_force(turn: Turn, week: Week, decision: Decision, decided: DecisionR
         return
     figure = decision.lapse_g if decision.needs_sign_off else decision.carb_g
     if figure is not None:
-        set_day(
-            turn, athlete_id, decision.sets_date, figure,
-            by="decision" if _moves(decided) else "plan", decision_id=decided.id,
-        )  # fmt: skip
+        stands = Figure(figure, "decision" if _moves(decided) else "plan", decided.id)
+        set_day(turn, athlete_id, decision.sets_date, stands)
 
 
 def _moves(decided: DecisionRow) -> bool:
@@ -267,16 +286,13 @@ def freeze(turn: Turn, profile: AthleteProfile, because: str) -> None:
 
 
 def _bring_to_coach(
-    turn: Turn,
-    profile: AthleteProfile,
-    decision: Decision,
-    decided: DecisionRow,
-    told_anew: bool,
-    answer_by: datetime | None,
+    turn: Turn, profile: AthleteProfile, decided: DecisionRow, on: Occasion
 ) -> None:
-    alerts.raise_flags(turn, profile, decision.flags, day=decision.date, told_anew=told_anew)
+    decision = decision_of(decided)
+    found = alerts.Found(decision.flags, decision.date, on.told_anew)
+    alerts.raise_flags(turn, profile, found)
     if decision.needs_sign_off:
-        signoff.ask_coach(turn, profile, decided, answer_by=answer_by)
+        signoff.ask_coach(turn, profile, decided, answer_by=on.answer_by)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
         athlete = get_person(turn.session, profile.person_id)
         alerts.note(

@@ -5,10 +5,9 @@ from __future__ import annotations
 from datetime import date
 
 from bot.decision.signoff import words
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import yes_or_no
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, yes_or_no
 from bot.words import invalid_answers
-from bot.words.coach_figures import limit_label
+from bot.words.figures import limit_label
 from engine.written.units import parse_grams
 
 

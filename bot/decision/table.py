@@ -15,7 +15,6 @@ from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
-    id="decision",
     taps=(tap(cards.SIGN, COACHING, signoff_taps.sign_tapped, words_signoff.not_your_decision),),
     on_card=(view(buttons.HOLD, holding.ask_hold), view(buttons.HOLD_END, holding.end_hold)),
     flows=(

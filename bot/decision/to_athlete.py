@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
+from typing import NamedTuple
 
 from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
+from bot.alerts import words_athlete as cautions
 from bot.alerts import words_athlete as safety
-from bot.alerts import words_findings as cautions
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, drop_waiting, said_in
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
@@ -20,8 +21,7 @@ from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, Care, care_for
 from bot.decision.signoff import signoff
 from bot.decision.words_outlook import outlook_line
-from bot.decision.words_reasons import reason
-from bot.decision.words_target import nothing_planned_today
+from bot.decision.words_target import nothing_planned_today, reason
 from bot.people.people import get_person, is_own_coach
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
@@ -143,16 +143,27 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     return why
 
 
-def tell(
-    turn: Turn,
-    week: Week,
-    decided: DecisionRow,
-    lead: str,
-    known: Mapping[str, int],
-    *,
-    seen_to: bool,
-) -> None:
-    """`known`: what had been brought to the coach before, and answered."""
+def told_whole(session: Session, profile: AthleteProfile, decided: DecisionRow) -> str:
+    """The same, with what had been suggested where something else stands now."""
+    told, why = told_why(session, profile, decided), reason_of(profile, decided)
+    if why in told:
+        return told
+    stands_in_part = decided.status == DecisionStatus.LAPSED and is_small_step(decided)
+    return f"{told}\n\n{why if stands_in_part else words.had_suggested(why)}"
+
+
+class Before(NamedTuple):
+    """What had been brought to the coach before, and answered (as `alerts.found_on` gives it), and
+    whether somebody has seen to the warnings that are found again.
+    """
+
+    known: Mapping[str, int]
+    seen_to: bool
+
+
+def tell(turn: Turn, week: Week, decided: DecisionRow, lead: str, before: Before) -> None:
+    """The target and why, or what a warning asks for; behind the lead."""
+    known, seen_to = before
     profile, decision = week.profile, decision_of(decided)
     person = get_person(turn.session, profile.person_id)
     if decision.outcome is Outcome.ESCALATED and not seen_to:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.words.coach_figures import capital
 from bot.words.common import noted
+from bot.words.figures import capital
 from bot.words.languages import Sentence, mark, tr, trn
 from engine.values.case import ForecastUse
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from bot.decision.words_reasons import change_in_words
+from bot.decision.words_target import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import kind_word
@@ -12,7 +12,7 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.kept import InShort
-from engine.decision.trace import Trace
+from engine.decision.record import Trace
 from engine.evidence.deciding import MORNINGS_TO_TRUST
 from engine.written.units import WeightUnit
 

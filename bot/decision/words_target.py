@@ -1,12 +1,21 @@
-"""What an athlete reads day by day: targets, the week, why, past check-ins, settings, help."""
+"""What an athlete reads day by day: targets, the week, why."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
+from typing import Any
 
 from bot.words import figures, phases
+from bot.words.figures import InChat
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.names import seen_in
 from bot.words.phases import training_words
+from engine.decision import reason as engine_reason
+from engine.decision.decide import Decision
+from engine.decision.kept import InShort
+from engine.decision.reason import BY_GATE
+from engine.decision.rules.rule import Told
 from engine.values.plan import DayTarget, PeakPlan
 
 
@@ -120,18 +129,14 @@ def target_message(head: str, lines: str, why: str, *, lead: str = "", caution: 
 
 
 def waiting_for_coach(
-    coach_name: str,
-    proposed_g: float,
-    default_carb_g: float,
-    until: str,
-    self_coached: bool,
-    *,
-    small: bool = False,
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str, *, small: bool = False
 ) -> str:
-    """`small`: what stands until then is a small step in the same direction, not the plan."""
+    """`coach_name` is "" for who coaches themself. `small`: what stands until then is a small step in
+    the same direction, not the plan.
+    """
     if small:
-        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until, self_coached)
-    if self_coached:
+        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until)
+    if not coach_name:
         return tr(
             "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
             "waits for your own approval until {until}.",
@@ -150,9 +155,9 @@ def waiting_for_coach(
 
 
 def _small_step_for_now(
-    coach_name: str, proposed_g: float, default_carb_g: float, until: str, self_coached: bool
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str
 ) -> str:
-    if self_coached:
+    if not coach_name:
         return tr(
             "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
             "waits for your own approval until {until}; without it the small step stays.",
@@ -172,6 +177,8 @@ def _small_step_for_now(
 
 # A reason whose change waits for approval: not yet to be followed.
 suggested = SentenceOn("My suggestion, not approved yet: {why}")
+# And one whose change was not taken: not to be followed.
+had_suggested = SentenceOn("What I had suggested, which is not to be followed: {why}")
 
 
 BECAUSE = {
@@ -236,3 +243,53 @@ no_plan_yet = SentenceOn(
     "Saved, thank you. {coach_name} has not set the event, the plan and the limits yet, so there "
     "is nothing to adjust. You'll hear from me when there is."
 )
+
+
+BOUNDS = {
+    "carb_floor_g": mark("the day's floor"),
+    "carb_ceiling_g": mark("the day's ceiling"),
+    "change_per_day_g": mark("the largest change a day"),
+    "load_total_g": mark("the total for the load"),
+    # Of decisions made while a last day was allowed half the change.
+    "last_day_change": mark("the smaller change allowed so near the day"),
+    "guard_rail": mark("the safety bound"),
+    "caution": mark("an open caution: nothing is raised while one is there"),
+}
+
+
+def bound_name(bound: str) -> str:
+    """What held a figure, inside a sentence."""
+    return tr(BOUNDS[bound]) if bound in BOUNDS else bound
+
+
+def gate_name(gate: str) -> str:
+    return tr(BY_GATE[gate].name) if gate in BY_GATE else gate.replace("-", " ")
+
+
+class ToldInChat(InChat, Told):
+    """A decision's facts in the language in force."""
+
+    def look(self) -> str:
+        return seen_in(self.facts)
+
+
+def change_in_words(change_g: float) -> str:
+    return ToldInChat({}, change_g).change
+
+
+def reason(
+    decision: Decision | InShort,
+    weight_unit: str,
+    volume_unit: str,
+    *,
+    self_coached: bool = False,
+    stands_g: float | None = None,
+) -> str:
+    """One to three sentences for the athlete (see `engine.decision.reason`), in their units."""
+
+    def teller(facts: Mapping[str, Any], change_g: float) -> Told:
+        told = ToldInChat(facts, change_g)
+        told.weight_unit, told.volume_unit = weight_unit, volume_unit
+        return told
+
+    return engine_reason.reason(decision, teller, self_coached=self_coached, stands_g=stands_g)

@@ -12,10 +12,20 @@ from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest, Route
 from bot.core.chat.outbox import Button, Buttons, Shown, edit
-from bot.core.context import Context
-from bot.core.turn import Turn
-from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import NO, SKIP, UNKNOWN, YES, plainly, said
+from bot.core.turn import Context, Turn
+from bot.dialogue.flow import (
+    DONE,
+    NO,
+    SKIP,
+    UNKNOWN,
+    YES,
+    Answers,
+    Flow,
+    InvalidAnswer,
+    Step,
+    plainly,
+    said,
+)
 from bot.people.people import asked
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -56,13 +66,11 @@ def open_question(
     *,
     subject_id: int | None = None,
     answers: Answers | None = None,
-    concurrent: bool = False,
 ) -> OpenQuestion:
-    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
-
-    With `concurrent`, an earlier run stays open: each is to be answered.
+    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed, unless
+    the flow is `concurrent`.
     """
-    if not concurrent:
+    if not flow.concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):
             close(turn, earlier)
     question = OpenQuestion(

@@ -24,7 +24,6 @@ class After(NamedTuple):
 class Feature:
     """`on_card` are the views of an athlete's card; a name that two features use is refused."""
 
-    id: str
     commands: tuple[Command, ...] = ()
     taps: tuple[CallbackRoute, ...] = ()
     on_card: tuple[View, ...] = ()

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import partial
 
 from sqlalchemy import bindparam
@@ -14,12 +15,8 @@ from bot.core.chat.outbox import Delivery
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
-from bot.direct import addressing, replies, unsent
-from bot.direct import direct_messages as messages_across
-from bot.direct import words as direct_words
-from bot.direct import words_passing_on as words
-from bot.direct.flow import TO_ATHLETE
-from bot.direct.flow_passing_on import ALL, LEAVE, OTHER, OWN, PASS_ON
+from bot.direct import flow, messages, words
+from bot.direct.flow import ALL, LEAVE, OTHER, OWN, PASS_ON, TO_ATHLETE
 from bot.people import coach_settings
 from bot.people.changes import Change
 from bot.people.people import (
@@ -36,7 +33,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
-from bot.words import common, quoting
+from bot.words import common
 from engine.symptoms import screen
 from engine.written.chatter import is_chatter
 from engine.written.late import Late
@@ -45,20 +42,14 @@ LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
 
 
 def from_athlete(
-    turn: Turn,
-    profile: AthleteProfile,
-    said: str,
-    *,
-    message_id: int | None = None,
-    instead: Callable[[], str] | None = None,
-    at_once: bool = False,
+    turn: Turn, profile: AthleteProfile, wrote: notes.Wrote, *, at_once: bool = False
 ) -> str:
     """Bring an athlete's words to those who coach them; returns what to tell the athlete.
 
-    `instead` is what the coaches read behind the words, or for what is none (a voice message).
     `at_once` brings it in quiet hours too, without a sound. Chatter is kept for their next words,
     unless it may be what a coach waits for who has just written to them.
     """
+    said = wrote.words
     if profile.status not in LIVE:
         return words.nobody_reads()
     if is_own_coach(profile) and not said:
@@ -72,15 +63,11 @@ def from_athlete(
         others_coaching(turn.session, profile),
         get_person(turn.session, profile.person_id),
     )
-    idle = instead is None and is_chatter(said) and not _written_to(turn, profile)
-
-    def whole() -> str:
-        return " ".join(part for part in (said, instead() if instead else "") if part)
-
+    idle = wrote.instead is None and is_chatter(said) and not _written_to(turn, profile)
     comes = notes.Comes.ALONG if idle else notes.Comes.IN_TURN
     comes = notes.Comes.AT_ONCE if at_once and not idle else comes
     for coach in coaches:
-        text = notes.gather(turn, coach, athlete, whole, message_id=message_id, comes=comes)
+        text = notes.gather(turn, coach, athlete, wrote, comes)
     record(
         turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],
@@ -131,24 +118,37 @@ def edited(turn: Turn, athlete: Person, message_id: int, said: str, *, heard: bo
 # A coach's words
 
 
+@dataclass(frozen=True, slots=True)
+class Among:
+    """Whom a coach's words may be for; `meant` where it seems clear, `all_of_them` where they were
+    addressed together.
+    """
+
+    athletes: Sequence[AthleteProfile]
+    meant: AthleteProfile | None = None
+    all_of_them: bool = False
+
+
 def replied(turn: ChatTurn, coach: Person) -> bool:
     """A coach answered a message by Telegram's reply: back to the sentence it answers, at once;
     where the message was about an athlete but not from them, after one tap.
     """
-    found = replies.about_athlete(turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted)
+    found = messages.about_athlete(
+        turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted
+    )
     if found is None:
         return _to_contact(turn, coach)
-    profile = replies.profile_named(turn.session, found)
+    profile = messages.profile_named(turn.session, found)
     if found.said and not _refused(turn, coach, turn.incoming.text):
-        messages_across.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
+        messages.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
     elif not found.said:
-        _ask(turn, coach, turn.incoming.text, [profile], profile)
+        _ask(turn, coach, turn.incoming.text, Among([profile], profile))
     return True
 
 
 def _to_contact(turn: ChatTurn, coach: Person) -> bool:
     """A coach answered a word of somebody who is told of alerts; whether it was one."""
-    row = replies.message_answered(turn.session, coach, turn.incoming.reply_to)
+    row = messages.message_answered(turn.session, coach, turn.incoming.reply_to)
     if row is None:
         return False
     beside = select(SecondCoach.person_id).where(
@@ -163,8 +163,8 @@ def _to_contact(turn: ChatTurn, coach: Person) -> bool:
             heading = words.from_contact(contact.first_name, "")
         if said.startswith(heading):
             text = turn.incoming.text.strip()
-            say_to(turn, contact, partial(quoting.from_athlete, coach.first_name, [text]))
-            say_to(turn, coach, direct_words.message_sent(contact.first_name))
+            say_to(turn, contact, partial(common.from_athlete, coach.first_name, [text]))
+            say_to(turn, coach, words.message_sent(contact.first_name))
             return True
     return False
 
@@ -176,10 +176,10 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
     """
     coached = [one for one in athletes_seen_by(turn.session, coach) if one.person_id != coach.id]
     names = [_name(turn.session, one) for one in coached]
-    together, rest = addressing.together(names, said)
+    together, rest = flow.addressed_together(names, said)
     if len(together) > 1:
         several = [one for one, name in zip(coached, names, strict=True) if name in together]
-        _ask(turn, coach, rest, several, None, all_of_them=True)
+        _ask(turn, coach, rest, Among(several, all_of_them=True))
         return True
     named, rest = _named(turn.session, coached, said)
     if for_somebody_else and len(named) != 1:
@@ -192,7 +192,7 @@ def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool 
         meant = _on_the_card(turn, coach, coached)
     if not named and meant is None and len(coached) == 1 and not _own(turn.session, coach):
         meant = coached[0]
-    _ask(turn, coach, rest if len(named) == 1 else said, named or coached, meant)
+    _ask(turn, coach, rest if len(named) == 1 else said, Among(named or coached, meant))
     return True
 
 
@@ -261,50 +261,42 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         for number, _ in answers["_athletes"]:
             one = own_athlete(turn.session, coach, int(number))
             if one is not None:
-                messages_across.deliver(turn, coach, one, answers["_text"])
+                messages.deliver(turn, coach, one, answers["_text"])
         return
     if to == OWN and own is not None:
-        text = from_athlete(turn, own, answers["_text"])
+        text = from_athlete(turn, own, notes.Wrote(answers["_text"]))
         say_to(turn, coach, text)
         return
     profile = own_athlete(turn.session, coach, int(str(to))) if str(to).isdigit() else None
     if profile is None:
         say_to(turn, coach, common.not_your_athlete())
         return
-    messages_across.deliver(turn, coach, profile, answers["_text"])
+    messages.deliver(turn, coach, profile, answers["_text"])
 
 
-def _ask(
-    turn: Turn,
-    coach: Person,
-    said: str,
-    among: Sequence[AthleteProfile],
-    meant: AthleteProfile | None,
-    *,
-    all_of_them: bool = False,
-) -> None:
+def _ask(turn: Turn, coach: Person, said: str, among: Among) -> None:
     if _refused(turn, coach, said):
         return
-    everybody = (
-        among if meant is None else _with_first(meant, athletes_seen_by(turn.session, coach))
-    )
+    meant, everybody = among.meant, among.athletes
+    if meant is not None:
+        everybody = _with_first(meant, athletes_seen_by(turn.session, coach))
     athletes: list[list[object]] = [
         [one.person_id, _name(turn.session, one)] for one in everybody if one.person_id != coach.id
     ]
-    own = "" if all_of_them else _own(turn.session, coach)
+    own = "" if among.all_of_them else _own(turn.session, coach)
     question = asking.open_question(
-        turn, coach, PASS_ON, concurrent=True,
+        turn, coach, PASS_ON,
         subject_id=meant.person_id if meant is not None else None,
         answers={
             "_text": said.strip(),
             "_alarm": bool(screen(_HE_OR_SHE.sub("I", said)).warnings),
             "_athletes": athletes + ([[OWN, own]] if own else []),
-            "_all": all_of_them,
+            "_all": among.all_of_them,
             "_to": meant.person_id if meant is not None else None,
             "_name": _name(turn.session, meant) if meant is not None else "",
         },
     )  # fmt: skip
-    unsent.wait(turn, question)
+    messages.ask_once_more(turn, question)
 
 
 def _with_first(first: AthleteProfile, others: Sequence[AthleteProfile]) -> list[AthleteProfile]:
@@ -366,7 +358,7 @@ def _named(
             longest = max(end for _, end in found)
             rest = begin[longest:].strip()
             named = [one for one, end in found if end == longest]
-            if addressing.is_of_them(begin, rest):
+            if flow.is_of_them(begin, rest):
                 return _and_those_alike(session, coached, named), said
             return _and_those_alike(session, coached, named), _told(begin is not said, rest) or said
     anywhere = [

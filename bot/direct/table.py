@@ -6,31 +6,22 @@ from bot.core.chat import cards
 from bot.core.chat.routes import ATHLETE, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.direct import direct_messages as messages_across
-from bot.direct import passing_on, unsent
-from bot.direct import words as direct_words
+from bot.direct import messages, passing_on, words
 from bot.direct.buttons import REPLY
-from bot.direct.flow import TO_ATHLETE, TO_COACH
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
 
 FEATURE = Feature(
-    id="direct",
     commands=(
-        Command(
-            "write",
-            ATHLETE,
-            messages_across.write,
-            direct_words.write_menu,
-            takes_words=True,
-            rank=210,
-        ),
+        Command("write", ATHLETE, messages.write, words.write_menu, takes_words=True, rank=210),
     ),
-    taps=(tap(REPLY, ATHLETE, messages_across.reply_tapped),),
-    on_card=(view(cards.MESSAGE, messages_across.ask_message),),
+    taps=(tap(REPLY, ATHLETE, messages.reply_tapped),),
+    on_card=(view(cards.MESSAGE, messages.ask_message),),
     flows=(
-        FlowBinding(TO_ATHLETE, messages_across.message_given),
-        FlowBinding(TO_COACH, messages_across.reply_given),
+        FlowBinding(TO_ATHLETE, messages.message_given),
+        FlowBinding(TO_COACH, messages.reply_given),
         FlowBinding(PASS_ON, passing_on.answered),
     ),
-    duties=(Duty(unsent.UNSENT, unsent.remind, "a coach's words that were not sent yet"),),
+    duties=(
+        Duty(messages.UNSENT, messages.remind_unsent, "a coach's words that were not sent yet"),
+    ),
 )

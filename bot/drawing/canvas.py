@@ -11,6 +11,9 @@ import math
 import threading
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import cache
+from importlib.util import find_spec
+from pathlib import Path
 from typing import Any, Literal, NamedTuple, cast
 
 import matplotlib as mpl
@@ -202,3 +205,11 @@ class Canvas:
         # Without the library's name and version the same values give the same bytes.
         self.figure.savefig(out, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
         return out.getvalue()
+
+
+@cache
+def letters() -> Path:
+    """The folder with "DejaVuSans.ttf", "DejaVuSans-Bold.ttf" and others."""
+    found = find_spec("matplotlib")
+    assert found is not None and found.origin is not None
+    return Path(found.origin).parent / "mpl-data" / "fonts" / "ttf"

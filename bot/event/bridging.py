@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OfEvent
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.event.flow_bridge import BRIDGE_WEEK, USE, USUAL
-from bot.event.season import season, words
-from bot.event.season.views import named, show
+from bot.event import season, words_season
+from bot.event.flow import BRIDGE_WEEK, USE, USUAL
+from bot.event.season import named, show
 from bot.people.people import own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.plan.prep import Prep, Version
@@ -37,8 +36,8 @@ def ask(turn: OnAthlete, pressed: OfEvent) -> None:
     asking.open_question(
         turn, turn.person, BRIDGE_WEEK, subject_id=turn.profile.person_id,
         answers={
-            "_event": event.id, "_said": words.short(event.kind, event.day),
-            "_earlier": words.short(earlier.kind, earlier.day), "_between": between,
+            "_event": event.id, "_said": words_season.short(event.kind, event.day),
+            "_earlier": words_season.short(earlier.kind, earlier.day), "_between": between,
             "_days": plan_days(plan),
             "_table": plan_words.plan_table(plan, event.day, turn.profile.volume_unit),
             "_base": standing.id if standing is not None else 0,
@@ -55,11 +54,11 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         else None
     )
     if profile is None or event is None:
-        say_to(turn, coach, words.not_there())
+        say_to(turn, coach, words_season.not_there())
         return
     standing = plan_row(turn.session, event)
     if (standing.id if standing is not None else 0) != answers["_base"]:
-        say_to(turn, coach, words.not_there())
+        say_to(turn, coach, words_season.not_there())
     elif do == USUAL:
         open_draft(turn, coach, profile, event)
     elif do == USE:

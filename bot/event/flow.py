@@ -1,4 +1,4 @@
-"""The questions for an event: what kind, which day, where."""
+"""The questions for an event (what kind, which day, where) and whether a bridge before it is used."""
 
 from __future__ import annotations
 
@@ -9,11 +9,23 @@ from functools import partial
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, day_in, one_of, zone_of
-from bot.event.season import words as season_words
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+    zone_of,
+)
+from bot.event import words_season
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.plan import words
+from bot.plan.words import use_plan_button
+from bot.words.common import leave_it_button
 from bot.words.languages import tr
 from engine.values.athlete import EventKind
 
@@ -59,9 +71,9 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 
 
 def _ask_stands(answers: Answers) -> str:
-    new = season_words.short(answers["kind"], date.fromisoformat(answers["day"]))
-    others = [season_words.short(kind, day) for _, kind, day in _others(answers)]
-    return season_words.ask_stands(new, others, self_coached=answers["_own"], name=answers["_name"])
+    new = words_season.short(answers["kind"], date.fromisoformat(answers["day"]))
+    others = [words_season.short(kind, day) for _, kind, day in _others(answers)]
+    return words_season.ask_stands(new, others, self_coached=answers["_own"], name=answers["_name"])
 
 
 def _stands(answers: Answers) -> Choices:
@@ -72,11 +84,11 @@ def _stands(answers: Answers) -> Choices:
 def standing(others: Sequence[tuple[int, str, date]], *, first: bool) -> Choices:
     """Whether a new event is one more, before or behind those ahead, or in the place of one of them."""
     return (
-        (Choice(season_words.follows_button(first=first), ONE_MORE),),
+        (Choice(words_season.follows_button(first=first), ONE_MORE),),
         *(
             (
                 Choice(
-                    season_words.replaces_button(season_words.short(kind, day)),
+                    words_season.replaces_button(words_season.short(kind, day)),
                     f"{INSTEAD}{number}",
                 ),
             )
@@ -127,3 +139,31 @@ EVENT = Flow(
 def event_zone(answers: Answers) -> str:
     """The zone of the event: that of the place named, else the athlete's own."""
     return zone_of(answers) if _is_elsewhere(answers) else str(answers["_zone"])
+
+
+USE, USUAL, LEAVE = "use", "usual", "leave"
+
+
+def _ask(answers: Answers) -> str:
+    return words_season.ask_bridge(
+        answers["_said"], answers["_earlier"], answers["_table"], answers["_between"]
+    )
+
+
+#: Context: "_event", its "_said" and the "_earlier" one in words, "_between" (days), "_days" (the
+#: plan), "_table" to show, and "_base", the plan row that it would replace (0: none).
+BRIDGE_WEEK = Flow(
+    id="coach-bridge",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="do",
+            ask=_ask,
+            read=one_of(USE, USUAL, LEAVE),
+            choices=buttons(
+                ((use_plan_button, USE), (leave_it_button, LEAVE)),
+                ((words_season.usual_draft_button, USUAL),),
+            ),
+        ),
+    ),
+)

@@ -11,20 +11,19 @@ from bot.core.chat.outbox import ARRIVED, Button
 from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
 from bot.event import words_moving as words
+from bot.event.buttons import ON_STAGE, StageView
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words as stage_words
-from bot.event.stage.buttons import ON_STAGE, StageView
-from bot.event.travel.travel import ARRIVE
+from bot.event.travel import ARRIVE
 from bot.people.people import get_person, local_date, name_of, speaking_to
 from bot.people.telling import say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
-from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.event import CalendarRow, TripRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.traffic import OutboxRow
-from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import event_ahead, limits_row, plan_row

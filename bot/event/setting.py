@@ -1,28 +1,26 @@
-"""The coach sets the event; what was planned for the one before comes along."""
+"""The coach sets the event; what was planned for the one before comes along. And the end of a week."""
 
 from __future__ import annotations
 
 from datetime import date
+from functools import partial
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import DRAFT, LEARNT, PLAN, SEASON
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
+from bot.debrief import after_show, debrief
 from bot.dialogue import asking
+from bot.event import flow_asks, season, words_season
 from bot.event import moving as event_moving
-from bot.event.asks import words as asks_words
 from bot.event.buttons import ASKS, BRIDGE
-from bot.event.closing import close_week
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
-from bot.event.season import lines as season_lines
-from bot.event.season import season
-from bot.event.season import words as season_words
-from bot.event.season.season import New
+from bot.event.season import New
+from bot.event.stage import day as stage_day
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
+from bot.people.telling import answer, say_to
 from bot.plan import words
-from bot.plan.next_load import words as learnt_words
+from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.planning import days_follow_plan, event_line, has_measures, week_changed
 from bot.readiness import readiness as ready
@@ -173,22 +171,22 @@ def _tell_one_more(
     number = profile.person_id
     keys = [
         Button(common.draft_plan_button(), DRAFT(number, id_of(event))),
-        Button(season_words.season_button(), SEASON(number)),
+        Button(words_season.season_button(), SEASON(number)),
     ]
     close = season.before(turn, profile, event)
     if close is not None:
         keys[0] = Button(
-            season_words.bridge_button(season_words.short(event.kind, event.day)),
+            words_season.bridge_button(words_season.short(event.kind, event.day)),
             BRIDGE(number, id_of(event)),
         )
     say_to(
-        turn, coach, season_words.one_more(line(), season_lines.ahead_line(turn, profile)),
+        turn, coach, words_season.one_more(line(), season.ahead_line(turn, profile)),
         buttons=[keys],
     )  # fmt: skip
     if coach.id == profile.person_id:
         return []
     athlete = get_person(turn.session, profile.person_id)
-    told = say_to(turn, athlete, lambda: season_words.athlete_one_more(coach.first_name, line()))
+    told = say_to(turn, athlete, lambda: words_season.athlete_one_more(coach.first_name, line()))
     return [id_of(told)]
 
 
@@ -207,14 +205,14 @@ def _tell_event(
         if moved
         else Button(common.draft_plan_button(), DRAFT(profile.person_id))
     )
-    learnt = Button(learnt_words.learnt_button(), LEARNT(profile.person_id))
+    learnt = Button(flow.learnt_button(), LEARNT(profile.person_id))
     say_to(
         turn,
         coach,
         words.event_set(event_line(profile, event, turn.context), replaced=replaced, moved=moved),
         buttons=[
             [next_step, *([learnt] if something_learnt(turn.session, profile) else [])],
-            [Button(asks_words.asks_button(), ASKS(profile.person_id))],
+            [Button(flow_asks.asks_button(), ASKS(profile.person_id))],
         ],
     )
     if coach.id != profile.person_id:
@@ -228,3 +226,19 @@ def _tell_event(
         )
         return [id_of(told)]
     return []
+
+
+def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
+    """To be called once the event's day has been."""
+    # The last reminder of the day may still wait, where the next event is set that evening: what
+    # it would say is said here.
+    row = stage_day.stage_row(turn.session, event)
+    stage_day.cancel_reminders(turn, profile, row, due_ones_too=True)
+    looks.ask_look(turn, profile, event)
+    debrief.schedule(turn, profile, event)
+    person = get_person(turn.session, profile.person_id)
+    if event.kind == "trial":
+        say_to(turn, person, partial(words_season.event_over, event.kind))
+        return
+    with speaking_to(person):
+        after_show.begin(turn, profile, event)

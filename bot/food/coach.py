@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from functools import partial
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Act, OnAthlete, Turn
@@ -21,7 +20,7 @@ from bot.food.flow_coach import FIX, SUGGEST
 from bot.food.list import begin_menus_anew, rows_of, set_times, times_of
 from bot.food.words_names import food_name
 from bot.people.people import get_person, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.food import FoodRow, MealTimesRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from datetime import date
-from functools import partial
 
 from sqlmodel import Session, select
 
@@ -16,6 +15,7 @@ from bot.people.people import local_date
 from bot.store.base import id_of
 from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
 from bot.store.tables.people import AthleteProfile
+from bot.store.working_out import worked_out
 from bot.week.load import baseline_of, current_week, target_in_force
 from engine.evidence.eating import SODIUM_ROOM_SHARE
 from engine.food.foods import Food
@@ -79,10 +79,10 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
     left = target.left_after(eaten)
     times = [at for at in times_of(turn.session, profile.person_id) if at not in row.settled]
     foods = {str(food.id): food_of(food) for food in rows_of(turn.session, profile.person_id)}
-    kept = _kept(row, foods)
+    kept, asked = _kept(row, foods), _Asked(target, eaten, times)
     current = row.target == asdict(target) and [meal["at"] for meal in row.meals] == times
     if anew or not current or kept is None:
-        menu = _made(turn, profile, row, target, eaten, times)
+        menu = _made(turn.session, profile, row, asked)
         row.meals = [
             {"at": at, "portions": {p.food.id: p.steps for p in meal}}
             for at, meal in zip(times, menu.meals, strict=False)
@@ -93,13 +93,8 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
     else:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
         menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
-        choices, locked, wanted = _asked(turn.session, profile, row)
-        meals_fixed = fixed_meals.fixed_meals(turn.session, profile.person_id, times)
-        menu = explain_misses(
-            menu, choices, _wish(target, eaten + fixed_meals.totals(meals_fixed)),
-            max(len(times) - len(meals_fixed), 1),
-            locked=fixed_meals.less(locked, meals_fixed), wanted=wanted,
-        )  # fmt: skip
+        if menu.misses:
+            menu = _explained(turn.session, profile, row, menu, asked)
     meals = menu.meals if times else ()
     return Today(row, target, eaten, left, replace(menu, meals=meals), tuple(times), usual_day)
 
@@ -161,14 +156,15 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
     whole: dict[str, float] = {}
     last: dict[str, float] = {}
     short = []
-    for day in ahead:
-        target, _ = target_of(turn.session, profile, day)
-        fixed = fixed_meals.less(_fixed(turn.session, profile.person_id, {}), meals)
-        choices = _choices(turn.session, profile, {}, {})
-        menu = fixed_meals.around(
-            meals, times, _wish(target, Totals()),
-            partial(plan_menu, choices, _wish(target, fixed_meals.totals(meals)), locked=fixed),
-        )  # fmt: skip
+    fixed = fixed_meals.less(_fixed(turn.session, profile.person_id, {}), meals)
+    targets = [target_of(turn.session, profile, day)[0] for day in ahead]
+    around = fixed_meals.totals(meals)
+    planned = worked_out(
+        turn.session, _planned, _choices(turn.session, profile, {}, {}),
+        [_wish(target, around) for target in targets], fixed_meals.free(meals, times), fixed,
+    )  # fmt: skip
+    for day, target, filled in zip(ahead, targets, planned, strict=True):
+        menu = fixed_meals.around(meals, times, _wish(target, Totals()), filled)
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
         if any(miss.nutrient in TOLERANCE for miss in menu.misses):
@@ -181,25 +177,52 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
     )
 
 
-def _made(
-    turn: Turn,
-    profile: AthleteProfile,
-    row: FoodDayRow,
-    target: Aim,
-    eaten: Totals,
-    times: Sequence[str],
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What a menu is to come to, beside what is eaten, in the meals at these times."""
+
+    target: Aim
+    eaten: Totals
+    times: Sequence[str]
+
+    def beside(self, meals: fixed_meals.Meals) -> NutrientTargets:
+        return _wish(self.target, self.eaten + fixed_meals.totals(meals))
+
+
+def _made(session: Session, profile: AthleteProfile, row: FoodDayRow, asked: _Asked) -> DayMenu:
+    choices, locked, wanted = _to_choose_from(session, profile, row)
+    meals = fixed_meals.fixed_meals(session, profile.person_id, asked.times)
+    filled = worked_out(
+        session, plan_menu, choices, asked.beside(meals), fixed_meals.free(meals, asked.times),
+        locked=fixed_meals.less(locked, meals), wanted=wanted,
+    )  # fmt: skip
+    return fixed_meals.around(meals, asked.times, _wish(asked.target, asked.eaten), filled)
+
+
+def _planned(
+    choices: Sequence[Choice],
+    wishes: Sequence[NutrientTargets],
+    meals: int,
+    locked: Mapping[str, int],
+) -> list[DayMenu]:
+    """Days that differ by their targets alone, each by itself."""
+    return [plan_menu(choices, wish, meals, locked=locked) for wish in wishes]
+
+
+def _explained(
+    session: Session, profile: AthleteProfile, row: FoodDayRow, menu: DayMenu, asked: _Asked
 ) -> DayMenu:
-    choices, locked, wanted = _asked(turn.session, profile, row)
-    meals = fixed_meals.fixed_meals(turn.session, profile.person_id, times)
-    left = _wish(target, eaten + fixed_meals.totals(meals))
-    open_ones = fixed_meals.less(locked, meals)
-    return fixed_meals.around(
-        meals, times, _wish(target, eaten),
-        lambda free: plan_menu(choices, left, free, locked=open_ones, wanted=wanted),
+    """A menu that stands and misses something: with what would give."""
+    choices, locked, wanted = _to_choose_from(session, profile, row)
+    meals = fixed_meals.fixed_meals(session, profile.person_id, asked.times)
+    return worked_out(
+        session, explain_misses, menu, choices, asked.beside(meals),
+        max(fixed_meals.free(meals, asked.times), 1),
+        locked=fixed_meals.less(locked, meals), wanted=wanted,
     )  # fmt: skip
 
 
-def _asked(
+def _to_choose_from(
     session: Session, profile: AthleteProfile, row: FoodDayRow
 ) -> tuple[list[Choice], dict[str, int], list[str]]:
     """What there is to choose from, what is locked, and what is to be there."""

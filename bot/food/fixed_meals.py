@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from sqlmodel import Session
@@ -44,17 +44,19 @@ def less(locked: Mapping[str, int], meals: Meals) -> dict[str, int]:
     return {id: max(steps - in_them.get(id, 0), 0) for id, steps in locked.items()}
 
 
-def around(
-    meals: Meals, times: Sequence[str], wish: NutrientTargets, plan: Callable[[int], DayMenu]
-) -> DayMenu:
-    """The day: those meals as they are, all others as `plan` fills so many.
+def free(meals: Meals, times: Sequence[str]) -> int:
+    """How many meals are left to fill."""
+    return sum(at not in meals for at in times)
+
+
+def around(meals: Meals, times: Sequence[str], wish: NutrientTargets, filled: DayMenu) -> DayMenu:
+    """The day: those meals as they are, all others as they are `filled`.
 
     What is missed is held against the `wish` of the whole day.
     """
-    free = sum(at not in meals for at in times)
     if not meals:
-        return plan(len(times))
-    rest = plan(free) if free else DayMenu(meals=(), totals=Totals(), misses=())
+        return filled
+    rest = filled if free(meals, times) else DayMenu(meals=(), totals=Totals(), misses=())
     plates = iter(rest.meals)
     whole = rest.totals + totals(meals)
     return replace(

@@ -6,9 +6,19 @@ import re
 from collections.abc import Callable
 from typing import Any
 
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, one_a_row, one_of, said
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    one_a_row,
+    one_of,
+    said,
+)
 from bot.food import words
 from bot.food import words_day as day_words
 from bot.food.words_names import find, food_name

@@ -6,7 +6,6 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
@@ -14,7 +13,7 @@ from bot.food import words
 from bot.food.buttons import FOOD, LISTED, MARK, OFF, FoodView, Mark, OfFood
 from bot.food.flow import ADD_FOOD, FOOD_LABEL, LIKINGS, MEAL_TIMES, figures_of, labelled_food
 from bot.food.words_names import food_name
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.food import FoodDayRow, FoodRow, MealTimesRow
 from bot.store.tables.people import OpenQuestion, Person

@@ -13,7 +13,6 @@ from bot.food.flow_coach import FIX, SUGGEST
 from bot.words import common
 
 FEATURE = Feature(
-    id="food",
     commands=(Command("food", ATHLETE, food_views.show_today, words.menu, rank=230),),
     taps=(
         tap(buttons.FOOD, ATHLETE, routes.food_tapped, common.already_answered),

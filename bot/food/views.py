@@ -8,10 +8,8 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session
 
 from bot.core.chat.buttons import Rest
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons
-from bot.core.context import Context
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.turn import Act, ChatTurn, Context, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words
 from bot.food import words_day as words
@@ -21,7 +19,7 @@ from bot.food.flow import ATE
 from bot.food.list import food_of, list_keys, own_food, rows_of, say_list
 from bot.food.words_names import food_name
 from bot.people.people import active, is_own_coach, local_date, profile_of
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 

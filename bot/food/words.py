@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
-from bot.words import coach_figures, figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.food.foods import Food
 
@@ -226,7 +226,7 @@ def shopping_falls_short(days: Sequence[int]) -> str:
     return tr(
         "With your list the plan can't be met on these days: {days}. So this is not all you "
         "will need. Add more foods to your list; Today's food says on each day what is missing.",
-        days=", ".join(coach_figures.days_out(out) for out in days),
+        days=", ".join(figures.days_out(out) for out in days),
     )
 
 

@@ -7,30 +7,65 @@ person, and its writer is told to whom. Complaints have been heard before any of
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import asdict, replace
+from zoneinfo import ZoneInfo
 
+from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import typed
 from bot.core.chat import outbox
-from bot.core.chat.incoming import Kind, Media
-from bot.core.turn import ChatTurn
-from bot.decision.signoff import typed as signoff_typed
+from bot.core.turn import ChatTurn, Kind
+from bot.core.zones import find_places
+from bot.decision.signoff import taps as signoff_typed
 from bot.dialogue import answering, asking
-from bot.direct import direct_messages as messages_across
-from bot.direct import passing_on, replies
-from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON, SURE, sends
+from bot.direct import messages, passing_on, words
+from bot.direct.flow import PASS_ON, SURE, sends
 from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
-from bot.landing.elsewhere import now_elsewhere
-from bot.landing.persons import agreed, coaches, go_on, say_empty, say_no_words, tell_coach
-from bot.landing.requests import opens_card, served, show_beside
-from bot.landing.text import House, Landing
+from bot.landing.persons import (
+    House,
+    Landing,
+    agreed,
+    coaches,
+    go_on,
+    opens_card,
+    say_empty,
+    say_no_words,
+    served,
+    show_beside,
+    tell_coach,
+)
+from bot.people.people import profile_of
 from bot.people.telling import say_to
 from bot.plan import typed as plan_typed
-from bot.plan.next_load import typed_look
-from bot.safety import typed_ack
+from bot.plan.next_load import looks
+from bot.safety import alert_taps
 from bot.safety import watch as safety_watch
-from bot.store.tables.people import OpenQuestion, Person
+from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
+from bot.words.common import Media
+from engine.written.whereabouts import now_in
+
+
+def now_elsewhere(it: Landing) -> bool:
+    """An athlete says that they are in a place with other clocks: whether these are to be theirs now is
+    one tap, and the coach has the words.
+    """
+    place = now_in(it.text)
+    profile = profile_of(it.turn.session, it.person.id) if place and not it.heard else None
+    if profile is None or profile.zone is None or profile.status != AthleteStatus.ACTIVE:
+        return False
+    found = find_places(place)
+    offset = it.turn.now.astimezone(ZoneInfo(profile.zone)).utcoffset()
+    away = [
+        one for one in found if it.turn.now.astimezone(ZoneInfo(one.zone)).utcoffset() != offset
+    ]
+    if not found or len(away) != len(found):
+        return False
+    say_to(it.turn, it.person, tell_coach(it, it.text))
+    asking.open_question(
+        it.turn, it.person, SETTINGS["place"], subject_id=profile.person_id,
+        answers={"place": [asdict(one) for one in found]},
+    )  # fmt: skip
+    return True
 
 
 def replied(it: Landing) -> bool:
@@ -38,17 +73,17 @@ def replied(it: Landing) -> bool:
     if it.turn.incoming.reply_to is None or (not it.is_coach and not agreed(it)):
         return False
     latest = it.latest
-    row = replies.message_answered(it.turn.session, it.person, it.turn.incoming.reply_to)
+    row = messages.message_answered(it.turn.session, it.person, it.turn.incoming.reply_to)
     if row is None or (latest is not None and latest.outbox_id == row.id):
         return False
     if it.is_coach and passing_on.replied(it.turn, it.person):
         return True
-    coach_id = replies.coach_answered(it.turn.session, it.person, it.turn.incoming)
+    coach_id = messages.coach_answered(it.turn.session, it.person, it.turn.incoming)
     if coach_id is None or "athlete" not in it.house.roles:
         return False
     if it.heard:  # the coach has these words with what is made of them
         return True
-    messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
+    messages.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
     return True
 
 
@@ -59,9 +94,9 @@ def typed_for_a_tap(it: Landing) -> bool:
     if it.latest is not None and it.latest.flow != PASS_ON.id:
         return False
     return (
-        (it.is_coach and typed_ack.heard(it.turn, it.person))
+        (it.is_coach and alert_taps.heard(it.turn, it.person))
         or signoff_typed.assented(it.turn, it.person)
-        or (it.is_coach and typed_look.heard(it.turn, it.person))
+        or (it.is_coach and looks.heard(it.turn, it.person))
     )
 
 
@@ -123,7 +158,7 @@ def land(
     heard: bool = False,
 ) -> None:
     """A typed text. `asked` are the questions that were open when it was written."""
-    ordered = replies.question_first(turn.session, person, turn.incoming, asked)
+    ordered = messages.question_first(turn.session, person, turn.incoming, asked)
     it = Landing(turn, person, house, ordered, heard)
     if not it.text.strip():
         say_empty(it)

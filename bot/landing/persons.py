@@ -1,34 +1,179 @@
-"""What is no answer, no check-in and no request goes to a person, and its writer is told to whom.
+"""A typed text on its way: what is asked for is shown, and all else goes to a person.
 
-A mistyped answer is asked again first, and a question that waits is put once more beneath.
+Its writer is told to whom. A mistyped answer is asked again first, and a question that waits is put
+once more beneath.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 
+from bot.alerts.notes import Wrote
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.incoming import Media
+from bot.coach.card import card
 from bot.core.chat.outbox import SILENTLY
+from bot.core.chat.routes import COACHING, Command
+from bot.core.turn import ChatTurn, Turn
+from bot.decision.care import care_for
 from bot.dialogue import answering, asking
-from bot.direct import passing_on
-from bot.direct import words_passing_on as words
-from bot.direct.flow_passing_on import PASS_ON, SURE
-from bot.event.stage import times_perhaps
-from bot.landing.beside import with_hints
-from bot.landing.requests import show_beside
-from bot.landing.text import Landing
-from bot.people.people import get_profile, has_agreed, profile_of
+from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
+from bot.direct import passing_on, words
+from bot.direct.flow import PASS_ON, SURE
+from bot.event.stage import times_told
+from bot.event.stage import views as stage_views
+from bot.food.list import rows_of
+from bot.people import coach_settings
+from bot.people.people import get_profile, has_agreed, local_date, profile_of
 from bot.people.rights import athletes_seen_by, others_coaching
 from bot.people.telling import say_to
 from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
-from bot.store.tables.people import OpenQuestion
-from bot.words.symptoms import symptom_name
-from engine.symptoms.thirst import is_of_thirst
-from engine.written.chatter import is_chatter
-from engine.written.putting_off import puts_off
-from engine.written.to_the_bot import asks_to_tell_nobody
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
+from bot.week.load import current_week, target_in_force
+from bot.words.common import Media
+from bot.words.figures import volume
+from bot.words.names import symptom_name
+from engine.asked import View, view_asked_for, views_asked_for
+from engine.symptoms.across import is_of_thirst
+from engine.symptoms.asked_whether import says_all_is_well
+from engine.written.chatter import is_chatter, puts_off
+from engine.written.questions import asks_about_amount, asks_to_tell_nobody, asks_whether_human
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """What the dispatcher knows: every flow, every command, and who this person is here."""
+
+    flows: asking.Flows
+    commands: Mapping[str, Command]
+    roles: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Landing:
+    """One text on its way. `heard`: a complaint in it was seen to, so that it has landed already."""
+
+    turn: ChatTurn
+    person: Person
+    house: House
+    asked: Sequence[OpenQuestion]
+    heard: bool = False
+
+    @property
+    def text(self) -> str:
+        return self.turn.incoming.text
+
+    @property
+    def latest(self) -> OpenQuestion | None:
+        """The question that was put last and still waits."""
+        return next((one for one in reversed(self.asked) if one.closed_at is None), None)
+
+    @property
+    def is_coach(self) -> bool:
+        return bool(COACHING & self.house.roles)
+
+
+def with_hints(turn: Turn, person: Person, text: str, sentence: str) -> str:
+    """The sentence with what answers the text meanwhile: rest, drink, food, today's water, and what
+    may be meant beside the view that is shown.
+    """
+    if asks_whether_human(text):
+        sentence = f"{words.a_program()} {sentence}"
+    if still := _rests_who_asks(turn, person, text):
+        sentence = f"{sentence} {still}."
+    drink = asks_about_drink(text)
+    if drink:
+        sentence = f"{sentence} {words.drink_hint()}"
+    if (drink or asks_about_food(text)) and has_a_day(turn, person):
+        sentence = f"{sentence} {words.food_hint()}"
+    if has_a_day(turn, person) and (others := views_asked_for(text)[1:]):
+        sentence = f"{sentence} {words.or_meant(others[0])}"
+    if asks_about_amount(text) and (water := _water_of_today(turn, person)):
+        sentence = f"{words.water_hint(water)} {sentence}"
+    return sentence
+
+
+def has_a_day(turn: Turn, person: Person) -> bool:
+    """Whether a plan is there that today is a day of."""
+    profile = profile_of(turn.session, person.id)
+    return (
+        profile is not None
+        and profile.status == AthleteStatus.ACTIVE
+        and current_week(turn.session, profile) is not None
+    )
+
+
+def _rests_who_asks(turn: Turn, person: Person, text: str) -> str:
+    """That there is no training just now, to who asks something meanwhile or feels well again."""
+    profile = profile_of(turn.session, person.id)
+    if profile is None or not ("?" in text or says_all_is_well(text)):
+        return ""
+    return care_for(turn, profile).resting(own=True) or ""
+
+
+def _water_of_today(turn: Turn, person: Person) -> str:
+    """What the plan has to be drunk today; "" where there is none, or where thirst alone counts."""
+    profile = profile_of(turn.session, person.id)
+    if profile is None or not has_a_day(turn, person):
+        return ""
+    care = care_for(turn, profile)
+    week = current_week(turn.session, profile)
+    today = local_date(profile, turn.context)
+    target = target_in_force(turn.session, week, today) if week is not None else None
+    if target is None or care.rest or care.to_thirst or care.unsaid:
+        return ""
+    return volume(target.water_l, profile.volume_unit)
+
+
+def served(it: Landing, *, at_least_words: int) -> bool:
+    """Something that a command shows, asked for in words."""
+    if it.heard or len(it.text.split()) < at_least_words:
+        return False
+    return _shown(it, requested(it.text))
+
+
+def _shown(it: Landing, name: str | None) -> bool:
+    """What a command shows, to whom it is for; whether it was shown."""
+    command = it.house.commands.get(name) if name is not None else None
+    if command is None or not command.roles & it.house.roles:
+        return False
+    command.run(it.turn.by(it.person))
+    return True
+
+
+def opens_card(it: Landing) -> bool:
+    """A coach typed an athlete's name and nothing else: the card."""
+    if not it.is_coach:
+        return False
+    profile = passing_on.named_alone(it.turn.session, it.person, it.text)
+    asks_whom = it.latest is not None and it.latest.flow == PASS_ON.id and it.latest.step != SURE
+    if profile is None or asks_whom:
+        return False
+    if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
+        return False
+    coach_settings.card_opened(it.turn, it.person, profile.person_id)
+    text, buttons = card.card(it.turn, it.person, profile)
+    say_to(it.turn, it.person, text, buttons=buttons)
+    return True
+
+
+def show_beside(it: Landing) -> None:
+    """What the athlete's own plan says to what was asked of a person."""
+    if times_told.asked_about(it.turn, it.person, it.text):
+        return
+    view = view_asked_for(it.text)
+    if not has_a_day(it.turn, it.person) or (view is View.FOOD and not _has_a_menu(it)):
+        return
+    if not stage_views.told_unset(it.turn, it.person, it.text):
+        _shown(it, view)
+
+
+def _has_a_menu(it: Landing) -> bool:
+    """Whether a menu says more than the hint: none does of coffee, nor is one made of an empty list."""
+    return not asks_about_drink(it.text) and bool(rows_of(it.turn.session, id_of(it.person)))
+
 
 #: Whom a coach's words are for is answered in no more; what is longer are other words.
 MOST_OF_A_NAME = 2
@@ -47,7 +192,7 @@ def go_on(it: Landing) -> None:
     if it.is_coach and passing_on.from_coach(
         it.turn, it.person, it.text, for_somebody_else=athlete and not coaches(it)
     ):
-        times_perhaps.asked_about(it.turn, it.person, it.text)
+        times_told.asked_about(it.turn, it.person, it.text)
         return
     if not athlete:
         passing_on.from_contact(it.turn, it.person, it.text)
@@ -122,10 +267,8 @@ def tell_coach(
 ) -> str:
     """Pass it on to the coach; returns what the athlete is told."""
     profile = get_profile(it.turn.session, it.person.id)
-    return passing_on.from_athlete(
-        it.turn, profile, said.strip(),
-        message_id=it.turn.incoming.message_id, instead=instead, at_once=at_once,
-    )  # fmt: skip
+    wrote = Wrote(said.strip(), it.turn.incoming.message_id, instead)
+    return passing_on.from_athlete(it.turn, profile, wrote, at_once=at_once)
 
 
 def agreed(it: Landing) -> bool:

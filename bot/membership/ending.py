@@ -7,7 +7,6 @@ from functools import partial
 from sqlmodel import Session, select
 
 from bot.alerts import notes
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.outbox import Button
 from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
@@ -19,7 +18,7 @@ from bot.membership.second import second_coach, words
 from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.readiness import readiness as ready
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of

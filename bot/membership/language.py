@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act
 from bot.membership import words_language as words
 from bot.membership.buttons import LANGUAGE, Language
 from bot.people.coach_settings import roster_stale
 from bot.people.people import language_of, speaking_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.words.languages import known
 
 AS_TELEGRAM = "auto"

@@ -9,7 +9,6 @@ from sqlmodel import Session, select
 
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import settle_message, subject_of, told_of
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.outbox import Button
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, Turn
@@ -21,7 +20,7 @@ from bot.membership.second import words as ending_words
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, name_of, record
 from bot.people.rights import second_coaches
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus

@@ -14,6 +14,8 @@ from bot.membership.deletion import words as deletion_words
 from bot.membership.invitations import invitations
 from bot.membership.invitations import words as invitation_words
 from bot.membership.invitations.flow import CHANGE_COACH
+from bot.membership.my_data import handing_out
+from bot.membership.my_data import words as my_data_words
 from bot.membership.onboarding import health_screen, later, onboarding
 from bot.membership.onboarding.flow import LATER, ONBOARDING
 from bot.membership.onboarding.flow_measures import MEASURES
@@ -21,17 +23,15 @@ from bot.membership.second import second_coach
 from bot.membership.second.flow import SECOND
 from bot.people.changes import Change
 
+_OR_FORMER = ANYONE_KNOWN | FORMER
+
 FEATURE = Feature(
-    id="membership",
     commands=(
         Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
         Command(
-            "delete_my_data",
-            ANYONE_KNOWN | FORMER,
-            deletion.ask,
-            deletion_words.deletion_menu,
-            rank=120,
+            "mydata", _OR_FORMER, handing_out.hand_out, my_data_words.menu, rank=115, can_wait=True
         ),
+        Command("delete_my_data", _OR_FORMER, deletion.ask, deletion_words.deletion_menu, rank=120),
         Command(
             "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
         ),
@@ -45,7 +45,7 @@ FEATURE = Feature(
     ),
     taps=(
         tap(buttons.LEAVE, ATHLETE, leaving.tapped),
-        tap(buttons.GONE, ANYONE_KNOWN | FORMER, deletion.tapped),
+        tap(buttons.GONE, _OR_FORMER, deletion.tapped),
         tap(buttons.CONTACT_REMOVE, COACH, invitations.contact_tapped),
         tap(buttons.MORE, ATHLETE, later.tapped),
         tap(buttons.LANGUAGE, ANYONE_KNOWN, language.choose, words.not_there),

@@ -134,8 +134,7 @@ def setup(_settings: Settings, _given: argparse.Namespace) -> int:
 
 
 def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.membership.invitations.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
@@ -166,8 +165,7 @@ def coaches(settings: Settings, _given: argparse.Namespace) -> int:
 
 
 def revoke(settings: Settings, given: argparse.Namespace) -> int:
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.operation.roles import revoke_coach, revoke_invitation  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
 
@@ -249,8 +247,7 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
 
 def priors(settings: Settings, given: argparse.Namespace) -> int:
     """On how many finished weeks forecasts rest, coach by coach."""
-    from bot.core.context import Context  # noqa: PLC0415
-    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.debrief import pooling  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415

@@ -47,8 +47,7 @@ def shaped(url: str, name: str) -> Engine:
     """As `migrated`, for any address; `name` is what it is called in an error."""
     from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
 
-    from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.shape import is_newest  # noqa: PLC0415
+    from bot.store.db import is_newest, make_engine  # noqa: PLC0415
 
     try:
         engine = make_engine(url)
@@ -79,8 +78,7 @@ def opened(settings: Settings, *, of_any_version: bool = False) -> Engine:
     """
     from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
 
-    from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.shape import is_newest  # noqa: PLC0415
+    from bot.store.db import is_newest, make_engine  # noqa: PLC0415
 
     name = f"{PREFIX}DATABASE_URL"
     try:

@@ -27,7 +27,7 @@ from sqlalchemy import (
 )
 from sqlalchemy import types as kinds
 
-from bot.store.batches import AT_ONCE, batches
+from bot.store.base import AT_ONCE, batches
 from bot.store.db import is_sqlite
 
 #: Where the revision of the schema stands: it comes with the shape, not with the rows.

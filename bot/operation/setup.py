@@ -16,8 +16,7 @@ from pathlib import Path
 from dotenv import set_key
 from telegram.error import InvalidToken, TelegramError
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.membership.invitations.invitations import InviteKind, invitation_link, make_invite, spaced
 from bot.operation.doctor import ask_telegram
 from bot.operation.installation import migrated

@@ -8,16 +8,15 @@ from datetime import datetime, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Incoming, Turn
 from bot.people import locks
 from bot.store.remembering import remembered
 from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
-from bot.words import coach_figures as figures
+from bot.words import figures
 
 ROSTER = "roster"
 # Our own choice: long enough to gather a morning's answers, short enough to be up to date.
@@ -75,13 +74,13 @@ def zone_of_coach(session: Session, coach: Person) -> str | None:
 
 def own_moment(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
     """When something was done, on this reader's clocks; on the athlete's where those are not known."""
-    return figures.moment(instant, zone_of_coach(session, reader) or profile.zone)
+    return figures.moment_in(instant, zone_of_coach(session, reader) or profile.zone)
 
 
 def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
     """A time of an athlete's day as this reader's clocks show it, the athlete's beside it."""
     if reader.id == profile.person_id:
-        return figures.clock(instant, profile.zone)
+        return figures.clock_in(instant, profile.zone)
     here, name = zone_of_coach(session, reader), _first_name(session, profile)
     return figures.both_clocks(instant, here, profile.zone, name)
 
@@ -89,7 +88,7 @@ def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant
 def moment_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
     """The same with the day."""
     if reader.id == profile.person_id:
-        return figures.moment(instant, profile.zone)
+        return figures.moment_in(instant, profile.zone)
     here, name = zone_of_coach(session, reader), _first_name(session, profile)
     return figures.both_moments(instant, here, profile.zone, name)
 
@@ -115,21 +114,14 @@ def card_open(turn: Turn, coach: Person) -> int | None:
     return settings.card_athlete_id
 
 
-def roster_shown(
-    session: Session,
-    coach: Person,
-    *,
-    page: int,
-    shown: str,
-    outbox_id: int | None = None,
-    message_id: int | None = None,
-) -> None:
+def roster_shown(session: Session, coach: Person, where: ShownAt, *, page: int, shown: str) -> None:
     """Remember which message is the roster now, and what of it is shown."""
-    if message_id is not None:
-        outbox_id = _sent_as(session, coach, message_id)
+    outbox_id = where.outbox_id
+    if where.message_id is not None:
+        outbox_id = _sent_as(session, coach, where.message_id)
     settings = coach_settings_of(session, coach)
     settings.roster_outbox_id = outbox_id
-    settings.roster_message_id = None if outbox_id is not None else message_id
+    settings.roster_message_id = None if outbox_id is not None else where.message_id
     settings.roster_page, settings.roster_filter = page, shown
     session.add(settings)
 

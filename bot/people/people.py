@@ -14,11 +14,8 @@ from sqlalchemy import bindparam, exists, func
 from sqlalchemy.orm import aliased
 from sqlmodel import Session, SQLModel, col, or_, select
 
-from bot.core.chat.incoming import Kind
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
-from bot.core.context import Context
-from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Kind, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of
@@ -29,6 +26,7 @@ from bot.store.tables.traffic import TopicKind
 from bot.words import common
 from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
+from bot.words.names import CONSENT, FIRST_QUESTIONS
 
 PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
 _APART = re.compile(r"[^\W\d_]\.|\d+")  # behind a name that two athletes of one coach have

@@ -1,11 +1,11 @@
-"""Telling somebody something: in their language, in their chat, at the time of the turn."""
+"""Telling somebody something in their language; answering a tap, and rewriting what it stood under."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.core.chat.outbox import AS_EVER, Buttons, Delivery, Shown, edit, say
-from bot.core.turn import Turn
+from bot.core.chat.outbox import AS_EVER, Button, Buttons, Delivery, Shown, answer_tap, edit, say
+from bot.core.turn import ChatTurn, Turn
 from bot.people.people import speaking_to
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
@@ -43,3 +43,23 @@ def edit_to(
             text=sentence() if callable(sentence) else sentence,
             buttons=buttons() if callable(buttons) else buttons,
         )
+
+
+def answer(turn: ChatTurn, text: str = "") -> None:
+    """Stop the button's spinner, with a few words where they help."""
+    if turn.incoming.tap_id is not None:
+        answer_tap(turn, chat_id=turn.incoming.chat_id, tap_id=turn.incoming.tap_id, text=text)
+
+
+def rewrite(turn: ChatTurn, text: str, buttons: Buttons = ()) -> None:
+    """Put other words and buttons in the place of the message whose button was pressed."""
+    if turn.incoming.message_id is not None:
+        edit(
+            turn, Shown(turn.incoming.chat_id, message_id=turn.incoming.message_id), text=text,
+            buttons=buttons,
+        )  # fmt: skip
+
+
+def ask_sure(turn: Turn, person: Person, text: str, yes: Button, no: Button) -> None:
+    """Say what a thing would mean; it is done, or left, by a second tap."""
+    say(turn, chat_id=person.chat_id, text=text, buttons=[[yes, no]])

@@ -6,14 +6,11 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from bot.words import coach_figures as figures
-from bot.words import phases
+from bot.words import figures, phases
 from bot.words.common import day_and_year
 from bot.words.languages import mark, tr
-from bot.words.looks import seen
-from bot.words.names import FIELD_WORDS, rule_name, word
+from bot.words.names import FIELD_WORDS, flag_name, rule_name, seen, symptom_name, word
 from bot.words.phases import training_words
-from bot.words.symptoms import flag_name, symptom_name
 from engine.values.case import ForecastUse
 from engine.values.plan import Phase
 
@@ -22,7 +19,9 @@ LONGEST_QUOTE = 200
 
 
 def day(detail: Detail) -> str:
-    return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else tr("the day")
+    return (
+        figures.short_day(date.fromisoformat(detail["day"])) if "day" in detail else tr("the day")
+    )
 
 
 def event_set(detail: Detail) -> str:
@@ -34,7 +33,7 @@ def event_set(detail: Detail) -> str:
     return tr(
         "set the event: {kind}, {day} (before that {earlier_kind}, {earlier_day})",
         kind=kind, day=day(detail), earlier_kind=word(earlier_kind),
-        earlier_day=figures.day(date.fromisoformat(earlier_day)),
+        earlier_day=figures.short_day(date.fromisoformat(earlier_day)),
     )  # fmt: skip
 
 
@@ -73,7 +72,7 @@ def _value(key: str, value: object, volume_unit: str) -> str:
     if key == "phase":
         return phases.phase_words(Phase(str(value)) if value else None)
     if key.endswith("_l"):
-        return figures.litres(value, volume_unit)
+        return figures.volume(value, volume_unit)
     if key.endswith("_mg"):
         return figures.milligrams(value)
     return figures.grams(value) if key.endswith("_g") else figures.number(value)
@@ -183,7 +182,7 @@ def held(detail: Detail) -> str:
     said = tr(
         "set a hold from {first} to {last}: {figure}",
         first=day(detail),
-        last=figures.day(date.fromisoformat(detail["last"])),
+        last=figures.short_day(date.fromisoformat(detail["last"])),
         figure=_grams(detail),
     )
     return _with_reason(said, detail)

@@ -6,11 +6,16 @@ import re
 from datetime import date, timedelta
 from functools import partial
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import (
+from bot.dialogue.flow import (
     AS_ALWAYS,
     MINUTES,
     STEPS,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
     buttons,
     one_a_row,
     one_of,
@@ -21,11 +26,10 @@ from bot.dialogue.readers import (
 )
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
-from bot.plan.next_load import words as learnt_words
-from bot.words import coach_figures as figures
-from bot.words import invalid_answers, phases
+from bot.plan.next_load import flow
+from bot.words import figures, invalid_answers, phases
 from bot.words.common import too_long_here
-from engine.evidence.planning.teaching import STEP, WORTH_SAYING
+from engine.evidence.planning.reviewing import STEP, WORTH_SAYING
 from engine.planning.drafting.draft import (
     DEEP,
     MILD,
@@ -96,7 +100,7 @@ def _ask_load(answers: Answers) -> str:
     asked = reasons.ask_load(_athlete(answers).sex, *_published(answers), body_mass)
     if learnt is None:
         return asked
-    return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"
+    return f"{asked}\n\n{flow.draft_hint(flow.per_kg(learnt))}"
 
 
 def _loads(answers: Answers) -> Choices:
@@ -108,7 +112,7 @@ def _loads(answers: Answers) -> Choices:
     learnt = _learnt(answers)
     if learnt is None:
         return (published,)
-    as_learnt = Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)
+    as_learnt = Choice(flow.draft_button(flow.per_kg(learnt)), LEARNT)
     return (published, (as_learnt,))
 
 

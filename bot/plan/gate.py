@@ -11,11 +11,10 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.people import local_date
+from bot.plan.flow_review import PLAN_REVIEW, findings_text
 from bot.plan.prep import Figure, Prep, Version
-from bot.plan.review.flow import PLAN_REVIEW
-from bot.plan.review.words import findings_text
+from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import athlete_of, baseline_of, plan_days, plan_row
 from engine.planning.review import Finding, review_plan, to_answer

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import (
     CARD,
     DRAFT,
@@ -23,8 +22,8 @@ from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
-from bot.plan import words
+from bot.people.telling import answer, rewrite, say_to
+from bot.plan import flow_review, flow_templates, words
 from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.gate import ask_first, look_over, new_findings
@@ -39,14 +38,12 @@ from bot.plan.planning import (
     week_changed,
 )
 from bot.plan.prep import Figure, Prep, Version
-from bot.plan.review import words as review_words
-from bot.plan.templates import words as template_words
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
 from bot.words import common, phases
-from engine.planning.drafting.phases import as_ever, renamed
+from engine.planning.drafting.template import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 
@@ -84,7 +81,7 @@ def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> 
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), REVIEW(who, number)),
+            Button(flow_review.review_button(), REVIEW(who, number)),
             Button(words.new_draft_button(), DRAFT(who, number)),
             Button(words.limits_button(), LIMITS(who, number)),
             Button(common.step_back_button(), SEASON(who)),
@@ -114,7 +111,7 @@ def show_day(turn: OnAthlete, pressed: OfDay) -> None:
         for i in range(0, len(keys), 3)
     ]
     back = [
-        Button(review_words.total_button(), TOTAL(who, days_out, naming_it)),
+        Button(flow_review.total_button(), TOTAL(who, days_out, naming_it)),
         Button(common.step_back_button(), PLAN(who, naming_it)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
@@ -199,7 +196,7 @@ def number_is_live(
         found = new_findings(
             look_over(turn, profile, event, changed), look_over(turn, profile, event, before)
         )
-        parts.append(review_words.findings_text(found, profile.volume_unit))
+        parts.append(flow_review.findings_text(found, profile.volume_unit))
     say_to(
         turn,
         coach,
@@ -243,7 +240,7 @@ def first_things_first(
     buttons = [button, Button(common.setup_button(), SETUP(profile.person_id))]
     if event is not None:
         buttons.append(
-            Button(template_words.use_button(), TEMPLATES(profile.person_id, None, ahead))
+            Button(flow_templates.use_button(), TEMPLATES(profile.person_id, None, ahead))
         )
     say_to(turn, coach, text, buttons=[buttons])
 
@@ -270,7 +267,7 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), REVIEW(profile.person_id)),
+            Button(flow_review.review_button(), REVIEW(profile.person_id)),
             Button(words.new_draft_button(), DRAFT(profile.person_id)),
             Button(words.limits_button(), LIMITS(profile.person_id)),
             Button(common.step_back_button(), CARD(profile.person_id)),
@@ -282,8 +279,8 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
 def _files_and_templates(who: int, event: int | None) -> list[Button]:
     return [
         Button(common.sheet_button(), PLAN_SHEET(who, None, event)),
-        Button(template_words.save_button(), TEMPLATE_SAVE(who, event)),
-        Button(template_words.use_button(), TEMPLATES(who, None, event)),
+        Button(flow_templates.save_button(), TEMPLATE_SAVE(who, event)),
+        Button(flow_templates.use_button(), TEMPLATES(who, None, event)),
     ]
 
 

@@ -7,31 +7,29 @@ from datetime import date
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import LIMITS, PLAN, OfEvent
 from bot.core.chat.outbox import Button
-from bot.core.context import Context
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
-from bot.plan import words
-from bot.plan.fit.offering import limits_for, offer_room
+from bot.people.telling import answer, say_to
+from bot.plan import flow_fit, flow_review, words
+from bot.plan.fit import limits_for, offer_room, store_limits
 from bot.plan.flow import DRAFT, drafted
+from bot.plan.flow_fit import CUT, LEAVE, RAISE, draft_of, edited
 from bot.plan.gate import ask_first, keep_reason, look_over, said_of
-from bot.plan.limits.keeping import store_limits
 from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.plan.prep import Prep, Version
-from bot.plan.review import words as review_words
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow, EventRow, PlanRow
 from bot.week import prompts
 from bot.week.load import (
+    Figure,
     athlete_of,
     baseline_of,
     checkin_row,
@@ -39,14 +37,17 @@ from bot.week.load import (
     current_limits,
     current_week,
     event_ahead,
+    limits_row,
     plan_days,
     plan_row,
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, take_snapshot
-from engine.planning.drafting.phases import named
+from bot.words.common import cancelled
+from engine.planning.drafting.template import named
+from engine.planning.fitting import cut_to_fit
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
-from engine.values.plan import PeakPlan
+from engine.values.plan import DayTarget, PeakPlan
 
 #: The event that counts.
 THE_ONE = OfEvent()
@@ -131,7 +132,7 @@ def use_plan(prep: Prep, version: Version, *, bounds: dict[str, float] | None = 
         findings = look_over(turn, profile, event, plan)
         deep = [finding for finding in findings if finding.id == "deep-depletion"]
         keep_reason(prep, said_of(deep), reason)
-    noted = review_words.reason_noted(reason) if reason else ""
+    noted = flow_review.reason_noted(reason) if reason else ""
     draft_is_live(prep, plan, noted=noted)
 
 
@@ -146,7 +147,7 @@ def draft_is_live(prep: Prep, plan: PeakPlan, *, noted: str = "") -> None:
     parts = (
         words.plan_set(self_coached=coach.id == profile.person_id),
         noted,
-        review_words.looked_over(findings, profile.volume_unit),
+        flow_review.looked_over(findings, profile.volume_unit),
     )
     number, ahead = profile.person_id, naming(turn.session, profile, event)
     following = (
@@ -240,7 +241,7 @@ def days_follow_plan(turn: Turn, profile: AthleteProfile, *, only: date | None =
     for row in turn.session.exec(query.order_by(col(DaySetRow.date))).all():
         planned = week.plan.day(week.days_out(row.date))
         if planned is not None and only in (None, row.date):
-            set_day(turn, profile.person_id, row.date, planned.carb_g, by="plan")
+            set_day(turn, profile.person_id, row.date, Figure(planned.carb_g, "plan"))
 
 
 def week_changed(
@@ -313,3 +314,33 @@ def open_draft(turn: Turn, coach: Person, profile: AthleteProfile, event: EventR
             "_learnt": learnt_g_per_kg(turn, profile),
         },
     )  # fmt: skip
+
+
+def fit_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Nothing counts before it fits; what was kept is put again after every change of it."""
+    answers, do = question.answers, question.answers.get("do", LEAVE)
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None or do == LEAVE:
+        say_to(turn, coach, cancelled())
+        return
+    event = event_ahead(turn.session, profile.person_id, answers["_event"])
+    standing = plan_row(turn.session, event) if event is not None else None
+    bounds = limits_row(turn.session, event) if event is not None else None
+    if (
+        event is None
+        or event.day.isoformat() != answers["_event_day"]
+        or (standing.id if standing is not None else 0) != answers["_base"]
+        or (bounds.id if bounds is not None else 0) != answers["_limits"]
+    ):
+        say_to(turn, coach, flow_fit.moved_on())
+        return
+    plan, prep = draft_of(answers), Prep(turn, coach, profile, event)
+    if isinstance(do, dict):
+        plan = PeakPlan(tuple(DayTarget(**day) for day in edited(answers)))
+    elif do == CUT:
+        plan = cut_to_fit(plan, limits_for(turn.session, profile, event, plan))
+    version = Version(plan, answers["_shape"], answers["_reason"], answers["_how"])
+    if isinstance(do, dict) or do == CUT:
+        offer_room(prep, version)
+    else:
+        use_plan(prep, version, bounds=answers["_bounds"] if do == RAISE else None)

@@ -6,31 +6,25 @@ from bot.core.chat import cards
 from bot.core.chat.routes import COACH, COACHING, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.plan import buttons, planning
+from bot.plan import buttons, flow_templates, limits, planning, review, templates
 from bot.plan import numbers as plan_numbers
 from bot.plan import typed as plan_typed
-from bot.plan.fit import answering as fit_answering
-from bot.plan.fit.flow import PLAN_FIT
 from bot.plan.flow import DRAFT, PLAN_NUMBER
-from bot.plan.limits import setting as limit_setting
-from bot.plan.limits.flow import LIMIT
+from bot.plan.flow_fit import PLAN_FIT
+from bot.plan.flow_limits import LIMIT
+from bot.plan.flow_review import PLAN_REVIEW, PLAN_TOTAL
+from bot.plan.flow_templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.next_load import looks, next_load
 from bot.plan.next_load.flow import NEXT_LOAD
-from bot.plan.review import review as plan_reviewing
-from bot.plan.review.flow import PLAN_REVIEW, PLAN_TOTAL
-from bot.plan.templates import templates
-from bot.plan.templates import words as template_words
-from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 
 FEATURE = Feature(
-    id="plan",
     commands=(
         Command(
-            "templates", COACHING, templates.list_templates, template_words.templates_menu, rank=180
+            "templates", COACHING, templates.list_templates, flow_templates.templates_menu, rank=180
         ),
     ),
     taps=(
-        tap(buttons.TEMPLATE, COACHING, templates.tapped, template_words.gone),
+        tap(buttons.TEMPLATE, COACHING, templates.tapped, flow_templates.gone),
         tap(cards.LOOK, COACH, looks.look_tapped),
     ),
     on_card=(
@@ -43,21 +37,21 @@ FEATURE = Feature(
         view(buttons.TEMPLATE_SAVE, templates.ask_to_save),
         view(cards.LEARNT, next_load.show),
         view(buttons.LEARNT_NO, next_load.leave),
-        view(buttons.REVIEW, plan_reviewing.show_review),
-        view(buttons.TOTAL, plan_reviewing.ask_total),
-        view(cards.LIMITS, limit_setting.show_limits),
-        view(buttons.LIMITS_USE, limit_setting.use_suggested_limits),
-        view(buttons.ONE_LIMIT, limit_setting.ask_limit),
+        view(buttons.REVIEW, review.show_review),
+        view(buttons.TOTAL, review.ask_total),
+        view(cards.LIMITS, limits.show_limits),
+        view(buttons.LIMITS_USE, limits.use_suggested_limits),
+        view(buttons.ONE_LIMIT, limits.ask_limit),
     ),
     flows=(
         FlowBinding(DRAFT, planning.draft_given),
-        FlowBinding(PLAN_FIT, fit_answering.answered),
+        FlowBinding(PLAN_FIT, planning.fit_answered),
         FlowBinding(PLAN_NUMBER, plan_numbers.number_given),
         FlowBinding(TEMPLATE_NAME, templates.name_given),
         FlowBinding(TEMPLATE_USE, templates.use_answered),
         FlowBinding(NEXT_LOAD, next_load.answered),
-        FlowBinding(PLAN_REVIEW, plan_reviewing.review_answered),
-        FlowBinding(PLAN_TOTAL, plan_reviewing.total_given),
-        FlowBinding(LIMIT, limit_setting.limit_given),
+        FlowBinding(PLAN_REVIEW, review.review_answered),
+        FlowBinding(PLAN_TOTAL, review.total_given),
+        FlowBinding(LIMIT, limits.limit_given),
     ),
 )

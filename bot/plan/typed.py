@@ -7,15 +7,13 @@ from datetime import timedelta
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button
-from bot.core.context import Context
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
 from bot.people.people import local_date, name_of
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.buttons import SET_NUMBER, OfNumber, SetNumber
 from bot.plan.flow import PLAN_NUMBER

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from bot.words import coach_figures as figures
-from bot.words import phases
+from bot.words import figures, phases
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
@@ -85,7 +84,7 @@ def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
 
 def meant_for(kind: str, day: date) -> str:
     """Over what concerns an event that still waits."""
-    event = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
+    event = tr("{kind} on {day}", kind=event_name(kind), day=figures.short_day(day))
     return tr("For: {event}", event=event)
 
 
@@ -153,9 +152,9 @@ def plan_table(plan: PeakPlan, event_day: date, volume_unit: str) -> str:
 
 
 def _plan_row(target: DayTarget, event_day: date, volume_unit: str) -> str:
-    day = figures.day(date.fromordinal(event_day.toordinal() - target.days_out))
+    day = figures.short_day(date.fromordinal(event_day.toordinal() - target.days_out))
     macros = " / ".join(f"{grams:.0f}" for grams in (target.carb_g, target.protein_g, target.fat_g))
-    water = figures.litres(target.water_l, volume_unit)
+    water = figures.volume(target.water_l, volume_unit)
     return f"{target.days_out}, {day}: {macros}, {water}"
 
 
@@ -185,7 +184,7 @@ def day_button(days_out: int) -> str:
 
 
 def day_view(target: DayTarget, day: date, volume_unit: str) -> str:
-    lines = [f"{figures.capital(figures.days_out(target.days_out))}, {figures.day(day)}"]
+    lines = [f"{figures.capital(figures.days_out(target.days_out))}, {figures.short_day(day)}"]
     lines += [
         f"{tr(label)}: {field_value(key, getattr(target, key), volume_unit)}"
         for key, (label, _) in FIELDS.items()
@@ -207,7 +206,7 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
     if isinstance(value, str):
         return training_words(value)
     if key == "water_l":
-        return figures.litres(value, volume_unit)
+        return figures.volume(value, volume_unit)
     unit = FIELDS[key][1]
     return f"{figures.number(value)}{f' {unit}' if unit else ''}"
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.source import Provenance, Source
@@ -171,7 +171,7 @@ def _figures(facts: Mapping[str, float], volume_unit: str) -> dict[str, str]:
         elif key.endswith("_g"):
             shown[key.removesuffix("_g")] = figures.grams(value)
         elif key.endswith("_l"):
-            shown[key.removesuffix("_l")] = figures.litres(value, volume_unit)
+            shown[key.removesuffix("_l")] = figures.volume(value, volume_unit)
         elif key.endswith("_mg"):
             shown[key.removesuffix("_mg")] = figures.milligrams(value)
         else:
@@ -252,7 +252,7 @@ def trial_fits(first: date, last: date) -> str:
     return tr(
         "There is time to practise: run the same week as a trial, once or twice, with its "
         "event day from {first} to {last} (eight to two weeks before).",
-        first=figures.day(first), last=figures.day(last),
+        first=figures.short_day(first), last=figures.short_day(last),
     )  # fmt: skip
 
 

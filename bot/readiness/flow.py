@@ -5,9 +5,23 @@ from __future__ import annotations
 import re
 from functools import partial
 
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Flow, InvalidAnswer, Step, When, both
-from bot.dialogue.readers import HOURS, WEEKS, buttons, one_a_row, one_of, reason, without
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    HOURS,
+    WEEKS,
+    Answers,
+    Choice,
+    Flow,
+    InvalidAnswer,
+    Step,
+    When,
+    both,
+    buttons,
+    one_a_row,
+    one_of,
+    reason,
+    without,
+)
 from bot.readiness import words
 from engine.evidence.units import KG_PER_LB
 from engine.planning.readiness import CONDITIONS, Energy, Injury, Periods

@@ -13,7 +13,6 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import DRAFT
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
@@ -32,13 +31,13 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.readiness import words
 from bot.readiness.buttons import READINESS, Do, OnReadiness
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 from bot.store.base import id_of
+from bot.store.tables.event import ReadinessRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.tables.readiness import ReadinessRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_event, plan_row

@@ -12,7 +12,6 @@ from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 from bot.words.common import settled_already
 
 FEATURE = Feature(
-    id="readiness",
     commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
     taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, settled_already),),
     flows=(

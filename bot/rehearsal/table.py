@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.decision.words_reasons import BOUNDS
+from bot.decision.words_target import BOUNDS
 from bot.people.changes import Change
 from bot.rehearsal.driver import Driver
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person

@@ -17,13 +17,13 @@ from bot.alerts.delivery import (
     subject_of,
     told_of,
 )
-from bot.alerts.words_findings import cause
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
+from bot.alerts.words_athlete import cause
 from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions
+from bot.dialogue.flow import said
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import (
@@ -36,17 +36,18 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.rights import covered, given_to
-from bot.people.telling import say_to
+from bot.people.rights import athletes_seen_by, covered, given_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
+from bot.words.languages import mark
 from engine.safety import Level
+from engine.written.late import Late
 
 FROZEN_BY_HAND = "coach"
 
@@ -290,5 +291,29 @@ def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
     if profile is None:
-        return figures.moment(row.acknowledged_at, None)
+        return figures.moment_in(row.acknowledged_at, None)
     return moment_for(session, reader, profile, row.acknowledged_at)
+
+
+#: What is said of an alert that has been seen, and of nothing else.
+SEEN_TO = mark(
+    "acknowledge, acknowledged, ack, on it, i'm on it, im on it, seen, seen it, calling, calling now"
+)
+_CALLED = Late(
+    r"(?:i(?:['’]ve| have|['’]m)? )?(?:just )?(?:called|rang|phoned|calling|spoke (?:to|with)|"
+    r"spoken (?:to|with)|talked (?:to|with)) \w+.*"
+    r"|(?:ich )?habe? (?:gerade )?(?:mit )?\w+ (?:gerade )?(?:angerufen|gesprochen|telefoniert).*"
+)
+
+
+def heard(turn: ChatTurn, person: Person) -> bool:
+    """False where no alert waits for this coach: then it is a word like any other. A typed word
+    acknowledges nothing by itself, because it doesn't say which alert was read.
+    """
+    plain = " ".join(turn.incoming.text.casefold().split()).strip(" .!")
+    if not said(plain, SEEN_TO) and not _CALLED.fullmatch(plain):
+        return False
+    if not athletes_seen_by(turn.session, person) or not open_to(turn.session, person):
+        return False
+    list_alerts(turn.by(person))
+    return True

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from bot.alerts import doubts
 from bot.alerts import words_athlete as words
-from bot.core.chat.incoming import Kind
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Kind, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.people.people import (
@@ -19,9 +18,8 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.telling import say_to
-from bot.safety.before_consent import bring, who_knows
 from bot.safety.flow_symptom import EMERGENCY, FINE, SOMETHING_WRONG, SYMPTOM_CHECK, UNWELL_HOW
-from bot.safety.reports import Told, cleared
+from bot.safety.reports import Told, bring, cleared, who_knows
 from bot.safety.watch import let_go, short, wait
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

@@ -5,15 +5,24 @@ from __future__ import annotations
 from functools import partial
 
 from bot.alerts import words_athlete as words
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, free_text, said, two_a_row, yes_or_no
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    Answers,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    free_text,
+    said,
+    two_a_row,
+    yes_or_no,
+)
 from bot.words import common
 from bot.words.languages import mark
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom, screen
 from engine.symptoms.asked_whether import means_it, says_all_is_well
-from engine.written.asking import asks_something
+from engine.written.questions import asks_something
 from engine.written.units import parse_number
 
 FINE, UNWELL, EMERGENCY = "fine", "unwell", FlagId.EMERGENCY.value
@@ -47,6 +56,7 @@ def _sure(text: str, answers: Answers) -> bool:
 
 SYMPTOM_CHECK = Flow(
     id="symptom-check",
+    concurrent=True,
     can_cancel=False,
     steps=(
         Step(
@@ -85,6 +95,7 @@ def _how(text: str) -> str:
 
 SOMETHING_WRONG = Flow(
     id="something-wrong",
+    concurrent=True,
     can_cancel=False,
     steps=(
         Step(

@@ -1,4 +1,7 @@
-"""What an athlete tells of body, mood, drugs and drinking: kept, told to the coach, answered."""
+"""What an athlete tells of body, mood, drugs and drinking: kept, told to the coach, answered.
+
+Before they have agreed, nothing is kept and nobody told; they are answered all the same.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
+from bot.alerts import words_athlete as safety_words
 from bot.alerts import words_athlete as words
 from bot.alerts.words import AGAIN, TO_THIRST
 from bot.core.chat.outbox import Delivery
@@ -20,18 +24,17 @@ from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for, rests
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, name_of, record
+from bot.people.people import get_person, has_agreed, is_own_coach, local_date, name_of, record
 from bot.people.telling import say_to
-from bot.safety import words as safety_words
-from bot.store.tables.people import AthleteProfile, AthleteStatus
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import EventRow, SymptomReport
 from bot.week.cases import CLEARED, DRANK_IN_AN_HOUR, flags_of, told_today
 from bot.week.load import checkin_row, current_week
 from engine.evidence import safety as evidence
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import LOW_SODIUM_SIGNS, Flag, FlagId, Level, flags_of_words
 from engine.safety.after_show import after_show_flags
-from engine.symptoms import EATING_AND_MOOD, Symptom
+from engine.symptoms import EATING_AND_MOOD, WARNINGS, Symptom
 
 #: Mild ones that change how much is drunk, or come before a faint.
 BEFORE_WORSE = frozenset[Symptom]().union(*LOW_SODIUM_SIGNS, {Symptom.DIZZY})
@@ -79,14 +82,11 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     if warned:
         answer = partial(to_athlete.emergency, turn, profile, warned)
     elif moods:
-        beside = [
-            flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods
-        ]
-        answer = partial(_of_mood, turn, moods, beside, told, fresh, coach)
+        answer = partial(_of_mood, turn, told, fresh, coach)
     else:
         answer = partial(_answer, told, fresh, coach, warned=rests(profile), to_thirst=to_thirst)
     told_them = alerts.Answered(answer if is_own_coach(profile) else None, not rests(profile))
-    answered = alerts.raise_flags(turn, profile, fresh, day=day, answered=told_them)
+    answered = alerts.raise_flags(turn, profile, alerts.Found(fresh, day), told_them)
     if warned:
         if not answered:
             to_athlete.say_emergency(turn, profile, warned)
@@ -241,11 +241,10 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_t
     return "\n\n".join(parts)
 
 
-def _of_mood(
-    turn: Turn, moods: Sequence[str], beside: Sequence[str], told: Told, fresh: Sequence[Flag],
-    coach: str,
-) -> str:  # fmt: skip
+def _of_mood(turn: Turn, told: Told, fresh: Sequence[Flag], coach: str) -> str:
     """The gentle answer first, then what was told besides that is more than a complaint."""
+    moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
+    beside = [flag.id for flag in fresh if isinstance(flag.id, Symptom) and flag.id not in moods]
     to_thirst = any(dict(flag.facts).get(TO_THIRST) for flag in fresh)
     gentle = advice.mood(moods, coach, turn.context.helpline, beside=beside, to_thirst=to_thirst)
     rest = [flag for flag in fresh if flag.id not in beside]
@@ -283,4 +282,41 @@ def _decide(turn: Turn, profile: AthleteProfile, *, lead: str | None, always: bo
         return False
     if current_week(turn.session, profile) is None:
         return False
-    return deciding.decide_with(turn, profile, row, lead=lead, always=always)
+    return deciding.decide_with(turn, profile, row, deciding.Occasion(lead), always=always)
+
+
+def bring(turn: Turn, person: Person, profile: AthleteProfile, told: Told) -> None:
+    """To the coach, kept and answered; an emergency alone before they have agreed to that."""
+    if has_agreed(turn.session, person):
+        report(turn, profile, told)
+    else:
+        _told(turn, person, profile, told)
+
+
+def who_knows(turn: Turn, person: Person, profile: AthleteProfile) -> str:
+    """Who was told of a doubt; "" for nobody."""
+    return coach_name(turn.session, profile) if has_agreed(turn.session, person) else ""
+
+
+def _told(turn: Turn, person: Person, profile: AthleteProfile, found: Told) -> None:
+    """Answer what was told; bring an emergency in it to the coach, without what was told beside it."""
+    warnings = tuple(symptom for symptom in found.symptoms if symptom in WARNINGS)
+    if warnings or found.emergency:
+        of_it = replace(found, symptoms=warnings, drugs=(), readings=(), unread=False)
+        report(turn, profile, of_it)
+        return
+    say_to(turn, person, _answer_before_consent(found, self_coached=is_own_coach(profile)))
+
+
+def _answer_before_consent(found: Told, *, self_coached: bool) -> str:
+    body = [symptom for symptom in found.symptoms if symptom not in EATING_AND_MOOD]
+    gentle = advice.gently([symptom for symptom in found.symptoms if symptom in EATING_AND_MOOD])
+    parts = [
+        on_your_own.drug_refusal() if found.drugs else "",
+        gentle,
+        advice.too_fast() if found.readings else "",
+        advice.advice(body),
+        safety_words.stays_with_you(self_coached=self_coached),
+        words.if_worse(),
+    ]
+    return "\n\n".join(part for part in parts if part)

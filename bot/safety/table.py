@@ -10,7 +10,6 @@ from bot.safety import alert_taps, answers, buttons
 from bot.safety import watch as safety_watch
 
 FEATURE = Feature(
-    id="safety",
     commands=(
         Command(
             "alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, words_after.alerts_menu, rank=160

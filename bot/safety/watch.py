@@ -12,15 +12,14 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.alerts import doubts
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
 from bot.people.people import local_date, profile_of
-from bot.safety import before_consent
+from bot.safety import reports
 from bot.safety.flow_symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
@@ -35,11 +34,11 @@ from bot.words.languages import language
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
+from engine.symptoms.across import asks_how_to_drink
 from engine.symptoms.asked_whether import says_all_is_well
 from engine.symptoms.ear.reading import speaks_of_body_or_mood
-from engine.symptoms.thirst import asks_how_to_drink
 from engine.values.checkin import CheckIn
-from engine.written.asking import asks_something
+from engine.written.questions import asks_something
 from engine.written.stage_times import parse_stage_word
 
 UNANSWERED = "symptom-unanswered"
@@ -70,7 +69,7 @@ def screen(turn: ChatTurn, person: Person, answers: Callable[[], bool]) -> bool:
             doubts.wrote_more(turn, profile, asked, short(turn.incoming.text))
         return False  # the text is its answer, and told with the rest of it
     if told:
-        before_consent.bring(turn, person, profile, told)
+        reports.bring(turn, person, profile, told)
         if told.symptoms:
             _no_longer_asked(turn, person, profile, told.symptoms)
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
@@ -228,41 +227,26 @@ def _ask_to_be_sure(
         if earlier.answers["_symptom"] == hit.symptom.value:
             let_go(turn, earlier)  # asked anew, with the newer words
             doubts.settled(turn, profile, earlier, doubts.TOLD)
-    _ask(
-        turn, person, profile, SYMPTOM_CHECK, about=hit.symptom.value,
-        answers={"_symptom": hit.symptom.value, "_words": short(text)},
-    )  # fmt: skip
+    answers = {"_symptom": hit.symptom.value, "_words": short(text)}
+    _ask(turn, person, profile, SYMPTOM_CHECK, answers)
 
 
 def _ask_what_is_wrong(
     turn: Turn, person: Person, profile: AthleteProfile, concern: Concern, text: str
 ) -> None:
-    _ask(
-        turn, person, profile, SOMETHING_WRONG,
-        answers={"_concern": concern.value, "_words": short(text)},
-    )  # fmt: skip
+    answers = {"_concern": concern.value, "_words": short(text)}
+    _ask(turn, person, profile, SOMETHING_WRONG, answers)
 
 
 def _ask(
-    turn: Turn,
-    person: Person,
-    profile: AthleteProfile,
-    flow: Flow,
-    *,
-    answers: dict[str, object],
-    about: str = "",
-) -> OpenQuestion:
+    turn: Turn, person: Person, profile: AthleteProfile, flow: Flow, answers: dict[str, str]
+) -> None:
     """Ask, tell the coach that it was asked, and wait for an answer for so long."""
     question = asking.open_question(
-        turn, person, flow, subject_id=profile.person_id, answers=answers,
-        concurrent=True,
-    )  # fmt: skip
-    doubts.asked(
-        turn, profile, question, str(answers["_words"]), about,
-        sounds_like=str(answers.get("_concern", "")),
-    )  # fmt: skip
+        turn, person, flow, subject_id=profile.person_id, answers=answers
+    )
+    doubts.asked(turn, profile, question)
     wait(turn, profile, question)
-    return question
 
 
 def wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:

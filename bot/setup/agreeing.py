@@ -11,8 +11,8 @@ from bot.dialogue import asking
 from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.fit.words import limit_moves
-from bot.plan.review.words import findings_text
+from bot.plan.flow_fit import limit_moves
+from bot.plan.flow_review import findings_text
 from bot.setup import telling, words
 from bot.setup.flow import LEAVE, SETUP_SURE
 from bot.setup.foreseeing import foresee

@@ -8,10 +8,20 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.core.zones import find_places
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, day_in, one_of, reason
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+    reason,
+)
+from bot.event import words_season
 from bot.event.flow import standing
-from bot.event.season import words as season_words
 from bot.plan import words as plan_words
 from bot.setup import words, words_sheet
 from engine.planning.drafting.bridge import BRIDGE
@@ -107,10 +117,10 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 
 def _ask_stands(answers: Answers) -> str:
     when = answers["when"]
-    new = season_words.short(when["kind"] or "show", date.fromisoformat(when["day"]))
-    return season_words.ask_stands(
+    new = words_season.short(when["kind"] or "show", date.fromisoformat(when["day"]))
+    return words_season.ask_stands(
         new,
-        [season_words.short(kind, day) for _, kind, day in _others(answers)],
+        [words_season.short(kind, day) for _, kind, day in _others(answers)],
         name=answers["_name"],
         self_coached=False,
     )

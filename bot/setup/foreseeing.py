@@ -13,17 +13,16 @@ from typing import Any
 
 from bot.core.timing.instants import local_instant
 from bot.core.turn import Turn
-from bot.event.season import season
-from bot.event.stage import day as stage_days
+from bot.event import season
+from bot.event.stage import day as stage_day
 from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
-from bot.plan import gate
-from bot.plan.templates import habits
-from bot.plan.templates.templates import own_template
+from bot.plan import gate, templates
+from bot.plan.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble
 from bot.setup.wanted import Wanted
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
@@ -234,10 +233,10 @@ def _stage(
     turn: Turn, seen: Foreseen, profile: AthleteProfile, template: TemplateRow | None
 ) -> None:
     wanted, day = seen.wanted, date.fromisoformat(seen.wanted.day)
-    row = stage_days.stage_row(turn.session, seen.event) if seen.event is not None else None
+    row = stage_day.stage_row(turn.session, seen.event) if seen.event is not None else None
     row = row if row is not None and row.cancelled_at is None else None
     spans = dict((template.habits if template is not None else {}).get("stage") or {})
-    standing = stage_days.day_of(row) if row is not None else None
+    standing = stage_day.day_of(row) if row is not None else None
     if not wanted.stage:
         if wanted.look_before_min is not None and standing is not None and not seen.moves:
             _new_stage(seen, standing, replace(standing, look_before_min=wanted.look_before_min))
@@ -285,7 +284,7 @@ def _before(stage: datetime, minutes: float | None) -> datetime | None:
 def _asks(seen: Foreseen, profile: AthleteProfile, template: TemplateRow | None) -> None:
     """What the row says stands before what the template holds, and that before nothing."""
     standing = seen.event.asks if seen.event is not None else {}
-    held = habits.asks_of(template, profile) if template is not None else {}
+    held = templates.asks_of(template, profile) if template is not None else {}
     wanted = {key: one for key, one in held.items() if key not in standing} | seen.wanted.asks
     seen.asks = {key: one for key, one in wanted.items() if one != standing.get(key)}
 
@@ -341,7 +340,7 @@ def _mark(turn: Turn, seen: Foreseen, profile: AthleteProfile) -> str:
     rests_on += [profile.body_mass_kg, sorted(profile.baseline.items()), profile.zone]
     for row in rows:
         plan, limits = plan_row(session, row), limits_row(session, row)
-        stage = stage_days.stage_row(session, row)
+        stage = stage_day.stage_row(session, row)
         rests_on.append(
             [
                 row.id, row.kind, row.day, row.zone, row.active, row.class_name,

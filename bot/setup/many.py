@@ -6,16 +6,14 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
-from bot.core.turn import Act, Turn
-from bot.event.stage import day as stage_days
+from bot.core.turn import Act, Document, Turn
+from bot.event.stage import day as stage_day
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
-from bot.plan.templates.templates import templates_of
+from bot.plan.templates import templates_of
 from bot.setup import telling, words, words_sheet
 from bot.setup.agreeing import foresee_all, offer_room_to_all, show_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
@@ -156,7 +154,7 @@ def _rows(turn: Turn, profile: AthleteProfile) -> list[dict[str, Value]]:
 
 
 def _event(turn: Turn, row: EventRow) -> dict[str, Value]:
-    limits, stage = limits_row(turn.session, row), stage_days.stage_row(turn.session, row)
+    limits, stage = limits_row(turn.session, row), stage_day.stage_row(turn.session, row)
     found: dict[str, Value] = {
         at.CODE: at.code_of(row.athlete_id, row.id),
         at.KIND: words.kind_short(row.kind),
@@ -167,7 +165,7 @@ def _event(turn: Turn, row: EventRow) -> dict[str, Value]:
     if limits is not None:
         found |= {key: _shown(limits.bounds[key]) for key in LIMIT_KEYS if key in limits.bounds}
     if stage is not None and stage.cancelled_at is None:
-        first = stage_days.day_of(stage).stages[0].astimezone(ZoneInfo(row.zone))
+        first = stage_day.day_of(stage).stages[0].astimezone(ZoneInfo(row.zone))
         found[at.STAGE] = first.time().replace(microsecond=0)
         look = stage.facts.get("look_before_min")
         found |= {at.LOOK: look} if look is not None else {}

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.core.chat.callbacks import answer
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event.flow import INSTEAD
 from bot.people.people import local_date, name_of, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.plan.planning import has_measures
-from bot.plan.templates.templates import templates_of
+from bot.plan.templates import templates_of
 from bot.setup import telling, words
 from bot.setup.agreeing import foresee_all, offer_room, show_and_ask
 from bot.setup.flow import SETUP

@@ -6,17 +6,16 @@ from datetime import date
 
 from bot.core.turn import Turn
 from bot.decision import deciding
-from bot.event.asks import asks as event_asks
-from bot.event.season import season
-from bot.event.season.season import New
+from bot.event import asks, season
+from bot.event.season import New
 from bot.event.setting import replace_event
-from bot.event.stage import day as stage_days
+from bot.event.stage import day as stage_day
 from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
 from bot.people.people import get_person, local_date, record
 from bot.people.telling import say_to
 from bot.plan import gate
-from bot.plan.limits.keeping import store_limits
+from bot.plan.fit import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
 from bot.plan.prep import Prep, Version
 from bot.readiness import readiness as ready
@@ -28,7 +27,7 @@ from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import checkin_row, current_event, current_week
 from bot.week.snapshots import take_snapshot
-from bot.words import coach_figures as figures
+from bot.words import figures
 
 
 def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
@@ -51,9 +50,9 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
         if seen.warnings:
             gate.keep_reason(prep, gate.said_of(seen.warnings), reason)
     if seen.stage_day is not None:
-        stage_days.lay_out(turn, profile, event, seen.stage_day, coach)
+        stage_day.lay_out(turn, profile, event, seen.stage_day, coach)
     for key, value in seen.asks.items():
-        event_asks.keep(prep, key, value, how=BY_SETUP)
+        asks.keep(prep, key, value, how=BY_SETUP)
     if seen.meals:
         by_template.put(turn, coach, profile, seen.meals)
     _habits(turn, coach, profile, seen)
@@ -147,7 +146,7 @@ def _tell_athlete(
                 new=seen.event is None,
                 moves=seen.moves,
             ),
-            figures.clock(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
+            figures.clock_in(seen.stage_day.stages[0], event.zone) if seen.stage_day else "",
             planned=seen.plan is not None and seen.limits is not None,
             asked_at=seen.asked_at,
         ),

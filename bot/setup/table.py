@@ -12,7 +12,6 @@ from bot.setup.flow import SETUP, SETUP_SURE
 from bot.words.common import cancelled
 
 FEATURE = Feature(
-    id="setup",
     commands=(Command("setup", COACHING, many.command, words.menu, rank=175, takes_words=True),),
     taps=(
         tap(SETUP_ONE, COACHING, many.one_tapped, cancelled),

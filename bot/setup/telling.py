@@ -5,16 +5,16 @@ from __future__ import annotations
 from datetime import date, time, timedelta
 from typing import Any
 
-from bot.event.asks import words as asks_words
-from bot.plan.fit.words import limit_moves
+from bot.event import flow_asks
+from bot.plan.flow_fit import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseen import Foreseen
 from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
 from engine.planning.drafting.draft import SHAPES
 from engine.safety import Level
-from engine.values.look import TargetLook
-from engine.values.weigh_in import WeighIn
+from engine.values.athlete import WeighIn
+from engine.values.checkin import TargetLook
 
 
 def parts(seen: Foreseen) -> list[str]:
@@ -56,12 +56,12 @@ def parts(seen: Foreseen) -> list[str]:
 
 def _asked_for(seen: Foreseen, key: str, asked: dict[str, Any] | None) -> str:
     if key == "look":
-        return asks_words.look_line(TargetLook(**asked) if asked else None)
+        return flow_asks.look_line(TargetLook(**asked) if asked else None)
     if asked is None or seen.profile is None:
         return words.no_weigh_in_line()
     weigh_in = WeighIn(**{**asked, "at": time.fromisoformat(asked["at"])})
     day = date.fromisoformat(seen.wanted.day) - timedelta(days=weigh_in.days_out)
-    return asks_words.weigh_in_line(weigh_in, day, seen.profile.weight_unit)
+    return flow_asks.weigh_in_line(weigh_in, day, seen.profile.weight_unit)
 
 
 def _plan(seen: Foreseen) -> str:

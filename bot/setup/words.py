@@ -6,11 +6,11 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime, time
 from typing import Any
 
-from bot.event.season.words import short
-from bot.plan.fit.words import limit_moves
+from bot.event.words_season import short
+from bot.plan.flow_fit import limit_moves
 from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import KINDS, day_and_year
 from bot.words.languages import Sentence, SentenceOn, tr, trn, worded
 from bot.words.names import LIMIT_WORDS, cited
@@ -184,7 +184,7 @@ def limits_line(are: str, moves: str) -> str:
 
 
 def stage_line(stage: datetime, zone: str, look: float | None) -> str:
-    said = tr("stage {at}", at=figures.clock(stage, zone))
+    said = tr("stage {at}", at=figures.clock_in(stage, zone))
     if look is None:
         return said
     if not look:

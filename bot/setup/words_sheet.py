@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 
-from bot.dialogue.readers import NONE
+from bot.dialogue.flow import NONE
 from bot.plan.words_draft_reasons import depletion_button
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import Sentence, SentenceOn, in_each, listed, mark, tr
 from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
 from engine.planning.drafting.draft import DEEP, MILD, SHAPES
 from engine.planning.drafting.draft import NONE as NO_DEPLETION
-from engine.values.look import TargetLook
+from engine.values.checkin import TargetLook
 
 _LONGEST_WORDS = 60
 _USUAL = mark("usual")

@@ -1,11 +1,11 @@
-"""The one question that a filled-in sheet leads to."""
+"""The one question that a filled-in sheet leads to, of a plan or of past weeks."""
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import buttons, yes_or_no
-from bot.plan.templates.words import leave_button
+from bot.dialogue.flow import Answers, Flow, Step, buttons, yes_or_no
+from bot.plan.flow_templates import leave_button
 from bot.sheets import words
+from bot.sheets.past_weeks import words as past_words
 
 
 def _ask(answers: Answers) -> str:
@@ -28,6 +28,21 @@ SHEET = Flow(
             ask=_ask,
             read=yes_or_no,
             choices=buttons(((words.take_button, "yes"), (leave_button, "no"))),
+        ),
+    ),
+)
+
+
+#: Context: "_said" to show; "_weeks", as they are to be stored.
+IMPORT = Flow(
+    id="coach-past-weeks",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="take",
+            ask=lambda answers: past_words.ask_to_import(answers["_said"]),
+            read=yes_or_no,
+            choices=buttons(((past_words.import_button, "yes"), (past_words.leave_button, "no"))),
         ),
     ),
 )

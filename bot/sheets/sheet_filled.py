@@ -1,10 +1,15 @@
-"""A filled-in sheet held against the rows it was made from: what it changes, and what cannot be."""
+"""A filled-in sheet held against the rows it was made from: what it changes, and what cannot be.
+
+Totals that came with it are held against the figures beside them.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from bot.plan import flow_review
 from bot.plan import words as plan_words
 from bot.sheets import words
 from bot.sheets.format import layout
@@ -12,9 +17,10 @@ from bot.sheets.format.reading import Filled, Wrong
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
-from bot.week.load import athlete_of, plan_of
-from bot.words import coach_figures as figures
-from engine.planning.drafting.phases import as_ever, renamed
+from bot.week.load import athlete_of, baseline_of, plan_of
+from bot.words import figures
+from engine.planning.drafting.template import as_ever, renamed
+from engine.planning.review import conventions_of, review_plan
 from engine.values.athlete import Baseline
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, OutsideGuardRail
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan
@@ -177,3 +183,17 @@ def bounds_of(limits: Limits) -> dict[str, float]:
 
 def date_of(event: EventRow, days_out: int) -> date:
     return event.day - timedelta(days=days_out)
+
+
+def totals_text(profile: AthleteProfile, plan: PeakPlan, stated: Mapping[int, float]) -> str:
+    """What there is to say of stated kcal (by days out) beside this plan; empty without any."""
+    days = [day for day in plan if day.days_out in stated]
+    if not days:
+        return ""
+    findings = review_plan(athlete_of(profile), baseline_of(profile), plan, stated_kcal=stated)
+    off = [finding for finding in findings if finding.id == "total-off"]
+    if off:
+        return flow_review.findings_text(off, profile.volume_unit)
+    fits = [set(conventions_of(day, stated[day.days_out])) for day in days]
+    shared = set.intersection(*fits)
+    return flow_review.totals_fit(len(days), only=shared.pop() if len(shared) == 1 else None)

@@ -6,16 +6,14 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Document, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
-from bot.plan import words_totals as total_words
+from bot.people.telling import answer, say_to
+from bot.plan import flow_review
 from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first
 from bot.plan.planning import (
@@ -30,8 +28,7 @@ from bot.plan.prep import Prep, Version
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
-from bot.sheets.format.grid import Grid
-from bot.sheets.format.opening import SheetRefused
+from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
     Base,
@@ -41,20 +38,19 @@ from bot.sheets.sheet_filled import (
     filled_limits,
     filled_plan,
     limits_of,
+    totals_text,
     touches_days_over,
 )
-from bot.sheets.sheet_totals import totals_text
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import snapshots as changes
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from bot.words.languages import tr
-from engine.planning.drafting.phases import as_ever
-from engine.values.energy import energy_kcal
+from engine.planning.drafting.template import as_ever
+from engine.values.athlete import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -74,7 +70,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             Button(words.format_button(form), PLAN_SHEET(who, form, ahead))
             for form in writing.FORMATS
         ]
-        text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"
+        text = f"{words.ask_format()}\n\n{flow_review.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say_to(turn, turn.person, text, buttons=[buttons])
         return
     send_document(
@@ -107,7 +103,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
         name=name,
         event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
         plan=plan,
-        days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
+        days={day.days_out: figures.short_day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
         beside=_beside(turn.session, event, plan),
     )

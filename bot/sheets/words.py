@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, mark, tr, trn, worded
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Set
+from collections.abc import Callable, Iterable, Iterator, Mapping, Set
 from functools import cache
-from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
+from itertools import islice
+from typing import TYPE_CHECKING, Any, Protocol, TypeVar, runtime_checkable
 
 from sqlalchemy.orm import object_session
 from sqlmodel import SQLModel
@@ -76,3 +77,15 @@ def id_of(row: HasId) -> int:
     if row.id is None:
         raise ValueError(f"{type(row).__name__} has not been stored yet")
     return row.id
+
+
+AT_ONCE = 500
+
+_Item = TypeVar("_Item")
+
+
+def batches(items: Iterable[_Item]) -> Iterator[list[_Item]]:
+    """The items in their order, in lists of at most `AT_ONCE`, none of them empty."""
+    left = iter(items)
+    while batch := list(islice(left, AT_ONCE)):
+        yield batch

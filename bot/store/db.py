@@ -22,11 +22,12 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from functools import partial
+from importlib import resources
 from pathlib import Path
 from typing import Any, TypeVar
 
 import structlog
-from sqlalchemy import Connection, Dialect, Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Dialect, Engine, create_engine, event, inspect, make_url, text
 from sqlalchemy.dialects import registry
 from sqlalchemy.dialects.sqlite.pysqlite import SQLiteDialect_pysqlite
 from sqlalchemy.engine import URL
@@ -38,6 +39,7 @@ from bot.store import traces
 from bot.store.driver import from_text, to_text
 from bot.store.reading import ReadsPlainly
 from bot.store.remembering import RemembersReads
+from bot.store.working_out import AtHand, NotWorkedOut
 
 BUSY_TIMEOUT_S = 30
 CONNECT_TIMEOUT_S = 10
@@ -180,21 +182,41 @@ def claiming_on(connection: Connection) -> Iterator[Session]:
         yield session
 
 
+@contextmanager
+def looking_ahead(engine: Engine, at_hand: AtHand) -> Iterator[Session]:
+    """`looking`, for whoever works out what a use case will need before it begins."""
+    with _UseCaseSession(engine) as session, session.no_autoflush:
+        if not is_sqlite(engine):
+            session.connection(execution_options={"isolation_level": "AUTOCOMMIT"})
+        at_hand.looks_ahead(session)
+        yield session
+
+
 def in_transaction(
-    engine: Engine, work: Callable[[Session], _Result], *, locked: bool = False
+    engine: Engine,
+    work: Callable[[Session], _Result],
+    *,
+    locked: bool = False,
+    at_hand: AtHand | None = None,
 ) -> _Result:
-    """Run a use case in a transaction; run it again where another one got in its way."""
-    for attempt in range(1, ATTEMPTS_AT_A_TRANSACTION + 1):
+    """Run a use case in a transaction; run it again where another one got in its way, or once what it
+    turned out to need has been worked out. `at_hand`: what has been already.
+    """
+    at_hand, attempt = at_hand or AtHand(), 1
+    while True:
         try:
             with transaction(engine, locked=locked) as session:
+                at_hand.begins(session)
                 return work(session)
+        except NotWorkedOut as needed:
+            doing = needed.work
         except DBAPIError as error:
-            most = _most_attempts(error)
-            if attempt >= most:
+            if attempt >= _most_attempts(error):
                 raise
             _run_again[code_of(error)] += 1
-        time.sleep(random.uniform(0, PAUSE_S * attempt))  # not in step with who was in the way
-    raise AssertionError("unreachable")
+            doing = partial(time.sleep, random.uniform(0, PAUSE_S * attempt))  # out of step
+            attempt += 1
+        doing()
 
 
 def times_run_again() -> dict[str, int]:
@@ -338,3 +360,21 @@ class _BeginsAsTold(SQLiteDialect_pysqlite):
 
 _AS_TOLD = "sqlite+as_told"
 registry.register(_AS_TOLD.replace("+", "."), __name__, _BeginsAsTold.__name__)
+
+
+VERSIONS = "bot.store.migrations.versions"
+
+
+def newest() -> str:
+    """The revision that this version brings a database to: they are one chain of numbers."""
+    names = (file.name for file in resources.files(VERSIONS).iterdir())
+    return max(name.partition("_")[0] for name in names if name[:1].isdigit())
+
+
+def is_newest(engine: Engine) -> bool:
+    """Whether the database is at it."""
+    with engine.connect() as connection:
+        if not inspect(connection).has_table("alembic_version"):
+            return False
+        found = connection.execute(text("SELECT version_num FROM alembic_version")).scalars().all()
+    return found == [newest()]

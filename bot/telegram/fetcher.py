@@ -16,11 +16,10 @@ from sqlalchemy import Engine, update
 from sqlmodel import Session, col, select
 from telegram.error import BadRequest, Forbidden, TelegramError
 
-from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction

@@ -32,11 +32,10 @@ from telegram.error import (
     TelegramError,
 )
 
-from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import retry_span
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction
 from bot.store.tables.traffic import OutboxRow, Urgency

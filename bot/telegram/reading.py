@@ -17,7 +17,8 @@ from telegram import (
 )
 from telegram.ext import filters
 
-from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
+from bot.core.turn import Incoming, Kind, SentFile
+from bot.words.common import Media
 
 ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
 

@@ -12,8 +12,7 @@ from typing import Any
 
 from sqlalchemy import Engine
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import looking
 from bot.telegram.transport import Files

@@ -22,15 +22,15 @@ from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
-from bot.core.context import Context
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Turn
 from bot.core.use_cases import UseCases
-from bot.store.db import claiming, in_transaction, is_sqlite, looking
+from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
+from bot.store.working_out import AtHand
 from bot.telegram.reading import Unreadable, read
 
 ATTEMPTS = 3
@@ -203,6 +203,7 @@ class Worker:
                 self._engine,
                 lambda session: self._handle(session, update_id, chat_id),
                 locked=self._use_cases.hold_their_people,
+                at_hand=self._foreseen(update_id, chat_id),
             )
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
@@ -214,6 +215,30 @@ class Worker:
             spent = round(1000 * (self._clock.monotonic() - began))
             _log.info("an update was handled", outbox_ids=numbers_of(written), duration_ms=spent)
         return done
+
+    def _foreseen(self, update_id: int, chat_id: int | None) -> AtHand:
+        """What the answer will need and takes long, worked out with nothing locked."""
+        at_hand = AtHand()
+        if chat_id is None:
+            return at_hand
+        with looking_ahead(self._engine, at_hand) as session:
+
+            def came() -> Incoming | None:
+                row = session.get(InboxRow, update_id)
+                if row is None or row.status != "new":
+                    return None
+                try:
+                    return read(row.raw, row.received_at)
+                except Unreadable:
+                    return None
+
+            try:
+                self._use_cases.foresee(session, self._context(), chat_id, came)
+            except (OperationalError, InterfaceError):
+                raise
+            except Exception:
+                _log.exception("what an update will need was not worked out ahead")
+        return at_hand
 
     def _handle(
         self, session: Session, update_id: int, chat_id: int | None

@@ -9,10 +9,9 @@ from bot.undo import buttons
 from bot.undo import undo as undoing
 
 FEATURE = Feature(
-    id="undo",
     on_card=(
         view(cards.UNDO, undoing.ask_undo),
         view(buttons.UNDO_YES, undoing.undo),
         view(buttons.UNDO_NO, undoing.keep),
-    ),
+    )
 )

@@ -12,18 +12,17 @@ from datetime import date, datetime
 from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words, when, who
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import ARRIVED, Button, Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
 from bot.people.people import local_date, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
-from bot.undo import stage as stage_back
+from bot.undo import kinds as stage_back
 from bot.undo import words
 from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import may_be_taken_back, put_back

@@ -13,12 +13,11 @@ from sqlmodel import Session, col, select
 
 from bot.store.remembering import remembered, remembered_rows
 from bot.store.tables import setting
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow, TaughtRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import SettingRow
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow, SymptomReport
-from bot.week.given_way import given_way
+from bot.week.events import given_way
 from bot.week.load import (
     HISTORY_DAYS,
     Week,
@@ -37,12 +36,19 @@ from engine.decision.decide import Case, Decision, flags_of_case
 from engine.decision.kept import decision_from_dict
 from engine.decision.record import taught_from_dict
 from engine.safety import Flag
+from engine.values.body import Prior
 from engine.values.case import ForecastUse, PastWeek
-from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
-from engine.values.look import Look
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import (
+    CheckIn,
+    CoachLook,
+    DaySet,
+    Gut,
+    History,
+    Look,
+    Observed,
+    TrainingDone,
+)
 from engine.values.plan import PLAN_DAYS
-from engine.values.prior import Prior
 
 PAST_WEEKS = 4  # how many earlier peak weeks are
 

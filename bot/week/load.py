@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, time, timedelta
 from functools import lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import bindparam, exists, func
 from sqlalchemy.orm import aliased
@@ -16,7 +16,7 @@ from bot.core.turn import Turn
 from bot.store.base import id_of
 from bot.store.driver import from_text, to_text
 from bot.store.remembering import made_of, remember, remember_ahead, remembered, remembered_row
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.setting import PRIORS, SettingRow
 from bot.store.tables.week import (
@@ -28,11 +28,10 @@ from bot.store.tables.week import (
     PlanRow,
     SymptomReport,
 )
-from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex, WeighIn
+from engine.values.checkin import TargetLook
 from engine.values.limits import GuardRails, Limits
-from engine.values.look import TargetLook
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.weigh_in import WeighIn
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
 
@@ -299,21 +298,22 @@ def reaches_back_to(day: date) -> date:
     return day.replace(day=1) - timedelta(days=HISTORY_DAYS)
 
 
-def set_day(
-    turn: Turn,
-    athlete_id: int,
-    day: date,
-    carb_g: float,
-    *,
-    by: str,
-    decision_id: int | None = None,
-) -> None:
-    """Put a figure in force for a date, in place of the one before. by: decision | coach | plan."""
+class Figure(NamedTuple):
+    """Carbohydrate for a date (g), and who puts it in force: decision | coach | plan."""
+
+    carb_g: float
+    by: str
+    decision_id: int | None = None
+
+
+def set_day(turn: Turn, athlete_id: int, day: date, figure: Figure) -> None:
+    """Put a figure in force for a date, in place of the one before."""
     around = set_around(turn.session, athlete_id, day)
     row = around.get(day) or DaySetRow(
-        athlete_id=athlete_id, date=day, carb_g=carb_g, by=by, set_at=turn.now
+        athlete_id=athlete_id, date=day, carb_g=figure.carb_g, by=figure.by, set_at=turn.now
     )
-    row.carb_g, row.by, row.decision_id, row.set_at = carb_g, by, decision_id, turn.now
+    row.carb_g, row.by, row.decision_id = figure
+    row.set_at = turn.now
     turn.session.add(row)
     _keep_around(turn.session, DaySetRow, athlete_id, day, around | {day: row})
 

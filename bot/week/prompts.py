@@ -7,10 +7,9 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.week.load import checkin_row, current_week

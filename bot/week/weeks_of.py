@@ -15,9 +15,8 @@ from typing import Any, NamedTuple
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.store.base import id_of
-from bot.store.batches import batches
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.base import batches, id_of
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.week import (
     CheckInRow,
     DaySetRow,
@@ -28,10 +27,10 @@ from bot.store.tables.week import (
     SymptomReport,
 )
 from bot.week.cases import READINGS, observed_of
-from bot.week.given_way import given_way
-from engine.evidence.planning.debriefing import EATEN_KNOWN_DAYS
+from bot.week.events import given_way
+from engine.evidence.planning.reviewing import EATEN_KNOWN_DAYS
 from engine.values.body import against_band
-from engine.values.observed import Observed, most_careful
+from engine.values.checkin import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 _DAY = dt.timedelta(days=1)
@@ -165,6 +164,18 @@ class _Morning(NamedTuple):
     note: str
 
 
+class _Span(NamedTuple):
+    """Athletes, and the first and last day on which something of theirs is read."""
+
+    athletes: Sequence[int]
+    first: dt.date
+    last: dt.date
+
+    def covers(self, table: Any) -> tuple[Any, Any]:
+        """That a row of a table, or of its columns, is one of these."""
+        return table.athlete_id.in_(self.athletes), table.date.between(self.first, self.last)
+
+
 class _Expected(NamedTuple):
     """What a morning was expected to show."""
 
@@ -228,12 +239,8 @@ def _plans(session: Session, events: Sequence[int]) -> dict[int, dict[int, DayTa
 
 def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow]) -> _Told:
     first = min(event.day for event in events) - max(PLAN_DAYS) * _DAY
-    last = max(event.day for event in events) + _DAY
-    reports = select(SymptomReport).where(
-        col(SymptomReport.athlete_id).in_(athletes),
-        SymptomReport.date >= first,
-        SymptomReport.date <= last,
-    )
+    span = _Span(athletes, first, max(event.day for event in events) + _DAY)
+    reports = select(SymptomReport).where(*span.covers(SymptomReport))
     # Of each decision only what is read here: a whole record is a long one.
     table = DecisionRow.__table__.c  # type: ignore[attr-defined]
     record = table.decision
@@ -245,18 +252,14 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
             record[("band", "high_kg")].as_float().label("high_kg"),
             record["expected_fullness"].as_integer().label("expected_fullness"),
         )
-        .where(table.athlete_id.in_(athletes), table.sets_date >= first, table.sets_date <= last)
+        .where(table.athlete_id.in_(athletes), table.sets_date.between(first, span.last))
         .order_by(table.athlete_id, table.id)
     )  # fmt: skip
     reported: dict[tuple[int, dt.date], list[str]] = defaultdict(list)
     for report in session.exec(reports.order_by(col(SymptomReport.id))):
         if not report.symptom.startswith(READINGS):
             reported[report.athlete_id, report.date].append(report.symptom)
-    looks = select(CoachLookRow).where(
-        col(CoachLookRow.athlete_id).in_(athletes),
-        CoachLookRow.date >= first,
-        CoachLookRow.date <= last,
-    )
+    looks = select(CoachLookRow).where(*span.covers(CoachLookRow))
     seen: dict[tuple[int, dt.date], list[Observed]] = defaultdict(list)
     for look in session.exec(looks.order_by(col(CoachLookRow.id))):
         seen[look.athlete_id, look.date].append(observed_of(look))
@@ -270,15 +273,11 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
     return _Told(
         mornings={
             (athlete, day): _Morning(*answers)
-            for athlete, day, *answers in _columns(
-                session, CheckInRow, _Morning._fields, athletes, first, last
-            )
+            for athlete, day, *answers in _columns(session, CheckInRow, _Morning._fields, span)
         },
         set_days={
             (athlete, day): (carb_g, by)
-            for athlete, day, carb_g, by in _columns(
-                session, DaySetRow, ("carb_g", "by"), athletes, first, last
-            )
+            for athlete, day, carb_g, by in _columns(session, DaySetRow, ("carb_g", "by"), span)
         },
         reported=reported,
         seen=seen,
@@ -288,19 +287,12 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
 
 
 def _columns(
-    session: Session,
-    table: type[CheckInRow | DaySetRow],
-    names: Sequence[str],
-    athletes: Sequence[int],
-    first: dt.date,
-    last: dt.date,
+    session: Session, table: type[CheckInRow | DaySetRow], names: Sequence[str], span: _Span
 ) -> Iterable[Any]:
     """Athlete, date and these columns of each; of so many rows no objects are made."""
     columns = table.__table__.c  # type: ignore[union-attr]
-    query = pick(*(columns[name] for name in ("athlete_id", "date", *names))).where(
-        columns.athlete_id.in_(athletes), columns.date >= first, columns.date <= last
-    )
-    return session.connection().execute(query)
+    query = pick(*(columns[name] for name in ("athlete_id", "date", *names)))
+    return session.connection().execute(query.where(*span.covers(columns)))
 
 
 def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRows:

@@ -4,9 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from enum import StrEnum
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
+
+
+class Media(StrEnum):
+    """What came that holds no text to be read, by what its sender would call it."""
+
+    VOICE = "voice"
+    VIDEO = "video"
+    STICKER = "sticker"
+    PLACE = "place"
+    CONTACT = "contact"
+    ELSE = "else"
+
 
 #: What an event is called inside a sentence.
 KINDS = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -151,11 +164,11 @@ def help_message(lines: Sequence[tuple[str, str]], example: str, *, self_coached
 
 
 def earlier_button(day: date) -> str:
-    return f"← {figures.day(day)}"
+    return f"← {figures.short_day(day)}"
 
 
 def later_button(day: date) -> str:
-    return f"{figures.day(day)} →"
+    return f"{figures.short_day(day)} →"
 
 
 def not_active(status: str, *, self_coached: bool = False) -> str:
@@ -197,4 +210,24 @@ def message_too_long(length: int, most: int) -> str:
 
 def day_and_year(day: date) -> str:
     """ "Tue 10 Nov 2026"."""
-    return tr("{day} {year}", day=figures.day(day), year=day.year)
+    return tr("{day} {year}", day=figures.short_day(day), year=day.year)
+
+
+LONGEST_SHOWN = 300  # characters of a sentence that is quoted
+
+
+def shown(text: str, most: int = LONGEST_SHOWN) -> str:
+    """The text, cut where it is too long to be quoted."""
+    plain = text.strip()
+    return plain if len(plain) <= most else f"{plain[: most - 1]}…"
+
+
+def wrote(name: str, said: str) -> str:
+    """A sentence of an athlete's among other notes."""
+    return tr("{name} wrote: {said}", name=name, said=said)
+
+
+def from_athlete(name: str, said: Sequence[str]) -> str:
+    """All that came in one stretch; each sentence in a line of its own."""
+    lines = said if len(said) == 1 else [f"• {one}" for one in said]
+    return tr("From {name}:\n{text}", name=name, text="\n".join(lines))

@@ -1,4 +1,4 @@
-"""Numbers, days, clock times and lists as they are written in the language in force.
+"""Numbers, days, clock times, lists and tables as they are written in the language in force.
 
 Signs of numbers and names of days come from the CLDR (through Babel); the order of a date is a
 sentence of the catalogue like any other. English is written as it always was: "1,240 g",
@@ -8,7 +8,7 @@ sentence of the catalogue like any other. English is written as it always was: "
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, datetime, time
 from functools import cache
 from zoneinfo import ZoneInfo
@@ -17,7 +17,9 @@ from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from babel.numbers import get_decimal_symbol, get_group_symbol
 
-from bot.words.languages import ENGLISH, language, mark, tr
+from bot.words.languages import ENGLISH, language, mark, tr, translated, trn
+from engine.values.limits import LIMIT_KEYS
+from engine.values.telling import Telling
 from engine.written.units import Towards, VolumeUnit, WeightUnit, show_volume, show_weight
 
 MINUS = "−"  # as wide as the plus
@@ -204,3 +206,152 @@ def weight_unit_name(unit: str) -> str:
 
 def volume_unit_name(unit: str) -> str:
     return tr(VOLUME_UNITS[unit])
+
+
+#: The limits as the engine calls them, in the order in which they are asked.
+LIMIT_LABELS = {
+    "carb_floor_g": mark("carb floor a day"),
+    "carb_ceiling_g": mark("carb ceiling a day"),
+    "step_g": mark("step"),
+    "change_per_day_g": mark("largest change from the plan"),
+    "load_total_g": mark("load total"),
+    "apply_without_asking_g": mark("auto-approve changes up to"),
+    "water_floor_l": mark("water floor a day"),
+    "water_ceiling_l": mark("water ceiling a day"),
+}
+
+
+def days_out(value: int) -> str:
+    if value < 0:
+        return tr("over")
+    if value == 0:
+        return tr("event day")
+    return trn("{number} day out", "{number} days out", value)
+
+
+def limit(key: str, value: float, volume_unit: str = "l") -> str:
+    """A limit's value with its unit; water in the athlete's."""
+    if LIMIT_KEYS[key].unit == "L":
+        return volume(value, volume_unit)
+    return grams(value)
+
+
+def limit_label(key: str) -> str:
+    """ "carb floor a day", for the middle of a sentence."""
+    return tr(LIMIT_LABELS[key])
+
+
+def sentence(text: str) -> str:
+    """The text with a capital and a full stop."""
+    text = text.strip()
+    if not text:
+        return ""
+    return capital(text) + ("" if text[-1] in ".!?" else ".")
+
+
+#: An instant on the clocks of a zone, in words; and the zones of a reader and of an athlete.
+_OnClock = Callable[[datetime, str | None], str]
+_Zones = tuple[str | None, str | None]
+
+
+def both_clocks(instant: datetime, here: str | None, there: str | None, name: str) -> str:
+    """ "11:00 your time (09:00 for Orla)": on the reader's clocks with the athlete's beside them.
+
+    One reading where both clocks show the same; the athlete's alone where the reader's zone is not
+    known. With the day where the two differ in that.
+    """
+    if here is not None and _local(instant, here).date() != _local(instant, there).date():
+        return both_moments(instant, here, there, name)
+    return _beside(clock_in, clock_in, instant, (here, there), name)
+
+
+def both_moments(instant: datetime, here: str | None, there: str | None, name: str) -> str:
+    """The same with the day: "Sun 2 May, 08:30 your time (06:30 for Orla)"."""
+    beside = moment_in
+    if here is not None and _local(instant, here).date() == _local(instant, there).date():
+        beside = clock_in
+    return _beside(moment_in, beside, instant, (here, there), name)
+
+
+def _beside(say: _OnClock, beside: _OnClock, instant: datetime, zones: _Zones, name: str) -> str:
+    here, there = zones
+    if there is None:  # before somebody has told where they are, no clock is theirs
+        return say(instant, here) if here is not None else f"{say(instant, None)} (UTC)"
+    if here is None:
+        return tr("{there} ({name}'s time)", there=say(instant, there), name=name)
+    if say(instant, here) == say(instant, there):
+        return say(instant, here)
+    return tr(
+        "{here} your time ({there} for {name})",
+        here=say(instant, here), there=beside(instant, there), name=name,
+    )  # fmt: skip
+
+
+def _local(instant: datetime, zone: str | None) -> datetime:
+    return instant.astimezone(ZoneInfo(zone or "UTC"))
+
+
+def clock_with_zone(instant: datetime, zone: str | None) -> str:
+    """ "07:05 (Europe/London)", on the reader's own clocks; UTC where they are not known."""
+    return f"{clock_in(instant, zone)} ({zone or 'UTC'})"
+
+
+class InChat(Telling):
+    """Laid over a `Telling` of the engine, before it in the bases. Units are set by who lays it."""
+
+    weight_unit: str
+    volume_unit: str
+
+    def translated(self, message: str, /) -> str:
+        return translated(message)
+
+    def weight(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit)
+
+    def weight_at_most(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit, Towards.MOST)
+
+    def weight_at_least(self, key: str) -> str:
+        return weight(self.facts[key], self.weight_unit, Towards.LEAST)
+
+    def water(self, key: str) -> str:
+        return volume(self.facts[key], self.volume_unit)
+
+    def each_and(self, parts: Sequence[str]) -> str:
+        return each_and(list(parts))
+
+
+#: What a table lies between in a text. Telegram takes such characters out of what people type, so
+#: they stand nowhere else; the outbox turns what is between them into a block of one width.
+START, END = "\x02", "\x03"
+#: Characters that fit beside each other in such a block on a phone 360 points wide; measured on the
+#: widths of Telegram's block type (common practice: about 8 points a character).
+MOST_ACROSS = 32
+
+
+def table(rows: Sequence[Sequence[str]]) -> str:
+    """The rows as a block, the first column to the left and the others to the right."""
+    widths = [max(len(row[n]) for row in rows) for n in range(len(rows[0]))]
+    lines = [
+        " ".join(
+            cell.ljust(width) if n == 0 else cell.rjust(width)
+            for n, (cell, width) in enumerate(zip(row, widths, strict=True))
+        ).rstrip()
+        for row in rows
+    ]
+    return f"{START}{chr(10).join(lines)}{END}"
+
+
+def tables(names: Sequence[str], columns: Sequence[Sequence[str]]) -> str:
+    """Columns beside a first one of names, in as many blocks one below the other as a phone needs."""
+    first = max(len(name) for name in names)
+    blocks: list[list[Sequence[str]]] = [[]]
+    across = first
+    for column in columns:
+        wide = 1 + max(len(cell) for cell in column)
+        if blocks[-1] and across + wide > MOST_ACROSS:
+            blocks.append([])
+            across = first
+        blocks[-1].append(column)
+        across += wide
+    return "\n".join(table(list(zip(names, *block, strict=True))) for block in blocks)

@@ -4,7 +4,7 @@ A linear model over words and letters. To teach it: sentences under their view, 
 `tests/asked/corpus`, then `python -m tests.asked.train` (`--check --worst 30`); it is counted on
 `tests/asked/held_out.tsv`, which is never learnt from, and a test fails while the weights are older
 than corpus or reading. What is asked in plain words of the day's figures alone is served at once
-(`engine/written/target_questions.py`, `bot/dialogue/requests.py`); what is heard looser goes to a
+(`engine/written/questions.py`, `bot/dialogue/requests.py`); what is heard looser goes to a
 person, with the view beside.
 """
 

@@ -7,14 +7,33 @@ of that world are on their plans by then, each coach a little high or low for go
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
 
 import numpy as np
 
-from engine.bench.chance import Week
-from engine.bench.setting import DAYS_OUT, Client, planned_g
-from engine.bench.worlds.world import BLUR, SHARE, Condition
-from engine.values.observed import CoachLook, Observed
+from engine.bench.setting import (
+    AFTER_FOOD,
+    DAYS_OUT,
+    SCALE_NOISE,
+    SESSIONS,
+    Client,
+    Trouble,
+    eaten_g,
+    planned_g,
+)
+from engine.bench.worlds.world import (
+    BLUR,
+    CHANCES,
+    SHARE,
+    Condition,
+    Floats,
+    Lived,
+    People,
+    World,
+    taken,
+)
+from engine.values.checkin import CoachLook, Observed
 from engine.values.plan import LOAD_DAYS
 
 OFF_FOR_GOOD, SCATTER = 0.05, 0.06  # of the store's ceiling, SD
@@ -60,3 +79,56 @@ def _on_plan(week: Week, clients: Sequence[Client]) -> dict[int, float]:
         found[out] = float(now[SHARE].mean())
         now = week.after(now, out, np.array([planned_g(one.plan, out) for one in clients]))
     return found
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """A morning's answers; NaN is not answered."""
+
+    weight_kg: Floats
+    fullness: Floats
+    sharpness: Floats
+
+
+class Week:
+    """A week of all athletes of a world: what happens to them if they are told to eat so much."""
+
+    def __init__(self, world: World, who: People, seed: int, short: Floats) -> None:
+        self.world, self.who, self.short, self.seed = world, who, short, seed
+        rng = np.random.default_rng([seed, 43])
+        number = len(who)
+        self.first = world.start(who, rng.normal(size=(CHANCES, number)))
+        self.days = {out: rng.normal(size=(CHANCES + 1, number)) for out in SESSIONS}
+        self.mornings = {out: rng.normal(size=(4, number)) for out in (*SESSIONS, 0)}
+        self.luck = {out: rng.random(size=(2, number)) for out in (*SESSIONS, 0)}
+
+    def told(self, out: int, now: Condition, trouble: Trouble) -> Told:
+        """What is answered that many days out."""
+        chance, luck = self.mornings[out], self.luck[out]
+        weight = self.world.weight_kg(self.who, self.first, now) + SCALE_NOISE * chance[2]
+        weight = np.round(weight + np.where(luck[0] < AFTER_FOOD, 0.9, 0), 1)
+        rated = self.world.rates(self.who, now, chance)
+        missed = luck[1] < trouble.missed
+        return Told(
+            weight_kg=np.where(missed, np.nan, weight),
+            fullness=np.where(missed, np.nan, np.clip(np.round(rated.fullness), 1, 10)),
+            sharpness=np.where(missed, np.nan, np.clip(np.round(rated.sharpness), 1, 5)),
+        )
+
+    def after(self, now: Condition, out: int, told_g: Floats) -> Condition:
+        """The next morning's condition where that much was told to be eaten."""
+        chance = self.days[out]
+        carb_g = eaten_g(told_g, self.short, chance[-1])
+        return self.world.next_morning(
+            self.who, now, Lived(carb_g=carb_g, session=SESSIONS[out]), chance
+        )
+
+    def many(self, times: int) -> Week:
+        """The same week lived side by side `times` over, for one who compares doses."""
+        which = np.tile(np.arange(len(self.who)), times)
+        copy = object.__new__(Week)
+        copy.world, copy.who, copy.short = self.world, self.who.take(which), self.short[which]
+        copy.first = taken(self.first, which)
+        copy.days = {out: chance[:, which] for out, chance in self.days.items()}
+        copy.mornings, copy.luck = {}, {}
+        return copy

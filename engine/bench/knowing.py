@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from engine.bench.chance import Week
+from engine.bench.eye import Week
 from engine.bench.setting import Client, load_g, planned_g
 from engine.bench.worlds.world import Condition, Floats, taken
 from engine.values.limits import GuardRails, Limits

@@ -13,7 +13,7 @@ from datetime import timedelta
 
 import numpy as np
 
-from engine.bench.chance import Week
+from engine.bench.eye import Week
 from engine.bench.setting import SESSIONS, Client, clients, planned_g
 from engine.bench.week import WEEKS_APART, Policy, Practice
 from engine.bench.worlds import WORLDS
@@ -25,7 +25,7 @@ from engine.planning.behind.learning import Quantity, Taught, taught
 from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.planning.behind.next_time import Advice, next_time
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 EPSILON = 1e-6

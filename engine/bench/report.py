@@ -3,20 +3,58 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from engine.bench.chance import Week
+from engine.bench.eye import Week
 from engine.bench.knowing import all_knowing
-from engine.bench.rows import BY_ID, SHIPPED
-from engine.bench.setting import DAYS_OUT, ORDINARY, Client, clients, planned_g
+from engine.bench.setting import DAYS_OUT, ORDINARY, Client, Trouble, clients, narrow, planned_g
 from engine.bench.week import Ended, Policy, prior_after, weeks_behind
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import Bools, Floats, World
+from engine.decision.rules import RULES
+from engine.values.body import Prior
 from engine.values.limits import Limits
 from engine.values.plan import LOAD_DAYS
-from engine.values.prior import Prior
+
+POLICIES: tuple[Policy, ...] = (
+    Policy(id="rules alone", foresight=False),
+    Policy(id="forecast", foresight=True),
+    Policy(id="rules, coach's eye", foresight=False, looks=True),
+    Policy(id="coach's eye", foresight=True, looks=True),
+    Policy(id="30 weeks of others", foresight=True, finished=30),
+    Policy(id="silent coach", foresight=True, answers=False),
+    Policy(id="narrow limits", foresight=True, limits=narrow),
+    Policy(id="wrong fat figure", foresight=True, trouble=Trouble(fat_error=3, fat_bias=5)),
+    Policy(id="misreported carbs", foresight=True, trouble=Trouble(report_spread=0.15)),
+    Policy(id="missed mornings", foresight=True, trouble=Trouble(missed=0.3)),
+    Policy(id="other scale", foresight=True, trouble=Trouble(file_mass_error=0.04)),
+)
+#: The rows that are run where none are named.
+SHIPPED: tuple[str, ...] = tuple(policy.id for policy in POLICIES)
+_NAMED = {policy.id: policy for policy in POLICIES}
+
+
+def _without_one() -> tuple[Policy, ...]:
+    """The rules alone with one left out; where it needs a coach's eye, beside that."""
+    found = []
+    for rule in RULES[:-1]:
+        with_it = _NAMED[
+            "rules, coach's eye" if rule.id.startswith("coach-sees") else "rules alone"
+        ]
+        found.append(replace(with_it, id=f"without {rule.id}", without=frozenset({rule.id})))
+    return tuple(found)
+
+
+#: The rule table with and without each rule but the last, which is what remains.
+EACH_RULE: tuple[Policy, ...] = (
+    _NAMED["rules alone"],
+    _NAMED["rules, coach's eye"],
+    *_without_one(),
+)
+BY_ID = {policy.id: policy for policy in (*POLICIES, *EACH_RULE)}
+
 
 WORSE_BY = 0.05
 #: Athletes of one task; each keeps few beliefs in mind, so that yesterday's is still at hand.

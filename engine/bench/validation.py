@@ -6,10 +6,9 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from engine.bench.protocol import Protocol, Reading, read_protocol, simulate
+from engine.evidence.experiments.loading import MODERATE
 from engine.evidence.experiments.loading import STUDIES as FITTED
-from engine.evidence.experiments.moderate import MODERATE
-from engine.evidence.experiments.study import Measure, Measured, Study
-from engine.evidence.experiments.unfitted import UNFITTED
+from engine.evidence.experiments.study import UNFITTED, Measure, Measured, Study
 from engine.model.physiology import HOURS_A_DAY
 
 #: Those that the constants were fitted to, and those that they were not.

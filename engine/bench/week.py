@@ -8,8 +8,7 @@ from datetime import date, timedelta
 
 import numpy as np
 
-from engine.bench.chance import Told, Week
-from engine.bench.eye import Eye
+from engine.bench.eye import Eye, Told, Week
 from engine.bench.setting import (
     DAYS_OUT,
     EVENT_DAY,
@@ -28,13 +27,11 @@ from engine.decision.decide import Decision, decide
 from engine.model.pooling import pooled
 from engine.planning.behind.next_load import ModelMisfit, next_load
 from engine.values.athlete import Event, EventKind
+from engine.values.body import Prior
 from engine.values.case import Case, ForecastUse, PastWeek
-from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
+from engine.values.checkin import CheckIn, DaySet, History, Look, Observed, TrainingDone
 from engine.values.limits import Limits
-from engine.values.look import Look
-from engine.values.observed import Observed
 from engine.values.plan import LOAD_DAYS, PeakPlan
-from engine.values.prior import Prior
 
 WEEKS_APART = 3
 EPSILON = 1e-6

@@ -30,10 +30,18 @@ from engine.decision.reason import reason
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
-from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
+from engine.values.checkin import (
+    USUAL_LOOK,
+    CheckIn,
+    CoachLook,
+    DaySet,
+    Gut,
+    History,
+    Observed,
+    TargetLook,
+    TrainingDone,
+)
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
-from engine.values.look import USUAL_LOOK, TargetLook
-from engine.values.observed import CoachLook, Observed
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}

@@ -13,8 +13,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from engine.bench.protocol import BadProtocol, read_protocol, simulate
-from engine.bench.report import bench, table
-from engine.bench.rows import BY_ID, EACH_RULE, SHIPPED
+from engine.bench.report import BY_ID, EACH_RULE, SHIPPED, bench, table
 from engine.bench.validation import compare
 from engine.bench.worlds import WORLDS
 from engine.model.physiology import HOURS_A_DAY

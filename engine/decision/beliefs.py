@@ -27,11 +27,10 @@ from engine.model.tracker import (
 from engine.model.training import TRAINED, exercise, training_spread
 from engine.safety import plausible_weight
 from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.body import Prior, Taught
 from engine.values.case import Case, PastWeek
-from engine.values.checkin import CheckIn, History, TrainingDone
-from engine.values.look import USUAL_LOOK, TargetLook
+from engine.values.checkin import USUAL_LOOK, CheckIn, History, TargetLook, TrainingDone
 from engine.values.plan import DayTarget, PeakPlan
-from engine.values.prior import Prior, Taught
 
 DAY = timedelta(days=1)
 

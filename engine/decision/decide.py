@@ -9,13 +9,12 @@ from enum import StrEnum
 from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
-from engine.decision.foresight import Foresight, look_ahead, with_proposed
+from engine.decision.foresight import Foresight, has_mornings_to_follow, look_ahead, with_proposed
 from engine.decision.gates import Gate, Stop, first_shut, unanswered
 from engine.decision.gather import expected_fullness, gather
-from engine.decision.record import case_as_dict, case_from_dict, plain
+from engine.decision.record import GateStep, Trace, case_as_dict, case_from_dict, in_force, plain
 from engine.decision.rules import RULES, Forecast, Rule, first_match
 from engine.decision.sizing import graded_g, settled, sized_by
-from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
 from engine.safety import Flag, Level, safety_flags
 from engine.values.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed
@@ -28,6 +27,7 @@ __all__ = [
     "Decision",
     "Outcome",
     "answers_needed",
+    "asks_the_model",
     "case_as_dict",
     "case_from_dict",
     "decide",
@@ -104,6 +104,14 @@ def decide(
         gate, stop = shut
         return _stopped(case, flags, gate, stop, (*steps, GateStep(gate.id, passed=False)))
     return _ruled(case, flags, steps, without, table)
+
+
+def asks_the_model(case: Case) -> bool:
+    """Whether deciding on a case takes a forecast with mornings to follow, which is what takes time."""
+    if case.forecast is ForecastUse.RULES_ONLY or not has_mornings_to_follow(case):
+        return False
+    shut, _ = first_shut(case, flags_of_case(case))
+    return shut is None
 
 
 def _shown(case: Case, without: frozenset[str], table: Sequence[Rule]) -> Decision:

@@ -7,9 +7,7 @@ from functools import cache, cached_property
 
 from engine.evidence import deciding as e
 from engine.evidence import grading
-from engine.values.checkin import Gut
-from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK
-from engine.values.observed import CoachLook
+from engine.values.checkin import FULLEST, SHARPEST, USUAL_LOOK, CoachLook, Gut
 
 Fact = str | float | int | bool | None
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 import numpy as np
 
@@ -37,7 +38,7 @@ from engine.model.forecast import (
 from engine.model.particles import MODEL, Band, Belief
 from engine.model.tracker import foreseen, generator, update_belief, weight_band
 from engine.values.athlete import EventKind
-from engine.values.case import Case
+from engine.values.case import Case, ForecastUse
 from engine.values.checkin import CheckIn
 from engine.values.limits import Window
 from engine.values.plan import PLAN_DAYS, Phase
@@ -85,10 +86,7 @@ class Foresight:
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
-    view, before, rng = _view(case)
-    if not _in_load(case) or not view.trusted or window is None:
-        return view
-    return _with_odds(view, case, _after_answers(case, before, rng), window, rng)
+    return _looked_ahead(_as_the_model_sees_it(case), window)
 
 
 def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
@@ -96,6 +94,51 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
 
     None of them where the model has too little to go by, or the day is not one of the load.
     """
+    return _odds_of(_as_the_model_sees_it(case), tuple(doses))
+
+
+def with_proposed(view: Foresight, case: Case, carb_g: float) -> Foresight:
+    """The view with the odds of what was decided, where no other figure's stand for them."""
+    if not view.odds or any(abs(one.carb_g - carb_g) < 1 for one in view.odds):
+        return view
+    return replace(view, proposed=next(iter(odds_of(case, (carb_g,))), None))
+
+
+def has_mornings_to_follow(case: Case) -> bool:
+    """Whether there are mornings before this one, which is what takes the model its time."""
+    return bool(case.trials) or any(_in_week(case, told) for told in case.history.checkins)
+
+
+def _as_the_model_sees_it(case: Case) -> Case:
+    """The case without all that the model does not go by: the clock, but for the day that it sets, what
+    a coach has set and signed, and the answers that only rules and flags look at. Cases that differ in
+    no more have one view, and what was worked out for one is at hand for the other.
+    """
+    told = case.checkin
+    return replace(
+        case.without_the_clock,
+        frozen=False,
+        overrides={},
+        forecast=ForecastUse.PROPOSES,
+        checkin=CheckIn(
+            date=told.date, weight_kg=told.weight_kg, fullness=told.fullness,
+            sharpness=told.sharpness, carb_eaten_g=told.carb_eaten_g,
+            training_done=told.training_done,
+        ),
+    )  # fmt: skip
+
+
+# For a few mornings at a time, as the beliefs; worked out anew they are the same to the bit.
+@lru_cache(maxsize=48)
+def _looked_ahead(case: Case, window: Window | None) -> Foresight:
+    view, before, rng = _view(case)
+    if not _in_load(case) or not view.trusted or window is None:
+        return view
+    return _with_odds(view, case, _after_answers(case, before, rng), window, rng)
+
+
+@lru_cache(maxsize=48)
+def _odds_of(case: Case, doses: tuple[float, ...]) -> tuple[Odds, ...]:
     if not _in_load(case):
         return ()
     view, before, rng = _view(case)
@@ -104,13 +147,6 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
     belief, wanted = _after_answers(case, before, rng), sorted(set(doses))
     by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
     return tuple(_odds(by_dose[one]) for one in doses)
-
-
-def with_proposed(view: Foresight, case: Case, carb_g: float) -> Foresight:
-    """The view with the odds of what was decided, where no other figure's stand for them."""
-    if not view.odds or any(abs(one.carb_g - carb_g) < 1 for one in view.odds):
-        return view
-    return replace(view, proposed=next(iter(odds_of(case, (carb_g,))), None))
 
 
 def _in_load(case: Case) -> bool:

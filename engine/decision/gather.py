@@ -10,12 +10,19 @@ from engine.evidence import deciding as e
 from engine.evidence import grading
 from engine.evidence.planning import drafting
 from engine.symptoms import Symptom, from_report, screen
-from engine.symptoms.spilled import says_spilled
+from engine.symptoms.across import says_spilled
 from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
-from engine.values.checkin import CheckIn, Gut, History
-from engine.values.look import FULLEST, USUAL_LOOK, Look, TargetLook
-from engine.values.observed import most_careful
+from engine.values.checkin import (
+    FULLEST,
+    USUAL_LOOK,
+    CheckIn,
+    Gut,
+    History,
+    Look,
+    TargetLook,
+    most_careful,
+)
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.

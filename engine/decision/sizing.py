@@ -15,7 +15,7 @@ from engine.evidence import deciding as e
 from engine.evidence import grading as known
 from engine.evidence.source import Number
 from engine.values.case import Case
-from engine.values.look import Look
+from engine.values.checkin import Look
 
 
 def graded_g(facts: Facts, steps: int, step_g: float, body_mass_kg: float) -> float:

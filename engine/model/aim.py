@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from engine.evidence import deciding
 from engine.evidence.body import tracking
-from engine.values.look import FULLEST, USUAL_LOOK, TargetLook
+from engine.values.checkin import FULLEST, USUAL_LOOK, TargetLook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -17,7 +17,7 @@ from engine.model.normal import normal_below
 from engine.model.particles import Belief
 from engine.model.structures import Floats, Row
 from engine.model.tracker import levels, resample
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import CoachLook, Observed
 
 
 def learn_seen(belief: Belief, seen: Observed, expected: float, rng: np.random.Generator) -> Belief:

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from engine.evidence.body import pooling as e
 from engine.model.particles import ALIKE, MODEL, NAMES, PRIOR, Belief
 from engine.model.structures import KINDS, Kind
-from engine.values.prior import KindShares, Prior, Spread, Taught
+from engine.values.body import KindShares, Prior, Spread, Taught
 
 #: What belongs to a scale or a week, and so says nothing of other people.
 NOT_SHARED = frozenset({"scale"})

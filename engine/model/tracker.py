@@ -46,8 +46,8 @@ from engine.model.structures import (
     mass_change_kg,
 )
 from engine.values.athlete import Sex
-from engine.values.look import Look
-from engine.values.prior import Prior
+from engine.values.body import Prior
+from engine.values.checkin import Look
 
 
 def generator(athlete: str, day: date) -> np.random.Generator:

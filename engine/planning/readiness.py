@@ -6,11 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from engine.evidence.planning import readiness as e
+from engine.evidence.planning import health as e
 from engine.evidence.source import Source
-from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.body import cunningham, energy_availability, mifflin_st_jeor
-from engine.values.energy import energy_kcal
 
 
 class Outcome(StrEnum):

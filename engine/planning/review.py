@@ -21,13 +21,12 @@ from engine.evidence.deciding import (
     SEDLOCK_2008,
 )
 from engine.evidence.planning import reviewing as e
-from engine.evidence.planning.phases import LARGE_OF_HABIT
+from engine.evidence.planning.drafting import LARGE_OF_HABIT
 from engine.evidence.safety import ENERGY_AVAILABILITY, LOW_ENERGY_AVAILABILITY
 from engine.evidence.source import Source
 from engine.food.foods import LabelConvention
 from engine.safety import Level, exercise_kcal
-from engine.values.athlete import Athlete, Baseline, Sex
-from engine.values.energy import energy_kcal
+from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.limits import GuardRails
 from engine.values.plan import DayTarget, PeakPlan, Phase
 

@@ -15,13 +15,12 @@ from enum import StrEnum
 
 from engine.decision.band import GRAMS_PER_KG, weight_band
 from engine.evidence import deciding
-from engine.evidence.planning import weighing
+from engine.evidence.planning import drafting
 from engine.evidence.source import Source
-from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.athlete import Athlete, Baseline, Event, WeighIn
 from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
 from engine.values.plan import PeakPlan
-from engine.values.weigh_in import WeighIn
 
 
 class Standing(StrEnum):
@@ -45,9 +44,9 @@ class OnScale:
 
     @property
     def standing(self) -> Standing:
-        if self.chance_over >= weighing.MISSED_FROM.value:
+        if self.chance_over >= drafting.MISSED_FROM.value:
             return Standing.LIKELY_MISSED
-        doubt = self.chance_over >= weighing.IN_DOUBT_FROM.value
+        doubt = self.chance_over >= drafting.IN_DOUBT_FROM.value
         return Standing.IN_DOUBT if doubt else Standing.LIKELY_MADE
 
     @property
@@ -95,10 +94,10 @@ def on_scale(
             checkin=CheckIn(date=day),
         )
     )
-    later = max(weigh_in.at.hour + weigh_in.at.minute / 60 - weighing.MORNING_HOUR.value, 0.0)
-    share = min(later / weighing.DAY_RISE_HOURS.value, 1.0) * weighing.DAY_RISE_SHARE.value
+    later = max(weigh_in.at.hour + weigh_in.at.minute / 60 - drafting.MORNING_HOUR.value, 0.0)
+    share = min(later / drafting.DAY_RISE_HOURS.value, 1.0) * drafting.DAY_RISE_SHARE.value
     rise = share * band.expected_kg
-    doubt = deciding.BAND_Z.value * weighing.DAY_RISE_SPREAD.value * rise
+    doubt = deciding.BAND_Z.value * drafting.DAY_RISE_SPREAD.value * rise
     expected = band.expected_kg + rise
     below = math.hypot(band.expected_kg - band.low_kg, doubt)
     above = math.hypot(band.high_kg - band.expected_kg, doubt)
@@ -139,11 +138,11 @@ def making(
     already = (
         before is not None
         and before.fibre_g is not None
-        and before.fibre_g < weighing.FIBRE_FROM_G.value
+        and before.fibre_g < drafting.FIBRE_FROM_G.value
     )
-    enough = days_left >= weighing.FIBRE_DAYS.value
-    if fibre >= weighing.FIBRE_FROM_G.value and enough and not already:
-        ways["fibre"] = (0.0, weighing.FIBRE_LIGHTER_KG.value)
+    enough = days_left >= drafting.FIBRE_DAYS.value
+    if fibre >= drafting.FIBRE_FROM_G.value and enough and not already:
+        ways["fibre"] = (0.0, drafting.FIBRE_LIGHTER_KG.value)
         sources.append(deciding.FOO_2022)
     # What is surest counts: the least that was seen of the load, and half of what fibre may do.
     sure = sum(

@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from engine.evidence import safety as evidence
 from engine.safety.complaints import Complaints, complaint_flags, complaints
 from engine.safety.flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
-from engine.safety.readings import above, below, finite, plausible_water, plausible_weight, within
 from engine.safety.water import (
     LOW_SODIUM_SIGNS,
     fastest_drinking_l_per_h,
@@ -20,7 +19,17 @@ from engine.safety.water import (
     water_flags,
     water_target,
 )
-from engine.safety.weight import energy_flags, exercise_kcal, weight_flags
+from engine.safety.weight import (
+    above,
+    below,
+    energy_flags,
+    exercise_kcal,
+    finite,
+    plausible_water,
+    plausible_weight,
+    weight_flags,
+    within,
+)
 from engine.symptoms import Symptom
 from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History

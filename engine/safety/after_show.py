@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 
-from engine.evidence.after import AFTER_RISE, AFTER_SHOW_HARM
+from engine.evidence.planning.health import AFTER_RISE, AFTER_SHOW_HARM
 from engine.safety import Flag, FlagId
 from engine.symptoms import Symptom
 from engine.values.level import Level

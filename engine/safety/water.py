@@ -11,7 +11,7 @@ from engine.evidence import safety as evidence
 from engine.evidence.source import Number
 from engine.safety.complaints import Complaints
 from engine.safety.flag import Fact, Flag, FlagId
-from engine.safety.readings import (
+from engine.safety.weight import (
     above,
     at_least,
     believed_water,
@@ -26,8 +26,8 @@ from engine.values.checkin import CheckIn, History
 from engine.values.level import Level
 from engine.written.late import Late
 from engine.written.units import ParseError, VolumeUnit, parse_volume
+from engine.written.units.amounts import VOLUME_WORDS
 from engine.written.units.reading import plain
-from engine.written.units.volume import VOLUME_WORDS
 
 _COUNTS = {
     "one and a half": 1.5, "a couple of": 2, "half an": 0.5, "half a": 0.5, "half": 0.5, "an": 1,

@@ -10,9 +10,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from engine.evidence import safety as evidence
-from engine.evidence.after import AFTER_RISE
-from engine.safety.flag import Finding, FlagId
-from engine.safety.told import OfFinding
+from engine.evidence.planning.health import AFTER_RISE
+from engine.safety.flag import Finding, FlagId, OfFinding
 from engine.symptoms import Symptom
 from engine.values.telling import mark
 

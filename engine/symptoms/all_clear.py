@@ -12,12 +12,9 @@ import re
 from collections.abc import Iterator, Sequence, Set
 from enum import Enum
 
+from engine.symptoms.denying import DENIALS, GERMAN_DENIALS, NO_OR_NO_IDEA
 from engine.symptoms.ear.reading import fold
-from engine.symptoms.english.denying import DENIALS
-from engine.symptoms.german.denying import DENIALS as GERMAN_DENIALS
-from engine.symptoms.german.denying import NO_OR_NO_IDEA
-from engine.written.late import Late
-from engine.written.word_set import word_set
+from engine.written.late import Late, word_set
 
 
 def _words(listed: str) -> frozenset[str]:

@@ -9,9 +9,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
 
-from engine.written.late import Late
+from engine.written.late import Late, word_set
 from engine.written.units.reading import plain_with_places
-from engine.written.word_set import word_set
 
 _TOKEN = Late(r"w/o\b|\d+(?:[.,]\d+)*|[a-z0-9]+(?:'[a-z]+)*|[^\sa-z0-9']")
 _PICTURES = {

@@ -8,11 +8,10 @@ from enum import StrEnum
 from typing import Protocol
 
 from engine.symptoms.clauses import Correcting
-from engine.symptoms.cues import Cued
+from engine.symptoms.english.language import Settings
 from engine.symptoms.english.negation import Polarity, Span
-from engine.symptoms.english.setting import Settings
 from engine.symptoms.names import WARNINGS, Symptom
-from engine.symptoms.patterns import PhraseBook
+from engine.symptoms.patterns import Cued, PhraseBook
 from engine.written.late import Late
 
 

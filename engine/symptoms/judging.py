@@ -14,7 +14,7 @@ from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase
 from engine.values.level import Level
-from engine.written.word_set import word_set
+from engine.written.late import word_set
 
 #: "no, all fine", "nope im good": what may follow the answer, and does not go on as "no sleep" does.
 _GOES_WITH_NO = word_set(

@@ -7,38 +7,31 @@ import re
 from collections.abc import Sequence, Set
 from dataclasses import replace
 
+from engine.symptoms.across import by_name_alone, is_of_thirst, told_together
 from engine.symptoms.all_clear import parted
 from engine.symptoms.clauses import Clause, clauses, spelt
-from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
 from engine.symptoms.ear.weighing import weighed
-from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
-from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
+from engine.symptoms.english.body import BODY_PHRASES, COLLOQUIAL_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.daily import DAILY_PHRASES
 from engine.symptoms.english.dangers import DANGER_PHRASES
-from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
 from engine.symptoms.english.figures import EVERYDAY, FIGURES
-from engine.symptoms.english.images import IMAGE_PHRASES
+from engine.symptoms.english.images import IMAGE_PHRASES, OTHER_IMAGES
+from engine.symptoms.english.language import DRUG_VOCABULARY, ENGLISH_SETTINGS, drug_spans
 from engine.symptoms.english.mood import MOOD_PHRASES
 from engine.symptoms.english.negation import Span, drug_denied, said
-from engine.symptoms.english.other_images import OTHER_IMAGES
 from engine.symptoms.english.others import OTHER_PHRASES
-from engine.symptoms.english.setting import ENGLISH_SETTINGS
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.finding import ComplaintLanguage, Concern, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, heard, keep
 from engine.symptoms.names import WARNINGS, Symptom
-from engine.symptoms.patterns import PhraseBook
-from engine.symptoms.plainly import by_name_alone
-from engine.symptoms.thirst import is_of_thirst
-from engine.symptoms.together import told_together
+from engine.symptoms.patterns import Cued, PhraseBook
 from engine.values.level import Level
-from engine.written.late import Late
-from engine.written.putting_off import puts_off
-from engine.written.target_questions import about_targets
-from engine.written.word_set import word_set
+from engine.written.chatter import puts_off
+from engine.written.late import Late, word_set
+from engine.written.questions import about_targets
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""

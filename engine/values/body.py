@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
-from engine.evidence.planning.readiness import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
+from engine.evidence.planning.health import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
 from engine.values.athlete import Sex
 
 #: Density (g/mL) = a - b x sum + c x sum^2 - d x years, by sex and number of sites.
@@ -76,3 +77,57 @@ def against_band(
     if weight_kg is None or low_kg is None or high_kg is None:
         return None
     return (weight_kg > high_kg) - (weight_kg < low_kg)
+
+
+# What finished weeks of other athletes teach of the next one: a prior, as it is stored with a case.
+#
+# `None` in its place is the published prior. Nothing here names an athlete.
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """A parameter of the model: where it lies and how far it scatters (its SD)."""
+
+    name: str
+    mean: float
+    spread: float
+
+    def __post_init__(self) -> None:
+        if not (math.isfinite(self.mean) and math.isfinite(self.spread) and self.spread > 0):
+            raise ValueError(f"{self.name}: {self.mean} with spread {self.spread} is no prior")
+
+
+@dataclass(frozen=True, slots=True)
+class KindShares:
+    """How likely each kind of a trait of bodies is held to be; the shares add up to 1."""
+
+    name: str
+    shares: tuple[float, ...]
+
+    def __post_init__(self) -> None:
+        if any(not 0 <= share <= 1 for share in self.shares) or abs(sum(self.shares) - 1) > 1e-6:
+            raise ValueError(f"{self.name}: {self.shares} are no shares of one")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taught:
+    """What finished weeks have taught of one athlete: the belief after them, summed up."""
+
+    weeks: int
+    model: int
+    parameters: tuple[Spread, ...]
+    kinds: tuple[KindShares, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prior:
+    """The prior for the next athlete of a coach, with what it rests on.
+
+    `model` is the number of the model whose parameters these are.
+    """
+
+    weeks: int
+    athletes: int
+    model: int
+    parameters: tuple[Spread, ...]
+    kinds: tuple[KindShares, ...]

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta
 from enum import StrEnum
 from functools import cached_property
 from zoneinfo import ZoneInfo
 
 from engine.values.athlete import Athlete, Baseline, Event
-from engine.values.checkin import CheckIn, History
+from engine.values.body import Prior
+from engine.values.checkin import CheckIn, History, Look, TargetLook
 from engine.values.limits import Limits
-from engine.values.look import Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
-from engine.values.prior import Prior
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,7 +98,7 @@ class Case:
     cut_off: time = DEFAULT_CUT_OFF
     always_tomorrow: bool = False
     frozen: bool = False
-    overrides: Mapping[int, float] = field(default_factory=dict)
+    overrides: Mapping[int, float] = field(default_factory=dict, hash=False)
     trials: tuple[PastWeek, ...] = ()
     prior: Prior | None = None
     forecast: ForecastUse = ForecastUse.RULES_ONLY
@@ -127,6 +126,13 @@ class Case:
         late = local is not None and local.time() >= self.cut_off
         tomorrow = self.always_tomorrow or late
         return self.checkin.date + timedelta(days=1) if tomorrow else self.checkin.date
+
+    @property
+    def without_the_clock(self) -> Case:
+        """The same case, told at no particular instant; the day that it sets is the same."""
+        return replace(
+            self, now=None, zone=None, always_tomorrow=self.sets_date > self.checkin.date
+        )
 
     @cached_property
     def days_out(self) -> int:

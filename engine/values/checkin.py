@@ -1,13 +1,122 @@
-"""What the athlete answered, and what has gone before."""
+"""What was reported of a morning, what a coach saw of it, and what is known of the days before."""
 
 from __future__ import annotations
 
+import datetime as dt
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
-from engine.values.observed import Observed
+from engine.evidence import deciding as e
+
+FULLEST, SHARPEST = 10, 5
+
+
+class Look(StrEnum):
+    FLAT = "flat"
+    FULL = "full"
+    SPILLED = "spilled over"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TargetLook:
+    """The look that an event asks for: ranges of fullness (1-10) and sharpness (1-5), ends included.
+
+    `words` are the coach's own. Some divisions want it softer or fuller than others; dryness is not
+    asked for everywhere (common practice).
+    """
+
+    fullness_low: int
+    fullness_high: int
+    sharpness_low: int
+    sharpness_high: int
+    words: str = ""
+
+    def __post_init__(self) -> None:
+        for name, low, high, most in (
+            ("fullness", self.fullness_low, self.fullness_high, FULLEST),
+            ("sharpness", self.sharpness_low, self.sharpness_high, SHARPEST),
+        ):
+            if not 1 <= low <= high <= most:
+                raise ValueError(f"{name} {low} to {high} is no range from 1 to {most}")
+
+    @property
+    def fullness(self) -> float:
+        """The middle of what is asked for, which the load leads to."""
+        return (self.fullness_low + self.fullness_high) / 2
+
+    @property
+    def blurred_to(self) -> int:
+        """The sharpness up to which lines are blurred for this event; 0 where none is.
+
+        What is blurred anyhow stays so under a softer look, unless that look asks for it.
+        """
+        apart = int(e.CRISP_FROM.value - e.BLURRED_TO.value)
+        anyhow = min(int(e.BLURRED_TO.value), self.sharpness_low - 1)
+        return max(self.sharpness_low - apart, anyhow)
+
+
+#: What was meant wherever nothing is said: full, and as sharp as it comes.
+USUAL_LOOK = TargetLook(
+    fullness_low=int(e.FULL_FROM.value),
+    fullness_high=FULLEST,
+    sharpness_low=int(e.CRISP_FROM.value),
+    sharpness_high=SHARPEST,
+)
+
+
+class CoachLook(StrEnum):
+    """How a coach calls a morning's look, from too little in the muscle to too much."""
+
+    FLAT = "flat"
+    ON_COURSE = "on course"
+    FULL = "full"
+    SOFTENING = "softening"
+    SPILLED = "spilled over"
+
+    @property
+    def order(self) -> int:
+        """0 for the emptiest look, 4 for the most overfilled one."""
+        return list(CoachLook).index(self)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Observed:
+    """What one coach saw on one morning. Sharpness of 5, None where it was not judged.
+
+    `by` tells the coaches of an athlete apart and means nothing else; `at` is the aware instant at
+    which it was said. Raises ValueError for a sharpness that is none.
+    """
+
+    date: dt.date
+    look: CoachLook
+    sharpness: int | None = None
+    by: int = 0
+    at: dt.datetime | None = None
+
+    def __post_init__(self) -> None:
+        if self.sharpness is not None and not 1 <= self.sharpness <= 5:
+            raise ValueError(f"sharpness {self.sharpness} is outside 1 to 5")
+
+
+def most_careful(seen: Sequence[Observed]) -> Observed | None:
+    """What several coaches saw of one morning, as one: the most overfilled look, the least sharp.
+
+    Where two differ, nothing is added on the word of the one who saw less; None where nobody looked.
+    """
+    if not seen:
+        return None
+    worst = max(seen, key=lambda one: one.look.order)
+    sharp = [one.sharpness for one in seen if one.sharpness is not None]
+    return Observed(
+        date=worst.date,
+        look=worst.look,
+        sharpness=min(sharp, default=None),
+        by=worst.by,
+        at=worst.at,
+    )
 
 
 class Gut(StrEnum):

@@ -1,4 +1,4 @@
-"""Regular expressions that are compiled when they are first used.
+"""Words and regular expressions that are made when they are first used.
 
 What people write is read with hundreds of them, most of which a process never needs; compiled all at
 once they took a good part of its start.
@@ -61,3 +61,8 @@ class Late:
     @cached_property
     def sub(self) -> Callable[[str | Callable[[re.Match[str]], str], str], str]:
         return self.compiled.sub
+
+
+def word_set(text: str) -> frozenset[str]:
+    """The words of `text`, which is written out in lines for the reader's sake."""
+    return frozenset(text.split())

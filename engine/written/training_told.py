@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from enum import StrEnum
 
-from engine.written.late import Late
-from engine.written.word_set import word_set
+from engine.written.late import Late, word_set
 
 
 class Went(StrEnum):

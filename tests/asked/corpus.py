@@ -12,8 +12,7 @@ from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 
-from engine.asked.reading import features
-from engine.asked.views import View
+from engine.asked.views import View, features
 from tests.ear.corpus import headed, spelt_out
 
 FOLDER = Path(__file__).with_name("corpus")

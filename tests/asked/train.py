@@ -16,9 +16,7 @@ from scipy import sparse
 from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold
 
-from engine.asked.model import Model
-from engine.asked.reading import FAMILIES, features
-from engine.asked.views import THRESHOLD
+from engine.asked.views import FAMILIES, THRESHOLD, Model, features
 from engine.symptoms.ear.reading import BUCKETS
 from tests.asked.corpus import CLASSES, NONE, Request, digest, held_out, requests
 from tests.ear.corpus import sentences

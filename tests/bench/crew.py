@@ -27,7 +27,7 @@ from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import InboxRow
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 
 NOW = datetime(2027, 5, 6, 6, 0, tzinfo=UTC)
 FIRST_COACH_CHAT, FIRST_ATHLETE_CHAT = 1_000, 1_000_000
@@ -97,9 +97,12 @@ def fill(
             session.flush()
             first = FIRST_ATHLETE_CHAT + number * athletes_each
             ids = many_athletes(
-                session, coach.id or 0, athletes_each, now, answered=False, first_chat=first,
-                within_days=6, zones=("Europe/London",),
-            )  # fmt: skip
+                session,
+                coach.id or 0,
+                athletes_each,
+                now,
+                Alike(answered=False, first_chat=first, within_days=6, zones=("Europe/London",)),
+            )
             found += [(first + place, one) for place, one in enumerate(ids)]
     engine.dispose()
     return found

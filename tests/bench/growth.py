@@ -20,11 +20,10 @@ from pathlib import Path
 from statistics import median
 from typing import Any
 
-from sqlalchemy import BigInteger, Engine, Integer, event
+from sqlalchemy import Engine, event
 from sqlmodel import Session, select
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.membership.deletion.athlete import GONE, Gone
 from bot.membership.my_data.handing_out import make
 from bot.store.db import make_engine, transaction
@@ -32,6 +31,7 @@ from bot.store.prune import prune_traffic
 from bot.store.tables import metadata
 from bot.store.tables.people import Person
 from bot.telegram.worker import Worker
+from tests.bench.copies import STRIDE, copies
 from tests.bench.crew import (
     FIRST_ATHLETE_CHAT,
     FIRST_COACH_CHAT,
@@ -46,8 +46,6 @@ from tests.bench.crew import (
 from tests.bench.production import LINE, handle, quiet, say, worker_of
 
 UNIT_ATHLETES = 20
-#: More than the rows of any table in one unit, so that each unit has numbers of its own.
-STRIDE = 2_000
 TIMES, WARM = 15, 3
 MOST_PRUNED = 25  # units
 DAY = timedelta(days=1)
@@ -67,58 +65,11 @@ def fill_up(url: str, athletes: int) -> None:
             rows = metadata.tables[table]
             done = {"inbox": "done", "outbox": "sent", "agenda": "waiting"}[table]
             connection.execute(rows.update().values(status=done))
-    _copies(engine, athletes // UNIT_ATHLETES - 1)
+    copies(engine, athletes // UNIT_ATHLETES - 1)
     with engine.connect() as connection:
         connection.exec_driver_sql("PRAGMA analysis_limit = 400")
         connection.exec_driver_sql("ANALYZE")
     engine.dispose()
-
-
-def _copies(engine: Engine, units: int) -> None:
-    """All rows once for each further unit, made by the database itself."""
-    with engine.connect() as connection:
-        raw = connection.connection.driver_connection
-        assert raw is not None
-        for setting in ("foreign_keys = OFF", "synchronous = OFF", "cache_size = -200000"):
-            raw.execute(f"PRAGMA {setting}")
-        raw.execute("BEGIN")
-        raw.execute("CREATE TEMP TABLE unit AS WITH RECURSIVE one(n) AS (SELECT 1 UNION ALL "
-                    f"SELECT n + 1 FROM one WHERE n < {units}) SELECT n FROM one")  # fmt: skip
-        for table in metadata.sorted_tables:
-            if table.name == "setting":
-                continue
-            names = ", ".join(f'"{column.name}"' for column in table.c)
-            copied = ", ".join(_moved(column) for column in table.c)
-            raw.execute(f'CREATE TEMP TABLE original AS SELECT * FROM "{table.name}"')
-            raw.execute(f'INSERT INTO "{table.name}" ({names}) SELECT {copied} '
-                        "FROM unit CROSS JOIN original")  # fmt: skip
-            raw.execute("DROP TABLE original")
-        raw.execute("COMMIT")
-        for setting in ("synchronous = FULL", "cache_size = -2000", "foreign_keys = ON"):
-            raw.execute(f"PRAGMA {setting}")
-        raw.execute("DROP TABLE unit")
-
-
-def _moved(column: Any) -> str:
-    """The column as it is in another unit: other people, other numbers, all else the same."""
-    name = f'"{column.name}"'
-    is_a_number = isinstance(column.type, (Integer, BigInteger))
-    if is_a_number and (column.foreign_keys or column.primary_key or column.name in NUMBERED):
-        return f"{name} + {STRIDE} * n"
-    if column.name == "subject":
-        number = f"substr({name}, instr({name}, ':') + 1)"
-        return (
-            f"CASE WHEN {number} GLOB '[0-9]*' THEN substr({name}, 1, instr({name}, ':')) || "
-            f"({number} + {STRIDE} * n) ELSE {name} END"
-        )
-    return f"{name} || '~' || n" if column.name in ("dedupe", "token_hash") else name
-
-
-#: Columns that name a row or a chat without a key that says so.
-NUMBERED = {
-    "telegram_user_id", "chat_id", "outbox_id", "roster_outbox_id", "notes_outbox_id", "subject_id",
-    "edits_outbox_id", "message_id", "topic_about", "topic_beside",
-}  # fmt: skip
 
 
 def measure(athletes: int) -> dict[str, float]:

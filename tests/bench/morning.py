@@ -24,9 +24,8 @@ from sqlalchemy import event
 
 from bot.core.chat import outbox
 from bot.core.chat.outbox import Topic
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import ChatTurn
+from bot.core.turn import ChatTurn, Context
 from bot.core.use_cases import UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine

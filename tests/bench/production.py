@@ -30,9 +30,8 @@ import structlog
 from sqlmodel import Session, col, func, select
 
 from bot.core.chat.outbox import say as say_plainly
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import looking, make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow

@@ -17,7 +17,7 @@ from statistics import median
 from sqlmodel import Session
 
 from bot.coach.roster import roster
-from bot.core.context import Context
+from bot.core.turn import Context
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables.people import AthleteProfile, Person

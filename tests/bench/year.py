@@ -56,16 +56,15 @@ def fill(url: str, athletes: int, weeks: int) -> None:
             ))  # fmt: skip
             for week in range(weeks):
                 day = date(2027, 12, 20) - timedelta(days=28 * week)
-                _week(
-                    session, person.id or 0, day, LOOKS[(number + week) % 4], plan, (case, decision)
-                )
+                look = LOOKS[(number + week) % 4]
+                _week(session, person.id or 0, day, look, (plan, case, decision))
     engine.dispose()
 
 
 def _week(
-    session: Session, athlete: int, day: date, look: str, plan: Any, decided: tuple[Any, Any]
+    session: Session, athlete: int, day: date, look: str, lived: tuple[Any, Any, Any]
 ) -> None:
-    case, decision = decided
+    plan, case, decision = lived
     set_at = datetime(day.year, day.month, day.day, tzinfo=UTC) - timedelta(days=9)
     event = EventRow(
         athlete_id=athlete, kind="show", day=day, zone="Europe/London", active=False, look=look,

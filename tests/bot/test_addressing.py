@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.direct.addressing import is_of_them, together
+from bot.direct.flow import addressed_together, is_of_them
 
 NAMES = ["Mia", "Dora", "Mia K."]
 
@@ -24,7 +24,7 @@ NAMES = ["Mia", "Dora", "Mia K."]
 def test_several_who_are_addressed_together_are_known_and_their_names_left_out(
     said: str, named: list[str], rest: str
 ) -> None:
-    assert together(NAMES, said) == (named, rest)
+    assert addressed_together(NAMES, said) == (named, rest)
 
 
 def test_a_name_that_is_the_subject_of_a_sentence_is_no_call() -> None:

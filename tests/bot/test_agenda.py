@@ -213,7 +213,7 @@ import os, signal, sys
 from datetime import UTC, datetime
 import structlog
 from bot.core.chat import outbox
-from bot.core.context import Context
+from bot.core.turn import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties

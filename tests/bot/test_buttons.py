@@ -29,7 +29,7 @@ from bot.core.chat.buttons import (
 from bot.core.chat.cards import PLAN, OfEvent, OnProposal, Say
 from bot.dialogue.asking import ANSWER
 from bot.dispatcher import TAPS
-from bot.event.stage.buttons import LATE, Late
+from bot.event.buttons import LATE, Late
 from bot.features import ON_CARD
 from tests.support.weeks import Team
 

@@ -20,7 +20,7 @@ from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from tests.support.calendars import strictly_read
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, gone_on
 from tests.support.world import Someone, text_of
 
@@ -163,7 +163,7 @@ def test_a_coachs_one_file_holds_events_times_and_deadlines_of_all_and_few_of_ea
     team = team_at(datetime(2027, 5, 1, 15, 30, tzinfo=UTC))
     lay_out(team)
     with transaction(team.world.engine) as session:
-        ids = many_athletes(session, 1, 29, team.world.now, answered=False)
+        ids = many_athletes(session, 1, 29, team.world.now, Alike(answered=False))
         for row in session.exec(select(LimitsRow)).all()[-1:]:
             session.delete(row)
         moved = session.exec(select(EventRow).where(EventRow.athlete_id == ids[0])).one()
@@ -199,7 +199,7 @@ def test_a_new_athletes_event_comes_into_the_file_that_a_coach_has(
     team = team_at(datetime(2027, 5, 1, 15, 30, tzinfo=UTC))
     given(team, team.coach)
     with transaction(team.world.engine) as session:
-        (new,) = many_athletes(session, 1, 1, team.world.now, answered=False, name="Bela")
+        (new,) = many_athletes(session, 1, 1, team.world.now, Alike(answered=False, name="Bela"))
         session.delete(session.exec(select(LimitsRow).order_by(col(LimitsRow.id).desc())).first())
         session.delete(session.exec(select(PlanRow).order_by(col(PlanRow.id).desc())).first())
         session.delete(session.exec(select(EventRow).where(EventRow.athlete_id == new)).one())

@@ -9,7 +9,7 @@ from sqlalchemy import Engine
 from sqlmodel import col, select
 
 from bot.checkin import words
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.store.tables.people import OpenQuestion
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import checkin_row, day_set

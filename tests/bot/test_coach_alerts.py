@@ -11,9 +11,8 @@ import pytest
 from sqlmodel import select
 
 from bot.alerts import alerts
-from bot.alerts.words_findings import cause
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.alerts.words_athlete import cause
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus
@@ -63,10 +62,8 @@ def second_contact(team: Team) -> Someone:
 def raise_flags(team: Team, *flags: Flag, told_anew: bool = True) -> list[Said]:
     with transaction(team.world.engine) as session:
         profile = get_profile(session, team.athlete_id)
-        alerts.raise_flags(
-            Turn(session, team.world.context), profile, flags, day=team.world.now.date(),
-            told_anew=told_anew,
-        )  # fmt: skip
+        found = alerts.Found(flags, team.world.now.date(), told_anew)
+        alerts.raise_flags(Turn(session, team.world.context), profile, found)
     return team.coach.hears()
 
 

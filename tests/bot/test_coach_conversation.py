@@ -13,9 +13,8 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import Session, col, func, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.turn import ChatTurn
-from bot.direct.flow_passing_on import PASS_ON
+from bot.core.turn import ChatTurn, Incoming, Kind
+from bot.direct.flow import PASS_ON
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.people import OpenQuestion, Person

@@ -17,12 +17,12 @@ from bot.membership.my_data.owned import Me, as_coach, as_person, owned
 from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteStatus, Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
 from tests.support.files import files_for
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, text_of
 
@@ -108,7 +108,7 @@ def rows_of(session: Session, me: Me) -> dict[str, int]:
 def test_a_coach_reads_what_becomes_of_each_athlete_before_anything_is_deleted(team: Team) -> None:
     second(team)
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 1, team.world.now, name="Orla", answered=False)
+        many_athletes(session, 1, 1, team.world.now, Alike(name="Orla", answered=False))
     team.athlete.writes(FLAT)
     team.athlete.writes("I fainted this morning")
     said = text_of(team.coach.writes("/delete_my_data"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Callable
 from datetime import UTC, date, datetime, time, timedelta
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 import pandas as pd
@@ -17,13 +17,13 @@ from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.coach_numbers import words
 from bot.sheets.coach_numbers.gather import numbers_of
 from bot.store.db import transaction
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import Person
 from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, EventRow, PlanRow
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share
 from tests.support.files import files_for
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -39,16 +39,21 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     return team_at(datetime(2027, 5, 1, 15, 0, tzinfo=UTC))
 
 
+class Foreseen(NamedTuple):
+    """What was foreseen in a week: the chance of full, and what the decision's trace holds."""
+
+    full: float = 0.6
+    trace: dict[str, float] | None = None
+
+
+AS_EVER = Foreseen()
+
+
 def past(
-    team: Team,
-    number: int,
-    look: str | None,
-    *,
-    full: float = 0.6,
-    athlete: int = 2,
-    trace: dict[str, float] | None = None,
+    team: Team, number: int, look: str | None, foreseen: Foreseen = AS_EVER, athlete: int = 2
 ) -> None:
     """A week of an athlete that is over: four mornings, the load raised by 20 g three days out."""
+    full, trace = foreseen
     day = date(2027, 4, 20) - number * 10 * DAY
     set_at = datetime.combine(day - 5 * DAY, datetime.min.time(), tzinfo=UTC)
     with transaction(team.world.engine) as session:
@@ -107,7 +112,7 @@ def test_before_a_week_is_over_there_is_nothing_to_count(team: Team) -> None:
 
 def test_a_small_season_is_counted_as_one_counts_it_by_hand(team: Team) -> None:
     for number, look in enumerate(["full", "full", "flat", "spilled over", None]):
-        past(team, number, look, full=0.8 if look == "full" else 0.3)
+        past(team, number, look, Foreseen(0.8 if look == "full" else 0.3))
     found = counted(team)
     assert (found.athletes, found.weeks, found.imported) == (1, 5, 0)
     assert found.looks == {
@@ -132,8 +137,8 @@ def test_a_small_season_is_counted_as_one_counts_it_by_hand(team: Team) -> None:
 
 
 def test_what_the_forecast_alone_changed_is_not_counted_for_a_rule(team: Team) -> None:
-    past(team, 0, "full", trace={"rule_g": 0.0, "forecast_g": 20.0, "asked_g": 20.0})
-    past(team, 1, "full", trace={"rule_g": 25.0, "forecast_g": 20.0, "asked_g": 20.0})
+    past(team, 0, "full", Foreseen(trace={"rule_g": 0.0, "forecast_g": 20.0, "asked_g": 20.0}))
+    past(team, 1, "full", Foreseen(trace={"rule_g": 25.0, "forecast_g": 20.0, "asked_g": 20.0}))
     assert counted(team).by_rule == {"flat-in-load": Share(1, 1), "forecast": Share(1, 1)}
     assert 'after "the forecast": 1 of 1' in text_of(team.coach.writes("/numbers"))
 
@@ -157,7 +162,7 @@ def test_weeks_of_other_coaches_are_never_counted(team: Team) -> None:
         )  # fmt: skip
         session.add(other)
         session.flush()
-        (foreign,) = many_athletes(session, other.id or 0, 1, team.world.now, answered=False)
+        (foreign,) = many_athletes(session, other.id or 0, 1, team.world.now, Alike(answered=False))
     past(team, 1, "flat", athlete=foreign)
     assert counted(team).looks[Look.FLAT] == Share(0, 1)
     said = text_of(Someone(team.world, 150, "Zo").writes("/numbers"))

@@ -9,7 +9,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import col, select
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.people.people import get_profile
 from bot.plan.words import FIELDS
 from bot.store.db import transaction

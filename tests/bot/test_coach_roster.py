@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.features import ON_CARD
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person

@@ -8,8 +8,7 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.decision.signoff import signoff
 from bot.store.db import transaction
 from bot.store.tables.coach import CoachSettings
@@ -339,3 +338,71 @@ def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> Non
     assert "your own approval until 09:00" in said
     done = text_of(team.athlete.taps("Take 550 g"))
     assert "Carbs 550 g" in done
+
+
+def nothing_goes_out_alone(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        row = session.exec(select(LimitsRow)).one()
+        row.bounds = {**row.bounds, "apply_without_asking_g": 0.0}
+        session.add(row)
+
+
+@pytest.mark.parametrize("own_coach", [False, True])
+def test_whoever_asks_reads_what_waits_and_that_it_is_not_to_be_followed(
+    team: Team, own_coach: bool
+) -> None:
+    nothing_goes_out_alone(team)
+    if own_coach:
+        with transaction(team.world.engine) as session:
+            session.get_one(AthleteProfile, team.athlete_id).coach_id = team.athlete_id
+            session.get_one(Person, team.athlete_id).is_coach = True
+    team.athlete.writes(FLAT)
+    waits = "waits for your own approval until" if own_coach else "Ravi may change it to 550 g by"
+    for asked in ("/today", "/why", "what are my carbs today?"):
+        reads = text_of(team.athlete.writes(asked))
+        assert "Stay at 500 g for now" in reads and waits in reads, asked
+        assert "not approved yet: " in reads, asked
+
+    team.world.later(hours=3)
+    for asked in ("/today", "/why"):
+        reads = text_of(team.athlete.writes(asked))
+        assert "No answer came in time. Stay on plan." in reads and waits not in reads, asked
+    assert "not to be followed: You're flatter" in reads
+
+
+def test_what_waits_for_tomorrow_is_said_with_today(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        session.get_one(AthleteProfile, team.athlete_id).always_tomorrow = True
+    team.athlete.writes(FLAT)
+    reads = text_of(team.athlete.writes("/today"))
+    assert "For Saturday 8 May: Eat 525 g for now" in reads
+    assert "Friday 7 May: load" in reads and "Carbs 500 g" in reads
+    team.world.later(hours=30)
+    assert "For Saturday" not in text_of(team.athlete.writes("/today"))
+
+
+@pytest.mark.parametrize(
+    ("alone", "stands"), [(25.0, "set to 525 g (+25 g)"), (0.0, "on plan: 500 g")]
+)
+def test_a_lapsed_proposal_does_not_read_as_if_it_had_been_adjusted(
+    team: Team, alone: float, stands: str
+) -> None:
+    if not alone:
+        nothing_goes_out_alone(team)
+    team.athlete.writes(FLAT)
+    team.world.later(hours=3)
+    for shown in (
+        text_of(team.coach.writes("/roster")),
+        text_of(team.coach.presses(f"c:card:{team.athlete_id}")),
+    ):
+        assert f"no answer in time, {stands} for Fri 7 May" in shown.replace(
+            "No answer", "no answer"
+        )
+        assert "adjusted" not in shown.lower()
+
+
+def test_a_plan_that_was_kept_reads_as_the_plan(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Keep the plan, 500 g")
+    assert "; on plan: 500 g for Fri 7 May" in text_of(team.coach.writes("/roster"))
+    assert "not to be followed: You're flatter" in text_of(team.athlete.writes("/why"))

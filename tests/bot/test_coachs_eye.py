@@ -13,15 +13,13 @@ from bot.debrief import words as debrief_words
 from bot.people.people import profile_of
 from bot.pictures.week_picture.picture import week_values
 from bot.store.db import transaction
-from bot.store.tables.coach import Rights, SecondCoach
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow, Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.words.languages import speaking
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.planning.behind.debrief import DayBehind
-from engine.values.checkin import CheckIn
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import CheckIn, CoachLook, Observed
 from engine.values.plan import DayTarget
 from tests.support.decided import stored
 from tests.support.files import sends_file

@@ -17,10 +17,10 @@ from bot.drawing import canvas
 from bot.pictures.comparison import words
 from bot.pictures.comparison.comparing import _values
 from bot.pictures.comparison.drawn import WIDTH, draw
-from bot.pictures.comparison.values import Compared
-from bot.pictures.photos.files import folder
+from bot.pictures.comparison.words import Compared
+from bot.pictures.photos import kept
 from bot.store.tables.traffic import OutboxRow
-from bot.words.tables import MOST_ACROSS
+from bot.words.figures import MOST_ACROSS
 from tests.support.files import files_for
 from tests.support.past_weeks import ORDINARY, behind, moved
 from tests.support.pictures import BLUE, RED, picture
@@ -139,7 +139,7 @@ def test_photos_of_the_same_morning_stand_side_by_side(team: Team, tmp_path: Any
     with team.world.session() as session:
         names = session.connection().exec_driver_sql("select name from photo order by id").all()
     for (name,), colour in zip(names, (RED, RED, BLUE), strict=True):
-        folder.write(tmp_path, name, picture(colour))
+        kept.write(tmp_path, name, picture(colour))
     team.coach.taps("Photos side by side", said)
     (sent,) = pictures(team)
     assert sent["caption"].startswith("1 out\nA: trial")

@@ -17,13 +17,12 @@ import pytest
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, func, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.turn import ChatTurn, Turn
+from bot.alerts import words_athlete as safety_words
+from bot.core.turn import ChatTurn, Incoming, Kind, Turn
 from bot.dialogue import answering, asking
-from bot.direct import words_passing_on as words
+from bot.direct import words
 from bot.dispatcher import COMMANDS, USE_CASES
 from bot.people.changes import Change
-from bot.safety import words as safety_words
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow

@@ -21,10 +21,18 @@ from sqlmodel import Session, col, func, select
 from bot.core.chat.outbox import Topic
 from bot.core.logs import error_name
 from bot.store import db
-from bot.store.db import claiming, database_url, in_transaction, looking, make_engine, transaction
+from bot.store.db import (
+    claiming,
+    database_url,
+    in_transaction,
+    is_newest,
+    looking,
+    make_engine,
+    newest,
+    transaction,
+)
 from bot.store.migrate import _config, check_agreement, is_at_head, revision_of, upgrade_to_head
 from bot.store.prune import prune_traffic
-from bot.store.shape import is_newest, newest
 from bot.store.sole import LeaderLease
 from bot.store.tables import setting
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from bot.debrief.words import LESSONS
-from engine.evidence.after import AFTER_DAYS
+from engine.evidence.planning.health import AFTER_DAYS
 from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 

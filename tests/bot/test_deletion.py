@@ -12,7 +12,7 @@ import pytest
 from sqlalchemy import Engine, insert
 from sqlmodel import Session, func, select
 
-from bot.core.chat.incoming import SentFile
+from bot.core.turn import SentFile
 from bot.dispatcher import USE_CASES
 from bot.membership.my_data.owned import Me, as_athlete, owned
 from bot.store import traces

@@ -10,8 +10,7 @@ from sqlmodel import select
 
 from bot.alerts import alerts
 from bot.coach.digest import words as coach_digest
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow, Person
@@ -19,7 +18,7 @@ from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import EventRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
@@ -54,9 +53,8 @@ def quiet(team: Team, begins: str, ends: str) -> None:
 def advise(team: Team, athlete_id: int = 2) -> list[Said]:
     with transaction(team.world.engine) as session:
         profile = get_profile(session, athlete_id)
-        alerts.raise_flags(
-            Turn(session, team.world.context), profile, [SLEEP], day=team.world.now.date()
-        )
+        found = alerts.Found([SLEEP], team.world.now.date())
+        alerts.raise_flags(Turn(session, team.world.context), profile, found)
     return team.coach.hears()
 
 
@@ -108,7 +106,9 @@ def test_words_beside_the_numbers_are_a_note_said_once_and_held_in_quiet_hours(t
 def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team) -> None:
     digest_at(team, "12:00")
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 3, team.world.now, answered=False, zones=("Europe/London",))
+        many_athletes(
+            session, 1, 3, team.world.now, Alike(answered=False, zones=("Europe/London",))
+        )
     team.athlete.writes(FLAT)
     team.morning(3, hour=11)
     (said,) = digests(team.coach.hears())
@@ -168,7 +168,7 @@ def test_a_day_on_which_the_clocks_skip_the_hour_still_has_its_digest_once(team:
     team.world.now = datetime(2027, 3, 27, 12, tzinfo=UTC)
     digest_at(team, "01:30")
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 1, team.world.now + timedelta(days=1), answered=False)
+        many_athletes(session, 1, 1, team.world.now + timedelta(days=1), Alike(answered=False))
     instants = []
     for _ in range(3):
         with team.world.session() as session:
@@ -213,7 +213,7 @@ def test_what_is_no_time_is_refused_and_asked_again(team: Team, typed: str, answ
 def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: Team) -> None:
     with transaction(team.world.engine) as session:
         ids = many_athletes(
-            session, 1, 20, team.world.now, answered=False, zones=("Europe/London",)
+            session, 1, 20, team.world.now, Alike(answered=False, zones=("Europe/London",))
         )
     (first,) = advise(team)
     assert first.silent
@@ -230,7 +230,7 @@ def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: 
 def test_notes_that_no_longer_fit_go_on_in_another_message_and_none_is_lost(team: Team) -> None:
     with transaction(team.world.engine) as session:
         ids = many_athletes(
-            session, 1, 60, team.world.now, answered=False, zones=("Europe/London",)
+            session, 1, 60, team.world.now, Alike(answered=False, zones=("Europe/London",))
         )
     told: list[Said] = []
     for athlete_id in ids:

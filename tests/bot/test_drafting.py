@@ -14,7 +14,7 @@ from sqlmodel import delete, select
 from bot.core.chat.outbox import TEXT_LIMIT
 from bot.people.people import profile_of
 from bot.plan.words_draft_reasons import SENTENCES, line_text, why_these_numbers
-from bot.store.tables.plan_review import PlanReviewRow
+from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.week import LimitsRow
 from bot.week.load import current_event, current_plan
 from engine.planning.drafting.draft import SHAPES, depletions, load_range, usual_load

@@ -12,12 +12,11 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 
 from bot.core.chat import outbox
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import kind_alone
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow

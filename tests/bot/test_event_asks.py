@@ -12,7 +12,7 @@ from bot.people.people import get_profile, profile_of
 from bot.store.tables.week import DecisionRow, EventRow
 from bot.week.load import current_week, event_of, weigh_in_row
 from engine.decision.decide import case_from_dict
-from engine.values.look import USUAL_LOOK
+from engine.values.checkin import USUAL_LOOK
 from tests.support.weeks import Team
 from tests.support.world import text_of
 

@@ -11,9 +11,8 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 from telegram.error import BadRequest, NetworkError, TimedOut
 
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction

@@ -10,11 +10,10 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
-from bot.core.turn import Turn
+from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile
 from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
-from bot.week.load import current_week, set_day
+from bot.week.load import Figure, current_week, set_day
 from tests.support.weeks import Team, gone_on, onboarded
 from tests.support.world import Said, text_of
 
@@ -156,9 +155,8 @@ def test_something_else_eaten_plans_the_rest_anew_to_the_same_target(fed: Team) 
 def test_a_new_target_in_force_makes_a_new_menu(fed: Team) -> None:
     food(fed)
     with fed.world.session() as session:
-        set_day(
-            Turn(session, fed.world.context), fed.athlete_id, fed.world.now.date(), 440, by="coach"
-        )
+        turn, today = Turn(session, fed.world.context), fed.world.now.date()
+        set_day(turn, fed.athlete_id, today, Figure(440, "coach"))
         session.commit()
     said = food(fed).text
     assert "Today's target: carbs 440 g" in said

@@ -13,7 +13,7 @@ from pypdf import PdfReader
 from sqlmodel import select
 
 from bot.store.db import transaction
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import Person
 from tests.support.files import files_for
 from tests.support.weeks import Team, gone_on

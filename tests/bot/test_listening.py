@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from sqlmodel import delete
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer, Step
 from bot.dialogue.requests import requested

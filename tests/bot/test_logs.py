@@ -16,9 +16,9 @@ import structlog
 from sqlalchemy import create_engine
 from sqlalchemy.exc import OperationalError
 
-from bot.core.context import Context
 from bot.core.logs import KEYS, WITHHELD
 from bot.core.timing.clock import DrivenClock
+from bot.core.turn import Context
 from bot.dispatcher import USE_CASES
 from bot.settings import load_settings
 from bot.store.tables.traffic import OutboxRow

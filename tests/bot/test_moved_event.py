@@ -13,9 +13,8 @@ from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
 from bot.documents import document
-from bot.store.tables.stage import StageRow
+from bot.store.tables.event import StageRow, TripRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow
-from bot.store.tables.trip import TripRow
 from bot.week.load import current_event
 from tests.support.weeks import Team, arrive_and_read, gone_on, replacing
 from tests.support.world import Said, text_of

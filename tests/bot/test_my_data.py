@@ -25,10 +25,10 @@ from bot.membership.onboarding import words as onboarding_words
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.templates import TemplateRow
 from tests.support.files import files_for, sends_file
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.pictures import picture
 from tests.support.weeks import Team
 from tests.support.whole_week import lived
@@ -43,7 +43,7 @@ def team(team_at: Callable[[datetime], Team], tmp_path: Path) -> Team:
     sends_file(team.athlete, picture(), as_photo=True)
     lived(team)
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 1, team.world.now, name="Orla", answered=False)
+        many_athletes(session, 1, 1, team.world.now, Alike(name="Orla", answered=False))
         session.add(TemplateRow(
             coach_id=1, name="my usual", shape="even", days=[], made_at=team.world.now,
         ))  # fmt: skip

@@ -9,16 +9,16 @@ import pytest
 
 import bot
 from bot.alerts import words_advice as advice
-from bot.decision import words_reasons
+from bot.decision import words_target
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
 from bot.plan.words import FIELDS
-from bot.words import coach_figures, languages, names, symptoms
+from bot.words import figures, languages, names
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
-from engine.evidence import after, deciding, grading, safety
-from engine.evidence.planning import health, readiness, reviewing
+from engine.evidence import deciding, grading, safety
+from engine.evidence.planning import health, reviewing
 from engine.evidence.source import Source
 from engine.food.foods import known_foods
 from engine.planning.drafting.draft import SHAPES
@@ -39,7 +39,7 @@ def catalogues(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_them() -> None:
-    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == coach_figures.LIMIT_LABELS
+    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == figures.LIMIT_LABELS
     assert set(names.LIMITS) == set(names.LIMIT_WORDS) == set(LIMIT_KEYS)
     said = {text for shape in SHAPES.values() for text in (shape.label, shape.meaning)}
     assert said == set(names.SHAPES)
@@ -57,27 +57,25 @@ def test_rules_and_gates_are_called_what_the_engine_calls_them_in_the_readers_la
     catalogues: None,
 ) -> None:
     assert [names.rule_name(rule.id) for rule in RULES] == [rule.name for rule in RULES]
-    assert [words_reasons.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
+    assert [words_target.gate_name(gate.id) for gate in GATES] == [gate.name for gate in GATES]
     with languages.speaking("de"):
         assert names.rule_name("gut-unsettled") == "Bauch unruhig"
-        assert words_reasons.gate_name("frozen") == "eingefroren"
+        assert words_target.gate_name("frozen") == "eingefroren"
     assert names.rule_name("of-an-older-table") == "of an older table"
 
 
 def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:
     told = {*advice.ADVICE, *advice.MOOD, *WARNINGS}  # for a warning: stop, and call for help
     for symptom in Symptom:
-        assert symptom in symptoms.SYMPTOM_NAMES, (
+        assert symptom in names.SYMPTOM_NAMES, (
             f"{symptom} has no name in bot/alerts/words_athlete.py"
         )
         assert symptom in told, f"nothing is said to {symptom} in bot/alerts/words_advice.py"
 
 
 def test_several_symptoms_in_a_row_are_called_once_each_by_the_more_particular_name() -> None:
-    assert (
-        symptoms.symptom_names(("swelling", "cramps", "swollen-hands")) == "cramps, swollen hands"
-    )
-    assert symptoms.symptom_names(("headache", "nausea")) == "headache, nausea"
+    assert names.symptom_names(("swelling", "cramps", "swollen-hands")) == "cramps, swollen hands"
+    assert names.symptom_names(("headache", "nausea")) == "headache, nausea"
 
 
 def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
@@ -88,7 +86,7 @@ def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
 def test_what_is_said_of_a_source_that_anybody_may_see_is_said_in_their_language(
     in_code: Path,
 ) -> None:
-    seen_by_people = (after, deciding, grading, health, readiness, reviewing, safety)
+    seen_by_people = (deciding, grading, health, reviewing, safety)
     said = {
         source.citation
         for module in seen_by_people

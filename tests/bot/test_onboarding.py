@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.core.zones import find_places, zones_for_clock
 from bot.membership.onboarding import words
 from bot.membership.onboarding import words_health as health_words

@@ -15,9 +15,8 @@ from telegram.error import NetworkError
 
 from bot.cli import main
 from bot.core.chat.outbox import Delivery, say
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.operation.roles import coaches_and_invitations, revoke_coach, revoke_invitation
 from bot.operation.status import status
 from bot.store.db import transaction

@@ -10,8 +10,7 @@ from sqlmodel import select
 
 from bot.core.chat import outbox
 from bot.core.chat.outbox import Button, Topic
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.store.db import transaction
 from bot.store.tables.traffic import OutboxRow, TopicKind
 

@@ -17,8 +17,8 @@ from bot.people.people import get_profile
 from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.store.db import transaction
 from bot.store.tables import metadata
+from bot.store.tables.coach import TaughtRow
 from bot.store.tables.people import HistoryRow, Person
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import weeks_before
@@ -26,7 +26,7 @@ from bot.week.load import athlete_of, baseline_of
 from bot.week.weeks_of import weeks_of_one
 from engine.bench.setting import Client
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import Phase
 from tests.support.files import files_for, sends_file
 from tests.support.imported import as_sheet, taken_on

@@ -10,8 +10,7 @@ from pathlib import Path
 import pytest
 from sqlmodel import Session, select
 
-from bot.core.chat.incoming import SentFile
-from bot.core.turn import Turn
+from bot.core.turn import SentFile, Turn
 from bot.documents import document
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights, SecondCoach

@@ -11,7 +11,7 @@ from PIL import Image
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.core.context import Document
+from bot.core.turn import Document
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow

@@ -19,10 +19,10 @@ from pydantic import TypeAdapter
 
 from bot.drawing import canvas
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.keys import EYES as LOOKS_SEEN
-from bot.pictures.week_picture.chart.layout import DAYS_TOP, LEFT, RIGHT, TOP, WIDTH
-from bot.pictures.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartWeek
-from bot.pictures.week_picture.chart.week import draw, layout, week_png
+from bot.pictures.week_picture.layout import DAYS_TOP, LEFT, RIGHT, TOP, WIDTH
+from bot.pictures.week_picture.layout import EYES as LOOKS_SEEN
+from bot.pictures.week_picture.values import Before, BeforeDay, ChartDay, ChartWeek
+from bot.pictures.week_picture.week import draw, layout, week_png
 from bot.words.languages import speaking
 
 Pixels = np.ndarray[tuple[int, ...], np.dtype[np.float64]]

@@ -19,10 +19,10 @@ from sqlmodel import select
 
 from bot.drawing import canvas
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.layout import ODDS_ROOM, RIGHT, WIDTH
-from bot.pictures.week_picture.chart.values import ChartOdds, ChartWeek
-from bot.pictures.week_picture.chart.week import ODDS_BOXES, draw, layout, week_png
+from bot.pictures.week_picture.layout import ODDS_ROOM, RIGHT, WIDTH
 from bot.pictures.week_picture.picture import week_values
+from bot.pictures.week_picture.values import ChartOdds, ChartWeek
+from bot.pictures.week_picture.week import ODDS_BOXES, draw, layout, week_png
 from bot.store.tables.traffic import OutboxRow
 from bot.words import chances
 from tests.bot.test_foresight import LINES, up_to_two_days_out

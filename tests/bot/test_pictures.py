@@ -13,10 +13,10 @@ from pathlib import Path
 import pytest
 from PIL import Image, ImageCms, ImageFont
 
-from bot.drawing.letters import letters
-from bot.pictures.photos.files import folder
-from bot.pictures.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.pictures.photos.files.pairing import (
+from bot.drawing.canvas import letters
+from bot.pictures.photos import kept as folder
+from bot.pictures.photos.kept import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
+from bot.pictures.photos.pairing import (
     GAP,
     HEIGHT,
     LEGIBLE,

@@ -9,9 +9,9 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.plan.review.words import LEVELS, SENTENCES, finding_text
+from bot.plan.flow_review import LEVELS, SENTENCES, finding_text
+from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import HistoryRow
-from bot.store.tables.plan_review import PlanReviewRow
 from engine.evidence.deciding import OWN_CHOICE
 from engine.planning.review import FINDINGS, Finding, OnDay
 from engine.safety import Level

@@ -15,8 +15,8 @@ from bot.people.changes import Change
 from bot.people.people import get_profile, record
 from bot.store.db import transaction
 from bot.store.tables import setting
+from bot.store.tables.coach import TaughtRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, EventRow
 from bot.week.cases import prior_for, prior_used

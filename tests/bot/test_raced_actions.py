@@ -15,10 +15,8 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Kind, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import in_transaction, looking, transaction
 from bot.store.tables.coach import Rights, SecondCoach
@@ -26,7 +24,7 @@ from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import day_set
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, in_peak_week, played_once
 from tests.support.world import Someone, text_of
 
@@ -284,7 +282,7 @@ def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     team.world.until(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
     with transaction(any_engine) as session:
         ids = many_athletes(
-            session, 1, 20, team.world.now, answered=False, zones=("Europe/London",)
+            session, 1, 20, team.world.now, Alike(answered=False, zones=("Europe/London",))
         )
         chats = [session.get_one(Person, one).chat_id for one in ids]
     team.coach.writes("/roster")

@@ -9,8 +9,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.core.chat.incoming import Kind, Media
+from bot.core.turn import Kind
 from bot.telegram.reading import Unreadable, chat_id_of, read, update_id_of
+from bot.words.common import Media
 from tests.support.any_text import any_text
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)

@@ -10,8 +10,8 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.readiness.words import INJURIES, OUTCOMES, PERIODS, REASON_WORDS
+from bot.store.tables.event import ReadinessRow
 from bot.store.tables.people import Person
-from bot.store.tables.readiness import ReadinessRow
 from bot.store.tables.traffic import AgendaRow
 from engine.planning.readiness import CONDITIONS, REASONS, Injury, Outcome, Periods
 from tests.support.weeks import Team, invited, onboarded

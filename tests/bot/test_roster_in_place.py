@@ -15,7 +15,7 @@ from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, EventRow, LimitsRow, PlanRow
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.typed import typed
 from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
@@ -32,9 +32,12 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 def add(team: Team, count: int, *, answered: bool = True, name: str = "Athlete") -> list[int]:
     with transaction(team.world.engine) as session:
         return many_athletes(
-            session, 1, count, team.world.now, answered=answered,
-            zones=("Europe/London",), name=name,
-        )  # fmt: skip
+            session,
+            1,
+            count,
+            team.world.now,
+            Alike(answered=answered, zones=("Europe/London",), name=name),
+        )
 
 
 def edits(messages: list[Said]) -> list[Said]:
@@ -167,9 +170,12 @@ def add_more(team: Team, count: int) -> None:
     with transaction(team.world.engine) as session:
         taken = session.exec(select(Person)).all()
         many_athletes(
-            session, 1, count, team.world.now, zones=("Europe/London",),
-            first_chat=9000 + len(taken),
-        )  # fmt: skip
+            session,
+            1,
+            count,
+            team.world.now,
+            Alike(zones=("Europe/London",), first_chat=9000 + len(taken)),
+        )
 
 
 def test_what_happens_shows_in_the_open_roster_without_a_new_message(team: Team) -> None:

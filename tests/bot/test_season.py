@@ -9,7 +9,7 @@ import pytest
 from sqlmodel import select
 
 from bot.people.people import get_profile
-from bot.store.tables.templates import TemplateRow
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event, current_plan, current_week, events_ahead, limits_row
 from tests.bot.test_sheets_in_and_out import with_cells

@@ -9,13 +9,13 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteStatus, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.load import day_set
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of
 
@@ -148,7 +148,7 @@ def test_all_athletes_are_given_together_and_only_as_long_as_they_are_the_coachs
     team: Team,
 ) -> None:
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 2, team.world.now, zones=("Europe/London",))
+        many_athletes(session, 1, 2, team.world.now, Alike(zones=("Europe/London",)))
     noa = second(team, whom="All my athletes")
     assert "3 athletes" in text_of(noa.writes("/roster"))
     team.coach.presses("c:end-yes:2")

@@ -29,10 +29,9 @@ from telegram.error import (
 
 from bot.core.chat import outbox
 from bot.core.chat.outbox import Button, Topic
-from bot.core.context import Context, Document
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.clock_watch import ClockWatch, take_up_what_waits
-from bot.core.turn import Turn
+from bot.core.turn import Context, Document, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables import setting

@@ -15,13 +15,13 @@ from bot.dispatcher import USE_CASES
 from bot.event.stage.day import day_of, stage_row
 from bot.people.people import get_person, get_profile, profile_of
 from bot.store.db import transaction
+from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.plan_review import PlanReviewRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week.load import current_event, current_week, events_ahead
 from tests.support.files import sends_file
-from tests.support.many import not_set_up
+from tests.support.many import Alike, not_set_up
 from tests.support.roster_sheets import csv_of, filled
 from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
@@ -365,7 +365,9 @@ def test_another_coachs_athlete_is_nobody_whatever_code_is_written(team: Team) -
                        created_at=team.world.now)  # fmt: skip
         session.add(other)
         session.flush()
-        (theirs,) = not_set_up(session, other.id or 0, ("Uma",), team.world.now, first_chat=9000)
+        (theirs,) = not_set_up(
+            session, other.id or 0, ("Uma",), team.world.now, Alike(first_chat=9000)
+        )
     content = csv_of({"Code": f"A{theirs}", "Event": "show", "Day": "16 May", "Plan": "even"})
     refused = text_of(sends_file(team.coach, content, name="a.csv"))
     absent = csv_of({"Code": "A9999", "Event": "show", "Day": "16 May", "Plan": "even"})

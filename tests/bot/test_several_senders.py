@@ -23,9 +23,8 @@ from sqlmodel import Session, col, select
 from telegram.error import RetryAfter
 
 from bot.core.chat import outbox
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import is_sqlite, make_engine, transaction
 from bot.store.shares import ALL, SHARES, NotHeldError, share_of

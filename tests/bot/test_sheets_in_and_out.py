@@ -544,6 +544,6 @@ def test_a_file_that_cannot_be_had_is_said_so(team: Team) -> None:
 
 
 def _lost() -> Any:
-    from bot.core.chat.incoming import SentFile  # noqa: PLC0415
+    from bot.core.turn import SentFile  # noqa: PLC0415
 
     return SentFile(file_id="lost", name="plan.xlsx", size=10)

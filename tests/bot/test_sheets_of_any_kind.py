@@ -17,11 +17,10 @@ from hypothesis import strategies as st
 from bot.setup.roster_sheet.reading import is_roster, read_roster
 from bot.setup.roster_sheet.writing import Choices
 from bot.setup.roster_sheet.writing import write as write_roster
-from bot.sheets.format.grid import Grid
-from bot.sheets.format.opening import SheetRefused, open_sheet
+from bot.sheets.format.opening import Grid, SheetRefused, open_sheet
 from bot.sheets.format.reading import SheetProblems, read_sheet
+from bot.sheets.past_weeks.layout import empty_sheet
 from bot.sheets.past_weeks.reading import is_past_weeks, read_past_weeks
-from bot.sheets.past_weeks.writing import empty_sheet
 
 TODAY = date(2027, 5, 9)
 CHOICES = Choices(**dict.fromkeys(Choices.__dataclass_fields__, ("a", "b")))

@@ -11,13 +11,13 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.dialogue.flow import InvalidAnswer
-from bot.event.stage import reminders as stage_reminders
+from bot.event.stage import day as stage_reminders
 from bot.event.stage.flow import LOOK, STAGE, stage_day_of
 from bot.store.db import transaction
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import HistoryRow
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
-from engine.written.delays import parse_delay
+from engine.written.stage_times import parse_delay
 from tests.support.weeks import Team, gone_on, replacing
 from tests.support.world import Said, text_of
 

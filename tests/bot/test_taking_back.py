@@ -10,7 +10,7 @@ from sqlmodel import col, select
 
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
-from bot.store.tables.stage import StageRow
+from bot.store.tables.event import StageRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 from bot.week.load import current_event, current_week, day_set

@@ -12,8 +12,8 @@ from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
 from bot.people.people import get_person
 from bot.store.db import transaction
+from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import Person
-from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import PlanRow
 from bot.week.load import current_event, current_plan, limits_row
 from engine.values.plan import PeakPlan

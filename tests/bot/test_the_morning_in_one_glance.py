@@ -15,7 +15,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow, EventRow
 from engine.values.case import ForecastUse
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
@@ -33,9 +33,12 @@ def beside_mira(team: Team, count: int, *, answered: bool = True) -> list[Someon
     """So many more of Ravi's athletes, two days out; those who have answered were moved by 25 g."""
     with transaction(team.world.engine) as session:
         ids = many_athletes(
-            session, 1, count, team.world.now, answered=answered, zones=("Europe/London",),
-            name="A", within_days=1,
-        )  # fmt: skip
+            session,
+            1,
+            count,
+            team.world.now,
+            Alike(answered=answered, zones=("Europe/London",), name="A", within_days=1),
+        )
         for event in session.exec(select(EventRow)):
             event.day = team.event_day
             session.add(event)
@@ -106,9 +109,17 @@ def beside_few(team: Team, names: Sequence[str]) -> list[Someone]:
     for number, name in enumerate(names):
         with transaction(team.world.engine) as session:
             (one,) = many_athletes(
-                session, 1, 1, team.world.now, answered=False, zones=("Europe/London",),
-                name=name, first_chat=7000 + 2 * number,
-            )  # fmt: skip
+                session,
+                1,
+                1,
+                team.world.now,
+                Alike(
+                    answered=False,
+                    zones=("Europe/London",),
+                    name=name,
+                    first_chat=7000 + 2 * number,
+                ),
+            )
             person = session.get_one(Person, one)
             person.first_name = name
             event = session.exec(select(EventRow).where(EventRow.athlete_id == one)).one()
@@ -277,9 +288,12 @@ def test_thirty_who_all_need_the_coach_with_the_longest_names_fit_telegrams_limi
 ) -> None:
     with transaction(team.world.engine) as session:
         many_athletes(
-            session, 1, 30, team.world.now, zones=("Europe/London",), name="🏋" * 60,
-            within_days=1,
-        )  # fmt: skip
+            session,
+            1,
+            30,
+            team.world.now,
+            Alike(zones=("Europe/London",), name="🏋" * 60, within_days=1),
+        )
         for number, row in enumerate(session.exec(select(DecisionRow)).all()):
             row.status = "waiting"
             row.sign_off_due_at = team.world.now + timedelta(hours=1 + number / 10)

@@ -14,7 +14,7 @@ from sqlmodel import select
 from bot.drawing import canvas
 from bot.pictures.timeline import words
 from bot.pictures.timeline.drawn import WIDTH, draw
-from bot.pictures.timeline.values import Season, SeasonEvent
+from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.store.tables.traffic import OutboxRow
 from bot.words.languages import speaking
 from tests.support.files import files_for

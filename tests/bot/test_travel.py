@@ -8,8 +8,8 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import col, select
 
+from bot.store.tables.event import TripRow
 from bot.store.tables.traffic import AgendaRow
-from bot.store.tables.trip import TripRow
 from tests.support.weeks import Team
 from tests.support.world import text_of
 

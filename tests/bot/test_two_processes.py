@@ -23,10 +23,9 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes
 from bot.core.chat.outbox import say
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dispatcher import USE_CASES
 from bot.people import locks
 from bot.store.base import id_of
@@ -37,7 +36,7 @@ from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
 from bot.telegram.worker import Worker
 from tests.bench.crew import FIRST_COACH_CHAT, NOW, into_inbox, tapped, typed
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 
 SAID = (
     "61.0 5 3.5 4 on target", "60.8 2 3.5 5 on target fine", "fullness 4", "/today",
@@ -63,9 +62,12 @@ def two_coaches(engine: Engine) -> list[int]:
             session.flush()
             first = 5000 + 10 * number
             many_athletes(
-                session, coach.id or 0, 2, NOW, answered=False, first_chat=first, within_days=3,
-                zones=("Europe/London",),
-            )  # fmt: skip
+                session,
+                coach.id or 0,
+                2,
+                NOW,
+                Alike(answered=False, first_chat=first, within_days=3, zones=("Europe/London",)),
+            )
             chats += [first, first + 1]
         people = session.exec(select(Person).where(col(Person.is_coach).is_(True))).all()
         people[0].second_contact_id, people[1].second_contact_id = people[1].id, people[0].id

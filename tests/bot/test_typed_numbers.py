@@ -15,7 +15,7 @@ from bot.week.load import current_week
 from bot.words.languages import speaking
 from engine.values.plan import DayTarget
 from tests.bot.test_leaving import beside
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team
 from tests.support.world import text_of
 
@@ -99,7 +99,9 @@ def test_what_cannot_be_is_refused_with_the_reason_and_changes_nothing(team: Tea
 
 def test_among_several_the_name_tells_whose_or_a_button_does(team: Team) -> None:
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 2, team.world.now, answered=False, zones=("Europe/London",))
+        many_athletes(
+            session, 1, 2, team.world.now, Alike(answered=False, zones=("Europe/London",))
+        )
     asked = team.coach.writes("2 days out carbs 420")[-1]
     assert "Whose plan? 2 days out, carbs: 420" in asked.text
     assert len(asked.buttons) == 3

@@ -21,12 +21,13 @@ from sqlmodel import col, select
 
 from bot.alerts.delivery import STOP_REPEATING_AFTER
 from bot.core.chat.buttons import CALLBACK_DATA_LIMIT_BYTES
-from bot.core.chat.incoming import Kind, Media
 from bot.core.chat.outbox import TEXT_LIMIT
+from bot.core.turn import Kind
 from bot.features import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, DaySetRow, DecisionRow, LimitsRow
+from bot.words.common import Media
 from tests.support.images import Image, fill
 from tests.support.weeks import Team
 from tests.support.world import Someone, World

@@ -5,14 +5,13 @@ The sentences are invented for this file, as tired people type them.
 
 from __future__ import annotations
 
-from bot.dialogue.food_talk import asks_about_drink, asks_about_food
-from bot.dialogue.requests import requested
+from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
 from bot.food.words_names import food_name
 from bot.words.languages import speaking
 from engine.asked import view_asked_for
 from engine.food.foods import known_foods
 from engine.symptoms import screen
-from engine.written.putting_off import puts_off
+from engine.written.chatter import puts_off
 
 
 def lines(text: str) -> list[str]:

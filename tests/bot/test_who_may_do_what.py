@@ -18,9 +18,8 @@ import pytest
 from sqlalchemy import Engine, bindparam
 from sqlmodel import Session, SQLModel, col, func, select
 
-from bot.core.chat.incoming import Incoming, Kind, SentFile
 from bot.core.chat.routes import ANYONE_KNOWN, FORMER
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Incoming, Kind, SentFile, Turn
 from bot.dispatcher import COMMANDS, TAPS, USE_CASES, roles_of
 from bot.features import FLOWS, ON_CARD
 from bot.store.db import transaction
@@ -30,7 +29,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, OpenQ
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.words import common
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, as_written, gone_on
 
 STRANGER = "a stranger"
@@ -200,9 +199,12 @@ def all_roles_come(team: Team) -> None:
             session.flush()
             people[role] = person
         many_athletes(
-            session, people[OTHER_COACH].id or 0, 1, now, answered=False,
-            zones=("Europe/London",),
-        )  # fmt: skip
+            session,
+            people[OTHER_COACH].id or 0,
+            1,
+            now,
+            Alike(answered=False, zones=("Europe/London",)),
+        )
         coach = session.get_one(Person, 1)
         coach.second_contact_id = people[CONTACT].id
         session.add(coach)

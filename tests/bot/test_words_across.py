@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from bot.store.tables.coach import Rights
 from tests.bot.test_leaving import beside
 from tests.support.weeks import Team

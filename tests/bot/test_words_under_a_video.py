@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.core.chat.incoming import Kind
+from bot.core.turn import Kind
 from tests.support.weeks import Team
 from tests.support.world import text_of
 

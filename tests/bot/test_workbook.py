@@ -19,10 +19,10 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.membership.ending import part
 from bot.people.people import get_profile
-from bot.sheets.format.harmless import for_csv, from_csv
+from bot.sheets.format.cells import for_csv, from_csv
 from bot.sheets.workbook.gather import frames_of
 from bot.sheets.workbook.tables import TABLES
 from bot.store.db import is_sqlite, transaction
@@ -32,7 +32,7 @@ from engine.decision.kept import decided_in_short, decision_from_dict
 from engine.written.units import VolumeUnit, WeightUnit
 from tests.kept.make import kept
 from tests.support.files import files_for
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.weeks import Team, gone_on
 from tests.support.whole_week import lived
 from tests.support.world import Someone, text_of
@@ -287,7 +287,7 @@ def test_an_ended_coaching_shows_the_coachs_note_to_nobody(team: Team) -> None:
 
 def test_a_coach_gets_all_of_their_own_in_one_file_and_nobody_elses(team: Team) -> None:
     with transaction(team.world.engine) as session:
-        many_athletes(session, 1, 2, team.world.now, name="Same", answered=False)
+        many_athletes(session, 1, 2, team.world.now, Alike(name="Same", answered=False))
         other = Person(
             telegram_user_id=150, chat_id=150, first_name="Zo", is_coach=True,
             created_at=team.world.now,
@@ -299,9 +299,7 @@ def test_a_coach_gets_all_of_their_own_in_one_file_and_nobody_elses(team: Team) 
             other.id or 0,
             1,
             team.world.now,
-            name="Foreign",
-            first_chat=6000,
-            answered=False,
+            Alike(name="Foreign", first_chat=6000, answered=False),
         )
     book = read(book_for(team.coach, "fl:all:xlsx"))
     assert set(book["Check-ins"]["Athlete"]) == {"Mira"}

@@ -12,9 +12,8 @@ from sqlalchemy import Engine, event, text
 from sqlmodel import Session, col, select
 
 from bot.core.chat import outbox
-from bot.core.context import Context
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Turn
 from bot.core.use_cases import Came, UseCases
 from bot.store.db import make_engine
 from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency

@@ -18,16 +18,15 @@ from sqlmodel import Session, col, select
 from bot.event.stage.day import day_of
 from bot.people.people import get_profile
 from bot.store.db import transaction
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.event import DebriefRow, StageRow
 from bot.store.tables.people import Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.week import EventRow, PlanRow
 from engine.values.case import ForecastUse
 from tests.support import witness
 from tests.support.chats import Telegram
 from tests.support.crowd import Crowd, Script, Someone, file_ids
 from tests.support.driven_bot import DrivenBot
-from tests.support.many import not_set_up
+from tests.support.many import Alike, not_set_up
 from tests.support.mornings import ORDINARY
 from tests.support.roster_sheets import csv_of, filled
 
@@ -105,7 +104,11 @@ def cast(bot: DrivenBot, crowd: Crowd) -> dict[str, Someone]:
             session.flush()
             people[coach] = crowd.person(chat, coach)
             ids = not_set_up(
-                session, row.id or 0, names, BEGIN, first_chat=chat + 2, zone=ZONES[names[0]]
+                session,
+                row.id or 0,
+                names,
+                BEGIN,
+                Alike(first_chat=chat + 2, zones=(ZONES[names[0]],)),
             )
             for number, (name, one) in enumerate(zip(names, ids, strict=True)):
                 people[name] = crowd.person(chat + 2 + 2 * number, name)

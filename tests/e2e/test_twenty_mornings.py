@@ -8,8 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import get_profile
 from bot.store.db import transaction
 from bot.store.tables.people import Person
@@ -18,7 +17,7 @@ from tests.support import witness
 from tests.support.chats import Telegram
 from tests.support.crowd import Crowd, Script, Someone
 from tests.support.driven_bot import DrivenBot
-from tests.support.many import many_athletes
+from tests.support.many import Alike, many_athletes
 from tests.support.mornings import ORDINARY
 from tests.support.pictures import picture
 
@@ -45,9 +44,18 @@ def prepared(bot: DrivenBot, crowd: Crowd) -> dict[str, list[Someone]]:
             session.flush()
             crowd.person(chat, name)
             ids = many_athletes(
-                session, coach.id or 0, count, NIGHT, answered=False, zones=("Europe/London",),
-                name=f"{name}son", first_chat=first_chat, within_days=8,
-            )  # fmt: skip
+                session,
+                coach.id or 0,
+                count,
+                NIGHT,
+                Alike(
+                    answered=False,
+                    zones=("Europe/London",),
+                    name=f"{name}son",
+                    first_chat=first_chat,
+                    within_days=8,
+                ),
+            )
             for one in ids:
                 profile = get_profile(session, one)
                 prompts.schedule(Turn(session, Context(now=NIGHT)), profile)

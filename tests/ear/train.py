@@ -18,11 +18,22 @@ from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold
 from sklearn.neural_network import MLPClassifier
 
-from engine.symptoms.ear import naming
 from engine.symptoms.ear.hearing import sound_of
-from engine.symptoms.ear.meaning import Layer, Meaning, mixed, pack_meaning, vectors
-from engine.symptoms.ear.model import CLASSES, Model, pack
-from engine.symptoms.ear.naming import NAMED, Namer, pack_names, traits
+from engine.symptoms.ear.model import (
+    CLASSES,
+    NAMED,
+    NAMING_BUCKETS,
+    Layer,
+    Meaning,
+    Model,
+    Namer,
+    mixed,
+    pack,
+    pack_meaning,
+    pack_names,
+    traits,
+    vectors,
+)
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features, pieces
 from engine.symptoms.finding import Concern
 from engine.symptoms.names import Symptom
@@ -176,11 +187,11 @@ def fit_names(corpus: Sequence[Sentence]) -> Namer:
             indices += family
             values += [share] * len(family)
         starts.append(len(indices))
-    seen = sparse.csr_matrix((values, indices, starts), shape=(len(told), naming.BUCKETS))
+    seen = sparse.csr_matrix((values, indices, starts), shape=(len(told), NAMING_BUCKETS))
     known = np.flatnonzero((seen > 0).sum(axis=0).A1 >= RARE_LETTERS)
     learner = LogisticRegression(C=STRENGTH, max_iter=ROUNDS, tol=1e-3)
     learner.fit(seen[:, known], [NAMED.index(Symptom(name)) for name in names])
-    whole = np.zeros((naming.BUCKETS, len(NAMED)))
+    whole = np.zeros((NAMING_BUCKETS, len(NAMED)))
     whole[known] = learner.coef_.T
     return Namer.of(whole, learner.intercept_)
 

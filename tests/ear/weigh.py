@@ -13,7 +13,7 @@ import numpy as np
 from sklearn.linear_model import LogisticRegression
 
 from engine.symptoms.ear import hearing
-from engine.symptoms.ear.meaning import vectors
+from engine.symptoms.ear.model import vectors
 from engine.symptoms.ear.weighing import WEIGHTS, measures
 from engine.symptoms.screening import found_by_either, is_by_another
 from tests.ear.corpus import Sentence, sentences

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from engine.asked import View, view_asked_for
-from engine.asked.model import Model, model
+from engine.asked.views import Model, model
 from engine.symptoms import Screening, screen
 from tests.asked.corpus import CLASSES, FOLDER, NONE, digest, held_out, requests
 from tests.ear.corpus import FOLDER as OF_THE_EAR

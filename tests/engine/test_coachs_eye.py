@@ -32,8 +32,7 @@ from engine.model.structures import Row
 from engine.model.tracker import first_belief, generator, levels, update_belief
 from engine.values.athlete import Sex
 from engine.values.case import Case
-from engine.values.checkin import History
-from engine.values.observed import CoachLook, Observed, most_careful
+from engine.values.checkin import CoachLook, History, Observed, most_careful
 from tests.engine.test_foresight import DAY, case, foreseen
 
 FILE = Path(__file__).parents[1] / "cases" / "coachs-eye.toml"

@@ -14,9 +14,8 @@ import numpy as np
 import pytest
 
 from engine.bench import worlds as package
-from engine.bench.chance import Week
-from engine.bench.report import Task, measure, odds_by_tenth, share
-from engine.bench.rows import BY_ID, EACH_RULE
+from engine.bench.eye import Week
+from engine.bench.report import BY_ID, EACH_RULE, Task, measure, odds_by_tenth, share
 from engine.bench.setting import DAYS_OUT, Trouble, clients, planned_g
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, SHARE

@@ -8,9 +8,9 @@ from pathlib import Path
 import pytest
 
 from engine.symptoms.clauses import clauses
-from engine.symptoms.cues import Cued, cues_of
-from engine.symptoms.english import drugs
+from engine.symptoms.english import language as drugs
 from engine.symptoms.german.language import GERMAN
+from engine.symptoms.patterns import Cued, cues_of
 from engine.symptoms.screening import ENGLISH
 from engine.written.late import Late
 from tests.engine import german_phrases, phrases

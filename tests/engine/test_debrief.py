@@ -10,8 +10,7 @@ import pytest
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
-from engine.values.checkin import CheckIn, Gut
-from engine.values.look import Look
+from engine.values.checkin import CheckIn, Gut, Look
 
 DAY = date(2027, 5, 9)
 ATHLETE = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60)

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from engine.symptoms import Symptom, screen
 from engine.symptoms.all_clear import is_all_clear
-from engine.symptoms.english import negation
-from engine.symptoms.english.denying import DENIALS as ENGLISH
-from engine.symptoms.german import negation as german_negation
-from engine.symptoms.german.denying import DENIALS as GERMAN
-from engine.symptoms.german.denying import (
-    DENIALS_IN_WRITING,
+from engine.symptoms.denying import DENIALS as ENGLISH
+from engine.symptoms.denying import GERMAN_DENIALS as GERMAN
+from engine.symptoms.denying import (
+    GERMAN_DENIALS_IN_WRITING,
     NO_AT_HOME,
     NO_MORE,
     NO_OR_NO_IDEA,
     NOT,
 )
+from engine.symptoms.english import negation
+from engine.symptoms.german import negation as german_negation
 from engine.symptoms.patterns import table
 
 
@@ -26,14 +26,14 @@ def denied(said: object, words: str, complaint: str) -> bool:
 
 
 def test_what_stands_before_a_complaint_denies_it_in_the_clause() -> None:
-    for word in ENGLISH | DENIALS_IN_WRITING:
+    for word in ENGLISH | GERMAN_DENIALS_IN_WRITING:
         assert denied(negation.said, word, "chest pain"), word
     for word in GERMAN:
         assert denied(german_negation.german_polarity, word, "brustschmerzen"), word
 
 
 def test_what_stands_before_a_drug_denies_that_it_is_taken() -> None:
-    for word in ENGLISH | DENIALS_IN_WRITING:
+    for word in ENGLISH | GERMAN_DENIALS_IN_WRITING:
         assert negation.drug_denied(f"{word} clen", (len(word) + 1, len(word) + 5)), word
     for word in GERMAN:
         clause = f"{word} clen"

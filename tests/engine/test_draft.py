@@ -11,8 +11,7 @@ from hypothesis import strategies as st
 
 from engine.planning.drafting.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
 from engine.safety.weight import energy_flags
-from engine.values.athlete import Athlete, Baseline, Sex
-from engine.values.energy import energy_kcal
+from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import PeakPlan, Phase
 

@@ -20,12 +20,10 @@ from engine.model.structures import Row
 from engine.model.tracker import first_belief, outcome_probabilities
 from engine.planning.drafting.draft import draft_plan
 from engine.planning.weigh_in import Standing, making, on_scale
-from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex, WeighIn
 from engine.values.case import Case
-from engine.values.checkin import CheckIn, History
-from engine.values.look import USUAL_LOOK, TargetLook
+from engine.values.checkin import USUAL_LOOK, CheckIn, History, TargetLook
 from engine.values.plan import PeakPlan
-from engine.values.weigh_in import WeighIn
 
 CASES = Path(__file__).parents[1] / "cases"
 SOFTER = TargetLook(fullness_low=6, fullness_high=7, sharpness_low=3, sharpness_high=4)

@@ -21,9 +21,8 @@ from engine.model.training import training_spread
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse, PastWeek
-from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
+from engine.values.checkin import CheckIn, DaySet, Gut, History, Look, TrainingDone
 from engine.values.limits import Limits
-from engine.values.look import Look
 from tests.support.twice import made_twice
 
 WHO = Athlete(

@@ -11,8 +11,7 @@ from engine.decision.decide import decide
 from engine.decision.gather import expected_fullness, gut_trouble
 from engine.values.athlete import Sex
 from engine.values.case import Case, PastWeek
-from engine.values.checkin import CheckIn, DaySet, Gut, History
-from engine.values.look import Look, TargetLook
+from engine.values.checkin import CheckIn, DaySet, Gut, History, Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
 from tests.engine.test_decide import answering, case
 

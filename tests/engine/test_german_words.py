@@ -10,8 +10,8 @@ from datetime import time
 import pytest
 
 from engine.symptoms import Symptom, screen
-from engine.written.delays import parse_delay
 from engine.written.oneline import Known, read_report
+from engine.written.stage_times import parse_delay
 from engine.written.units import (
     ParseError,
     ParseErrorCode,

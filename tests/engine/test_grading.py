@@ -16,8 +16,7 @@ from engine.decision.rules.rule import Told
 from engine.decision.rules.words import say_flat_in_load
 from engine.decision.sizing import graded_g
 from engine.values.case import ForecastUse
-from engine.values.checkin import History
-from engine.values.look import Look
+from engine.values.checkin import History, Look
 from tests.engine.test_foresight import case, trial
 from tests.engine.test_rules import _facts
 

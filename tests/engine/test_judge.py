@@ -9,8 +9,7 @@ import pytest
 
 from engine.written.oneline import CORE, Known, read_report
 from engine.written.oneline.judge import settling
-from engine.written.oneline.judge.model import Model, judged, model
-from engine.written.oneline.judge.traits import seen
+from engine.written.oneline.judge.model import Model, judged, model, seen
 from engine.written.oneline.reading import by_grammar
 from engine.written.units import VolumeUnit, WeightUnit
 from tests.engine.test_morning_shapes import athlete

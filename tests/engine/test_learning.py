@@ -17,8 +17,7 @@ from engine.planning.behind.next_time import next_time
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
-from engine.values.checkin import CheckIn, DaySet, History
-from engine.values.look import Look
+from engine.values.checkin import CheckIn, DaySet, History, Look
 from tests.support.decided import decided
 from tests.support.twice import made_twice
 

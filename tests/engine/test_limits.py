@@ -151,20 +151,19 @@ def test_a_target_outside_its_window_cannot_be_made_or_replaced() -> None:
 
 
 @pytest.mark.parametrize(
-    ("planned", "room", "low", "high", "low_bound", "high_bound"),
+    ("planned", "room", "window"),
     [
-        (460, 580, 360, 560, "change_per_day_g", "carb_ceiling_g"),
-        (400, 580, 300, 500, "change_per_day_g", "change_per_day_g"),
-        (460, 480, 360, 480, "change_per_day_g", "load_total_g"),
-        (110, None, 60, 210, "carb_floor_g", "change_per_day_g"),
-        (180, None, 80, 280, "change_per_day_g", "change_per_day_g"),
+        (460, 580, Window(360, 560, "change_per_day_g", "carb_ceiling_g")),
+        (400, 580, Window(300, 500, "change_per_day_g", "change_per_day_g")),
+        (460, 480, Window(360, 480, "change_per_day_g", "load_total_g")),
+        (110, None, Window(60, 210, "carb_floor_g", "change_per_day_g")),
+        (180, None, Window(80, 280, "change_per_day_g", "change_per_day_g")),
     ],
 )
 def test_the_window_is_the_tightest_of_the_bounds_and_names_them(
-    planned: float, room: float | None, low: float, high: float, low_bound: str, high_bound: str
+    planned: float, room: float | None, window: Window
 ) -> None:
-    window = limits().window(planned, room)
-    assert window == Window(low, high, low_bound, high_bound)
+    assert limits().window(planned, room) == window
 
 
 def test_no_window_is_left_where_the_limits_contradict_the_plan() -> None:

@@ -20,9 +20,8 @@ from engine.planning.behind.next_load import (
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
-from engine.values.checkin import CheckIn, DaySet, History
+from engine.values.checkin import CheckIn, DaySet, History, Look
 from engine.values.limits import GUARD_RAIL, Limits, plan_problems
-from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, PeakPlan, Phase
 from tests.support.twice import made_twice
 

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 import pytest
 
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import LOAD_DAYS
 from tests.engine.test_next_load import MIRA, TRIAL, WIDE, _load, moved, planned, suggested, trial
 

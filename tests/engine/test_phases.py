@@ -15,15 +15,13 @@ from engine.decision.gather import expected_fullness
 from engine.evidence.experiments.loading import STUDIES
 from engine.planning.behind.debrief import DayBehind, debrief
 from engine.planning.drafting.draft import draft_plan
-from engine.planning.drafting.phases import as_ever, named, renamed
-from engine.planning.drafting.template import relative, scaled
+from engine.planning.drafting.template import as_ever, named, relative, renamed, scaled
 from engine.planning.review import review_plan
 from engine.planning.room import room_to_correct
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import Case, answers_decisive, answers_needed
-from engine.values.checkin import CheckIn, DaySet, Gut, History
+from engine.values.checkin import CheckIn, DaySet, Gut, History, Look
 from engine.values.limits import Limits, plan_problems
-from engine.values.look import Look
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 CASES = Path(__file__).parents[1] / "cases"

@@ -23,9 +23,9 @@ from engine.model.pooling import pooled, taught
 from engine.model.structures import KINDS, Kind
 from engine.model.tracker import first_belief, generator
 from engine.values.athlete import Sex
+from engine.values.body import KindShares, Prior, Spread, Taught
 from engine.values.case import ForecastUse
-from engine.values.look import Look
-from engine.values.prior import KindShares, Prior, Spread, Taught
+from engine.values.checkin import Look
 from tests.engine.test_foresight import HABIT, WHO, case, foreseen, trial
 
 FRAME = Covariates(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)

@@ -34,7 +34,7 @@ from engine.food.portions.day import (
     SODIUM_OUT_PER_MG,
     UNSALTED_PER_MG,
 )
-from engine.food.portions.wish import NUTRIENTS, TOLERANCE
+from engine.food.portions.meals import NUTRIENTS, TOLERANCE
 
 
 def food(number: str, **changes: object) -> Food:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.planning.behind.ratings import BothSaid, fullness_apart, seen_fullness, sharpness_apart
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 
 def both(

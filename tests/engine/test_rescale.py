@@ -9,7 +9,7 @@ from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, ch
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
-from engine.planning.drafting.rescale import Against, Load, suggested_plan
+from engine.planning.drafting.bridge import Against, Load, suggested_plan
 from engine.values.athlete import Sex
 
 WOMAN = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)

@@ -20,10 +20,9 @@ from engine.safety import (
     safety_flags,
 )
 from engine.symptoms import WARNINGS
-from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex, energy_kcal
 from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
-from engine.values.energy import energy_kcal
 from engine.values.plan import DayTarget, PeakPlan
 
 STAGE = date(2027, 5, 14)

@@ -9,10 +9,9 @@ import pytest
 
 from engine.cli.casefile import parse, play
 from engine.decision.decide import decide
-from engine.symptoms.spilled import says_spilled
+from engine.symptoms.across import says_spilled
 from engine.values.case import Case
-from engine.values.look import TargetLook
-from engine.values.observed import CoachLook, Observed
+from engine.values.checkin import CoachLook, Observed, TargetLook
 
 CASES = Path(__file__).parents[1] / "cases"
 SOFTER = TargetLook(fullness_low=6, fullness_high=9, sharpness_low=2, sharpness_high=3)

@@ -14,9 +14,8 @@ from engine.decision.sizing import settled, sized_by
 from engine.planning.drafting.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, PastWeek
-from engine.values.checkin import CheckIn, DaySet, History
+from engine.values.checkin import CheckIn, DaySet, History, Look
 from engine.values.limits import Limits
-from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan, Phase
 
 #: What is seen and the coach's eye go before what is computed: rules that ask for a look first, or

@@ -26,7 +26,7 @@ from engine.stage_day.stage_look import last_choice
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.checkin import Gut
 from engine.values.limits import Limits
-from engine.written.delays import delay_beside, parse_delay
+from engine.written.stage_times import delay_beside, parse_delay
 
 
 def at(hour: int, minute: int = 0, day: int = 9) -> datetime:

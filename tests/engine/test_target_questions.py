@@ -5,8 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.symptoms import screen
-from engine.written.drink_questions import asks_about_amount
-from engine.written.target_questions import about_targets
+from engine.written.questions import about_targets, asks_about_amount
 
 TODAY = """
 how many steps do i need today

@@ -11,9 +11,8 @@ from engine.planning.drafting.draft import MILD, draft_plan
 from engine.planning.teaching import Lesson, _lesson, best_lesson, lessons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
-from engine.values.checkin import CheckIn, History
+from engine.values.checkin import CheckIn, History, Look
 from engine.values.limits import GuardRails
-from engine.values.look import Look
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60, body_fat_percent=14)
 USUAL = Baseline(carb_g=180, protein_g=130, fat_g=50, fibre_g=28, water_l=3.2, sodium_mg=2800)

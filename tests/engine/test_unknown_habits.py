@@ -17,9 +17,8 @@ from engine.planning.drafting.draft_reasons import Asked, draft_reasons
 from engine.planning.drafting.template import relative, scaled
 from engine.planning.review import review_plan
 from engine.safety import Level
-from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.case import ForecastUse
-from engine.values.energy import energy_kcal
 
 ATHLETE = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2)
 COUNTED = Baseline(carb_g=310, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)

@@ -17,8 +17,7 @@ from typing import Any
 from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, decide, decision_as_dict
 from engine.values.case import Case
-from engine.values.look import Look
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook, Look
 from tests.engine.test_coachs_eye import looked_at, seen
 from tests.engine.test_foresight import case, trial
 

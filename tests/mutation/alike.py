@@ -101,7 +101,7 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "after_show_flags: up > float(AFTER_RISE) + 1e-09"
         "  ->  up >= float(AFTER_RISE) + 1e-09": _DUST,
     },
-    "engine.safety.readings": {
+    "engine.safety.weight": {
         f"{name}: return value {was} threshold {sign} _TOLERANCE * max(1.0, abs(threshold))"
         f"  ->  return value {now}": _DUST
         for name, was, sign, ored in (

@@ -12,7 +12,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from engine.written.oneline import CORE, Known
-from engine.written.oneline.judge.traits import seen
+from engine.written.oneline.judge.model import seen
 from engine.written.oneline.reading import by_grammar
 from tests.engine import mended_shapes, morning_shapes, odd_shapes, odder_shapes, told_shapes
 from tests.engine.test_morning_shapes import KEYS, athlete

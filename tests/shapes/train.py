@@ -22,8 +22,7 @@ from sklearn.linear_model import LogisticRegression
 
 from engine.written.oneline import CORE, Report
 from engine.written.oneline.judge import settling
-from engine.written.oneline.judge.model import MOST_FIGURES, OTHER, Model
-from engine.written.oneline.judge.traits import BUCKETS, Seen, seen
+from engine.written.oneline.judge.model import BUCKETS, MOST_FIGURES, OTHER, Model, Seen, seen
 from engine.written.oneline.reading import by_grammar, read_report
 from engine.written.oneline.tokens.pieces import Token, Word
 from tests.shapes.rows import FOLDER, Row, digest, rows

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
 from datetime import date
 
 from openpyxl import load_workbook
@@ -80,9 +81,11 @@ def looks_through_roster(cast: Cast, coach: str) -> Script:
         yield from taps(cast, coach, label, part=part)
 
 
-def brings_in(cast: Cast, coach: str, athlete: str, second: str, whom: str, rights: str) -> Script:
-    """A second coach, invited from this athlete's card to the day itself, and joining."""
-    labels = ("Person …", "Second coach", "Invite a second coach", whom, rights, "Event day*")
+def brings_in(cast: Cast, coach: str, athlete: str, second: str, given: Sequence[str]) -> Script:
+    """A second coach, invited from this athlete's card to the day itself, and joining. `given`: on
+    whom, and which rights.
+    """
+    labels = ("Person …", "Second coach", "Invite a second coach", *given, "Event day*")
     yield from on_the_card(cast, coach, athlete, *labels, part="asks you to be second coach")
     code = invitation_heard(cast[coach])
     yield from says(cast, second, f"/join {code}", part="You are second coach for")

@@ -122,11 +122,11 @@ def _before_it_begins(week: Week, cast: Cast) -> None:
     """Saturday: who stands beside whom, digests, quiet hours; a group is refused."""
     week.at(
         "Torvald 8 18:00",
-        acts.brings_in(cast, "Torvald", "Brunhilde", "Ulrike", "Only*", "Everything"),
+        acts.brings_in(cast, "Torvald", "Brunhilde", "Ulrike", ("Only*", "Everything")),
     )
     week.at(
         "Torvald 8 18:10",
-        acts.brings_in(cast, "Torvald", "Aurelio", "Zebulon", "All my*", "Alerts only"),
+        acts.brings_in(cast, "Torvald", "Aurelio", "Zebulon", ("All my*", "Alerts only")),
     )
     week.at("Torvald 8 19:00", acts.sets_digest(cast, "Torvald", "Berlin", "20:00"))
     week.at("Torvald 8 19:10", acts.says_in_a_group(cast, "Torvald", "/roster", "How is Aurelio?"))
@@ -188,7 +188,7 @@ def _the_load(week: Week, cast: Cast) -> None:
     """A handover for the stage weekend, changes that wait for a word, and two words at once."""
     week.at(
         "Valentina 3 18:00",
-        acts.brings_in(cast, "Valentina", "Quillon", "Torvald", "All my*", "Everything"),
+        acts.brings_in(cast, "Valentina", "Quillon", "Torvald", ("All my*", "Everything")),
     )
     week.at(
         "Torvald 2 07:00", acts.signs(cast, "Torvald", "Aurelio", "Approve*", "Approved by Torvald")

@@ -12,10 +12,8 @@ from typing import Any
 
 from sqlmodel import col, select
 
-from bot.core.chat.incoming import SentFile
-from bot.core.context import Document
 from bot.core.timing.clock import DrivenClock
-from bot.core.turn import Turn
+from bot.core.turn import Document, SentFile, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.fetcher import Fetcher

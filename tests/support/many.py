@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from sqlmodel import Session
@@ -31,27 +32,31 @@ BASELINE = {
 FIRST_CHAT = 5000
 
 
-def many_athletes(  # noqa: PLR0913
-    session: Session,
-    coach_id: int,
-    count: int,
-    now: datetime,
-    *,
-    answered: bool = True,
-    zones: tuple[str, ...] = ZONES,
-    name: str = "Athlete",
-    first_chat: int = FIRST_CHAT,
-    within_days: int = 10,
+@dataclass(frozen=True)
+class Alike:
+    """What many athletes have in common: fewer days out than `within_days`; where they have `answered`,
+    a morning is decided.
+    """
+
+    answered: bool = True
+    zones: tuple[str, ...] = ZONES
+    name: str = "Athlete"
+    first_chat: int = FIRST_CHAT
+    within_days: int = 10
+
+
+def many_athletes(
+    session: Session, coach_id: int, count: int, now: datetime, alike: Alike = Alike()
 ) -> list[int]:
-    """Athletes with event, plan and limits, fewer days out than `within_days`; with `answered`, a
-    morning decided."""
+    """Athletes with event, plan and limits."""
     ids = []
     for number in range(count):
-        zone, chat = zones[number % len(zones)], first_chat + number
-        profile = _profile(session, coach_id, chat, now, zone, f"{name} {number}")
-        event_day = now.date() + timedelta(days=number % within_days)
+        zone = alike.zones[number % len(alike.zones)]
+        person = _person(alike.first_chat + number, f"{alike.name} {number}", now)
+        profile = _profile(session, coach_id, person, zone)
+        event_day = now.date() + timedelta(days=number % alike.within_days)
         event_id = _week(session, profile, coach_id, event_day, now - timedelta(days=10))
-        if answered:
+        if alike.answered:
             _morning(session, profile, event_id, event_day, now)
         ids.append(profile.person_id)
     return ids
@@ -62,27 +67,26 @@ def not_set_up(
     coach_id: int,
     names: tuple[str, ...],
     now: datetime,
-    *,
-    first_chat: int = 7000,
-    zone: str = "Europe/London",
+    alike: Alike = Alike(first_chat=7000),
 ) -> list[int]:
     """Athletes who have answered the first questions, and have no event yet."""
-    return [
-        _profile(session, coach_id, first_chat + 2 * number, now, zone, name).person_id
-        for number, name in enumerate(names)
+    people = [
+        _person(alike.first_chat + 2 * number, name, now) for number, name in enumerate(names)
     ]
+    return [_profile(session, coach_id, one, alike.zones[0]).person_id for one in people]
 
 
-def _profile(
-    session: Session, coach_id: int, chat: int, now: datetime, zone: str, name: str
-) -> AthleteProfile:
-    person = Person(telegram_user_id=chat, chat_id=chat, first_name=name, created_at=now)
+def _person(chat: int, name: str, now: datetime) -> Person:
+    return Person(telegram_user_id=chat, chat_id=chat, first_name=name, created_at=now)
+
+
+def _profile(session: Session, coach_id: int, person: Person, zone: str) -> AthleteProfile:
     session.add(person)
     session.flush()
     profile = AthleteProfile(
         person_id=person.id or 0, coach_id=coach_id, status=AthleteStatus.ACTIVE, sex="female",
         birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14,
-        baseline=BASELINE, zone=zone, prompt_time=time(6, 30), created_at=now,
+        baseline=BASELINE, zone=zone, prompt_time=time(6, 30), created_at=person.created_at,
     )  # fmt: skip
     session.add(profile)
     session.flush()

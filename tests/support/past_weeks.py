@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from bot.store.base import id_of
 from bot.store.db import transaction
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, baseline_of, plan_days

@@ -14,10 +14,9 @@ from telegram.error import InvalidToken
 
 from bot.app import serve
 from bot.core.chat import outbox
-from bot.core.chat.incoming import Kind
 from bot.core.logs import set_up_logs
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Kind, Turn
 from bot.core.use_cases import UseCases
 from bot.settings import SettingsError, load_settings
 from bot.store.db import make_engine

@@ -12,8 +12,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.membership.invitations.invitations import invite_coach_command
 from bot.store.db import transaction
 from tests.support.crowd import Crowd, Script, Someone

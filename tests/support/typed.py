@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from sqlmodel import Session
 
-from bot.core.chat.incoming import Incoming, Kind
-from bot.core.context import Context
-from bot.core.turn import Act
+from bot.core.turn import Act, Context, Incoming, Kind
 from bot.store.tables.people import Person
 
 

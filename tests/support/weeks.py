@@ -211,24 +211,18 @@ def _asked_everything(
 def in_peak_week(
     engine: Engine,
     *,
-    shape: str = "even",
     now: datetime = AFTERNOON,
     days_ahead: int = 8,
     foresight: bool = False,
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    what = (shape, now, days_ahead, foresight, later)
+    what = (now, days_ahead, foresight, later)
     return played_once(what, engine, lambda: _planned(engine, *what))
 
 
 def _planned(
-    engine: Engine,
-    shape: str,
-    now: datetime,
-    days_ahead: int,
-    foresight: bool,
-    later: tuple[str, ...],
+    engine: Engine, now: datetime, days_ahead: int, foresight: bool, later: tuple[str, ...]
 ) -> Team:
     team = onboarded(engine, now=now, later=later)
     team.event_day = now.date() + timedelta(days=days_ahead)
@@ -244,10 +238,10 @@ def _planned(
         session.flush()
         assert event.id is not None
         athlete, baseline = athlete_of(profile), baseline_of(profile)
-        plan = draft_plan(athlete, baseline, shape=shape)
+        plan = draft_plan(athlete, baseline, shape="even")
         limits = Limits.suggested(athlete, plan, baseline)
         session.add(
-            PlanRow(event_id=event.id, shape=shape, days=plan_days(plan), set_by=1,
+            PlanRow(event_id=event.id, shape="even", days=plan_days(plan), set_by=1,
                     set_at=team.world.now)
         )  # fmt: skip
         session.add(

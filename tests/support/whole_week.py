@@ -8,8 +8,8 @@ from sqlmodel import select
 
 from bot.people.changes import Change
 from bot.store.db import transaction
-from bot.store.tables.coach_eye import CoachLookRow
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.coach import CoachLookRow
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.food import EatenRow, FoodRow
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, EventRow

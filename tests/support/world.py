@@ -16,13 +16,12 @@ import sqlalchemy
 from sqlalchemy import Engine, Row, Select, bindparam, func
 from sqlmodel import Session, col, select
 
-from bot.core.chat.incoming import Incoming, Kind, Media, SentFile
-from bot.core.context import Context
 from bot.core.timing import agenda
-from bot.core.turn import ChatTurn, Turn
+from bot.core.turn import ChatTurn, Context, Incoming, Kind, SentFile, Turn
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.words.common import Media
 from bot.words.languages import ENGLISH
 from tests.support.foreign import FOREIGN
 
@@ -124,7 +123,6 @@ class Someone:
         *,
         media: Media | str | None = None,
         reply_to: int | None = None,
-        quoted: str = "",
     ) -> list[Said]:
         """Send a text (or a sticker, or an edit); returns what the bot says to this person then."""
         if message_id is None:
@@ -132,7 +130,7 @@ class Someone:
             message_id = self.message_ids
         return self._do(
             kind, text, message_id, None, media=Media(media) if media else None,
-            reply_to=reply_to, quoted=quoted,
+            reply_to=reply_to,
         )  # fmt: skip
 
     def taps(self, label: str, said: Said | None = None) -> list[Said]:

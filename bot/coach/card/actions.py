@@ -7,21 +7,21 @@ from bot.athlete import words_why as why_words
 from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import OfRow, OnProposal
 from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
+from bot.decision.to_athlete import told_whole
 from bot.membership.onboarding import health_screen, onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.week.cases import decision_of, stands_g
+from bot.week.cases import decision_of
 from bot.week.load import current_week
 from bot.words import common
 
@@ -39,10 +39,9 @@ def show_why(turn: OnAthlete) -> None:
     else:
         why = why_words.why_message(
             decision_of(decided),
+            told_whole(turn.session, turn.profile, decided),
             turn.profile.weight_unit,
             turn.profile.volume_unit,
-            self_coached=self_coached,
-            stands_g=stands_g(decided),
         )
         text = words.why_as_seen(name, why, self_coached=self_coached)
     say_to(turn, turn.person, text)

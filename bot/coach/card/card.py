@@ -10,22 +10,20 @@ from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.card import pages
 from bot.coach.roster.standing import RosterRow, decided_line, load_roster_rows, standing
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Buttons
-from bot.core.context import Context
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, OnAthlete, Turn
 from bot.decision.signoff.signoff import morning_line
-from bot.event.season import lines as season_lines
+from bot.event import season
 from bot.people import coach_settings
 from bot.people.people import name_of
+from bot.people.telling import answer, rewrite
 from bot.plan.planning import event_line
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import CLEARED, reported_symptoms
 from bot.week.load import current_week, target_in_force
-from bot.words import coach_figures as figures
-from bot.words import phases
-from bot.words.symptoms import symptom_name
+from bot.words import figures, phases
+from bot.words.names import symptom_name
 
 
 def show_card(turn: OnAthlete) -> None:
@@ -51,14 +49,11 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
 def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: RosterRow) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(turn.session, profile)
-    lines = [
-        _event_words(profile, seen.event, turn.context),
-        season_lines.ahead_line(turn, profile),
-    ]
+    lines = [_event_words(profile, seen.event, turn.context), season.ahead_line(turn, profile)]
     target = target_in_force(turn.session, week, today) if week is not None else None
     if week is not None and target is not None:
         phase = phases.of_day(week.plan, week.days_out(today))
-        water = figures.litres(target.water_l, profile.volume_unit)
+        water = figures.volume(target.water_l, profile.volume_unit)
         lines.append(words.card_today(today, target.carb_g, water, phase))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from bot.coach.buttons import FORECAST_USE, ChosenUse
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import name_of, record
+from bot.people.telling import answer, rewrite
 from bot.store.tables.people import AthleteProfile
 from bot.week.cases import prior_for, priors_on
 from bot.words import common

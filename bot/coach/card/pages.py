@@ -24,7 +24,6 @@ from bot.coach.buttons import (
 from bot.coach.card import words_pages
 from bot.coach.history import words as history_words
 from bot.core.chat.buttons import CallbackData
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import (
     CALENDAR,
     CARD,
@@ -51,23 +50,21 @@ from bot.decision.eye.buttons import EYE
 from bot.decision.holding import words as hold_words
 from bot.decision.replay import words as replay_words
 from bot.decision.replay.buttons import WHAT_IF
-from bot.event.asks import words as asks_words
+from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
-from bot.event.season import words as season_words
 from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
 from bot.membership.buttons import END, SECOND
 from bot.membership.second import words as second_words
 from bot.people.people import name_of
 from bot.people.rights import is_first_coach
+from bot.people.telling import answer, rewrite
+from bot.pictures.buttons import PHOTOS, TIMELINE, WEEKS
 from bot.pictures.comparison import words as comparison_words
-from bot.pictures.comparison.buttons import WEEKS
 from bot.pictures.photos import words as photo_words
-from bot.pictures.photos.buttons import PHOTOS
 from bot.pictures.timeline import words as timeline_words
-from bot.pictures.timeline.buttons import TIMELINE
+from bot.plan.next_load.flow import learnt_button
 from bot.plan.next_load.learnt import something_learnt
-from bot.plan.next_load.words import learnt_button
 from bot.plan.words import limits_button
 from bot.safety.buttons import FREEZE, LIFT
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
@@ -138,8 +135,8 @@ def _plan(of: Of) -> Buttons:
 def _event(of: Of) -> Buttons:
     button = of.button
     return [
-        [button(common.event_button(), EVENT), button(season_words.season_button(), SEASON)],
-        [button(asks_words.asks_button(), ASKS), button(common.calendar_button(), CALENDAR)],
+        [button(common.event_button(), EVENT), button(words_season.season_button(), SEASON)],
+        [button(flow_asks.asks_button(), ASKS), button(common.calendar_button(), CALENDAR)],
         [button(debrief_words.button(), DEBRIEF)],
     ]
 

@@ -10,14 +10,21 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.notes import held_notes, notes_since
 from bot.alerts.words import LEVEL_WORDS
-from bot.alerts.words_findings import cause
+from bot.alerts.words_athlete import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
-from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
+from bot.coach.roster.standing import (
+    ASKED,
+    NEEDS_THE_COACH,
+    RosterRow,
+    load_roster_rows,
+    outcome_now,
+    standing,
+)
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by
@@ -194,8 +201,7 @@ def _outcome(row: DecisionRow) -> str:
     if row.status == DecisionStatus.OTHER_FIGURE:
         return words.other_figure(row.carb_g, row.sets_date)
     return coach_roster.decided(
-        row.outcome, row.carb_g, row.planned_carb_g, row.sets_date,
-        waiting=row.status == DecisionStatus.WAITING,
+        outcome_now(row.outcome, row.status), row.carb_g, row.planned_carb_g, row.sets_date,
     )  # fmt: skip
 
 

@@ -6,8 +6,7 @@ from dataclasses import replace
 from datetime import time
 
 from bot.coach.digest import words
-from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons
 from bot.membership.onboarding.flow import ONBOARDING
 from engine.written.units import parse_clock
 

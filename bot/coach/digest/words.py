@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, time
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, tr
 
@@ -34,14 +34,14 @@ zone_button = Sentence("Where I am")
 quiet_button = Sentence("Quiet hours")
 quiet_off_button = Sentence("No quiet hours")
 not_a_setting = Sentence("That is not a setting of yours.")
-ask_quiet_to = SentenceOn("From {begins} until when?", figures.hour)
+ask_quiet_to = SentenceOn("From {begins} until when?", figures.clock)
 
 
 def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:
     comes = (
         tr(
             "Your digest comes at {at} on days with something to report.",
-            at=figures.hour(digest_at),
+            at=figures.clock(digest_at),
         )
         if digest_at is not None
         else tr("You get no digest.")
@@ -50,8 +50,8 @@ def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] 
         tr(
             "Quiet hours: {begins} to {ends}. Info messages wait until they are over; warnings "
             "and cautions come at any hour.",
-            begins=figures.hour(quiet[0]),
-            ends=figures.hour(quiet[1]),
+            begins=figures.clock(quiet[0]),
+            ends=figures.clock(quiet[1]),
         )
         if quiet is not None
         else tr("No quiet hours: Info messages come silently at any hour.")
@@ -74,7 +74,7 @@ def time_button(*, is_on: bool) -> str:
 def digest(day: date, sections: Sequence[tuple[str, Sequence[str]]]) -> str:
     """Headed sections of lines; long ones are cut, with a word on what is left out, until it fits."""
     text = ""
-    head = tr("Digest, {day}", day=figures.day(day))
+    head = tr("Digest, {day}", day=figures.short_day(day))
     for most in LINES_TRIED:
         text = "\n\n".join([head, *(_section(*s, most) for s in sections)])
         if len(text.encode("utf-16-le")) <= 2 * UNITS:
@@ -129,7 +129,7 @@ def not_taken(proposed_g: float, day: date) -> str:
     return tr(
         "{proposed} proposed for {day}; on plan",
         proposed=figures.grams(proposed_g),
-        day=figures.day(day),
+        day=figures.short_day(day),
     )
 
 
@@ -137,7 +137,7 @@ def small_step_stands(proposed_g: float, default_carb_g: float, day: date) -> st
     return tr(
         "{proposed} proposed for {day}; nobody answered, {stands} stood",
         proposed=figures.grams(proposed_g),
-        day=figures.day(day),
+        day=figures.short_day(day),
         stands=figures.grams(default_carb_g),
     )
 
@@ -146,7 +146,7 @@ def other_figure(proposed_g: float, day: date) -> str:
     return tr(
         "{proposed} proposed for {day}; another number was set",
         proposed=figures.grams(proposed_g),
-        day=figures.day(day),
+        day=figures.short_day(day),
     )
 
 

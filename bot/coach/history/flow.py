@@ -6,8 +6,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from bot.coach.history import words
-from bot.dialogue.flow import Answers, Flow, Step
-from bot.dialogue.readers import day_in
+from bot.dialogue.flow import Answers, Flow, Step, day_in
 
 
 def _read_day(text: str, answers: Answers) -> str:

@@ -12,7 +12,6 @@ from bot.alerts import notes
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
@@ -20,11 +19,10 @@ from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.rights import approvers
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event, current_plan, day_set
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 
 # A figure is set for days of the event's week, so what concerns a day is not older than this.
 CONCERNS_FOR = timedelta(days=60)
@@ -66,7 +64,7 @@ def who(session: Session, row: HistoryRow) -> str:
 
 
 def when(row: HistoryRow, profile: AthleteProfile) -> str:
-    return figures.moment(row.at, profile.zone)
+    return figures.moment_in(row.at, profile.zone)
 
 
 def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 Detail = Mapping[str, Any]
@@ -24,7 +24,9 @@ ask_day = Sentence("Which day? Send a date, for example 6 May.")
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
-    text = tr("History of {name}: {day} {year}", name=name, day=figures.day(day), year=day.year)
+    text = tr(
+        "History of {name}: {day} {year}", name=name, day=figures.short_day(day), year=day.year
+    )
     return f"{text}, {figures.days_out(days_out)}" if days_out is not None else text
 
 

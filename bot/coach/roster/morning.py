@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_findings import cause
+from bot.alerts.words_athlete import cause
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
@@ -31,9 +31,8 @@ from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.week.cases import plan_g
-from bot.words import coach_figures as figures
-from bot.words.names import rule_name, training_went
-from bot.words.symptoms import flag_name, symptom_names
+from bot.words import figures
+from bot.words.names import flag_name, rule_name, symptom_names, training_went
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
@@ -128,7 +127,7 @@ def numbers_line(seen: RosterRow, closer: Closer) -> str:
         words_morning.sharpness(row.sharpness, closer.before.sharpness if closer.before else None)
         if row.sharpness is not None
         else "",
-        words_morning.water(figures.litres(row.water_l, seen.profile.volume_unit))
+        words_morning.water(figures.volume(row.water_l, seen.profile.volume_unit))
         if row.water_l is not None
         else "",
         training_went(row.training_done) if row.training_done in _UNLIKE_THE_PLAN else "",

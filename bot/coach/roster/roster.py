@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
 from bot.coach.roster.standing import load_roster_rows, standing
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit
@@ -16,15 +15,15 @@ from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Turn
 from bot.decision.signoff.taps import sign_tapped
 from bot.people import coach_settings
+from bot.people.coach_settings import ShownAt
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import DecisionRow
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 
 ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot
@@ -51,8 +50,8 @@ def show_roster(turn: Act) -> None:
     """/roster"""
     page = _page(turn, turn.person, 0, "")
     row = say_to(turn, turn.person, page.text, buttons=page.buttons)
-    number = id_of(row)
-    coach_settings.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=number)
+    where = ShownAt(outbox_id=id_of(row))
+    coach_settings.roster_shown(turn.session, turn.person, where, page=0, shown="")
 
 
 def turn_page(turn: Act, pressed: Paged) -> None:
@@ -61,13 +60,8 @@ def turn_page(turn: Act, pressed: Paged) -> None:
     answer(turn, words.up_to_date())
     page = _page(turn, coach, max(pressed.page or 0, 0), shown or "")
     rewrite(turn, page.text, page.buttons)
-    coach_settings.roster_shown(
-        turn.session,
-        coach,
-        page=page.number,
-        shown=shown or "",
-        message_id=turn.incoming.message_id,
-    )
+    where = ShownAt(message_id=turn.incoming.message_id)
+    coach_settings.roster_shown(turn.session, coach, where, page=page.number, shown=shown or "")
 
 
 def answered_here(turn: Act, pressed: OnProposal) -> None:
@@ -79,9 +73,8 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
     kept = coach_settings.coach_settings_of(turn.session, turn.person)
     page = _page(turn, turn.person, 0 if kept.roster_filter else kept.roster_page, "")
     rewrite(turn, page.text, page.buttons)
-    coach_settings.roster_shown(
-        turn.session, turn.person, page=page.number, shown="", message_id=turn.incoming.message_id
-    )
+    where = ShownAt(message_id=turn.incoming.message_id)
+    coach_settings.roster_shown(turn.session, turn.person, where, page=page.number, shown="")
 
 
 def refresh(turn: Turn, duty: AgendaRow) -> None:

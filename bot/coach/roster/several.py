@@ -13,7 +13,6 @@ from bot.coach.roster.flow_several import ALL, SEVERAL
 from bot.coach.roster.morning import Line, look_closer, numbers_line
 from bot.coach.roster.standing import Decided, RosterRow, load_roster_rows
 from bot.coach.roster.words import short
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.decision.signoff import taps as signoff_taps
@@ -21,10 +20,10 @@ from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.people import name_of, own_athlete
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import DecisionRow
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.names import rule_name, word
 
 AT_LEAST, AT_MOST = 2, 12  # our own choices; a dozen lines still fit a message and an eye

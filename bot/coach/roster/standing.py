@@ -12,9 +12,8 @@ from sqlmodel import Session, and_, col, func, or_, select
 
 from bot.alerts.alerts import CORRECTED
 from bot.coach.roster import words
-from bot.core.context import Context
 from bot.core.timing.instants import local_instant
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
@@ -33,7 +32,7 @@ from bot.store.tables.week import (
 )
 from bot.week.load import plan_of
 from bot.week.prompts import asked_that_day, counts_as_missed
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.names import rule_name
 from engine.decision.decide import Outcome
 from engine.safety import FlagId, Level
@@ -152,7 +151,15 @@ def decided_line(seen: RosterRow) -> str | None:
     stands = decided.carb_g if decided.carb_g is not None else decided.planned_carb_g
     carb_g = stands if waiting or seen.set_g is None else seen.set_g
     return words.decided(
-        decided.outcome, carb_g, decided.planned_carb_g, decided.sets_date, waiting=waiting
+        outcome_now(decided.outcome, decided.status), carb_g, decided.planned_carb_g,
+        decided.sets_date,
+    )  # fmt: skip
+
+
+def outcome_now(outcome: str, status: str) -> str:
+    """What a decision led to, or what has become of it where it was to be approved."""
+    return {DecisionStatus.WAITING: "proposed", DecisionStatus.LAPSED: "lapsed"}.get(
+        DecisionStatus(status), outcome
     )
 
 

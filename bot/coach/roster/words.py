@@ -6,11 +6,10 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.names import word
-from bot.words.symptoms import flag_name, symptom_names
+from bot.words.names import flag_name, symptom_names, word
 from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole
@@ -123,25 +122,28 @@ up_to_date = Sentence("Up to date.")
 #: What a morning led to; the figures carry their change from the plan where there is one.
 DECIDED = {
     "proposed": mark("proposed {carbs} for {day}"),
+    "lapsed": mark("no answer in time, on plan: {carbs} for {day}"),
+    "unanswered": mark("no answer in time, set to {carbs} for {day}"),
     "adjusted": mark("adjusted to {carbs} for {day}"),
     "held": mark("on plan: {carbs} for {day}"),
     "by hand": mark("set to {carbs} for {day}"),
 }
 
 
-def decided(
-    outcome: str, carb_g: float | None, planned_g: float | None, day: date, *, waiting: bool
-) -> str:
-    """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov"."""
+def decided(outcome: str, carb_g: float | None, planned_g: float | None, day: date) -> str:
+    """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov". `outcome` is the
+    decision's, or "proposed" while it waits for approval, or "lapsed" once nobody has answered.
+    """
     if outcome == "escalated":
         return tr("stopped by a warning, nothing adjusted")
     if carb_g is None:
         return tr("on plan, but no figure is set")
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
-    became = "by hand" if outcome == "held" and against else outcome
-    became = "proposed" if waiting else became
-    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.day(day))
+    moved = {"held": "by hand", "lapsed": "unanswered"}
+    stayed = {"adjusted": "held"}
+    became = (moved if against else stayed).get(outcome, outcome)
+    return tr(DECIDED[became], carbs=figures.grams(carb_g) + against, day=figures.short_day(day))
 
 
 state_alert = SentenceOn("Needs you: open {level}.", word)
@@ -195,7 +197,9 @@ def short_quote(words: str) -> str:
 
 
 def state_held(carb_g: float, last: date) -> str:
-    return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
+    return tr(
+        "Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.short_day(last)
+    )
 
 
 TO_SET = {

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 from bot.coach.roster.words import cut_short, how_many, short, which_page, wrote_last
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 LONGEST_CAUSE = 160  # characters
@@ -29,11 +29,11 @@ def weight(now: str, change: str, since: date | None) -> str:
     if change and since is None:
         return tr("{weight} ({change} since yesterday)", weight=now, change=change)
     if change:
-        day = figures.day(since) if since is not None else ""
+        day = figures.short_day(since) if since is not None else ""
         return tr("{weight} ({change} since {day})", weight=now, change=change, day=day)
     if since is None:
         return tr("{weight} (as yesterday)", weight=now)
-    return tr("{weight} (as on {day})", weight=now, day=figures.day(since))
+    return tr("{weight} (as on {day})", weight=now, day=figures.short_day(since))
 
 
 def fullness(now: int, expected: int | None) -> str:
@@ -92,7 +92,7 @@ def asked_at(at: datetime, here: str | None, zone: str | None, names: Sequence[s
     if len(names) == 1:
         return figures.both_clocks(at, here, zone, names[0])
     if here is None:
-        return figures.clock(at, zone)
+        return figures.clock_in(at, zone)
     return figures.both_clocks(at, here, zone, tr("them"))
 
 
@@ -114,7 +114,7 @@ def moved(name: str, carb_g: float, change_g: float) -> str:
 def held(name: str, carb_g: float, last: date) -> str:
     return tr(
         "{name} ({carb} until {last})", name=name, carb=figures.grams(carb_g),
-        last=figures.day(last),
+        last=figures.short_day(last),
     )  # fmt: skip
 
 
@@ -173,7 +173,7 @@ def several_line(
         planned=figures.grams(planned_g),
         proposed=figures.grams(proposed_g),
         change=figures.change(proposed_g - planned_g),
-        day=figures.day(day),
+        day=figures.short_day(day),
     )
     return f"{short(name)}{when}: {change}. {figures.sentence(numbers)}".strip()
 

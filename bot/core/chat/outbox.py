@@ -20,8 +20,8 @@ from bot.core.turn import Turn
 from bot.store.remembering import remember, remembered, remembered_row
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
+from bot.words.figures import END, START
 from bot.words.languages import language
-from bot.words.tables import END, START
 
 
 @dataclass(frozen=True, slots=True)
@@ -346,7 +346,7 @@ def _captioned(caption: str) -> dict[str, Any]:
 
 
 def _text(text: str) -> dict[str, Any]:
-    """The text as a payload, with what is a table in it (`bot.words.tables`) in type of one width."""
+    """The text as a payload, with what is a table in it (`bot.words.figures`) in type of one width."""
     plain, entities = "", []
     for number, part in enumerate(_TABLE.split(_fitting(text))):
         if number % 2 and part:

@@ -15,10 +15,9 @@ from sqlmodel import Session
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import Clock
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction, looking

@@ -5,16 +5,14 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import send_document
-from bot.core.context import Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Document, OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.debrief import paragraphs
 from bot.debrief.handout import words
 from bot.debrief.past_week import newest_behind, week_behind
 from bot.people.people import name_of, own_athlete, profile_of
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import Person
 from bot.store.tables.week import EventRow
 

@@ -19,7 +19,7 @@ from fpdf.fonts import TTFFont
 from fpdf.structure_tree import StructElem, StructureTreeBuilder
 from fpdf.syntax import PDFArray
 
-from bot.drawing.letters import letters
+from bot.drawing.canvas import letters
 
 FAMILY = "DejaVu"
 MARGIN_MM = 15.0

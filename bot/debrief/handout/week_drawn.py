@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from bot.debrief.handout import words
 from bot.debrief.handout.tagged import Drawing, Letters
 from bot.debrief.past_week import BehindWeek
-from bot.words import coach_figures as figures
+from bot.words import figures
 from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.debrief.words import WHY
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr
 from engine.planning.behind.debrief import DayBehind
 from engine.written.units import WeightUnit

@@ -6,7 +6,7 @@ from datetime import date
 from typing import NamedTuple
 
 from bot.core.chat.buttons import CardRoute
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 
 class Morning(NamedTuple):

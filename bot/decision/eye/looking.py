@@ -3,19 +3,26 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 
-from bot.core.chat.callbacks import answer, rewrite
+from sqlmodel import Session, col, select
+
+from bot.core.chat.outbox import Button, Delivery, Shown, Topic
 from bot.core.timing import instants
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.eye import view, words
-from bot.decision.eye.buttons import Looked, Morning, Sharp
+from bot.decision.eye.buttons import EYE, Looked, Morning, Sharp
 from bot.decision.signoff.signoff import LATEST
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, record, speaking_to
+from bot.people.rights import athletes_seen_by
+from bot.people.telling import answer, edit_to, rewrite, say_to
 from bot.store.base import id_of
-from bot.store.tables.coach_eye import CoachLookRow
-from bot.store.tables.people import AthleteProfile
+from bot.store.tables.coach import CoachLookRow
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.photos import PhotoRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import default_carb_g, look_row
 from bot.week.load import HISTORY_DAYS, checkin_row, current_week, day_set
@@ -112,10 +119,9 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.athlete_lead(turn.person.first_name)
     waiting = before is not None and before.status == DecisionStatus.WAITING
-    deciding.decide_with(
-        turn, profile, row, lead=lead, always=False,
-        answer_by=before.sign_off_due_at if before is not None and waiting else None,
-    )  # fmt: skip
+    answer_by = before.sign_off_due_at if before is not None and waiting else None
+    on = deciding.Occasion(lead, answer_by=answer_by)
+    deciding.decide_with(turn, profile, row, on, always=False)
     return _came(stood, deciding.latest_decision(turn.session, profile.person_id))
 
 
@@ -161,3 +167,68 @@ def _morning(turn: OnAthlete, named: date | None) -> date | None:
         return day
     answer(turn, words.no_such_morning())
     return None
+
+
+#: Photos that came within this are one morning's, of whatever zones: asked of in one message.
+ONE_MORNING = timedelta(hours=6)
+MOST_NAMED = 60
+
+
+def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
+    """One quiet line with a tap for each look. Where others' photos have come before on the same
+    morning, that line names them all instead, and a name opens the looks; nothing where it is said.
+    """
+    number = profile.person_id
+    if look_row(turn.session, number, day, id_of(coach)) is not None:
+        return
+    asked = _asked_before(turn, coach)
+    waiting = _waiting(turn, coach)
+    if asked is None or len(waiting) < 2:
+        name = name_of(turn.session, number)
+        say_to(
+            turn, coach,
+            lambda: words.under_photos(name, view.day_words(turn.session, profile, day)),
+            buttons=lambda: view.looks(number, day),
+            how=Delivery(
+                silent=True, topic=Topic(TopicKind.LOOK_ASKED, id_of(coach), number, day),
+                dedupe=f"eye:{coach.id}:{number}:{day.isoformat()}",
+            ),
+        )  # fmt: skip
+        return
+    names = [
+        Button(name_of(turn.session, athlete), EYE(athlete, on))
+        for athlete, on in waiting[:MOST_NAMED]
+    ]
+    topic = Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked))
+    edit_to(
+        turn, coach, Shown(coach.chat_id, outbox_id=id_of(asked), topic=topic),
+        partial(words.under_photos_of, len(waiting)),
+        buttons=[names[at : at + 3] for at in range(0, len(names), 3)],
+    )  # fmt: skip
+
+
+def _asked_before(turn: Turn, coach: Person) -> OutboxRow | None:
+    """The message of this morning in which this coach has been asked already."""
+    query = select(OutboxRow).where(
+        OutboxRow.topic == TopicKind.LOOK_ASKED,
+        OutboxRow.topic_about == coach.id,
+        col(OutboxRow.created_at) > turn.now - ONE_MORNING,
+    )
+    return turn.session.exec(query.order_by(col(OutboxRow.id))).first()
+
+
+def _waiting(turn: Turn, coach: Person) -> list[tuple[int, date]]:
+    """Whose photos have come on this morning and have had no look of this coach's, oldest first."""
+    theirs = [profile.person_id for profile in athletes_seen_by(turn.session, coach)]
+    came = select(col(PhotoRow.athlete_id), col(PhotoRow.date)).where(
+        col(PhotoRow.athlete_id).in_(theirs),
+        col(PhotoRow.date) >= (turn.now - ONE_MORNING).date() - timedelta(days=1),
+        col(PhotoRow.forwarded_at) > turn.now - ONE_MORNING,
+    )
+    rows = turn.session.exec(came.order_by(col(PhotoRow.forwarded_at), col(PhotoRow.id))).all()
+    mornings = dict.fromkeys((athlete, day) for athlete, day in rows)
+    return [one for one in mornings if not _seen(turn.session, coach, *one)]
+
+
+def _seen(session: Session, coach: Person, athlete_id: int, day: date) -> bool:
+    return look_row(session, athlete_id, day, id_of(coach)) is not None

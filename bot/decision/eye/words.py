@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
-from bot.words.looks import seen, seen_look
+from bot.words.names import seen, seen_look
 from engine.planning.behind.ratings import Apart
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 #: Why a look does not move the figure of the day any more.
 NOT_OPEN = {
@@ -79,14 +79,14 @@ def not_open(why: str) -> str:
 def moved(before_g: float, after_g: float, day: date) -> str:
     return tr(
         "Decided again for {day}: {before} → {after}.",
-        day=figures.day(day), before=figures.grams(before_g), after=figures.grams(after_g),
+        day=figures.short_day(day), before=figures.grams(before_g), after=figures.grams(after_g),
     )  # fmt: skip
 
 
 def stays(grams: float, day: date) -> str:
     return tr(
         "Decided again for {day}: {figure}, as before.",
-        day=figures.day(day),
+        day=figures.short_day(day),
         figure=figures.grams(grams),
     )
 
@@ -94,7 +94,7 @@ def stays(grams: float, day: date) -> str:
 def proposed(grams: float, default_carb_g: float, day: date) -> str:
     return tr(
         "Decided again for {day}: {figure} is proposed and waits for you; until then {stands} stands.",
-        day=figures.day(day), figure=figures.grams(grams), stands=figures.grams(default_carb_g),
+        day=figures.short_day(day), figure=figures.grams(grams), stands=figures.grams(default_carb_g),
     )  # fmt: skip
 
 

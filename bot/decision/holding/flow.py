@@ -7,8 +7,7 @@ from datetime import date, timedelta
 from bot.decision.flow_figure import REASON, past_limit, read_figure
 from bot.decision.holding import words
 from bot.decision.signoff import words as figure_words
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import yes_or_no
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, yes_or_no
 from engine.written.units import ParseError, parse_number
 
 

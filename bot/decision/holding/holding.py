@@ -7,7 +7,6 @@ from functools import partial
 
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
@@ -19,12 +18,12 @@ from bot.decision.signoff.taps import question_context, say_frozen
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow
-from bot.week.load import Week, current_week, set_day, target_in_force
+from bot.week.load import Figure, Week, current_week, set_day, target_in_force
 from bot.week.snapshots import running_hold, take_snapshot
 from bot.words import common
 from engine.values.plan import PLAN_DAYS
@@ -73,7 +72,7 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     before = take_snapshot(turn, profile)
     for number in range((last - first).days + 1):
         day = first + timedelta(days=number)
-        set_day(turn, profile.person_id, day, carb_g, by="coach")
+        set_day(turn, profile.person_id, day, Figure(carb_g, "coach"))
     hold = HoldRow(
         athlete_id=profile.person_id, first=first, last=last, carb_g=carb_g, because=because,
         set_by=id_of(coach), set_at=turn.now,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr, trn
 
 hold_button = Sentence("Hold")
@@ -17,13 +17,13 @@ def ask_days(name: str, last: date, *, self_coached: bool) -> str:
         return tr(
             "Hold the same carbs for how many days, counting today? The week ends on {last}. "
             "Tap one or send a number.",
-            last=figures.day(last),
+            last=figures.short_day(last),
         )
     return tr(
         "Hold {name} at the same carbs for how many days, counting today? The week ends on "
         "{last}. Tap one or send a number.",
         name=name,
-        last=figures.day(last),
+        last=figures.short_day(last),
     )
 
 
@@ -45,7 +45,7 @@ def ask_carbs(days: int, last: date, default_carb_g: float) -> str:
     return tr(
         "How many grams of carbs a day, until {last}? Today's are {stands}. What you set "
         "stays, whatever the check-ins say.",
-        last=figures.day(last),
+        last=figures.short_day(last),
         stands=figures.grams(default_carb_g),
     )
 
@@ -58,13 +58,13 @@ def held(name: str, carb_g: float, last: date, *, self_coached: bool) -> str:
         return tr(
             "Hold: you stay at {carb} until {last}.",
             carb=figures.grams(carb_g),
-            last=figures.day(last),
+            last=figures.short_day(last),
         )
     return tr(
         "Hold: {name} stays at {carb} until {last}.",
         name=name,
         carb=figures.grams(carb_g),
-        last=figures.day(last),
+        last=figures.short_day(last),
     )
 
 
@@ -80,7 +80,7 @@ def ended(name: str, *, self_coached: bool) -> str:
     return tr("Hold ended. {name}'s plan counts again, and check-ins adjust it.", name=name)
 
 
-not_begun = SentenceOn("You can hold from {day}, when the week starts.", figures.day)
+not_begun = SentenceOn("You can hold from {day}, when the week starts.", figures.short_day)
 
 
 def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
@@ -89,7 +89,7 @@ def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
         "each morning as usual.",
         coach=coach,
         carb=figures.grams(carb_g),
-        last=figures.day(last),
+        last=figures.short_day(last),
     )
 
 

@@ -9,7 +9,6 @@ from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
-    id="replay",
     on_card=(
         view(buttons.WHAT_IF, what_if.show),
         view(buttons.WHAT_IF_USE, what_if.with_forecast),

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.words import chances
-from bot.words import coach_figures as figures
+from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 from bot.words.names import LIMIT_WORDS, rule_name

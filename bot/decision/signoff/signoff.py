@@ -10,19 +10,18 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.cards import SIGN, Say
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
-from bot.core.context import Context
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.signoff import words
 from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
-from bot.decision.words_reasons import reason
+from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
-from bot.people.people import get_profile, name_of, person_in_chat, profile_of
+from bot.people.people import get_profile, is_own_coach, name_of, person_in_chat, profile_of
 from bot.people.rights import approvers
 from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
@@ -30,7 +29,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import decision_of, default_carb_g, is_small_step, plan_g, stands_g
-from bot.words import coach_figures as figures
+from bot.words import figures
 from engine.decision.decide import Decision
 
 LAPSE = "sign-off-lapse"
@@ -114,11 +113,10 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
     assert decision_row.carb_g is not None
     assert decision_row.sign_off_due_at is not None
     return athlete_words.waiting_for_coach(
-        name_of(session, profile.coach_id),
+        "" if is_own_coach(profile) else name_of(session, profile.coach_id),
         decision_row.carb_g,
         default_carb_g(decision_row),
-        figures.clock(decision_row.sign_off_due_at, profile.zone),
-        profile.coach_id == profile.person_id,
+        figures.clock_in(decision_row.sign_off_due_at, profile.zone),
         small=is_small_step(decision_row),
     )
 
@@ -211,7 +209,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
         figures.weight(row.weight_kg, profile.weight_unit) if row.weight_kg is not None else None,
         row.fullness,
         row.sharpness,
-        figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+        figures.volume(row.water_l, profile.volume_unit) if row.water_l is not None else None,
         row.training_done,
     )
 

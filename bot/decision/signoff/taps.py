@@ -6,32 +6,33 @@ from datetime import date
 from functools import partial
 from typing import NamedTuple
 
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.alerts.notes import quiet_now
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import OnProposal, Say
 from bot.core.chat.outbox import Delivery
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.signoff import words
+from bot.decision.signoff import signoff, words
 from bot.decision.signoff.signoff import close_proposal
 from bot.dialogue import asking
-from bot.dialogue.flow import Answers
+from bot.dialogue.flow import Answers, said
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_profile, local_date, name_of, own_athlete, record
-from bot.people.rights import others_coaching
-from bot.people.telling import say_to
+from bot.people.rights import approvers, athletes_seen_by, others_coaching
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.cases import default_carb_g, is_small_step, plan_g
-from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.load import Figure, Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import take_snapshot
 from bot.words import common
+from bot.words.languages import mark
+from engine.written.late import Late
 
 
 def sign_tapped(turn: Act, pressed: OnProposal) -> None:
@@ -142,7 +143,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
         say_frozen(turn, coach, profile)
         return
     before = take_snapshot(turn, profile)
-    set_day(turn, profile.person_id, day, figure, by="coach")
+    set_day(turn, profile.person_id, day, Figure(figure, "coach"))
     record(
         turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
         day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
@@ -190,10 +191,8 @@ def _sign(
     before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
     turn.session.add(row)
-    set_day(
-        turn, profile.person_id, row.sets_date, carb_g,
-        by="plan" if kept else "coach", decision_id=row.id,
-    )  # fmt: skip
+    stands = Figure(carb_g, "plan" if kept else "coach", row.id)
+    set_day(turn, profile.person_id, row.sets_date, stands)
     record(
         turn, profile.person_id, Change.SIGNED_OFF, by=coach.id,
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
@@ -207,10 +206,8 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     row.status = DecisionStatus.LAPSED
     turn.session.add(row)
     figure, small = default_carb_g(row), is_small_step(row)
-    set_day(
-        turn, profile.person_id, row.sets_date, figure,
-        by="decision" if small else "plan", decision_id=row.id,
-    )  # fmt: skip
+    stands = Figure(figure, "decision" if small else "plan", row.id)
+    set_day(turn, profile.person_id, row.sets_date, stands)
     record(
         turn, profile.person_id, Change.SIGN_OFF_LAPSED, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
@@ -304,3 +301,39 @@ def _load_room(session: Session, week: Week, day: date) -> float | None:
         target_in_force(session, week, week.date_of(out)) for out in load_days if out != days_out
     ]
     return week.limits.load_total_g - sum(target.carb_g for target in others if target)
+
+
+#: Words of assent that say nothing else.
+ASSENT = mark(
+    "ok, okay, yes, y, yep, yeah, sure, approve, approved, approve it, agreed, go, go ahead, do it, "
+    "fine, fine by me, sounds good, looks good, 👍, ✅"
+)
+#: And those that say no to a change; another figure says so too.
+DISSENT = mark(
+    "keep, keep it, keep the plan, stay on plan, stick to the plan, reject, decline, don't"
+)
+_FIGURE = Late(r"\d{2,4} ?(?:g|grams?|gramm|carbs?|kh)?")
+
+
+def assented(turn: ChatTurn, person: Person) -> bool:
+    """Asks for the tap, where somebody who may sign off says yes, no or a figure to nothing that was
+    asked.
+
+    False where nothing waits for them: an "ok" between people is passed on like any other word. A
+    typed word approves nothing by itself, because it doesn't say beside which figure it was read.
+    """
+    text = turn.incoming.text.strip(" .!")
+    if not (said(text, ASSENT) or said(text, DISSENT) or _FIGURE.fullmatch(text.casefold())):
+        return False
+    mine = {
+        profile.person_id: profile
+        for profile in athletes_seen_by(turn.session, person)
+        if person.id in {one.id for one in approvers(turn.session, profile)}
+    }
+    waiting = select(DecisionRow).where(
+        col(DecisionRow.athlete_id).in_(mine), DecisionRow.status == DecisionStatus.WAITING
+    )
+    rows = turn.session.exec(waiting.order_by(col(DecisionRow.id))).all()
+    for row in rows:
+        signoff.put_again(turn, person, mine[row.athlete_id], row, lead=words.tap_to_answer())
+    return bool(rows)

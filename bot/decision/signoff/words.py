@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, tr
 from bot.words.names import cited, training_went
 
@@ -34,7 +34,7 @@ class Proposal:
 
 def proposal(of: Proposal) -> str:
     name, why, until, foreseen, small = of.name, of.why, of.until, of.foreseen, of.small
-    when = f"{figures.days_out(of.days_out)}, {figures.day(of.day)}"
+    when = f"{figures.days_out(of.days_out)}, {figures.short_day(of.day)}"
     told = {
         "planned": figures.grams(of.planned_g),
         "proposed": figures.grams(of.proposed_g),
@@ -127,11 +127,13 @@ def other_figure(by: str, carb_g: float | None, when: str) -> str:
 
 def day_set(name: str, day: date, carb_g: float, *, self_coached: bool) -> str:
     if self_coached:
-        return tr("Your {day} is set to {carb}.", day=figures.day(day), carb=figures.grams(carb_g))
+        return tr(
+            "Your {day} is set to {carb}.", day=figures.short_day(day), carb=figures.grams(carb_g)
+        )
     return tr(
         "{name}'s {day} is set to {carb}.",
         name=name,
-        day=figures.day(day),
+        day=figures.short_day(day),
         carb=figures.grams(carb_g),
     )
 
@@ -202,14 +204,14 @@ def ask_figure(
     if self_coached:
         return tr(
             "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
-            day=figures.day(day),
+            day=figures.short_day(day),
             planned=figures.grams(planned_g),
             proposed=figures.grams(proposed_g),
         )
     return tr(
         "How many grams of carbs for {name}'s {day}? Planned {planned}, proposed {proposed}.",
         name=name,
-        day=figures.day(day),
+        day=figures.short_day(day),
         planned=figures.grams(planned_g),
         proposed=figures.grams(proposed_g),
     )
@@ -220,14 +222,14 @@ def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, self_coac
         return tr(
             "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
             "whatever the check-in says, until you change it.",
-            day=figures.day(day),
+            day=figures.short_day(day),
             stands=figures.grams(default_carb_g),
         )
     return tr(
         "How many grams of carbs for {name}'s {day}? Now {stands}. What you set stays, "
         "whatever the check-in says, until you change it.",
         name=name,
-        day=figures.day(day),
+        day=figures.short_day(day),
         stands=figures.grams(default_carb_g),
     )
 

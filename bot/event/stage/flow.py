@@ -8,16 +8,26 @@ from datetime import date, datetime, time, timedelta
 from functools import partial
 
 from bot.core.timing.instants import local_instant
-from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import MINUTES, buttons, one_of, said, without
+from bot.dialogue import flow as reading
+from bot.dialogue.flow import (
+    MINUTES,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    one_of,
+    said,
+    without,
+)
 from bot.event.stage import words
 from bot.words import common
 from bot.words.languages import language
 from bot.words.names import GUT_BUTTONS, gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
-from engine.written.delays import parse_delay
-from engine.written.stage_times import clocks_alone, parse_stage_word
+from engine.written.stage_times import clocks_alone, parse_delay, parse_stage_word
 from engine.written.units import parse_clock, parse_number, parse_score
 
 NONE, ORDER = "none", "order"

@@ -7,20 +7,19 @@ from functools import partial
 
 from sqlmodel import select
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown
 from bot.core.turn import ChatTurn, Turn
+from bot.event.buttons import TOP_UP, TopUp
 from bot.event.stage import day as stage_day
 from bot.event.stage import words
-from bot.event.stage.buttons import TOP_UP, TopUp
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, profile_of, record
 from bot.people.rights import approvers
-from bot.people.telling import edit_to, say_to
+from bot.people.telling import answer, edit_to, rewrite, say_to
 from bot.store.base import id_of
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow
 from bot.week.load import athlete_of, current_event, current_limits
 from bot.words.common import settled_already

@@ -6,17 +6,16 @@ from functools import partial
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
+from bot.event.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.event.stage import day as stage_day
 from bot.event.stage import look as stage_look
 from bot.event.stage import words
-from bot.event.stage.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.event.stage.flow import STAGE, stage_day_of
 from bot.people.people import (
     get_person,
@@ -27,16 +26,16 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import approvers, athletes_seen_by
-from bot.people.telling import Said, say_to
+from bot.people.telling import Said, answer, rewrite, say_to
+from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words import common
 from bot.words.languages import language
 from engine.stage_day.stage_day import Kind
-from engine.written.delays import delay_beside, parse_delay, tells_of_delay
+from engine.written.stage_times import delay_beside, parse_delay, tells_of_delay
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)

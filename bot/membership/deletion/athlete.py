@@ -10,19 +10,18 @@ from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.alerts.alerts import open_alerts
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, say, set_menu
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
-from bot.direct.flow_passing_on import PASS_ON
+from bot.direct.flow import PASS_ON
 from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.deletion import coach as coach_deletion
 from bot.membership.deletion import removal, told_others, words
 from bot.membership.invitations.flow import CHANGE_COACH
 from bot.people.people import drop_pending_entries, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.photos.photo_rows import delete_all_photos
 from bot.store.base import id_of
 from bot.store.tables import metadata

@@ -32,8 +32,7 @@ from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, name_of, profile_of, record
 from bot.people.rights import given_by, given_to, second_coaches
 from bot.people.telling import say_to
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.tables import metadata
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Invite, OpenQuestion, Person

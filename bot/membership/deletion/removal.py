@@ -14,8 +14,7 @@ from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.membership.deletion.told_others import NO_NAME, without_name
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow

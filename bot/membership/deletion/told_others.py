@@ -24,8 +24,7 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.people.locks import hold_coaches
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
-from bot.dialogue.readers import yes_or_no
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, yes_or_no
 from bot.membership.invitations import words
 
 

@@ -14,8 +14,7 @@ from sqlalchemy import func
 from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, Topic, answer_tap, edit, on, say
-from bot.core.context import Context
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.turn import Act, ChatTurn, Context, Turn
 from bot.dialogue.asking import open_question
 from bot.membership import ending
 from bot.membership.buttons import CONTACT_REMOVE

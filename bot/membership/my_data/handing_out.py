@@ -11,8 +11,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import send_document
-from bot.core.context import Document
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, Document, Turn
 from bot.membership.my_data import words
 from bot.membership.my_data.document import as_json, document
 from bot.membership.my_data.owned import Me

@@ -5,8 +5,8 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from bot.sheets.workbook.columns import Column, Kind
-from bot.sheets.workbook.pages import Page
+from bot.sheets.workbook.tables import Column, Kind
+from bot.sheets.workbook.writing import Page
 
 MOST_IN_A_TITLE = 31  # characters of a sheet's name; spreadsheet programs take no more
 ROLES = ("person", "athlete", "coach")

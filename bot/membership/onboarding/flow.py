@@ -12,16 +12,28 @@ from datetime import date, datetime, time
 from functools import partial
 from typing import Any
 
-from bot.core.first_questions import CONSENT, FIRST_QUESTIONS
 from bot.core.zones import find_places, zones_for_clock
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, said, yes_or_no
+from bot.dialogue.flow import (
+    AS_ALWAYS,
+    NO,
+    YES,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    said,
+    yes_or_no,
+)
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import in_words, words
 from bot.membership.onboarding import words_measures as measure_words
 from bot.words import common, invalid_answers
 from bot.words.languages import Sentence
+from bot.words.names import CONSENT, FIRST_QUESTIONS
 from engine.written.late import Late
 from engine.written.units import (
     ParseError,

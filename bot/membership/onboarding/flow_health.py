@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 
-from bot.dialogue.flow import DONE, Answers, Choice, Choices, InvalidAnswer, Step
-from bot.dialogue.readers import NONE, said
+from bot.dialogue.flow import DONE, NONE, Answers, Choice, Choices, InvalidAnswer, Step, said
 from bot.membership.onboarding import words_health as words
 from bot.words.common import none_of_these_button
 from bot.words.languages import listed

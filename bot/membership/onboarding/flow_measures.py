@@ -2,9 +2,22 @@
 
 from __future__ import annotations
 
-from bot.dialogue import readers
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, When, both
-from bot.dialogue.readers import SKIP, YES, buttons, number_between, said
+from bot.dialogue import flow
+from bot.dialogue.flow import (
+    SKIP,
+    YES,
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    When,
+    both,
+    buttons,
+    number_between,
+    said,
+)
 from bot.membership.onboarding import words_measures as words
 from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
@@ -54,7 +67,7 @@ def _doubted(answers: Answers) -> bool:
 
 def _read_height(text: str) -> float:
     try:
-        return parse_height(readers.plainly(text))
+        return parse_height(flow.plainly(text))
     except ParseError as error:
         if error.code in _UNREAD:
             raise InvalidAnswer(words.height_with_unit()) from error
@@ -69,7 +82,7 @@ def _read_mass(text: str, answers: Answers) -> Answers:
     if said(text, words.NO_SCALE):
         raise InvalidAnswer(words.weight_is_needed())
     unit = answers.get("weight_unit")
-    text = readers.plainly(text)
+    text = flow.plainly(text)
     try:
         told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
     except ParseError as error:

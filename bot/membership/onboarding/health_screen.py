@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete, Turn
@@ -13,7 +12,7 @@ from bot.membership.onboarding.flow_measures import MEASURES, fat_of, height_of,
 from bot.membership.onboarding.words import open_button
 from bot.people.changes import Change
 from bot.people.people import get_person, name_of, profile_of, record, speaking_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from engine.planning.health_screen import Health, Sign, judged, sign_named
 

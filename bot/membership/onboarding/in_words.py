@@ -4,7 +4,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.readers import YES, said
+from bot.dialogue.flow import YES, said
 from bot.words.languages import listed, mark
 from engine.written.late import Late
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from functools import partial
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import SILENTLY, Button, Delivery
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
@@ -15,7 +14,7 @@ from bot.membership.onboarding.flow_measures import fat_of
 from bot.membership.onboarding.onboarding import answers_lines
 from bot.people.changes import Change
 from bot.people.people import get_person, is_own_coach, profile_of, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event
 

@@ -6,12 +6,9 @@ from datetime import time
 
 from bot.core.chat.cards import CARD, SETUP
 from bot.core.chat.outbox import Button
-from bot.core.context import Context
-from bot.core.first_questions import CONSENT
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Answers
-from bot.dialogue.readers import zone_of
+from bot.dialogue.flow import Answers, zone_of
 from bot.membership.buttons import MORE
 from bot.membership.onboarding import health_screen, words
 from bot.membership.onboarding import words_health as health_words
@@ -33,6 +30,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.week.prompts import schedule
 from bot.words import common
 from bot.words.languages import language
+from bot.words.names import CONSENT
 
 
 def begin(turn: Turn, person: Person, coach_id: int) -> None:

@@ -6,8 +6,17 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
-from bot.dialogue.readers import buttons, day_in, one_of
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+)
 from bot.membership.second import words
 
 AT_MOST_DAYS = 31  # our own choice: a stage weekend, a trip, an illness; not another coach for good

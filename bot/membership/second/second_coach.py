@@ -8,7 +8,6 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import OfRow
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
@@ -22,7 +21,7 @@ from bot.people.changes import Change
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import get_person, name_of, own_athlete, profile_of, record
 from bot.people.rights import covered, given_by, given_to
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 
 RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
@@ -35,8 +35,8 @@ def rights_button(rights: str) -> str:
     return tr(RIGHTS_BUTTONS[rights])
 
 
-until_event_button = SentenceOn("Event day, {day}", figures.day)
-until_day_after_button = SentenceOn("The day after, {day}", figures.day)
+until_event_button = SentenceOn("Event day, {day}", figures.short_day)
+until_day_after_button = SentenceOn("The day after, {day}", figures.short_day)
 until_is_far = SentenceOn(
     "That is too far ahead. Please send a day within the next {most} days; you can extend it later."
 )
@@ -48,7 +48,7 @@ def what_is_invited(who: str, rights: str, until: date) -> str:
         "a second coach for {who} ({rights}, until {until})",
         who=who,
         rights=tr(RIGHTS[rights]),
-        until=figures.day(until),
+        until=figures.short_day(until),
     )
 
 
@@ -63,7 +63,7 @@ def invitation(coach: str, who_for: str, rights: str, until: date, ways_in: str)
         "To say yes, {ways_in}",
         coach=coach,
         who_for=who_for,
-        until=figures.day(until),
+        until=figures.short_day(until),
         rights=tr(RIGHTS[rights]),
         ways_in=ways_in,
     )
@@ -84,7 +84,7 @@ def running_line(name: str, who_for: str, rights: str, until: date) -> str:
         name=name,
         who_for=who_for,
         rights=tr(RIGHTS[rights]),
-        until=figures.day(until),
+        until=figures.short_day(until),
     )
 
 
@@ -104,7 +104,7 @@ def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
             "where health is concerned, a doctor decides. What you read here is private. Leave "
             "this chat's notifications on.",
             who_for=who_for,
-            until=figures.day(until),
+            until=figures.short_day(until),
             coach=coach,
         )
     return tr(
@@ -114,7 +114,7 @@ def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
         "device; where health is concerned, a doctor decides. What you read here is private. "
         "Leave this chat's notifications on.",
         who_for=who_for,
-        until=figures.day(until),
+        until=figures.short_day(until),
         coach=coach,
     )
 
@@ -125,7 +125,7 @@ def joined(name: str, who_for: str, rights: str, until: date) -> str:
         name=name,
         who_for=who_for,
         rights=tr(RIGHTS[rights]),
-        until=figures.day(until),
+        until=figures.short_day(until),
     )
 
 
@@ -136,13 +136,13 @@ def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
             "check-ins and plan, and may set your days.",
             name=name,
             coach=coach,
-            until=figures.day(until),
+            until=figures.short_day(until),
         )
     return tr(
         "{name} is your second coach, with {coach}, until {until}: {name} gets alerts about you.",
         name=name,
         coach=coach,
-        until=figures.day(until),
+        until=figures.short_day(until),
     )
 
 

@@ -11,15 +11,13 @@ from typing import Any
 from pydantic import TypeAdapter
 
 from bot.core.chat.buttons import CallbackData
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons, send_pictures
-from bot.core.context import Document
-from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
+from bot.core.turn import Act, ChatTurn, Document, OnAthlete, Turn
 from bot.people.people import get_profile, name_of, still_sees
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
+from bot.pictures.buttons import OWN_WEEKS, WEEKS, Weeks
 from bot.pictures.comparison import words
-from bot.pictures.comparison.buttons import OWN_WEEKS, WEEKS, Weeks
-from bot.pictures.comparison.values import LETTERS, MOST, Compared, ComparedWeek
+from bot.pictures.comparison.words import LETTERS, MOST, Compared, ComparedWeek
 from bot.pictures.photos.photo_rows import kept_photos
 from bot.pictures.week_picture.picture import chart_day
 from bot.store.base import id_of

@@ -10,11 +10,11 @@ from dataclasses import dataclass
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
 from bot.pictures.comparison import words
-from bot.pictures.comparison.values import Compared, ComparedWeek
+from bot.pictures.comparison.words import Compared, ComparedWeek
 from bot.pictures.week_picture import words as week_words
-from bot.pictures.week_picture.chart.keys import EYES, eye_boxes
-from bot.pictures.week_picture.chart.panels import bar, planned_bar
-from bot.pictures.week_picture.chart.values import ChartDay
+from bot.pictures.week_picture.layout import EYES, eye_boxes
+from bot.pictures.week_picture.panels import bar, planned_bar
+from bot.pictures.week_picture.values import ChartDay
 from engine.values.plan import PLAN_DAYS
 
 WIDTH = 1080

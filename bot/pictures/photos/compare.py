@@ -9,14 +9,13 @@ from functools import partial
 from sqlmodel import Session
 
 from bot.core.chat.buttons import CallbackData
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.people.people import get_profile, name_of, profile_of
 from bot.people.rights import athletes_seen_by
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
+from bot.pictures.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.pictures.photos import photo_rows, words
-from bot.pictures.photos.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.pictures.photos.photo_rows import kept_photos, mornings_of, when
 from bot.pictures.photos.photos import send_morning
 from bot.store.base import id_of

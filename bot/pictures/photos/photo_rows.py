@@ -9,16 +9,14 @@ from typing import Any
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context, Document
 from bot.core.timing import agenda, instants
-from bot.core.turn import Turn
+from bot.core.turn import Context, Document, Turn
 from bot.decision.signoff.signoff import morning_line
-from bot.pictures.photos import words
-from bot.pictures.photos.files import folder
+from bot.pictures.photos import kept, words
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow
-from bot.week.given_way import event_of_day
+from bot.week.events import event_of_day
 from bot.week.load import checkin_row
 
 REMOVE, EXPIRE = "photo-file", "photos-expire"
@@ -58,7 +56,7 @@ def make_photo(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
     """Two mornings side by side; drawn when it is sent and kept nowhere."""
-    from bot.pictures.photos.files.pairing import side_by_side  # noqa: PLC0415
+    from bot.pictures.photos.pairing import side_by_side  # noqa: PLC0415
 
     rows = [turn.session.get(PhotoRow, named[side]) for side in ("left", "right")]
     contents = [_content(row, turn.context) for row in rows]
@@ -70,7 +68,7 @@ def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def make_row(turn: Turn, named: dict[str, Any]) -> Document | None:
     """Photos of several mornings side by side, as `named` says with what above each."""
-    from bot.pictures.photos.files.pairing import in_a_row  # noqa: PLC0415
+    from bot.pictures.photos.pairing import in_a_row  # noqa: PLC0415
 
     rows = [turn.session.get(PhotoRow, number) for number in named["photos"]]
     contents = [_content(row, turn.context) for row in rows]
@@ -128,7 +126,7 @@ def remove_file(turn: Turn, duty: AgendaRow) -> None:
     name = duty.subject.partition(":")[2]
     spoken_of = turn.session.exec(select(PhotoRow.id).where(PhotoRow.name == name)).first()
     if spoken_of is None and turn.context.photo_dir is not None:
-        folder.remove(turn.context.photo_dir, name)
+        kept.remove(turn.context.photo_dir, name)
 
 
 def expire_later(turn: Turn) -> None:
@@ -148,14 +146,14 @@ def expire(turn: Turn, _duty: AgendaRow) -> None:
         turn.session.delete(morning)
     if turn.context.photo_dir is not None:
         known = set(turn.session.exec(select(PhotoRow.name)))
-        for name in folder.kept_before(turn.context.photo_dir, turn.now - ORPHANS_AFTER):
+        for name in kept.kept_before(turn.context.photo_dir, turn.now - ORPHANS_AFTER):
             if name not in known:
                 remove_file_soon(turn, name)
-    if turn.context.photo_dir is not None and not folder.is_empty(turn.context.photo_dir):
+    if turn.context.photo_dir is not None and not kept.is_empty(turn.context.photo_dir):
         expire_later(turn)
 
 
 def _content(row: PhotoRow | None, context: Context) -> bytes | None:
     if row is None or row.kept_at is None or context.photo_dir is None:
         return None
-    return folder.read(context.photo_dir, row.name)
+    return kept.read(context.photo_dir, row.name)

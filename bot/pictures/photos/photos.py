@@ -1,4 +1,7 @@
-"""An athlete's morning pictures: offered, taken, named by pose, passed on to the coach, deleted."""
+"""An athlete's morning pictures: offered, taken, named by pose, passed on to the coach, deleted.
+
+Having a file fetched that somebody sent.
+"""
 
 from __future__ import annotations
 
@@ -7,8 +10,6 @@ from datetime import date, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer, rewrite
-from bot.core.chat.incoming import Incoming, SentFile
 from bot.core.chat.outbox import (
     MOST_IN_AN_ALBUM,
     SILENTLY,
@@ -19,11 +20,10 @@ from bot.core.chat.outbox import (
     edit,
     send_pictures,
 )
-from bot.core.context import Context
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
-from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision.eye import asking as eye
+from bot.core.turn import Act, ChatTurn, Context, Incoming, SentFile, Turn
+from bot.decision.eye import looking as eye
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,
@@ -35,9 +35,8 @@ from bot.people.people import (
     speaking_to,
 )
 from bot.people.rights import others_coaching
-from bot.people.telling import say_to
-from bot.pictures.photos import photo_rows, words
-from bot.pictures.photos.buttons import (
+from bot.people.telling import answer, rewrite, say_to
+from bot.pictures.buttons import (
     ON_PHOTO,
     OWN_COMPARED,
     SEE,
@@ -48,9 +47,8 @@ from bot.pictures.photos.buttons import (
     OfMorning,
     OnPhoto,
 )
-from bot.pictures.photos.fetching import order
-from bot.pictures.photos.files import folder
-from bot.pictures.photos.files.cleaning import MOST_BYTES, PictureRefused, clean
+from bot.pictures.photos import kept, photo_rows, words
+from bot.pictures.photos.kept import MOST_BYTES, PictureRefused, clean
 from bot.pictures.photos.photo_rows import delete_photos, kept_photos, when
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
@@ -91,7 +89,7 @@ def received(turn: ChatTurn, person: Person, profile: AthleteProfile) -> bool:
         return True
     row = PhotoRow(
         athlete_id=profile.person_id, date=day, pose=_pose(turn.incoming.text, today),
-        name=folder.new_name(), received_at=turn.now,
+        name=kept.new_name(), received_at=turn.now,
     )  # fmt: skip
     turn.session.add(row)
     turn.session.flush()
@@ -104,7 +102,7 @@ def unpack_photo(row: FetchRow, content: bytes, context: Context) -> PictureRefu
     if context.photo_dir is None:
         return None
     try:
-        folder.write(context.photo_dir, row.about["name"], clean(content))
+        kept.write(context.photo_dir, row.about["name"], clean(content))
     except PictureRefused as refused:
         return refused
     return "written"
@@ -338,3 +336,24 @@ _OF_DAY = select(PhotoRow).where(
 def _has_order(session: Session, incoming: Incoming) -> bool:
     query = select(FetchRow.id).where(FetchRow.update_id == incoming.update_id)
     return session.exec(query).first() is not None
+
+
+LONGEST_NAME = 200
+
+
+def order(turn: ChatTurn, person: Person, kind: str, most_bytes: int, **about: object) -> FetchRow:
+    """Have a file fetched; the same update orders it once."""
+    assert turn.incoming.file is not None
+    known = turn.session.exec(
+        select(FetchRow).where(FetchRow.update_id == turn.incoming.update_id)
+    ).first()
+    if known is not None:
+        return known
+    row = FetchRow(
+        update_id=turn.incoming.update_id, person_id=id_of(person), kind=kind,
+        file_id=turn.incoming.file.file_id, name=turn.incoming.file.name[:LONGEST_NAME],
+        most_bytes=most_bytes, about=about, not_before=turn.now, created_at=turn.now,
+    )  # fmt: skip
+    turn.session.add(row)
+    turn.session.flush()
+    return row

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from bot.words import coach_figures, figures
+from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 POSES: Mapping[str, str] = {
@@ -20,7 +20,7 @@ def day(when: date, days_out: int | None) -> str:
     """ "Sun 2 May, 7 days out"."""
     if days_out is None or days_out < 0:
         return figures.short_day(when)
-    return f"{figures.short_day(when)}, {coach_figures.days_out(days_out)}"
+    return f"{figures.short_day(when)}, {figures.days_out(days_out)}"
 
 
 def poses(names: Sequence[str]) -> str:

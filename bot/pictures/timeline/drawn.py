@@ -9,9 +9,9 @@ from datetime import date, timedelta
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
 from bot.pictures.timeline import words
-from bot.pictures.timeline.values import Season, SeasonEvent
+from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.pictures.week_picture import words as week_words
-from bot.pictures.week_picture.chart.panels import STEPS
+from bot.pictures.week_picture.panels import STEPS
 
 WIDTH = 1080
 LEFT, RIGHT = 142, 1050

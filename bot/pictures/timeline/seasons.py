@@ -8,15 +8,13 @@ from typing import Any
 from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import send_pictures
-from bot.core.context import Document
-from bot.core.turn import Act, OnAthlete, Turn
+from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.people.people import get_profile, local_date, name_of, still_sees
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.pictures.timeline import words
-from bot.pictures.timeline.values import Season, SeasonEvent
-from bot.store.tables.debrief import DebriefRow
+from bot.pictures.timeline.words import Season, SeasonEvent
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow
 from bot.week.weeks_of import WeekRows, weeks_of_one

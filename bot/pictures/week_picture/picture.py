@@ -9,15 +9,13 @@ from typing import Any
 from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import send_pictures
-from bot.core.context import Document
-from bot.core.turn import Act, OnAthlete, Turn
+from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
 from bot.people.people import get_profile, local_date, name_of, still_sees
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.pictures.week_picture import words
-from bot.pictures.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
+from bot.pictures.week_picture.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
 from bot.week.cases import decision_of
@@ -48,7 +46,7 @@ def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     if not still_sees(turn.session, named):
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
-    from bot.pictures.week_picture.chart.week import week_png  # noqa: PLC0415
+    from bot.pictures.week_picture.week import week_png  # noqa: PLC0415
 
     week = _values.validate_python(named["week"])
     return Document(f"week-{week.event_day.isoformat()}.png", week_png(week))

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from bot.pictures.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
+from bot.pictures.week_picture.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, mark, tr
-from bot.words.looks import seen_look
-from bot.words.symptoms import symptom_name
+from bot.words.names import seen_look, symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.values.plan import Phase
 from engine.written.units import Towards, WeightUnit

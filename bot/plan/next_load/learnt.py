@@ -8,11 +8,11 @@ from datetime import timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core.context import Context
-from bot.core.turn import Turn
+from bot.core.turn import Context, Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
+from bot.store.working_out import worked_out
 from bot.week.cases import weeks_before
 from bot.week.load import (
     athlete_of,
@@ -57,7 +57,9 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
     limits = _limits(turn.session, event, athlete) or _limits(turn.session, last, athlete)
     made_from = plan or weeks[-1].as_it_went
     return Offer(
-        found=next_load(
+        found=worked_out(
+            turn.session,
+            next_load,
             athlete,
             baseline_of(profile),
             made_from,

@@ -1,22 +1,28 @@
-"""The coach's verdict on how a day looked."""
+"""How a day looked, in the coach's verdict: tapped, or typed."""
 
 from __future__ import annotations
 
+import re
+from datetime import timedelta
 from functools import partial
 
-from bot.core.chat.callbacks import answer
+from sqlmodel import col, select
+
 from bot.core.chat.cards import LOOK, AtLook
 from bot.core.chat.outbox import Button, Delivery, Shown, edit
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import words_outlook as words
+from bot.decision.words_outlook import LOOK_SAID
 from bot.people.changes import Change
-from bot.people.people import get_person, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.rights import approvers, athletes_seen_by
+from bot.people.telling import answer, say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.words import common
+from bot.words.languages import listed
 
 
 def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
@@ -71,3 +77,49 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     if look != "-":
         turn.session.flush()
         next_load.offer(turn, turn.person, profile, event)
+
+
+LISTENS_FOR = timedelta(days=7)  # our own choice: later a look is told of another week
+BARE, MOST_WORDS = 3, 14
+_WORD = re.compile(r"[\w'-]+")
+
+
+def heard(turn: ChatTurn, person: Person) -> bool:
+    """Whether the text was a verdict and nothing else; of a longer one that may be one the question is
+    put as well, and the words are for somebody still.
+    """
+    words = _WORD.findall(turn.incoming.text.casefold())
+    if "?" in turn.incoming.text or not 0 < len(words) <= MOST_WORDS or not _looks_in(words):
+        return False
+    missing = _missing(turn, person)
+    if len(missing) != 1:
+        return False
+    profile, event = missing[0]
+    ask_look_again(turn, person, profile, event)
+    return len(words) <= BARE
+
+
+def _looks_in(words: list[str]) -> bool:
+    """Whether exactly one look is named."""
+    text = f" {' '.join(words)} "
+    named = {
+        look for look, said in LOOK_SAID.items() if any(f" {one} " in text for one in listed(said))
+    }
+    return len(named) == 1
+
+
+def _missing(turn: ChatTurn, person: Person) -> list[tuple[AthleteProfile, EventRow]]:
+    """Events of the last days whose look this coach has not judged."""
+    found = []
+    for profile in athletes_seen_by(turn.session, person):
+        if person.id not in {one.id for one in approvers(turn.session, profile)}:
+            continue
+        today = local_date(profile, turn.context)
+        query = select(EventRow).where(
+            EventRow.athlete_id == profile.person_id,
+            col(EventRow.day) < today,
+            col(EventRow.day) >= today - LISTENS_FOR,
+            col(EventRow.look).is_(None),
+        )
+        found += [(profile, event) for event in turn.session.exec(query)]
+    return found

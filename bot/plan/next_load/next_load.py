@@ -6,19 +6,18 @@ from dataclasses import replace
 
 from sqlmodel import Session
 
-from bot.core.chat.callbacks import answer, rewrite
 from bot.core.chat.cards import EVENT, LEARNT
 from bot.core.chat.outbox import Button, Delivery, Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
 from bot.people.people import name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
-from bot.plan.fit.offering import offer_room
-from bot.plan.limits.setting import keep_limits
-from bot.plan.next_load import words
+from bot.plan.fit import offer_room
+from bot.plan.limits import keep_limits
+from bot.plan.next_load import flow
 from bot.plan.next_load.flow import NEXT_LOAD
 from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
@@ -49,7 +48,7 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
         was_g_per_kg=made.found.before_g_per_kg,
     )  # fmt: skip
     number = profile.person_id
-    take = Button(words.take_over_button(), LEARNT(number))
+    take = Button(flow.take_over_button(), LEARNT(number))
     leave = Button(common.cancel_button(), LEARNT_NO(number))
     say_to(
         turn,
@@ -65,12 +64,12 @@ def show(turn: OnAthlete) -> None:
     answer(turn)
     event = event_ahead(turn, turn.profile)
     if event is not None and load_begun(turn.session, turn.profile, event, turn.context):
-        say_to(turn, turn.person, words.load_has_begun())
+        say_to(turn, turn.person, flow.load_has_begun())
         return
     try:
         made = make_offer(turn, turn.profile)
     except NothingLearnt:
-        text = words.nothing_learnt(
+        text = flow.nothing_learnt(
             _name(turn.session, turn.profile), self_coached=turn.self_coached
         )
         say_to(turn, turn.person, text)
@@ -103,7 +102,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         or _plan_id(turn.session, event) != answers["_plan"]
         or load_begun(turn.session, profile, event, turn.context)
     ):
-        say_to(turn, coach, words.moved_on())
+        say_to(turn, coach, flow.moved_on())
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     prep = Prep(turn, coach, profile, event)
@@ -126,11 +125,11 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     said, event, found = _said(turn.session, coach, profile, made), made.event, made.found
     if event is None:
         button = Button(common.event_button(), EVENT(profile.person_id))
-        say_to(turn, coach, words.set_event_first(said), buttons=[[button]])
+        say_to(turn, coach, flow.set_event_first(said), buttons=[[button]])
         return
     standing = _plan_id(turn.session, event)
     if standing and not found.changes:
-        say_to(turn, coach, words.as_it_stands(said))
+        say_to(turn, coach, flow.as_it_stands(said))
         return
     limits = current_limits(turn.session, event, athlete_of(profile))
     roomier = limits.with_room_for(found.plan) if limits is not None else None
@@ -145,7 +144,7 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     load_total_g = None
     if limits is not None and roomier is not None and roomier != limits:
         load_total_g = roomier.load_total_g
-        said = f"{said}\n\n{words.limits_move(limits.load_total_g, load_total_g)}"
+        said = f"{said}\n\n{flow.limits_move(limits.load_total_g, load_total_g)}"
     asking.open_question(
         turn, coach, NEXT_LOAD, subject_id=profile.person_id,
         answers={
@@ -169,13 +168,13 @@ def _plan_id(session: Session, event: EventRow) -> int:
 
 def _said(session: Session, coach: Person, profile: AthleteProfile, made: Offer) -> str:
     self_coached = coach.id == profile.person_id
-    return words.suggestion(
+    return flow.suggestion(
         made.found, made.made_from, _name(session, profile), self_coached=self_coached
     )
 
 
 def _say_misfit(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
-    text = words.model_misfits(
+    text = flow.model_misfits(
         _name(turn.session, profile), self_coached=coach.id == profile.person_id
     )
     say_to(turn, coach, text)

@@ -14,17 +14,16 @@ from typing import Any, TypeVar
 
 from sqlmodel import Session
 
-from bot.core.context import Context
+from bot.core.turn import Context
 from bot.core.zones import find_places
-from bot.dialogue.flow import InvalidAnswer
-from bot.dialogue.readers import day_in
-from bot.event.asks.flow import NONE, USUAL, read_cap, read_look
+from bot.dialogue.flow import InvalidAnswer, day_in
+from bot.event.flow_asks import AS_USUAL, NONE, read_cap, read_look
 from bot.people.people import local_date, name_of
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.reading import Roster, Row
 from bot.setup.wanted import Wanted
-from bot.sheets.format.grid import NOTHING, Cell, Content
+from bot.sheets.format.opening import NOTHING, Cell, Content
 from bot.store.tables.people import AthleteProfile
 from bot.week.load import event_ahead
 from bot.words.invalid_answers import parse_error_text
@@ -196,7 +195,7 @@ class _Reader:
         found: dict[str, Any] = {}
         look = self._take(at.TARGET, _target, lines)
         if look is not None:
-            found["look"] = None if look == USUAL else look
+            found["look"] = None if look == AS_USUAL else look
         cap = self._take(at.CAP, self._cap, lines)
         on = self._take(at.WEIGH_DAY, self._day, lines)
         clock = self._take(at.WEIGH_AT, _clock, lines)
@@ -334,7 +333,7 @@ def _depletion(cell: Cell) -> str:
 
 def _target(cell: Cell) -> dict[str, Any] | str:
     head, _, said = cell.text.partition(":")
-    look = _read(lambda: USUAL if words.says_usual(head) else read_look(head))
+    look = _read(lambda: AS_USUAL if words.says_usual(head) else read_look(head))
     return {**look, "words": " ".join(said.split())} if isinstance(look, dict) else look
 
 

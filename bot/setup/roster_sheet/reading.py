@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bot.setup.roster_sheet import columns as at
-from bot.sheets.format.grid import Cell, Content, Grid, name_of
-from bot.sheets.format.opening import MOST_COLUMNS, MOST_ROWS
+from bot.sheets.format.opening import MOST_COLUMNS, MOST_ROWS, Cell, Content, Grid, name_of
 
 _LOOK_FOR_HEAD_IN = 20  # rows
 

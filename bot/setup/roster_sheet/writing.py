@@ -9,7 +9,7 @@ from datetime import date, datetime, time
 
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
-from bot.sheets.format.headings import heading_font, height_of_headings, to_print, width_for
+from bot.sheets.format.cells import heading_font, height_of_headings, to_print, width_for
 from bot.sheets.format.layout import FORMULA_SIGNS
 
 Value = float | int | str | date | time

@@ -15,17 +15,15 @@ from bot.decision.words_outlook import nearest
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.past_weeks.importing import imported_events
-from bot.store.base import id_of
-from bot.store.batches import batches
-from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.base import batches, id_of
+from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow
 from bot.week.prompts import asked_that_day
 from bot.week.weeks_of import WeekRows, weeks_of
 from engine.decision.foresight import Odds
-from engine.decision.record import built
-from engine.decision.trace import by_forecast
-from engine.values.observed import CoachLook
+from engine.decision.record import built, by_forecast
+from engine.values.checkin import CoachLook
 from engine.values.shares import Share
 
 if TYPE_CHECKING:

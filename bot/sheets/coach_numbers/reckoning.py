@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share, student_95
 
 if TYPE_CHECKING:

@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING, Any
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.coach_numbers import words
 from bot.sheets.coach_numbers.gather import Frames
-from bot.sheets.workbook.columns import Column, Kind
-from bot.sheets.workbook.pages import Page, cells
+from bot.sheets.workbook.tables import Column, Kind
+from bot.sheets.workbook.writing import Page, cells
 from bot.words.languages import mark, tr
 from bot.words.names import word
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share
 
 if TYPE_CHECKING:

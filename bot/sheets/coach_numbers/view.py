@@ -6,14 +6,12 @@ from datetime import date
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.outbox import Button, send_document, send_pictures
-from bot.core.context import Document
-from bot.core.turn import Act, Turn
+from bot.core.turn import Act, Document, Turn
 from bot.people.coach_settings import zone_of_coach
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
+from bot.sheets.buttons import NUMBERS, Numbers
 from bot.sheets.coach_numbers import words
-from bot.sheets.coach_numbers.buttons import NUMBERS, Numbers
 from bot.sheets.workbook.writing import FORMATS, file_name, write
 from bot.store.tables.people import Person
 from bot.words import common

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot.decision.words_reasons import gate_name
+from bot.decision.words_target import gate_name
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.workbook import words as workbook_words
-from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, figures
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import rule_name, word
 from engine.decision.rules import RULE_IDS
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.shares import Share
 
 RULES_SHOWN = 3
@@ -212,7 +211,7 @@ few = Sentence("few: proves nothing")
 
 def picture_under(found: r.Numbers, day: date) -> str:
     return tr("{weeks} behind you, {day}", weeks=trn("{number} week", "{number} weeks", found.weeks),
-              day=figures.day(day))  # fmt: skip
+              day=figures.short_day(day))  # fmt: skip
 
 
 def panels(found: r.Numbers) -> list[tuple[str, list[tuple[str, Share]]]]:

@@ -13,12 +13,11 @@ from functools import partial
 
 from bot.plan.flow import LONGEST_TRAINING, UNCOUNTED
 from bot.plan.flow import MOST as MOST_OF_PLAN
-from bot.plan.review.flow import MOST_KCAL
+from bot.plan.flow_review import MOST_KCAL
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
-from bot.sheets.format.grid import Cell, Content, Grid, name_of
-from bot.sheets.format.opening import MOST_COLUMNS, SheetRefused
+from bot.sheets.format.opening import MOST_COLUMNS, Cell, Content, Grid, SheetRefused, name_of
 from bot.words.languages import tr, ways_written
 from bot.words.phases import as_drafted, phase_in
 from engine.values.limits import LIMIT_KEYS

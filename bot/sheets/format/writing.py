@@ -14,7 +14,7 @@ from bot.plan.flow import UNCOUNTED
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
-from bot.sheets.format.headings import heading_font, height_of_headings, to_print
+from bot.sheets.format.cells import heading_font, height_of_headings, to_print
 from bot.words.languages import tr
 from bot.words.phases import phase_words, training_words
 from engine.values.limits import LIMIT_KEYS

@@ -9,15 +9,15 @@ from functools import partial
 from typing import Any, NamedTuple
 
 from bot.plan.flow import LONGEST_TRAINING
-from bot.sheets.format.grid import Cell, Content
-from bot.sheets.format.harmless import from_csv
+from bot.sheets.format.cells import from_csv
+from bot.sheets.format.opening import Cell, Content
 from bot.sheets.past_weeks.layout import Reads
 from bot.words.calendar_words import calendar_words
 from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import tr, ways_written
 from bot.words.names import GUT_BUTTONS
 from bot.words.phases import as_drafted, phase_in
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.written.units import (
     ParseError,
     ParseErrorCode,

@@ -15,31 +15,28 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import delete
 from sqlmodel import Session, col, select
 
-from bot.core.chat.callbacks import answer, ask_sure, rewrite
 from bot.core.chat.cards import IMPORTS, InFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Context, Document
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import Context, Document, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.sheets import words as sheet_words
-from bot.sheets.format.grid import Grid
+from bot.sheets.buttons import BACK, BACK_NO, BACK_YES, OfImport
+from bot.sheets.flow import IMPORT
+from bot.sheets.format.opening import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
-from bot.sheets.past_weeks import words, writing
-from bot.sheets.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
-from bot.sheets.past_weeks.flow import IMPORT
+from bot.sheets.past_weeks import layout, words
 from bot.sheets.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
 from bot.sheets.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.tables import metadata
-from bot.store.tables.past_weeks import PastImportRow
+from bot.store.tables.event import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow
 from bot.week.cases import PAST_WEEKS
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import day_and_year, keep_them_button
 from engine.values.plan import PLAN_DAYS
 
@@ -58,7 +55,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
         say_to(turn, turn.person, words.not_onboarded(name))
         return
     form = pressed.format
-    if form in writing.FORMATS:
+    if form in layout.FORMATS:
         send_document(
 turn,
 chat_id=turn.person.chat_id,
@@ -71,7 +68,7 @@ caption=words.caption(name, self_coached=self_coached),
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]
-    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in writing.FORMATS]
+    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in layout.FORMATS]
     back_ = [
         Button(words.back_button(_day(profile, row), len(row.days)), BACK(number, id_of(row)))
         for row in here
@@ -93,7 +90,7 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
         return None
     name = name_of(turn.session, profile.person_id)
     last, form = date.fromisoformat(named["last"]), str(named["format"])
-    content = writing.empty_sheet(name, profile.person_id, last, form)
+    content = layout.empty_sheet(name, profile.person_id, last, form)
     return Document(f"past-weeks.{form}", content)
 
 

@@ -12,8 +12,7 @@ from datetime import date
 from functools import partial
 from typing import Any
 
-from bot.sheets.format.grid import Cell, Content, Grid, name_of
-from bot.sheets.format.opening import MOST_COLUMNS
+from bot.sheets.format.opening import MOST_COLUMNS, Cell, Content, Grid, name_of
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import layout as at
 from bot.sheets.past_weeks.cells import CLOCKED, READERS, Told

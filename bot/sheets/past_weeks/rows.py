@@ -14,7 +14,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import baseline_of, plan_days
-from engine.planning.drafting.phases import named
+from engine.planning.drafting.template import named
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: The plan of such a week has no shape that was drafted.

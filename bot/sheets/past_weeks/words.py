@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from bot.sheets import words as sheet_words
-from bot.words import coach_figures as figures
+from bot.words import figures
 from bot.words.common import day_and_year, event_name, past_weeks_button
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn, worded
 from bot.words.names import word
@@ -134,7 +134,7 @@ def batch(day: date, by: str, events: Sequence[date]) -> str:
 
 def back_button(day: date, count: int) -> str:
     weeks = trn("{number} week", "{number} weeks", count)
-    return tr("Take back: {weeks} of {day}", weeks=weeks, day=figures.day(day))
+    return tr("Take back: {weeks} of {day}", weeks=weeks, day=figures.short_day(day))
 
 
 back_sure = SentenceOn(

@@ -9,19 +9,16 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, select
 
-from bot.core.chat.callbacks import answer
 from bot.core.chat.cards import FILES, HANDOUT, IMPORTS, InFormat
 from bot.core.chat.outbox import Button, send_document
-from bot.core.context import Document
 from bot.core.garbage import unsearched
-from bot.core.turn import Act, OnAthlete, Turn
+from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, name_of, own_athlete, profile_of
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
+from bot.sheets.buttons import OWN_FILES, OwnFiles, Whose
 from bot.sheets.workbook import words
-from bot.sheets.workbook.buttons import OWN_FILES, OwnFiles, Whose
-from bot.sheets.workbook.pages import Page, pages_of
-from bot.sheets.workbook.writing import FORMATS, file_name, write
+from bot.sheets.workbook.writing import FORMATS, Page, file_name, pages_of, write
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow

@@ -13,7 +13,6 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session
 
 from bot.sheets.workbook import words
-from bot.sheets.workbook.columns import Column, Kind
 from bot.sheets.workbook.records import (
     Record,
     Who,
@@ -26,7 +25,7 @@ from bot.sheets.workbook.records import (
     names_of,
     weeks_in,
 )
-from bot.sheets.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS
+from bot.sheets.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS, Column, Kind
 from bot.store.tables.people import AthleteProfile
 from bot.week.weeks_of import weeks_of
 

@@ -16,29 +16,28 @@ from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_findings import cause
-from bot.decision import words_reasons
+from bot.alerts.words_athlete import cause
+from bot.decision import words_target
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
 from bot.people.changes import Change
 from bot.sheets.past_weeks.importing import imported_events
 from bot.sheets.workbook import words
-from bot.store.base import id_of
-from bot.store.batches import batches
+from bot.store.base import batches, id_of
 from bot.store.driver import UTCDateTime
-from bot.store.tables.coach_eye import CoachLookRow
-from bot.store.tables.debrief import DebriefRow
+from bot.store.tables.coach import CoachLookRow
+from bot.store.tables.event import DebriefRow
 from bot.store.tables.food import EatenRow, FoodRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows
 from bot.words import common, names
+from bot.words.names import flag_name, symptom_name
 from bot.words.phases import phase_words, training_words
-from bot.words.symptoms import flag_name, symptom_name
 from engine.decision.kept import decided_in_short
 from engine.decision.rules import RULE_IDS
-from engine.values.energy import energy_kcal
+from engine.values.athlete import energy_kcal
 
 Record = dict[str, Any]
 
@@ -245,8 +244,8 @@ def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
             "outcome": outcome(came_to), "status": status(became),
             "planned_carb_g": planned_carb_g, "carb_g": carb_g, "change_g": decision.change_g,
             "rule": rule(decision.rule),
-            "bound": words_reasons.bound_name(decision.bound) if decision.bound else "",
-            "reason": words_reasons.reason(decision, *units[athlete_id]),
+            "bound": words_target.bound_name(decision.bound) if decision.bound else "",
+            "reason": words_target.reason(decision, *units[athlete_id]),
             "flat_percent": 100 * odds.flat if odds is not None else None,
             "full_percent": 100 * odds.full if odds is not None else None,
             "spilled_percent": 100 * odds.spilled if odds is not None else None,
@@ -258,7 +257,7 @@ def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
 def _rule(rule: str) -> str:
     if rule in RULE_IDS:
         return names.rule_name(rule)
-    return words_reasons.gate_name(rule)
+    return words_target.gate_name(rule)
 
 
 def flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:

@@ -7,8 +7,7 @@ from datetime import date
 from bot.words import figures
 from bot.words.common import files_button
 from bot.words.languages import Sentence, SentenceOn, mark, tr
-from bot.words.looks import seen_look
-from bot.words.names import word
+from bot.words.names import seen_look, word
 
 FILE = "brimline"
 

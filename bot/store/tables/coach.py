@@ -1,12 +1,13 @@
-"""A coach's side: how a coach wants to be told, notes kept for them, holds, and second coaches."""
+"""A coach's side: how they want to be told, notes, holds, second coaches, looks, what weeks taught."""
 
 from __future__ import annotations
 
 import datetime as dt
 from datetime import datetime, time
 from enum import StrEnum
+from typing import Any
 
-from sqlalchemy import BigInteger
+from sqlalchemy import JSON, BigInteger, UniqueConstraint
 from sqlmodel import Field
 
 from bot.store.base import Row
@@ -91,3 +92,60 @@ class SecondCoach(Row, table=True):
     until_day: dt.date  # the last one
     until_at: datetime = Field(sa_type=UTCDateTime)
     ended_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+
+
+class TemplateRow(Row, table=True):
+    """`days`: one record a day, in shares of an athlete's body mass and habits; so are `limits`.
+
+    `habits`: what belongs to it beside the figures: asked_at, always_tomorrow and the stage day's
+    spans in minutes. Both are empty in a template that was saved before there was more than the plan.
+    """
+
+    __tablename__ = "plan_template"
+    __table_args__ = (UniqueConstraint("coach_id", "name"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    coach_id: int = Field(foreign_key="person.id")
+    name: str
+    shape: str
+    days: list[dict[str, Any]] = Field(sa_type=JSON)
+    limits: dict[str, Any] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
+    habits: dict[str, Any] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
+    made_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class TaughtRow(Row, table=True):
+    """One a coach and athlete, made anew with each finished week. `taught`: `engine.values.body`.
+
+    `model` is the number of the model that learnt it; rows of another one wait to be made anew.
+    """
+
+    __tablename__ = "taught"
+    __table_args__ = (UniqueConstraint("coach_id", "athlete_id"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    coach_id: int = Field(foreign_key="person.id", index=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    weeks: int
+    model: int
+    taught: dict[str, Any] = Field(sa_type=JSON)
+    at: datetime = Field(sa_type=UTCDateTime)
+
+
+class CoachLookRow(Row, table=True):
+    """One a local date and coach; `look` is a `CoachLook`. Taken back, the row goes."""
+
+    __tablename__ = "coach_look"
+    __table_args__ = (UniqueConstraint("athlete_id", "date", "by_id"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    date: dt.date
+    by_id: int = Field(foreign_key="person.id", index=True)
+    look: str
+    sharpness: int | None = None
+    at: datetime = Field(sa_type=UTCDateTime)

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-from engine.bench.worlds.flux import Flux
+from engine.bench.worlds.gut import SlowGut, TwoPhase
 from engine.bench.worlds.one_store import OneStore
-from engine.bench.worlds.pool import Pool
-from engine.bench.worlds.set_point import SetPoint
-from engine.bench.worlds.slow_gut import SlowGut
+from engine.bench.worlds.pools import Pool, TwoPools
+from engine.bench.worlds.rates import Flux, SetPoint
 from engine.bench.worlds.two_muscles import TwoMuscles
-from engine.bench.worlds.two_phase import TwoPhase
-from engine.bench.worlds.two_pools import TwoPools
 from engine.bench.worlds.world import World
 
 WORLDS: dict[str, World] = {

@@ -13,6 +13,10 @@ from engine.decision.rules.rule import Forecast, Rule, always
 from engine.decision.rules.words import (
     say_ahead,
     say_blurring,
+    say_coach_sees_blur,
+    say_coach_sees_flat,
+    say_coach_sees_nothing_flat,
+    say_coach_sees_too_much,
     say_drink_too,
     say_dropping,
     say_flat_in_load,
@@ -27,15 +31,9 @@ from engine.decision.rules.words import (
     say_under_usual,
     say_unwell_and_heavy,
 )
-from engine.decision.rules.words_seen import (
-    say_coach_sees_blur,
-    say_coach_sees_flat,
-    say_coach_sees_nothing_flat,
-    say_coach_sees_too_much,
-)
 from engine.evidence import deciding as e
 from engine.evidence import grading
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 from engine.values.telling import mark
 
 #: The number of this table, kept with each decision. A rule's id never changes its meaning; where

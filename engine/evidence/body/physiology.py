@@ -7,7 +7,7 @@ that all loading experiments of `engine.evidence.experiments.loading` come out t
 
 from __future__ import annotations
 
-from engine.evidence.planning.readiness import CUNNINGHAM_1980
+from engine.evidence.planning.health import CUNNINGHAM_1980
 from engine.evidence.source import Number, Provenance, Source
 
 HALL_SODIUM = Source(

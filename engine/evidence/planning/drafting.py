@@ -1,4 +1,4 @@
-"""Numbers behind drafted plans. "Habit" is the habitual day; per kg is per kg of body mass."""
+"""Numbers behind a drafted plan, a week between two shows, what days are called, and a weigh-in."""
 
 from __future__ import annotations
 
@@ -111,4 +111,80 @@ TRIAL_FIRST_DAYS = Number(
 TRIAL_LAST_DAYS = Number(
     "days before the event by which a trial is over", 14, "days",
     COMMON_PRACTICE,
+)  # fmt: skip
+
+
+ARNALL_2007 = Source(
+    "arnall-2007",
+    "Arnall et al. 2007, Eur J Appl Physiol 99:251-256: after a load, muscle glycogen of trained "
+    "cyclists stayed above normal for up to five days of rest and a moderate diet",
+    Provenance.MEMORY,
+)
+GOFORTH_1997 = Source(
+    "goforth-1997",
+    "Goforth et al. 1997, J Appl Physiol 82:342-347: loaded glycogen of trained men stayed high for "
+    "three days of light exercise on 60 % carbohydrate",
+    Provenance.MEMORY,
+)
+
+BRIDGE_WITHIN_DAYS = Number(
+    "two events so close that the time between is a bridge", 14, "days",
+    COMMON_PRACTICE, "shows a week or two apart; no second depletion between them",
+)  # fmt: skip
+BRIDGE_LOAD_SHARE = Number(
+    "mean load day after a bridge, share of the published load", 0.85, "1",
+    OWN_CHOICE,
+    "stores begin higher than after a diet (Arnall 2007, Goforth 1997); the mornings correct it",
+)  # fmt: skip
+BRIDGE_CARDIO_MIN = Number("cardio of a day between two shows", 20, "min", COMMON_PRACTICE)
+
+
+LARGE_OF_HABIT = Number(
+    "carbs from which a day is larger than an ordinary one, share of habit", 1.3,
+    "1", OWN_CHOICE, "at or over; the smallest published load is well past it",
+)  # fmt: skip
+LARGE_OF_LARGEST = Number(
+    "share of the largest day from which another belongs to the load", 0.5, "1",
+    COMMON_PRACTICE, "at or over; a lighter last day is still one of the load",
+)  # fmt: skip
+USUAL_OF_HABIT = Number(
+    "carbs from which a day before the load counts as usual, share of habit", 0.9,
+    "1", OWN_CHOICE, "at or over; about as exactly as people weigh out",
+)  # fmt: skip
+
+
+CAP_BY_HEIGHT_CM = Number(
+    "body height less than which a height-weight cap counts its kg from", 100, "cm",
+    COMMON_PRACTICE, "height in cm less 100, plus the kg that the federation allows",
+)  # fmt: skip
+#: What is said of fat loss a week is from memory of the review; so it stands in no message.
+HELMS_2014 = Source(
+    "helms-2014",
+    "Helms et al. 2014, J Int Soc Sports Nutr 11:20: 0.5 to 1 % of body mass a week in preparation",
+    Provenance.MEMORY,
+)
+DAY_RISE_SHARE = Number(
+    "rise of body mass from the morning's weighing to the evening's, share of it", 0.012,
+    "1", OWN_CHOICE,
+    "food and drink of the day, less what has left by then; clothes come on top",
+)  # fmt: skip
+DAY_RISE_HOURS = Number("hours over which it rises", 14, "h", OWN_CHOICE)
+DAY_RISE_SPREAD = Number("scatter of that rise, share of itself", 0.5, "1", OWN_CHOICE)
+MORNING_HOUR = Number("hour of the morning's weighing", 7, "o'clock", OWN_CHOICE)
+FIBRE_LIGHTER_KG = Number(
+    "body mass that four days of low fibre take off", 0.4, "kg", FOO_2022,
+    "30 to under 10 g a day; SD between people 0.77 kg",
+)  # fmt: skip
+FIBRE_DAYS = Number("days that it takes", 4, "days", FOO_2022)
+FIBRE_FROM_G = Number(
+    "habitual fibre from which there is something to take off", 20, "g/day",
+    FOO_2022,
+)  # fmt: skip
+IN_DOUBT_FROM = Number(
+    "chance of being over the cap from which the coach is told early", 0.2, "1",
+    OWN_CHOICE,
+)  # fmt: skip
+MISSED_FROM = Number(
+    "chance of being over the cap from which it is likely missed", 0.5, "1",
+    OWN_CHOICE,
 )  # fmt: skip

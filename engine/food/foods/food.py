@@ -12,7 +12,7 @@ from enum import StrEnum
 
 from engine.evidence import eating as e
 from engine.food.foods.table import TABLE, Row
-from engine.values.energy import energy_kcal
+from engine.values.athlete import energy_kcal
 
 
 class LabelConvention(StrEnum):

@@ -1,9 +1,7 @@
 """A day's targets turned into portions of the athlete's own foods."""
 
 from engine.food.portions.day import can_be_met, can_be_salted, points, solve_day
-from engine.food.portions.meals import spread
-from engine.food.portions.menu import DayMenu, Portion, explain_misses, plan_menu
-from engine.food.portions.wish import (
+from engine.food.portions.meals import (
     TOLERANCE,
     Aim,
     Choice,
@@ -13,8 +11,10 @@ from engine.food.portions.wish import (
     Totals,
     misses,
     most_steps,
+    spread,
     totals_of,
 )
+from engine.food.portions.menu import DayMenu, Portion, explain_misses, plan_menu
 
 __all__ = [
     "TOLERANCE",

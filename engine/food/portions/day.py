@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from engine.evidence import eating as e
-from engine.food.portions.wish import (
+from engine.food.portions.meals import (
     TOLERANCE,
     Choice,
     Liking,

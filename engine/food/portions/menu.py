@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 
 from engine.food.foods import Food
 from engine.food.portions.day import can_be_met, solve_day
-from engine.food.portions.meals import spread
-from engine.food.portions.wish import (
+from engine.food.portions.meals import (
     TOLERANCE,
     Choice,
     Miss,
@@ -16,9 +15,10 @@ from engine.food.portions.wish import (
     Steps,
     Totals,
     misses,
+    spread,
     totals_of,
 )
-from engine.values.energy import energy_kcal
+from engine.values.athlete import energy_kcal
 
 #: What can be let go of to meet the targets after all, in the order in which it is tried.
 FIBRE, SODIUM, LOCKS, ONE_MEAL_MORE = "fibre", "sodium", "locks", "meal"

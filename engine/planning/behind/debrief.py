@@ -10,11 +10,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE, SLEEPLESS_H, UNDERDRUNK_SHARE
-from engine.evidence.planning import debriefing as e
+from engine.evidence.planning import reviewing as e
 from engine.evidence.source import Source
-from engine.values.checkin import CheckIn, Gut
-from engine.values.look import Look
-from engine.values.observed import Observed
+from engine.values.checkin import CheckIn, Gut, Look, Observed
 from engine.values.plan import DayTarget, PeakPlan
 
 

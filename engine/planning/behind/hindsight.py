@@ -24,7 +24,7 @@ from engine.model.tracker import doubted, generator, outcome_probabilities
 from engine.planning.behind.learning import led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
-from engine.values.look import Look
+from engine.values.checkin import Look
 from engine.values.plan import PLAN_DAYS
 
 PARTICLES = 500

@@ -21,11 +21,11 @@ from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead
 from engine.model.particles import Belief, Covariates
 from engine.model.tracker import first_belief, generator, next_prior
-from engine.planning.drafting.rescale import Against, Load, Suggestion, suggested_plan
+from engine.planning.drafting.bridge import Against, Load, Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
+from engine.values.checkin import Look, TargetLook
 from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
-from engine.values.look import Look, TargetLook
 from engine.values.plan import PLAN_DAYS, PeakPlan, Phase
 
 PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast

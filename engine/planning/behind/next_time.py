@@ -10,12 +10,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 from engine.evidence.body import learning as e
-from engine.evidence.planning import debriefing as known
+from engine.evidence.planning import reviewing as known
 from engine.planning.behind.debrief import Debrief
 from engine.planning.behind.hindsight import Helped
 from engine.planning.behind.learning import Believed, Quantity
 from engine.planning.behind.next_load import NextLoad
-from engine.values.look import Look
+from engine.values.checkin import Look
 
 #: Lessons of how a week was carried out, the gravest first.
 CARRIED_OUT = (

@@ -12,7 +12,7 @@ from math import sqrt
 from statistics import fmean, stdev
 
 from engine.evidence.body import observing as e
-from engine.values.observed import CoachLook
+from engine.values.checkin import CoachLook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

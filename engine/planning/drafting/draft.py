@@ -16,8 +16,7 @@ from engine.evidence.deciding import CARB_MOST_G_PER_KG, LOAD_MOST_G_PER_KG, ROU
 from engine.evidence.planning import drafting as e
 from engine.evidence.safety import LOW_ENERGY_AVAILABILITY
 from engine.safety import exercise_kcal
-from engine.values.athlete import Athlete, Baseline, Sex
-from engine.values.energy import energy_kcal
+from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.limits import GuardRails, Rail, nearest_inside
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 

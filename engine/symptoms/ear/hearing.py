@@ -5,9 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from engine.symptoms.ear.meaning import meaning, mixed
-from engine.symptoms.ear.model import model
-from engine.symptoms.ear.naming import OF_CONCERN, namer
+from engine.symptoms.ear.model import OF_CONCERN, meaning, mixed, model, namer
 from engine.symptoms.ear.reading import pieces, sentences, speaks_of_body_or_mood, words
 from engine.symptoms.ear.shrugs import says_nothing
 from engine.symptoms.finding import Concern, Suspicion

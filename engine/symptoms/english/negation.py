@@ -8,10 +8,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from engine.symptoms.english.denying import DENIALS
-from engine.symptoms.german.denying import DENIALS_IN_WRITING
-from engine.written.late import Late
-from engine.written.word_set import word_set
+from engine.symptoms.denying import DENIALS, GERMAN_DENIALS_IN_WRITING
+from engine.written.late import Late, word_set
 
 Span = tuple[int, int]
 
@@ -49,7 +47,7 @@ class Denial:
         return Polarity.DOUBT if any(word in self.lessens for word in after) else Polarity.NO
 
 
-_NOT = DENIALS | DENIALS_IN_WRITING
+_NOT = DENIALS | GERMAN_DENIALS_IN_WRITING
 # Finds that begin with a word of denial are complaints in themselves: "no sleep", "can't breathe".
 _SELF_DENYING = _NOT | {"can't", "couldn't", "barely", "hardly", "won't", "unable"}
 # Words that may stand between the "no" and what it denies.

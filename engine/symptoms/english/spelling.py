@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 
-from engine.written.word_set import word_set
+from engine.written.late import word_set
 
 _MOST_KEPT = 8192  # words; the most frequent ones come early
 _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")

@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.symptoms.denying import GERMAN_DENIALS
 from engine.symptoms.english.negation import Denial, Polarity, Span
-from engine.symptoms.german.denying import DENIALS
 from engine.symptoms.german.spelling import folded
-from engine.written.late import Late
-from engine.written.word_set import word_set
+from engine.written.late import Late, word_set
 
 # Words that may stand between the "kein" and what it denies.
 _BETWEEN = word_set(
@@ -36,7 +35,7 @@ _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
 _NOT_A_BIT = Late(
     r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
 )
-_DENIAL = Denial(DENIALS, _BETWEEN, _LESSENED, _NOT_A_BIT)
+_DENIAL = Denial(GERMAN_DENIALS, _BETWEEN, _LESSENED, _NOT_A_BIT)
 _NEVER_SO = Late(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
 _NEITHER = Late(r"\bweder\b")
 _STEP = Late(r"[\w']+|,")
@@ -46,7 +45,7 @@ _LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch 
 _AFTER_DENIED = Late(
     r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
     r"(?: (?:ich|es|sie|da|heute?|gestern|bisher|mir|ma|mer|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|in (?:der|dieser|meiner) (?:ganzen |gesamten )?\w+|die ganze \w+|den ganzen \w+|diese woche|diesmal|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
-    rf" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|{'|'.join(sorted(DENIALS))}|nein|ne|no|negativ|0)"
+    rf" )?(?:keinen einzigen|keine einzige|kein einziges(?: mal)?|nicht einen|nicht ein mal|{'|'.join(sorted(GERMAN_DENIALS))}|nein|ne|no|negativ|0)"
     r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
 )
 _AFTER_IN_DOUBT = Late(
@@ -63,7 +62,7 @@ _NOT_BORNE = Late(
     r"\b(?:ertrage?|halte?|packe?|krieg|kriege|werde?|bekomme?)(?: (?!nicht)[\w']+){0,5} $"
 )
 _DRUG_DENIED = Late(
-    rf"\b(?:{'|'.join(sorted(DENIALS))}|no|not|never)"
+    rf"\b(?:{'|'.join(sorted(GERMAN_DENIALS))}|no|not|never)"
     r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
 )
 _DRUG_DENIED_AFTER = Late(
@@ -115,7 +114,7 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarit
             return Polarity.YES
         if word == "noch" and _NEITHER.search(before, 0, step.start()):
             return Polarity.NO
-        if word in DENIALS:
+        if word in GERMAN_DENIALS:
             if lessened or ((joined or comma) and not listed):
                 return Polarity.DOUBT
             return Polarity.NO
@@ -132,4 +131,6 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarit
 
 def _spent(before: str, span: Span) -> bool:
     """Whether a find begins with a word of denial, or has one that belongs to it."""
-    return any(word in DENIALS or word == "kaum" for word in before[span[0] : span[1]].split(" "))
+    return any(
+        word in GERMAN_DENIALS or word == "kaum" for word in before[span[0] : span[1]].split(" ")
+    )

@@ -9,8 +9,7 @@ import unicodedata
 from functools import partial
 
 from engine.symptoms.english.spelling import Corrector
-from engine.written.late import Late
-from engine.written.word_set import word_set
+from engine.written.late import Late, word_set
 
 _UMLAUT_IN_TWO = Late(r"([aou])e")
 

@@ -14,23 +14,17 @@ from functools import lru_cache
 from engine.written.late import Late
 from engine.written.oneline.answers.figures import Figures
 from engine.written.oneline.answers.phrases import Phrases
-from engine.written.oneline.beside.asides import set_aside
-from engine.written.oneline.beside.in_silence import asked_about
-from engine.written.oneline.beside.other_scale import weighed_in
+from engine.written.oneline.beside.asides import score_moved, set_aside, weighed_in, written_out
+from engine.written.oneline.beside.passed_over import asked_about, glued, hanging, passed_over
 from engine.written.oneline.beside.put_right import in_tenths, put_right
-from engine.written.oneline.beside.relative import score_moved, written_out
 from engine.written.oneline.beside.rivals import settled
-from engine.written.oneline.beside.torn import glued, hanging
 from engine.written.oneline.drinks.added_up import added_up
-from engine.written.oneline.drinks.measures import against_another, in_litres
-from engine.written.oneline.drinks.passed_over import passed_over
-from engine.written.oneline.drinks.what_is_left import worked_out
+from engine.written.oneline.drinks.vessels import against_another, in_litres, worked_out
 from engine.written.oneline.judge.settling import second_opinion
 from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
 from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
-from engine.written.oneline.tokens.run_together import told_plainly
-from engine.written.oneline.tokens.slips import mended, parted, without_doubled
+from engine.written.oneline.tokens.slips import mended, parted, told_plainly, without_doubled
 from engine.written.training_told import Went, cut_out, together
 from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places

@@ -3,10 +3,22 @@
 Every `parse_` function returns the quantity or raises `ParseError`; none ever guesses.
 """
 
-from engine.written.units.amounts import parse_grams, parse_height, parse_number, parse_score
+from engine.written.units.amounts import (
+    Towards,
+    Volume,
+    VolumeUnit,
+    Weight,
+    WeightUnit,
+    parse_grams,
+    parse_height,
+    parse_number,
+    parse_score,
+    parse_volume,
+    parse_weight,
+    show_volume,
+    show_weight,
+)
 from engine.written.units.reading import ParseError, ParseErrorCode
-from engine.written.units.volume import Volume, VolumeUnit, parse_volume, show_volume
-from engine.written.units.weight import Towards, Weight, WeightUnit, parse_weight, show_weight
 from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day
 
 __all__ = [

@@ -16,12 +16,11 @@ from pathlib import Path
 
 from engine.symptoms import Symptom
 from engine.symptoms.clauses import clauses, spelt
-from engine.symptoms.cues import ways
 from engine.symptoms.ear import SecondOpinion
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import heard
-from engine.symptoms.patterns import Phrase, PhraseBook
+from engine.symptoms.patterns import Phrase, PhraseBook, ways
 from engine.symptoms.screening import ENGLISH
 
 LANGUAGES: Mapping[str, ComplaintLanguage] = {"English": ENGLISH, "German": GERMAN}

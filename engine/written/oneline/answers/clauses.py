@@ -7,9 +7,16 @@ from itertools import pairwise
 
 from engine.written.oneline.answers.labelling import name_figures
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens.patterns import SKIPPED_MARKS
-from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Unit, Word
-from engine.written.oneline.vocabulary.meanings import Means
+from engine.written.oneline.tokens.pieces import (
+    SKIPPED_MARKS,
+    Clause,
+    Figure,
+    Mark,
+    Means,
+    Token,
+    Unit,
+    Word,
+)
 
 # after a figure these say that so much is not done yet
 _STILL_OPEN = frozenset(

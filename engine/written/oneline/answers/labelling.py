@@ -8,8 +8,16 @@ from itertools import combinations, product
 from engine.written.oneline.answers.plausible import fits, is_readable, likely, value_of
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.pieces import Clause, Figure, Named, Token, Unit, Word, adjacent
-from engine.written.oneline.vocabulary.meanings import Means
+from engine.written.oneline.tokens.pieces import (
+    Clause,
+    Figure,
+    Means,
+    Named,
+    Token,
+    Unit,
+    Word,
+    adjacent,
+)
 from engine.written.units import ParseError
 
 _MOST_LABELS = 6

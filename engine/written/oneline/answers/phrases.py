@@ -9,9 +9,8 @@ from typing import TYPE_CHECKING
 from engine.written.oneline.answers.clauses import IN_PLACE_OF, clauses_of
 from engine.written.oneline.answers.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
-from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Token, Word
+from engine.written.oneline.tokens.pieces import Clause, Figure, Mark, Means, Token, Word
 from engine.written.oneline.tokens.slips import LEFT_OUT
-from engine.written.oneline.vocabulary.meanings import Means
 
 if TYPE_CHECKING:
     from engine.written.oneline.answers.figures import Figures

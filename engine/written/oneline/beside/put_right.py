@@ -12,8 +12,8 @@ import re
 from engine.written.late import Late
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.in_digits import N, in_digits, rewritten
-from engine.written.units.volume import VOLUME_WORDS
+from engine.written.oneline.tokens.numbers import N, in_digits, rewritten
+from engine.written.units.amounts import VOLUME_WORDS
 
 _OVER = r"(?![^\W_]|')"
 _TAKES_BACK = (

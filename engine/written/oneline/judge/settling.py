@@ -16,13 +16,11 @@ from engine.written.late import Late
 from engine.written.oneline.answers.clauses import clauses_of
 from engine.written.oneline.answers.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.answers.plausible import likely, values_of
-from engine.written.oneline.judge.model import OTHER, Judged, judged, model
-from engine.written.oneline.judge.traits import Seen, seen
+from engine.written.oneline.judge.model import OTHER, Judged, Seen, judged, model, seen
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Report, Value
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.in_digits import N, in_digits
-from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.vocabulary.meanings import Means
+from engine.written.oneline.tokens.numbers import N, in_digits
+from engine.written.oneline.tokens.pieces import Figure, Mark, Means, Token, Unit, Word
 from engine.written.units import ParseErrorCode, WeightUnit
 
 #: How sure an answer must be, how sure a figure that is none, and how far what was read must agree;

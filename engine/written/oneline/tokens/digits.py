@@ -6,13 +6,12 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 
-import engine.written.oneline.tokens.patterns as at_number
+import engine.written.oneline.tokens.pieces as at_number
 from engine.written.oneline.tokens.numbers import goes_on, multiplied, spelt_at, with_half
-from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.tokens.pieces import Figure, Mark, Means, Token, Unit, Word
 from engine.written.oneline.vocabulary.by_language import label_meant, phrases
-from engine.written.oneline.vocabulary.meanings import Means
+from engine.written.units.amounts import LB_WORDS, ST_WORDS
 from engine.written.units.reading import NUMBER
-from engine.written.units.weight import LB_WORDS, ST_WORDS
 
 #: The ways to read one place of a line, each as its tokens.
 Choice = tuple[tuple[Token, ...], ...]

@@ -9,9 +9,8 @@ from itertools import pairwise
 from engine.written.oneline.report import CORE
 from engine.written.oneline.tokens.digits import rough
 from engine.written.oneline.tokens.numbers import is_surely_number
-from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.tokens.pieces import Figure, Mark, Means, Token, Unit, Word
 from engine.written.oneline.tokens.scanning import expanded, scan
-from engine.written.oneline.vocabulary.meanings import Means
 
 LEAST_OF_A_WEIGHT = 30
 DIGITS = 10

@@ -12,7 +12,7 @@ from dataclasses import replace
 from itertools import product
 from unicodedata import category
 
-import engine.written.oneline.tokens.patterns as at_number
+import engine.written.oneline.tokens.pieces as at_number
 from engine.written.oneline.tokens.digits import (
     MOST_WAYS,
     Choice,
@@ -30,10 +30,9 @@ from engine.written.oneline.tokens.numbers import (
     with_tenths,
     without_its_point,
 )
-from engine.written.oneline.tokens.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.tokens.pieces import Figure, Mark, Meaning, Means, Token, Unit, Word
 from engine.written.oneline.tokens.slips import LEFT_OUT, LEFT_OUT_OF_LABEL
 from engine.written.oneline.vocabulary.by_language import label_meant, longest_phrase, phrases
-from engine.written.oneline.vocabulary.meanings import Meaning, Means
 
 #: Pictures that label a drink.
 _DRINKS = "💧💦🚰"

@@ -5,9 +5,9 @@ from __future__ import annotations
 from functools import cache
 
 from engine.written.late import Late
+from engine.written.oneline.tokens.pieces import Meaning, Means
 from engine.written.oneline.vocabulary.english import ENGLISH
 from engine.written.oneline.vocabulary.german import GERMAN
-from engine.written.oneline.vocabulary.meanings import Meaning, Means
 
 _DAY_BEFORE = ("yesterday", "gestern")
 _BESIDE_ENGLISH = {"de": GERMAN}

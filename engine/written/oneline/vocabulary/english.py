@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.written.oneline.vocabulary.meanings import Means, Table
+from engine.written.oneline.tokens.pieces import Means, Table
 
 ENGLISH: Table = {
     (Means.LABEL, "weight_kg", None): (

@@ -1,1 +1,0 @@
-"""What an event asks for: its look, its weigh-in."""

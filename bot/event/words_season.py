@@ -1,0 +1,132 @@
+"""What is said of several events ahead of one athlete."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.words import figures
+from bot.words.common import event_name, kind_word
+from bot.words.languages import Sentence, SentenceOn, tr
+
+season_button = Sentence("Season")
+add_button = Sentence("Add an event")
+remove_yes_button = Sentence("Yes, remove it")
+not_there = Sentence("That event is no longer part of the season.")
+
+usual_draft_button = Sentence("The usual draft instead")
+
+
+def short(kind: str, day: date, class_name: str = "") -> str:
+    """ "show on Sun 9 May", with the class behind it where there is one."""
+    said = tr("{kind} on {day}", kind=event_name(kind), day=figures.short_day(day))
+    return f"{said} ({class_name})" if class_name else said
+
+
+def ahead(lines: Sequence[str]) -> str:
+    """One line for all that follow the event that counts."""
+    return tr("After that: {events}.", events="; ".join(lines)) if lines else ""
+
+
+def ask_stands(new: str, others: Sequence[str], *, self_coached: bool, name: str) -> str:
+    known = figures.all_of(others)
+    if self_coached:
+        return tr(
+            "You already have: {others}. Does the {new} replace one, or is it one more event?",
+            others=known, new=new,
+        )  # fmt: skip
+    return tr(
+        "{name} already has: {others}. Does the {new} replace one, or is it one more event?",
+        name=name, others=known, new=new,
+    )  # fmt: skip
+
+
+replaces_button = SentenceOn("It replaces the {event}")
+
+
+def follows_button(*, first: bool) -> str:
+    if first:
+        return tr("One more: it comes first")
+    return tr("One more: it follows")
+
+
+def one_more(line: str, ahead_line: str) -> str:
+    parts = [tr("One more event: {event}.", event=line), ahead_line]
+    return "\n".join(part for part in parts if part)
+
+
+def athlete_one_more(coach: str, line: str) -> str:
+    return tr("{coach} has added an event: {event}.", coach=coach, event=line)
+
+
+def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
+    if not lines:
+        return tr("No event is set.")
+    head = (
+        tr("Your season:") if self_coached else tr("{name}'s season:", name=figures.capital(name))
+    )
+    body = "\n".join(f"{number}. {line}" for number, line in enumerate(lines, start=1))
+    return f"{head}\n{body}\n\n" + tr(
+        "When one is over, the next takes over by itself. What was answered and looked back on "
+        "stays with its event."
+    )
+
+
+def entry(event: str, *, planned: bool, has_plan: bool) -> str:
+    if planned:
+        return tr("{event}: plan and limits are set", event=event)
+    if has_plan:
+        return tr("{event}: plan set, limits missing", event=event)
+    return tr("{event}: no plan yet", event=event)
+
+
+plan_button = SentenceOn("Plan: {event}")
+bridge_button = SentenceOn("Bridge: {event}")
+asks_button = SentenceOn("Look, weigh-in: {event}")
+remove_button = SentenceOn("Remove: {event}")
+removed = SentenceOn("Removed: {event}.")
+ask_remove = SentenceOn("Take the {event} out of the season? Its plan no longer counts then.")
+
+
+def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, self_coached: bool) -> str:
+    said = [tr("Next: {event}.", event=line)]
+    if close:
+        said.append(
+            tr(
+                "Until then eat and drink as your plan says. You don't empty out a second time: "
+                "what you have carries over."
+            )
+        )
+    if not planned:
+        said.append(
+            tr("It still needs a plan.")
+            if self_coached
+            else tr("Your coach still has to set the plan for it.")
+        )
+    elif asked:
+        said.append(tr("I ask you each morning as before."))
+    return " ".join(said)
+
+
+def coach_next(name: str, line: str, *, planned: bool) -> str:
+    said = tr("Next for {name}: {event}.", name=name, event=line)
+    if planned:
+        return said
+    return f"{said} " + tr("It has no plan yet.")
+
+
+def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
+    return tr(
+        "Draft for the {event}, {days} days after the {earlier}. Between them: eat and drink as "
+        "always, no second depletion, then a smaller load (common practice: what was loaded "
+        "stays for days, so less fills up again). Check-ins adjust it.\n\n{table}\n\nUse it?",
+        event=event, earlier=earlier, days=days, table=table,
+    )  # fmt: skip
+
+
+event_over = SentenceOn(
+    "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
+    "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
+    "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
+    kind_word,
+)
