@@ -29,7 +29,7 @@ from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import flow
 from bot.words import figures, invalid_answers, phases
 from bot.words.common import too_long_here
-from engine.evidence.planning.reviewing import STEP, WORTH_SAYING
+from engine.evidence.planning.drafting import STEP, WORTH_SAYING
 from engine.planning.drafting.draft import (
     DEEP,
     MILD,

@@ -40,7 +40,7 @@ from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import growing_pause, keep_going, wait_for
 from bot.store.base import id_of
 from bot.store.shares import ALL, SHARES, share_of, shares_of
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency
 from bot.telegram import rests
 from bot.telegram.outcomes import Outcomes, as_new_message, give_up, is_worth_another
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
@@ -80,6 +80,13 @@ _FIRST = (
     .group_by(col(OutboxRow.chat_id), _LANE)
 )
 
+#: What has waited for long takes its turn among the mornings, be it a view or a picture.
+_IS_NEW = col(OutboxRow.created_at) > bindparam("long_ago")
+_URGENCY = case(
+    (and_(col(OutboxRow.urgency) < Urgency.ORDINARY, not_(_IS_NEW)), Urgency.ORDINARY.value),
+    else_=col(OutboxRow.urgency),
+)
+
 
 def _heads(is_first: ColumnElement[bool]) -> SelectOfScalar[OutboxRow]:
     return (
@@ -88,7 +95,7 @@ def _heads(is_first: ColumnElement[bool]) -> SelectOfScalar[OutboxRow]:
             is_first, col(OutboxRow.status).in_(OPEN), col(OutboxRow.not_before) <= bindparam("now")
         )
         .order_by(
-            col(OutboxRow.urgency).desc(), col(OutboxRow.attached).is_not(None), col(OutboxRow.id)
+            _URGENCY.desc(), and_(col(OutboxRow.attached).is_not(None), _IS_NEW), col(OutboxRow.id)
         )
         .limit(HEADS_AT_ONCE)
         .with_for_update(skip_locked=True)
@@ -298,7 +305,7 @@ class Sender:
         session: Session, now: datetime, shares: Collection[int] = ALL
     ) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat of these shares, where it is not put off."""
-        asked = {"now": now, "shares": sorted(shares)}
+        asked = {"now": now, "long_ago": now - VIEWS_WAIT, "shares": sorted(shares)}
         return session.exec(_HEADS[session.get_bind().dialect.name], params=asked).all()
 
     @staticmethod

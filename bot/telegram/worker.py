@@ -16,7 +16,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 import structlog
-from sqlalchemy import BigInteger, Engine, bindparam, func, or_, true, update
+from sqlalchemy import BigInteger, Engine, and_, bindparam, case, func, or_, true, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
@@ -29,7 +29,7 @@ from bot.core.turn import ChatTurn, Context, Incoming, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead
 from bot.store.remembering import looked_up
-from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
 from bot.store.working_out import AtHand
 from bot.telegram.reading import Unreadable, read
 
@@ -48,12 +48,22 @@ _CHATS = (
     .group_by(col(InboxRow.chat_id))
     .subquery()
 )
+#: A view that has waited for long takes its turn among the mornings, however long a rush lasts.
+_URGENCY = case(
+    (
+        and_(
+            _CHATS.c.urgency < Urgency.ORDINARY, col(InboxRow.received_at) <= bindparam("long_ago")
+        ),
+        Urgency.ORDINARY.value,
+    ),
+    else_=_CHATS.c.urgency,
+)
 _HEADS = (
-    select(InboxRow.update_id, InboxRow.chat_id, _CHATS.c.urgency)
+    select(InboxRow.update_id, InboxRow.chat_id, _URGENCY.label("urgency"))
     .select_from(InboxRow)
     .join(_CHATS, col(InboxRow.update_id) == _CHATS.c.first)
     .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= bindparam("now")))
-    .order_by(_CHATS.c.urgency.desc(), col(InboxRow.update_id))
+    .order_by(_URGENCY.desc(), col(InboxRow.update_id))
     .limit(HEADS_AT_ONCE)
 )
 _TAKEN = (
@@ -171,8 +181,9 @@ class Worker:
         Chats in which something urgent waits come first: what stands before it there is in its way.
         """
         with looking(self._engine) as session:
+            now = self._clock.now()
             found: Sequence[tuple[int, int | None, int]] = session.exec(
-                _HEADS, params={"now": self._clock.now()}
+                _HEADS, params={"now": now, "long_ago": now - VIEWS_WAIT}
             ).all()
         return found
 

@@ -18,7 +18,7 @@ import numpy as np
 from engine.decision.beliefs import frame_of
 from engine.evidence import deciding
 from engine.evidence.body import learning
-from engine.evidence.planning import reviewing as known
+from engine.evidence.planning import drafting as known
 from engine.model.forecast import subsample
 from engine.model.normal import normal_below
 from engine.model.particles import Belief

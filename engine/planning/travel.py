@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from engine.evidence.planning import reviewing as e
+from engine.evidence.planning import drafting as e
 from engine.evidence.source import Number
 
 

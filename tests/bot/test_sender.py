@@ -35,7 +35,7 @@ from bot.core.turn import Context, Document, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables import setting
-from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, TopicKind, Urgency
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
@@ -698,6 +698,25 @@ async def test_a_stage_day_goes_before_mornings_and_views_and_pictures_after_the
     order = [payload["chat_id"] for _, payload in post.line.calls]
     assert order.index(103) < 5  # so many go at once
     assert order[-2:] in ([101, 102], [102, 101])
+
+
+async def test_a_view_or_a_picture_that_has_waited_for_long_goes_among_the_mornings_behind_danger(
+    post: Post,
+) -> None:
+    post.show(101, "front")
+    post.say(102, "the week", urgency=Urgency.VIEW)
+    post.clock.advance(VIEWS_WAIT)
+    post.show(103, "side")
+    for chat in range(110, 150):
+        post.say(chat, "your target")
+    post.say(104, "she fainted", urgency=Urgency.URGENT)
+
+    await post.run_until_empty()
+
+    order = [payload["chat_id"] for _, payload in post.line.calls]
+    assert order.index(104) < 5  # so many go at once
+    assert max(order.index(101), order.index(102)) < 5
+    assert order[-1] == 103
 
 
 async def test_in_a_chat_what_waits_behind_a_view_comes_after_it(post: Post) -> None:

@@ -16,7 +16,7 @@ from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Context, Turn
 from bot.core.use_cases import Came, UseCases
 from bot.store.db import make_engine
-from bot.store.tables.traffic import InboxRow, OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
 from bot.telegram.intake import Intake
 from bot.telegram.worker import Worker
 
@@ -332,6 +332,23 @@ async def test_after_danger_comes_a_stage_day_then_mornings_and_then_views_each_
     assert [{handled[text] for text in one} for one in of_each] == [
         {Urgency.ORDINARY}, {Urgency.STAGE_DAY}, {Urgency.ORDINARY}, {Urgency.VIEW},
     ]  # fmt: skip
+
+
+async def test_a_view_that_has_waited_for_long_is_handled_among_the_mornings_behind_danger(
+    any_engine: Engine,
+) -> None:
+    """In a rush that lasts, whoever asks for their week gets it; never before somebody in danger."""
+    office = Office(any_engine)
+    office.receive(text_update(1, 1, "/week"))
+    office.clock.advance(VIEWS_WAIT)
+    office.receive(text_update(2, 2, "/week"))
+    office.receive(*(text_update(n, n, f"60.1 5 3.5 {n}") for n in range(10, 20)))
+    office.receive(text_update(91, 91, "chest pain"), text_update(92, 92, "on stage"))
+
+    found = [update_id for update_id, _, _ in office.worker._next_per_chat()]
+    await office.worker.close()
+
+    assert found == [91, 92, 1, *range(10, 20), 2]
 
 
 async def test_what_may_be_urgent_is_handled_before_all_that_came_earlier(

@@ -8,7 +8,7 @@ agenda  one row a timed duty, unique on (subject, local date, kind).
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from enum import IntEnum, StrEnum
 from typing import Any
 
@@ -28,6 +28,10 @@ class Urgency(IntEnum):
     ORDINARY = 0
     STAGE_DAY = 1  # of an athlete who is on stage today
     URGENT = 2  # it may be about somebody in danger
+
+
+#: Our own choice: a view or a picture waits for so long behind mornings that came later.
+VIEWS_WAIT = timedelta(seconds=30)
 
 
 class InboxRow(Row, table=True):

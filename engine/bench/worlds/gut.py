@@ -1,4 +1,25 @@
-"""Worlds where carbs reach the muscle late, or fast while it is nearly empty and then slowly."""
+"""Worlds where carbs reach the muscle late, or fast while it is nearly empty and then slowly.
+
+World "slow-gut": what cannot be taken up waits in the gut, and a blur is water under the skin.
+
+Uptake from the gut has a daily most (Jentjens and Jeukendrup: about 60 to 90 g an hour while at
+exercise, from memory; assumed lower in a rested, low-fibre week), the rest waits and weighs. The
+store follows a share of what is taken up, falling as it fills (Katz and Lowell-like saturation,
+assumed). A blur is water: carbohydrate over what was stored draws it under the skin the same day and
+it goes as fast (assumed: coaches who cut back on the last day "to dry out"). Water 2.7 g/g (Hall
+2011), and wandering salt. Her grades are thirds of the scale: low, middle, high (assumed: coarse).
+
+World "two-phase": fast then slow synthesis by the hour, and a spill that shows the same day.
+
+Muscle takes glucose up several times faster while it is nearly empty, without insulin, and slowly
+with insulin afterwards (Price et al. 1994; first-hours rates of Flynn 2020, Greiwe 1999). A fixed
+share of what is absorbed is burnt at once (Acheson 1988: a quarter to a third of a load), and a
+fixed amount a day, whatever the store. Excess past a ration is in the skin by evening and half gone
+in a day (assumed: many coaches see the spill the same day). Flat is seen late: what an athlete feels
+and a judge sees levels off towards the ceiling (assumed: a logarithm, as sensations go). Water 3.3
+g/g at once (Kreitzman 1992: 3 to 4 parts), and some held with insulin's sodium (DeFronzo 1975, from
+memory). She answers in even grades only, low or high by temper (assumed).
+"""
 
 from __future__ import annotations
 
@@ -16,15 +37,6 @@ from engine.bench.worlds.world import (
     Rated,
     World,
 )
-
-# World "slow-gut": what cannot be taken up waits in the gut, and a blur is water under the skin.
-#
-# Uptake from the gut has a daily most (Jentjens and Jeukendrup: about 60 to 90 g an hour while at
-# exercise, from memory; assumed lower in a rested, low-fibre week), the rest waits and weighs. The
-# store follows a share of what is taken up, falling as it fills (Katz and Lowell-like saturation,
-# assumed). A blur is water: carbohydrate over what was stored draws it under the skin the same day and
-# it goes as fast (assumed: coaches who cut back on the last day "to dry out"). Water 2.7 g/g (Hall
-# 2011), and wandering salt. Her grades are thirds of the scale: low, middle, high (assumed: coarse).
 
 
 class SlowGut(World):
@@ -93,17 +105,6 @@ class SlowGut(World):
             fullness=coarse, sharpness=4.4 - 1.5 * now[BLUR] + who["critic"] + 0.45 * chance[1]
         )
 
-
-# World "two-phase": fast then slow synthesis by the hour, and a spill that shows the same day.
-#
-# Muscle takes glucose up several times faster while it is nearly empty, without insulin, and slowly
-# with insulin afterwards (Price et al. 1994; first-hours rates of Flynn 2020, Greiwe 1999). A fixed
-# share of what is absorbed is burnt at once (Acheson 1988: a quarter to a third of a load), and a
-# fixed amount a day, whatever the store. Excess past a ration is in the skin by evening and half gone
-# in a day (assumed: many coaches see the spill the same day). Flat is seen late: what an athlete feels
-# and a judge sees levels off towards the ceiling (assumed: a logarithm, as sensations go). Water 3.3
-# g/g at once (Kreitzman 1992: 3 to 4 parts), and some held with insulin's sodium (DeFronzo 1975, from
-# memory). She answers in even grades only, low or high by temper (assumed).
 
 HOURS, EATING = 24, 16
 PHASE_ENDS = 0.24  # of the ceiling: 35 mmol of 150 (Price 1994)

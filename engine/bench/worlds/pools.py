@@ -1,4 +1,27 @@
-"""Worlds where what spills, or is stored, goes into pools of its own."""
+"""Worlds where what spills, or is stored, goes into pools of its own.
+
+World "pool": what spills stays, and the body learns to burn it.
+
+The store fills straight on to a hard ceiling (assumed); its size differs widely, with a long tail
+(Areta and Hopkins 2018: SD of 132 in 462 mmol/kg dry between people). What spills goes into a pool
+that shows at once and drains over days (assumed: coaches who "start the load early to let it clear").
+Burning of the excess rises with each day of it (Acheson 1988: fat made from carbohydrate grows over
+the first days of a massive load). Four grams of water a gram (Kreitzman 1992, upper), half of it a
+day late (assumed). Flat is seen only far down, and costs slowly (assumed). Her answers regress to
+her usual grade (a known failing of scales: Stevens and Greenbaum 1966, from memory).
+
+World "two-pools": two pools of glycogen in one muscle, a gut with an hourly most, slow water.
+
+Small grains fill first and fast, large ones slowly after them and only with much on offer (Adamo
+and Graham 1998: proglycogen within a day, macroglycogen over three, from memory). The gut passes
+no more than so much a waking hour (Jeukendrup 2004: 60 to 70 g of glucose, from memory); what is
+over waits and is lost by half (assumed). What is neither stored nor burnt draws water with salt,
+which comes a day late and leaves slowly (assumed: the "held" look). Her grades rest on an anchor:
+she judges the change against her first mornings, drifts down as the diet wears on, and hardly
+uses grades over eight (Stevens and Greenbaum 1966 on avoided ends of scales, from memory; the
+drift is assumed). Rules are not set on it; the tracker's noise and a debrief's stated doubt were
+chosen with it in view.
+"""
 
 from __future__ import annotations
 
@@ -16,16 +39,6 @@ from engine.bench.worlds.world import (
     Rated,
     World,
 )
-
-# World "pool": what spills stays, and the body learns to burn it.
-#
-# The store fills straight on to a hard ceiling (assumed); its size differs widely, with a long tail
-# (Areta and Hopkins 2018: SD of 132 in 462 mmol/kg dry between people). What spills goes into a pool
-# that shows at once and drains over days (assumed: coaches who "start the load early to let it clear").
-# Burning of the excess rises with each day of it (Acheson 1988: fat made from carbohydrate grows over
-# the first days of a massive load). Four grams of water a gram (Kreitzman 1992, upper), half of it a
-# day late (assumed). Flat is seen only far down, and costs slowly (assumed). Her answers regress to
-# her usual grade (a known failing of scales: Stevens and Greenbaum 1966, from memory).
 
 
 class Pool(World):
@@ -90,18 +103,6 @@ class Pool(World):
         clear = 4.2 - 1.3 * now[BLUR] + who["fat_eye"]
         return Rated(fullness=fullness + 0.55 * chance[0], sharpness=clear + 0.45 * chance[1])
 
-
-# World "two-pools": two pools of glycogen in one muscle, a gut with an hourly most, slow water.
-#
-# Small grains fill first and fast, large ones slowly after them and only with much on offer (Adamo
-# and Graham 1998: proglycogen within a day, macroglycogen over three, from memory). The gut passes
-# no more than so much a waking hour (Jeukendrup 2004: 60 to 70 g of glucose, from memory); what is
-# over waits and is lost by half (assumed). What is neither stored nor burnt draws water with salt,
-# which comes a day late and leaves slowly (assumed: the "held" look). Her grades rest on an anchor:
-# she judges the change against her first mornings, drifts down as the diet wears on, and hardly
-# uses grades over eight (Stevens and Greenbaum 1966 on avoided ends of scales, from memory; the
-# drift is assumed). Rules are not set on it; the tracker's noise and a debrief's stated doubt were
-# chosen with it in view.
 
 WAKING_H = 15
 SMALL = 0.55  # of the ceiling are small grains

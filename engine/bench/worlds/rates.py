@@ -1,4 +1,28 @@
-"""Worlds where uptake and burning follow the intake of the days before."""
+"""Worlds where uptake and burning follow the intake of the days before.
+
+World "flux": burning follows what is eaten, and the ceiling falls back from day to day.
+
+Carbohydrate burning adapts to intake within days (Hall et al. 2010; McDevitt 2000, from memory), so
+the first load day stores most. How high the store may go depends on how hard the muscle was emptied
+before, and falls back (Bergstrom and Hultman 1966: the exercised leg took twice as much; Goforth
+1997, from memory). A spill shows half the same day, half the next. Water 3 g/g; insulin has the
+kidneys hold sodium for two days or so and then let go (DeFronzo 1975, from memory); an athlete short
+of food holds water that leaves at once when she eats (assumed; common practice calls it a whoosh).
+What she answers is anchored to yesterday's answer (assumed).
+
+World "set-point": stores that are held near a set point, a load that wears off, and moods.
+
+Muscle takes up in proportion to how far it is under a set point that each load day lifts, and
+leaks back towards it (Goforth 1997: a raised store falls back only over days; that the point
+moves is assumed). Burning is what is on offer to a power (assumed). A spill is the sum of two
+days' excess over what the body tells as usual (assumed: "two big days in a row"). Water is 3.4
+g/g (Kreitzman 1992), and stress holds some that leaves with the first carbohydrate (assumed;
+common practice). Fullness is felt as the rise over yesterday and the level, about half each
+(assumed: people notice what changes); sharpness goes down with held water as well, and with the
+athlete's mood of the day, which moves both answers the same way (assumed: a bad day looks bad in
+every mirror). Rules are not set on it; the tracker's noise and a debrief's stated doubt were
+chosen with it in view.
+"""
 
 from __future__ import annotations
 
@@ -16,16 +40,6 @@ from engine.bench.worlds.world import (
     Rated,
     World,
 )
-
-# World "flux": burning follows what is eaten, and the ceiling falls back from day to day.
-#
-# Carbohydrate burning adapts to intake within days (Hall et al. 2010; McDevitt 2000, from memory), so
-# the first load day stores most. How high the store may go depends on how hard the muscle was emptied
-# before, and falls back (Bergstrom and Hultman 1966: the exercised leg took twice as much; Goforth
-# 1997, from memory). A spill shows half the same day, half the next. Water 3 g/g; insulin has the
-# kidneys hold sodium for two days or so and then let go (DeFronzo 1975, from memory); an athlete short
-# of food holds water that leaves at once when she eats (assumed; common practice calls it a whoosh).
-# What she answers is anchored to yesterday's answer (assumed).
 
 FULLNESS, SHARPNESS = "felt_full", "felt_sharp"
 
@@ -116,20 +130,6 @@ class Flux(World):
         return Rated(
             fullness=now[FULLNESS] + 0.5 * chance[0], sharpness=now[SHARPNESS] + 0.35 * chance[1]
         )
-
-
-# World "set-point": stores that are held near a set point, a load that wears off, and moods.
-#
-# Muscle takes up in proportion to how far it is under a set point that each load day lifts, and
-# leaks back towards it (Goforth 1997: a raised store falls back only over days; that the point
-# moves is assumed). Burning is what is on offer to a power (assumed). A spill is the sum of two
-# days' excess over what the body tells as usual (assumed: "two big days in a row"). Water is 3.4
-# g/g (Kreitzman 1992), and stress holds some that leaves with the first carbohydrate (assumed;
-# common practice). Fullness is felt as the rise over yesterday and the level, about half each
-# (assumed: people notice what changes); sharpness goes down with held water as well, and with the
-# athlete's mood of the day, which moves both answers the same way (assumed: a bad day looks bad in
-# every mirror). Rules are not set on it; the tracker's noise and a debrief's stated doubt were
-# chosen with it in view.
 
 
 class SetPoint(World):
