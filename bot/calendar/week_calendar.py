@@ -15,7 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.calendar import words
 from bot.core.timing.instants import local_instant
-from bot.decision.care import rests
+from bot.decision.to_athlete import rests
 from bot.decision.words_target import resting_line
 from bot.event.stage import day as stage_day
 from bot.food import words_day as food_words

@@ -72,8 +72,7 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
     rows = [turn.session.get(AlertRow, number) for number in numbers]
     missed = [row for row in rows if row is not None and _went_past(turn.session, row, person)]
     if missed:
-        text = words.missed_alerts(len(missed))
-        say_to(turn, person, text)
+        say_to(turn, person, words.missed_alerts(len(missed)))
     for row in missed:
         if row.acknowledged_at is None:
             delivery.send(turn, row, person)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.alerts.buttons import Do, OnAlert
-from bot.athlete import words_why as why_words
+from bot.athlete import words as why_words
 from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, FORECAST_USE, ChosenUse, OfDaysOut
 from bot.coach.card.card import card

@@ -42,12 +42,10 @@ from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
 from bot.decision import words_forecast_use as forecast_words
-from bot.decision.buttons import HOLD
+from bot.decision.buttons import EYE, HOLD, WHAT_IF
 from bot.decision.eye import words as eye_words
-from bot.decision.eye.buttons import EYE
 from bot.decision.holding import words as hold_words
 from bot.decision.replay import words as replay_words
-from bot.decision.replay.buttons import WHAT_IF
 from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
 from bot.food import words_coach as food_words
