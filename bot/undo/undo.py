@@ -11,7 +11,7 @@ from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
-from bot.coach.history.view import in_words, when, who
+from bot.coach.history import in_words, when, who
 from bot.core.chat.outbox import ARRIVED, Button, Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
