@@ -9,6 +9,7 @@ from sqlalchemy import Engine
 from bot.operation.backup import BackupError, Contents, fill
 from bot.operation.rows import count_in, lines_of, snapshot, tables_in
 from bot.store.migrate import revision_of
+from bot.store.shares import shares_of
 from bot.store.sole import LeaderLease
 
 
@@ -21,9 +22,9 @@ def move(source: Engine, target: Engine) -> Contents:
     revision = revision_of(source)
     if revision is None:
         raise BackupError("the database to move is empty")
-    rights = [LeaderLease(source, name) for name in ("poll", "send")]
+    polling, sending = LeaderLease(source, "poll"), shares_of(source)
     try:
-        if not all(right.hold() for right in rights):
+        if not (polling.hold() and sending.hold_alone()):
             raise BackupError("the bot still runs on the old database; stop it first")
         with snapshot(source) as connection:
             tables = {table.name: table for table in tables_in(connection)}
@@ -31,8 +32,8 @@ def move(source: Engine, target: Engine) -> Contents:
             fill(target, revision, lambda name: lines_of(connection, tables[name]), counts)
             _compare(source, target)
     finally:
-        for right in rights:
-            right.release()
+        polling.release()
+        sending.release()
     return Contents(counts, 0)
 
 

@@ -171,8 +171,7 @@ def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
 
 def say_frozen(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     name = name_of(turn.session, profile.person_id)
-    text = words.frozen(name, self_coached=coach.id == profile.person_id)
-    say_to(turn, coach, text)
+    say_to(turn, coach, words.frozen(name, self_coached=coach.id == profile.person_id))
 
 
 class Verdict(NamedTuple):
