@@ -82,6 +82,7 @@ class Letters:
     size: float
     colour: str = INK
     bold: bool = False
+    upright: bool = False
 
 
 class Area(NamedTuple):
@@ -100,6 +101,16 @@ class Paint:
     line: float = 0.0
     hatch: str = ""
     dashed: bool = False
+
+
+class Marker(NamedTuple):
+    """ "o", "s", "D", "^" or "v"; `size` is its width in pixels."""
+
+    shape: str
+    size: float
+    fill: str
+    edge: str = PAPER
+    line: float = 3.0
 
 
 class Canvas:
@@ -123,7 +134,7 @@ class Canvas:
 
     def words(
         self, at: Point, text: str, letters: Letters, *, align: Align = "center",
-        upright: bool = False, room: float | None = None,
+        room: float | None = None,
     ) -> float:  # fmt: skip
         """A text with its capitals (or the whole of two lines, or an upright one) centred there.
 
@@ -131,7 +142,7 @@ class Canvas:
         `room`.
         """
         (x, y), size = at, letters.size
-        whole = upright or "\n" in text
+        whole = letters.upright or "\n" in text
         written = self._page.text(
             x,
             y if whole else y + CAPITALS / 2 * size,
@@ -141,7 +152,7 @@ class Canvas:
             fontsize=size * POINTS_PER_PIXEL,
             color=letters.colour,
             fontweight="bold" if letters.bold else "normal",
-            rotation=90 if upright else 0,
+            rotation=90 if letters.upright else 0,
             linespacing=1.05,
             zorder=6,
         )
@@ -187,11 +198,8 @@ class Canvas:
             )
         )  # fmt: skip
 
-    def mark(
-        self, at: Point, shape: str, *, size: float, fill: str, edge: str = PAPER, line: float = 3.0
-    ) -> None:
-        """One marker: "o", "s", "D", "^" or "v"; `size` is its width in pixels."""
-        x, y = at
+    def mark(self, at: Point, marker: Marker) -> None:
+        x, y, shape, size, fill, edge, line = *at, *marker
         self._page.add_artist(
             Line2D(
                 [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,

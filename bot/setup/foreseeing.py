@@ -19,8 +19,7 @@ from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
 from bot.plan import gate, templates
 from bot.plan.templates import own_template
-from bot.setup.foreseen import Foreseen, Trouble
-from bot.setup.wanted import Wanted
+from bot.setup.foreseen import Foreseen, Trouble, Wanted
 from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow

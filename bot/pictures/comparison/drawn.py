@@ -8,7 +8,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
+from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, drawn
 from bot.pictures.comparison import words
 from bot.pictures.comparison.words import Compared, ComparedWeek
 from bot.pictures.week_picture import words as week_words
@@ -160,9 +160,15 @@ def _weight(strip: Strip) -> None:
         shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
         outside = shape != "o"
         strip.page.mark(
-            here, shape, size=28 if outside else 18, fill=c.VERMILLION if outside else c.INK,
-            edge=c.INK if outside else c.PAPER, line=2,
-        )  # fmt: skip
+            here,
+            Marker(
+                shape,
+                28 if outside else 18,
+                c.VERMILLION if outside else c.INK,
+                edge=c.INK if outside else c.PAPER,
+                line=2,
+            ),
+        )
         strip.page.words(
             (x, strip.top + (24 if unit != "st" else 36)),
             week_words.weight_label(day.weight_kg, unit), Letters(TEXT - 2, bold=True),
@@ -245,9 +251,9 @@ def _scores(strip: Strip, key: str, most: int, *, square: bool) -> None:
             strip.page.line([before[1], here], colour=c.INK, width=4, above=3)
         before = day.days_out, here
         if square:
-            strip.page.mark(here, "s", size=40, fill=c.PAPER, edge=c.INK, line=4)
+            strip.page.mark(here, Marker("s", 40, c.PAPER, edge=c.INK, line=4))
         else:
-            strip.page.mark(here, "o", size=46, fill=c.INK)
+            strip.page.mark(here, Marker("o", 46, c.INK))
         strip.page.words(
             here, str(score), Letters(TEXT - 2, colour=c.INK if square else c.PAPER, bold=True),
         )  # fmt: skip
@@ -263,7 +269,7 @@ def _symptoms(strip: Strip) -> None:
     for day in strip.week.days:
         if day.symptoms:
             x, y = strip.middle(day.days_out), strip.top + 28
-            strip.page.mark((x, y), "D", size=36, fill=c.PAPER, edge=c.VERMILLION, line=6)
+            strip.page.mark((x, y), Marker("D", 36, c.PAPER, edge=c.VERMILLION, line=6))
             strip.page.words((x, y), str(len(day.symptoms)), Letters(TEXT - 3, bold=True))
 
 

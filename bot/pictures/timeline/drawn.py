@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Letters, Paint, drawn
+from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, drawn
 from bot.pictures.timeline import words
 from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.pictures.week_picture import words as week_words
@@ -102,7 +102,7 @@ def _event(page: Canvas, one: Placed, bottom: float) -> None:
     y = LANES_TOP + one.lane * LANE
     shape, fill = SHAPES.get(one.event.kind, SHAPES["trial"])
     page.line([(one.x, y), (one.x, bottom)], colour=c.QUIET, width=3, dashed=True, above=2)
-    page.mark((one.x, y), shape, size=26, fill=fill, edge=c.INK, line=4)
+    page.mark((one.x, y), Marker(shape, 26, fill, edge=c.INK, line=4))
     room = one.x - 40 if one.right else WIDTH - 10 - one.x - 28
     x = one.x - 26 if one.right else one.x + 26
     wide = page.words(
@@ -178,4 +178,4 @@ def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: floa
             points = [(time.x(before[0]), y(before[1])), (time.x(day), y(value))]
             page.line(points, colour=c.INK, width=4, above=4)
         before = day, value
-        page.mark((time.x(day), y(value)), "o", size=12, fill=c.INK, line=1)
+        page.mark((time.x(day), y(value)), Marker("o", 12, c.INK, line=1))

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Letters, Paint
+from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import ChartDay, ChartWeek
 from engine.values.checkin import CoachLook
@@ -181,7 +181,7 @@ def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
     """A mark of a heading's keys."""
 
     def draw(x: float, y: float) -> float:
-        page.mark((x + size / 2, y), shape, size=size, fill=fill)
+        page.mark((x + size / 2, y), Marker(shape, size, fill))
         return size
 
     return draw
@@ -189,8 +189,8 @@ def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
 
 def outside_key(page: Canvas) -> Key:
     def draw(x: float, y: float) -> float:
-        page.mark((x + 15, y), "^", size=30, fill=c.VERMILLION, edge=c.INK)
-        page.mark((x + 49, y), "v", size=30, fill=c.VERMILLION, edge=c.INK)
+        page.mark((x + 15, y), Marker("^", 30, c.VERMILLION, edge=c.INK))
+        page.mark((x + 49, y), Marker("v", 30, c.VERMILLION, edge=c.INK))
         return 64
 
     return draw
@@ -206,7 +206,7 @@ def line_key(page: Canvas) -> Key:
 
 def square_key(page: Canvas) -> Key:
     def draw(x: float, y: float) -> float:
-        page.mark((x + 17, y), "s", size=34, fill=c.PAPER, edge=c.INK, line=5)
+        page.mark((x + 17, y), Marker("s", 34, c.PAPER, edge=c.INK, line=5))
         return 34
 
     return draw

@@ -10,7 +10,7 @@ import math
 from collections.abc import Iterator
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Letters, Paint, Point
+from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, Point
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.layout import (
     EYES,
@@ -73,7 +73,7 @@ def _weight(on: Drawing) -> None:
             page.box(Area(middle - 20, top + 6, 40, WEIGHT_MARKS - 8), Paint(fill=c.PAPER), above=2)
             page.words(
                 (middle, top + WEIGHT_MARKS / 2), words.missed_label(),
-                Letters(TEXT - 1, colour=c.QUIET), upright=True,
+                Letters(TEXT - 1, colour=c.QUIET, upright=True),
             )  # fmt: skip
     weights = [
         (day, y(words.on_scale(day.weight_kg, unit)) if day.weight_kg is not None else None)
@@ -86,9 +86,14 @@ def _weight(on: Drawing) -> None:
         shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
         outside = shape != "o"
         page.mark(
-            (on.columns.middle(day), at), shape, size=38 if outside else 26,
-            fill=c.VERMILLION if outside else c.INK, edge=c.INK if outside else c.PAPER,
-        )  # fmt: skip
+            (on.columns.middle(day), at),
+            Marker(
+                shape,
+                38 if outside else 26,
+                c.VERMILLION if outside else c.INK,
+                edge=c.INK if outside else c.PAPER,
+            ),
+        )
         page.words(
             (on.columns.middle(day), figures), words.weight_label(day.weight_kg, unit),
             Letters(TEXT, bold=True),
@@ -275,7 +280,7 @@ def _fullness(on: Drawing) -> None:
     joined(on, told)
     for day, at in told:
         if at is not None:
-            page.mark((on.columns.middle(day), at), "o", size=50, fill=c.INK)
+            page.mark((on.columns.middle(day), at), Marker("o", 50, c.INK))
             page.words(
                 (on.columns.middle(day), at), str(day.fullness),
                 Letters(TEXT - 1, colour=c.PAPER, bold=True),
@@ -300,7 +305,7 @@ def _sharpness(on: Drawing) -> None:
     joined(on, told)
     for day, at in told:
         if at is not None:
-            page.mark((on.columns.middle(day), at), "s", size=44, fill=c.PAPER, edge=c.INK, line=5)
+            page.mark((on.columns.middle(day), at), Marker("s", 44, c.PAPER, edge=c.INK, line=5))
             page.words(
                 (on.columns.middle(day), at), str(day.sharpness), Letters(TEXT - 1, bold=True)
             )
@@ -326,7 +331,7 @@ def _symptoms(on: Drawing) -> None:
     for day in on.week.days:
         if day.symptoms:
             middle = on.columns.middle(day)
-            on.page.mark((middle, y), "D", size=40, fill=c.PAPER, edge=c.VERMILLION, line=6)
+            on.page.mark((middle, y), Marker("D", 40, c.PAPER, edge=c.VERMILLION, line=6))
             on.page.words((middle, y), str(len(day.symptoms)), Letters(TEXT - 3, bold=True))
 
 

@@ -14,6 +14,7 @@ from bot.drawing.canvas import (
     Area,
     Canvas,
     Letters,
+    Marker,
     Paint,
     drawn,
 )
@@ -80,7 +81,7 @@ def _line(page: Canvas, label: str, share: Share, y: float) -> None:
         Area(low, y - 13, max(high - low, 4), 26),
         Paint(fill=None if few else WASH, edge=BLUE if few else LINES, line=2, dashed=few),
     )  # fmt: skip
-    page.mark((_x(share.share), y), "D" if few else "o", size=24, fill=BLUE)
+    page.mark((_x(share.share), y), Marker("D" if few else "o", 24, BLUE))
     x = min(max(_x(share.share), LEFT + 20), RIGHT - 20)
     page.words((x, y - 32), f"{figures.number(100 * share.share)} %", Letters(26, colour=INK))
 
