@@ -16,7 +16,7 @@ from sqlmodel import Session
 from bot import documents, features, going_first, uploads
 from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
-from bot.coach.history.view import note_to_others
+from bot.coach.history import note_to_others
 from bot.core.chat.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.chat.outbox import menu_shown, say, set_menu
 from bot.core.chat.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
@@ -27,8 +27,7 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.landing import landing
 from bot.landing.persons import House
-from bot.membership.invitations import invitations
-from bot.membership.second import second_coach
+from bot.membership import invitations, second_coach
 from bot.people import coach_settings, locks
 from bot.people.changes import Follows, following
 from bot.people.people import (

@@ -14,8 +14,6 @@ from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
 from bot.debrief.table import FEATURE as DEBRIEF
-from bot.decision.eye.table import FEATURE as EYE
-from bot.decision.replay.table import FEATURE as REPLAY
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
@@ -42,13 +40,11 @@ FEATURES: tuple[Feature, ...] = (
     DECISION,
     DIRECT,
     EVENT,
-    EYE,
     FOOD,
     MEMBERSHIP,
     PICTURES,
     PLAN,
     READINESS,
-    REPLAY,
     SAFETY,
     SETUP,
     SHEETS,

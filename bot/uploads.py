@@ -14,7 +14,7 @@ from bot.pictures.photos import photos
 from bot.pictures.photos import words as photo_words
 from bot.pictures.photos.photos import order
 from bot.setup import many
-from bot.setup.roster_sheet.reading import Roster, is_roster, read_roster
+from bot.setup.roster_sheet import Roster, is_roster, read_roster
 from bot.sheets import sheets
 from bot.sheets import words as sheet_words
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES

@@ -66,7 +66,6 @@ def gathered(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
         lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
         turn.session.add(lead)
     return left
-    return left
 
 
 def _in_one(opened: Sequence[AlertRow]) -> list[list[AlertRow]]:

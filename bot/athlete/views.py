@@ -9,7 +9,7 @@ from sqlmodel import col, select
 
 from bot.alerts.notes import quiet_now
 from bot.athlete import words
-from bot.athlete import words_why as why_words
+from bot.athlete import words as why_words
 from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
@@ -18,10 +18,9 @@ from bot.core.chat.outbox import Button, Delivery, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
-from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.signoff import waiting_line
-from bot.decision.to_athlete import told_whole, told_why
+from bot.decision.to_athlete import care_for, told_whole, told_why
 from bot.dialogue import asking
 from bot.dialogue.flow import zone_of
 from bot.event import season
@@ -194,16 +193,14 @@ def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:
         )  # the next figure is in these
     record(turn, profile.person_id, Change.SETTINGS, by=person.id, flow=question.flow)
     schedule(turn, profile)
-    text = words.settings_changed(_settings_lines(profile))
-    say_to(turn, person, text)
+    say_to(turn, person, words.settings_changed(_settings_lines(profile)))
 
 
 def pause(turn: Act) -> None:
     profile = active(turn, turn.person)
     if profile is not None:
         _set_status(turn, turn.person, profile, AthleteStatus.PAUSED)
-        text = on_your_own.paused() if is_own_coach(profile) else words.paused()
-        say_to(turn, turn.person, text)
+        say_to(turn, turn.person, on_your_own.paused() if is_own_coach(profile) else words.paused())
 
 
 def resume(turn: Act) -> None:

@@ -14,10 +14,10 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.calendar import words
-from bot.calendar.coach_calendar import drawn_for_coach
-from bot.calendar.week_calendar import Drawn, drawn
+from bot.calendar.week_calendar import Drawn, drawn, drawn_for_coach
 from bot.core.chat.cards import OnCalendar
 from bot.core.chat.outbox import Delivery, Topic, send_document
+from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
@@ -25,7 +25,7 @@ from bot.people.rights import athletes_seen_by
 from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.event import CalendarRow
-from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
@@ -302,3 +302,35 @@ def _row_of(session: Session, reader: Person, event: EventRow) -> CalendarRow | 
 def _may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
     own = reader.id == profile.person_id
     return own or own_athlete(session, reader, profile.person_id) is not None
+
+
+ANEW = "calendar"
+# Our own choice: a coach who changes five numbers in a row brings one file, not five.
+STILL_FOR = timedelta(minutes=5)
+
+
+def look_at_moved(turn: Turn, moved: list[HistoryRow]) -> None:
+    """Whether what was kept in a use case makes a file that was given out stale."""
+    for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
+        calendar_stale(turn, athlete_id)
+
+
+def calendar_stale(turn: Turn, athlete_id: int) -> None:
+    """Something was kept about the athlete that can matter to a file given out: look soon."""
+    given_out = (
+        select(CalendarRow.id)
+        .join(EventRow)
+        .where(CalendarRow.athlete_id == athlete_id, EventRow.active)
+    )
+    profile = turn.session.get(AthleteProfile, athlete_id)
+    of_all = select(CalendarRow.id).where(
+        CalendarRow.reader_id == (profile.coach_id if profile is not None else None),
+        CalendarRow.athlete_id != CalendarRow.reader_id,
+    )  # a coach's file holds all their athletes, new ones too
+    if not any(turn.session.exec(query).first() for query in (given_out, of_all)):
+        return
+    agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kinds=[ANEW])
+    agenda.put(
+        turn.session, agenda.Named(Subject.ATHLETE(athlete_id), turn.now.date(), ANEW),
+        due_at=turn.now + STILL_FOR, again=True,
+    )  # fmt: skip

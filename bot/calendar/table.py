@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from bot.calendar import file, stale, words
-from bot.calendar import file as calendar_file
-from bot.calendar.stale import ANEW
+from bot.calendar import file, words
+from bot.calendar.file import ANEW
 from bot.core.chat import cards
 from bot.core.chat.routes import ATHLETE, COACH, Command, Duty, tap, view
 from bot.dialogue.feature import After, Feature
@@ -15,9 +14,9 @@ FEATURE = Feature(
         Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260, can_wait=True),
     ),
     taps=(tap(cards.CALENDAR_FILE, ATHLETE | COACH, file.tapped, words.not_here),),
-    on_card=(view(cards.CALENDAR, calendar_file.on_card),),
+    on_card=(view(cards.CALENDAR, file.on_card),),
     duties=(
         Duty(ANEW, file.send_anew, "the hour at which a changed week makes a new calendar file"),
     ),
-    after=(After(following(Follows.CALENDAR), stale.look_at_moved),),
+    after=(After(following(Follows.CALENDAR), file.look_at_moved),),
 )

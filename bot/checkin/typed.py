@@ -290,8 +290,7 @@ def _edited_line(
     turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow, today: date
 ) -> None:
     if row.date != today:
-        text = words.too_late_to_change(figures.long_day(row.date))
-        say_to(turn, person, text)
+        say_to(turn, person, words.too_late_to_change(figures.long_day(row.date)))
         return
     old = answers_of(turn.session, profile, row)
     report = read_told(turn.incoming.text, known_of(old, ()))

@@ -6,9 +6,9 @@ from datetime import time
 
 from sqlmodel import Session
 
+from bot.coach import digest, flow_digest
 from bot.coach.buttons import SETTINGS, CoachSetting, OnSettings
-from bot.coach.digest import digest, words
-from bot.coach.digest.flow import DIGEST, QUIET, ZONE
+from bot.coach.flow_digest import DIGEST, QUIET, ZONE
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
@@ -83,19 +83,19 @@ def _view(session: Session, coach: Person, settings: CoachSettings) -> tuple[str
         if settings.quiet_from is not None and settings.quiet_to is not None
         else None
     )
-    text = words.settings(settings.digest_at, zone_of_coach(session, coach), quiet)
+    text = flow_digest.settings(settings.digest_at, zone_of_coach(session, coach), quiet)
     return text, [
         [
-            Button(words.time_button(is_on=is_on), SETTINGS(CoachSetting.DIGEST)),
-            *([Button(words.off_button(), SETTINGS(CoachSetting.OFF))] if is_on else []),
+            Button(flow_digest.time_button(is_on=is_on), SETTINGS(CoachSetting.DIGEST)),
+            *([Button(flow_digest.off_button(), SETTINGS(CoachSetting.OFF))] if is_on else []),
         ],
         [
-            Button(words.quiet_button(), SETTINGS(CoachSetting.QUIET)),
+            Button(flow_digest.quiet_button(), SETTINGS(CoachSetting.QUIET)),
             *(
-                [Button(words.quiet_off_button(), SETTINGS(CoachSetting.QUIET_OFF))]
+                [Button(flow_digest.quiet_off_button(), SETTINGS(CoachSetting.QUIET_OFF))]
                 if quiet
                 else []
             ),
         ],
-        [Button(words.zone_button(), SETTINGS(CoachSetting.ZONE))],
+        [Button(flow_digest.zone_button(), SETTINGS(CoachSetting.ZONE))],
     ]

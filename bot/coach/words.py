@@ -1,4 +1,4 @@
-"""What a coach reads of their athletes: the roster, one athlete's card, notes and messages."""
+"""What a coach reads of their athletes: the roster, one athlete's card and its pages, messages."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
@@ -210,3 +210,24 @@ coach_unreachable = SentenceOn(
     "I can't reach {coach} here any more. Until {coach} is back, alerts about their "
     "athletes come to you at once. Please tell them."
 )
+
+
+PAGES = {"plan": mark("Plan …"), "event": mark("Event …"), "person": mark("Person …")}
+_WHAT = {
+    "plan": mark("{name}: plan, limits, and how the figures come about."),
+    "event": mark("{name}: events, the event day, and what came of it."),
+    "person": mark("{name}: answers, earlier weeks, and who coaches."),
+}
+_OWN = {
+    "plan": mark("Your plan and limits, and how the figures come about."),
+    "event": mark("Your events, the event day, and what came of it."),
+    "person": mark("Your answers, earlier weeks, and who coaches."),
+}
+
+
+def page_button(key: str) -> str:
+    return tr(PAGES[key])
+
+
+def head(name: str, key: str, *, self_coached: bool) -> str:
+    return tr(_OWN[key]) if self_coached else tr(_WHAT[key], name=figures.capital(name))

@@ -15,11 +15,13 @@ from bot.alerts import words_athlete as safety
 from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import words_target as words
-from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.decision.signoff import signoff
 from bot.decision.to_athlete import (
+    OF_EATING_AND_MOOD,
+    WARNED,
     Before,
     answer_of_now,
+    care_for,
     reason_of,
     send_target,
     stands,

@@ -264,8 +264,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
                 messages.deliver(turn, coach, one, answers["_text"])
         return
     if to == OWN and own is not None:
-        text = from_athlete(turn, own, notes.Wrote(answers["_text"]))
-        say_to(turn, coach, text)
+        say_to(turn, coach, from_athlete(turn, own, notes.Wrote(answers["_text"])))
         return
     profile = own_athlete(turn.session, coach, int(str(to))) if str(to).isdigit() else None
     if profile is None:

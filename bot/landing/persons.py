@@ -15,7 +15,7 @@ from bot.coach.card import card
 from bot.core.chat.outbox import SILENTLY
 from bot.core.chat.routes import COACHING, Command
 from bot.core.turn import ChatTurn, Turn
-from bot.decision.care import care_for
+from bot.decision.to_athlete import care_for
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_about_drink, asks_about_food, requested
 from bot.direct import passing_on, words
@@ -202,8 +202,7 @@ def go_on(it: Landing) -> None:
         asking.remind(it.turn, it.person, latest, flows, sentence)
         return
     if is_of_thirst(it.text):
-        told = tell_coach(it, it.text, words.may_drink_told)
-        _say_and_remind(it, f"{words.may_drink()} {told}")
+        _say_and_remind(it, f"{words.may_drink()} {tell_coach(it, it.text, words.may_drink_told)}")
         return
     if _of_a_mild_doubt(it):
         return

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act
-from bot.membership import words_language as words
+from bot.membership import words
 from bot.membership.buttons import LANGUAGE, Language
 from bot.people.coach_settings import roster_stale
 from bot.people.people import language_of, speaking_to

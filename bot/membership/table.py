@@ -5,53 +5,53 @@ from __future__ import annotations
 from bot.core.chat.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import After, Feature
-from bot.membership import buttons, ending, language, leaving
-from bot.membership import words_language as words
-from bot.membership import words_leaving as leaving_words
+from bot.membership import (
+    buttons,
+    ending,
+    flow_invitations,
+    invitations,
+    language,
+    second_coach,
+    words,
+)
 from bot.membership.deletion import athlete as deletion
 from bot.membership.deletion import told_others
 from bot.membership.deletion import words as deletion_words
-from bot.membership.invitations import invitations
-from bot.membership.invitations import words as invitation_words
-from bot.membership.invitations.flow import CHANGE_COACH
+from bot.membership.flow_invitations import CHANGE_COACH
+from bot.membership.flow_second import SECOND
 from bot.membership.my_data import handing_out
-from bot.membership.my_data import words as my_data_words
-from bot.membership.onboarding import health_screen, later, onboarding
+from bot.membership.onboarding import onboarding
 from bot.membership.onboarding.flow import LATER, ONBOARDING
 from bot.membership.onboarding.flow_measures import MEASURES
-from bot.membership.second import second_coach
-from bot.membership.second.flow import SECOND
 from bot.people.changes import Change
 
 _OR_FORMER = ANYONE_KNOWN | FORMER
 
 FEATURE = Feature(
     commands=(
-        Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
-        Command(
-            "mydata", _OR_FORMER, handing_out.hand_out, my_data_words.menu, rank=115, can_wait=True
-        ),
+        Command("leave", ATHLETE, ending.ask, words.leave_menu, rank=110),
+        Command("mydata", _OR_FORMER, handing_out.hand_out, words.menu, rank=115, can_wait=True),
         Command("delete_my_data", _OR_FORMER, deletion.ask, deletion_words.deletion_menu, rank=120),
         Command(
-            "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
+            "invite", COACH, invitations.invite_athlete, flow_invitations.invite_menu, rank=190
         ),
         Command(
-            "contact", COACH, invitations.invite_contact, invitation_words.contact_menu, rank=200
+            "contact", COACH, invitations.invite_contact, flow_invitations.contact_menu, rank=200
         ),
         Command(
-            "selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu, rank=220
+            "selfcoach", COACH, invitations.self_coach, flow_invitations.selfcoach_menu, rank=220
         ),
         Command("language", ANYONE_KNOWN, language.show, words.language_menu, rank=290),
     ),
     taps=(
-        tap(buttons.LEAVE, ATHLETE, leaving.tapped),
+        tap(buttons.LEAVE, ATHLETE, ending.tapped),
         tap(buttons.GONE, _OR_FORMER, deletion.tapped),
         tap(buttons.CONTACT_REMOVE, COACH, invitations.contact_tapped),
-        tap(buttons.MORE, ATHLETE, later.tapped),
+        tap(buttons.MORE, ATHLETE, onboarding.tapped),
         tap(buttons.LANGUAGE, ANYONE_KNOWN, language.choose, words.not_there),
     ),
     on_card=(
-        view(buttons.ASK_MEASURES, health_screen.ask_measures),
+        view(buttons.ASK_MEASURES, onboarding.ask_measures),
         view(buttons.SECOND, second_coach.show_second, first_coach_only=True),
         view(buttons.SECOND_ASK, second_coach.ask_second, first_coach_only=True),
         view(buttons.SECOND_END, second_coach.end_second, first_coach_only=True),
@@ -61,8 +61,8 @@ FEATURE = Feature(
     ),
     flows=(
         FlowBinding(ONBOARDING, onboarding.finish),
-        FlowBinding(LATER, later.given),
-        FlowBinding(MEASURES, health_screen.measured),
+        FlowBinding(LATER, onboarding.given),
+        FlowBinding(MEASURES, onboarding.measured),
         FlowBinding(SECOND, invitations.second_given),
         FlowBinding(CHANGE_COACH, invitations.coach_change_answered),
     ),
@@ -79,5 +79,5 @@ FEATURE = Feature(
             "a second look for the name of somebody who is gone",
         ),
     ),
-    after=(After((Change.EVENT_SET,), later.ask_for_new_events),),
+    after=(After((Change.EVENT_SET,), onboarding.ask_for_new_events),),
 )

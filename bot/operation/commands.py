@@ -135,7 +135,7 @@ def setup(_settings: Settings, _given: argparse.Namespace) -> int:
 
 def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
     from bot.core.turn import Context, Turn  # noqa: PLC0415
-    from bot.membership.invitations.invitations import invite_coach_command  # noqa: PLC0415
+    from bot.membership.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 

@@ -208,15 +208,15 @@ def _running(settings: Settings) -> Iterator[Finding]:
     from sqlmodel import Session  # noqa: PLC0415
 
     from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.sole import LeaderLease  # noqa: PLC0415
+    from bot.store.shares import shares_of  # noqa: PLC0415
     from bot.watching.backlog import backlog  # noqa: PLC0415
     from bot.watching.watch import troubles  # noqa: PLC0415
 
     try:
         engine = make_engine(settings.database_url)
-        right = LeaderLease(engine, "send")
-        free = right.hold()
-        right.release()
+        sending = shares_of(engine)
+        free = sending.hold_alone()
+        sending.release()
         with Session(engine) as session:
             wrong = troubles(backlog(session, datetime.now(UTC)))
     except (SQLAlchemyError, OSError, sqlite3.Error):

@@ -8,8 +8,8 @@ from sqlalchemy import func
 from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
-from bot.membership.invitations import words
-from bot.membership.invitations.invitations import InviteKind
+from bot.membership import flow_invitations
+from bot.membership.invitations import InviteKind
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, Person
 
@@ -78,7 +78,7 @@ def revoke_coach(turn: Turn, number: int) -> str | None:
         if invite.used_at is None:
             invite.expires_at = min(invite.expires_at, turn.now)
             session.add(invite)
-    say_to(turn, coach, words.no_longer_a_coach)
+    say_to(turn, coach, flow_invitations.no_longer_a_coach)
     return None
 
 

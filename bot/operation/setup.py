@@ -17,7 +17,7 @@ from dotenv import set_key
 from telegram.error import InvalidToken, TelegramError
 
 from bot.core.turn import Context, Turn
-from bot.membership.invitations.invitations import InviteKind, invitation_link, make_invite, spaced
+from bot.membership.invitations import InviteKind, invitation_link, make_invite, spaced
 from bot.operation.doctor import ask_telegram
 from bot.operation.installation import migrated
 from bot.settings import DOTENV, PREFIX, Settings, SettingsError, load_settings

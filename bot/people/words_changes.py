@@ -145,8 +145,7 @@ SIGNED = {
 
 def signed(detail: Detail) -> str:
     message = SIGNED[detail["status"]]
-    said = tr(message, figure=_grams(detail), day=day(detail))
-    return _with_reason(said, detail)
+    return _with_reason(tr(message, figure=_grams(detail), day=day(detail)), detail)
 
 
 #: Readings, and what a doubtful word was asked about, kept beside complaints.

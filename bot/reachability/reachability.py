@@ -23,7 +23,7 @@ from bot.decision import to_athlete
 from bot.decision.signoff import signoff
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
-from bot.membership.second import words as second_words
+from bot.membership import flow_second
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, local_date, profile_of, record
 from bot.people.rights import given_to, others_coaching
@@ -72,8 +72,7 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
     rows = [turn.session.get(AlertRow, number) for number in numbers]
     missed = [row for row in rows if row is not None and _went_past(turn.session, row, person)]
     if missed:
-        text = words.missed_alerts(len(missed))
-        say_to(turn, person, text)
+        say_to(turn, person, words.missed_alerts(len(missed)))
     for row in missed:
         if row.acknowledged_at is None:
             delivery.send(turn, row, person)
@@ -138,7 +137,7 @@ def became_unreachable(turn: Turn, person: Person) -> None:
         say_to(turn, coach, partial(coach_words.contact_unreachable, person.first_name))
     for coach_id in dict.fromkeys(row.coach_id for row in given_to(turn.session, person)):
         coach = get_person(turn.session, coach_id)
-        say_to(turn, coach, partial(second_words.unreachable, person.first_name))
+        say_to(turn, coach, partial(flow_second.unreachable, person.first_name))
     if person.is_coach:
         contact = second_contact(turn.session, person)
         if contact is not None and athletes_of(turn.session, person):

@@ -18,7 +18,7 @@ from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Act, Turn
-from bot.decision.care import OF_EATING_AND_MOOD, WARNED
+from bot.decision.to_athlete import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import (

@@ -22,13 +22,13 @@ from bot.app import App
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
-from bot.membership.invitations.invitations import invite_coach_command
+from bot.membership.invitations import invite_coach_command
 from bot.rehearsal.chats import Chats, Key, Message, Show
 from bot.rehearsal.demo.cast import CURTAIN, Player
 from bot.settings import Settings
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
-from bot.store.sole import LeaderLease
+from bot.store.shares import shares_of
 from bot.store.tables import setting
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
@@ -237,10 +237,10 @@ class Driver:
 
     def _take_up(self, *, is_new: bool) -> datetime:
         """Bring the file into shape; returns the instant at which the rehearsal stands."""
-        right = LeaderLease(self.engine, "send")
-        if not right.hold():
+        sending = shares_of(self.engine)
+        if not sending.hold_alone():
             raise NotARehearsal(f"{self._file} is in use by another brimline; name another file.")
-        right.release()
+        sending.release()
         if not is_new:
             return self._kept_clock()
         upgrade_to_head(self.engine)

@@ -36,12 +36,10 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     symptom = Symptom(question.answers["_symptom"])
     if question.answers["sure"]:
         doubts.settled(turn, profile, question, doubts.TOLD)
-        told = Told(symptoms=(symptom,), words=question.answers["_words"])
-        bring(turn, person, profile, told)
+        bring(turn, person, profile, Told(symptoms=(symptom,), words=question.answers["_words"]))
         return
     doubts.settled(turn, profile, question, doubts.NO, words=_typed(turn))
-    text = words.doubtful_cleared(who_knows(turn, person, profile))
-    say_to(turn, person, text)
+    say_to(turn, person, words.doubtful_cleared(who_knows(turn, person, profile)))
     if has_agreed(turn.session, person):
         cleared(turn, profile, symptom.value)
 
@@ -88,8 +86,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
         doubts.settled(turn, profile, other, by, words=_typed(turn))
     if how == FINE:
         doubts.settled(turn, profile, question, by, words=_typed(turn))
-        text = words.glad_you_are_fine(who_knows(turn, person, profile))
-        say_to(turn, person, text)
+        say_to(turn, person, words.glad_you_are_fine(who_knows(turn, person, profile)))
     elif how == EMERGENCY:
         doubts.settled(turn, profile, question, by)
         bring(turn, person, profile, Told(emergency=True, words=said))

@@ -15,14 +15,13 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.alerts import words_advice as advice
-from bot.alerts import words_athlete as safety_words
 from bot.alerts import words_athlete as words
 from bot.alerts.words import AGAIN, TO_THIRST
 from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
-from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for, rests
+from bot.decision.to_athlete import OF_EATING_AND_MOOD, WARNED, care_for, rests
 from bot.people.changes import Change
 from bot.people.people import get_person, has_agreed, is_own_coach, local_date, name_of, record
 from bot.people.telling import say_to
@@ -225,9 +224,9 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_t
     if any(entry.startswith(DRANK_IN_AN_HOUR) for entry in told.readings):
         parts.append(advice.drank_too_fast(coach))
     if {FlagId.AFTER_SHOW_COMPLAINT, FlagId.LOW_SODIUM} <= found:
-        parts += [advice.low_sodium(coach), safety_words.and_no_large_meals()]
+        parts += [advice.low_sodium(coach), words.and_no_large_meals()]
     elif FlagId.AFTER_SHOW_COMPLAINT in found:
-        parts.append(safety_words.look_into_it(coach, self_coached=not coach))
+        parts.append(words.look_into_it(coach, self_coached=not coach))
     elif FlagId.LOW_SODIUM in found:
         parts.append(advice.low_sodium(coach))
     elif told.symptoms:
@@ -316,7 +315,7 @@ def _answer_before_consent(found: Told, *, self_coached: bool) -> str:
         gentle,
         advice.too_fast() if found.readings else "",
         advice.advice(body),
-        safety_words.stays_with_you(self_coached=self_coached),
+        words.stays_with_you(self_coached=self_coached),
         words.if_worse(),
     ]
     return "\n\n".join(part for part in parts if part)

@@ -1,26 +1,111 @@
-"""From what was foreseen to what is done: shown, asked about with each reason, then all or nothing."""
+"""From what was foreseen to what is done: told, asked about with each reason, then all or nothing."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, time, timedelta
+from typing import Any
 
 from bot.core.turn import Turn
 from bot.dialogue import asking
+from bot.event import flow_asks
 from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.flow_fit import limit_moves
 from bot.plan.flow_review import findings_text
-from bot.setup import telling, words
+from bot.setup import words, words_sheet
 from bot.setup.flow import LEAVE, SETUP_SURE
 from bot.setup.foreseeing import foresee
-from bot.setup.foreseen import Foreseen, Trouble
+from bot.setup.foreseen import Foreseen, Trouble, Wanted, as_json, of_json
 from bot.setup.putting import put
-from bot.setup.wanted import Wanted, as_json, of_json
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.common import cancelled
+from bot.words.names import shape_words
+from engine.planning.drafting.bridge import BRIDGE
+from engine.planning.drafting.draft import SHAPES
+from engine.safety import Level
+from engine.values.athlete import WeighIn
+from engine.values.checkin import TargetLook
+
+
+def parts(seen: Foreseen) -> list[str]:
+    """What would be, in short pieces; one piece where nothing would change."""
+    if not seen.changes or seen.profile is None:
+        return [words.stays_line()]
+    wanted, event = seen.wanted, seen.event
+    found = [
+        words.event_lines(
+            kind=wanted.kind,
+            day=date.fromisoformat(wanted.day),
+            class_name=wanted.class_name or (event.class_name if event is not None else ""),
+            moved_from=(event.kind, event.day) if event is not None and seen.moves else None,
+            new=event is None,
+            zone=wanted.zone if wanted.zone != seen.profile.zone else "",
+        ),
+        _plan(seen),
+    ]
+    if seen.plan is not None:
+        moves = limit_moves(
+            [(one.key, one.was, one.becomes) for one in seen.moved_limits], seen.profile.volume_unit
+        )
+        found.append(words.limits_line(seen.limits_are, moves if seen.moved_limits else ""))
+    if seen.stage_day is not None:
+        day = seen.stage_day
+        found.append(words.stage_line(day.stages[0], wanted.zone, day.look_before_min))
+    found += [_asked_for(seen, key, one) for key, one in seen.asks.items()]
+    if seen.meals:
+        found.append(words.meals_line())
+    if seen.asked_at is not None:
+        found.append(words.asked_line(seen.asked_at))
+    if seen.warnings:
+        found.append(words.warned_line(len(seen.warnings)))
+    cautions = [one for one in seen.findings if one.level is Level.CAUTION]
+    if cautions:
+        found.append(words.noticed_line(len(cautions)))
+    return found
+
+
+def _asked_for(seen: Foreseen, key: str, asked: dict[str, Any] | None) -> str:
+    if key == "look":
+        return flow_asks.look_line(TargetLook(**asked) if asked else None)
+    if asked is None or seen.profile is None:
+        return words.no_weigh_in_line()
+    weigh_in = WeighIn(**{**asked, "at": time.fromisoformat(asked["at"])})
+    day = date.fromisoformat(seen.wanted.day) - timedelta(days=weigh_in.days_out)
+    return flow_asks.weigh_in_line(weigh_in, day, seen.profile.weight_unit)
+
+
+def _plan(seen: Foreseen) -> str:
+    if seen.plan is None:
+        return words.plan_missing()
+    if not seen.plan_is_new:
+        return words.plan_stays()
+    load_days = seen.plan.load_days
+    load = [day.carb_g for day in seen.plan if day.days_out in load_days]
+    assert seen.profile is not None
+    per_kg = sum(load) / len(load) / (seen.profile.body_mass_kg or 1) if load else None
+    return words.plan_line(plan_name(seen), per_kg)
+
+
+def plan_name(seen: Foreseen) -> str:
+    if seen.template:
+        return seen.template
+    if seen.shape == BRIDGE:
+        return words_sheet.shape_names()[-1]
+    return shape_words(SHAPES[seen.shape].label) if seen.shape in SHAPES else seen.shape
+
+
+def troubles(seen: Foreseen) -> list[tuple[str, str, str]]:
+    """Cell, name and what is wrong, for every trouble; each limit once."""
+    found: dict[tuple[str, object], tuple[str, str, str]] = {}
+    for one in seen.troubles:
+        cell, moved = seen.wanted.cell(one.at), one.facts.get("moved")
+        line = (cell, seen.name, words.trouble(one.why, one.facts))
+        found.setdefault((cell, moved or line), line)
+    return list(found.values())
+
 
 _LONGEST_MESSAGE = 3500  # of what Telegram takes, with room for a heading
 
@@ -109,7 +194,7 @@ def offer_room_to_all(
     changing = [one for one in again if one.changes]
     if any(one.troubles for one in again):
         return False
-    lines = [line for one in tight for line in telling.troubles(one)]
+    lines = [line for one in tight for line in troubles(one)]
     say_to(turn, coach, words.too_tight(lines))
     show_and_ask(turn, coach, changing, many=True, idle=idle, room=len(tight))
     return True
@@ -163,7 +248,7 @@ def _moved_on(
     if not others:
         return False
     names = list(dict.fromkeys(one.name for one in others if one.name))
-    wrong = [line for one in seen for line in telling.troubles(one)]
+    wrong = [line for one in seen for line in troubles(one)]
     if wrong:
         say_to(turn, coach, words.problems(wrong))
         return True
@@ -204,7 +289,7 @@ def _whole(seen: Foreseen) -> str:
     )
     told = [one for one in seen.findings if one not in seen.warnings]
     return words.preview(
-        seen.name, telling.parts(seen), table, findings_text(told, unit), self_coached=_own(seen)
+        seen.name, parts(seen), table, findings_text(told, unit), self_coached=_own(seen)
     )
 
 
@@ -224,7 +309,7 @@ def _alike(seen: Sequence[Foreseen]) -> list[str]:
     """A line for all to whom the same would happen."""
     names: dict[tuple[str, ...], list[str]] = {}
     for one in seen:
-        names.setdefault(tuple(telling.parts(one)), []).append(one.name)
+        names.setdefault(tuple(parts(one)), []).append(one.name)
     return [words.row_line(", ".join(dict.fromkeys(who)), what) for what, who in names.items()]
 
 

@@ -14,14 +14,12 @@ from bot.people.rights import athletes_seen_by
 from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.templates import templates_of
-from bot.setup import telling, words, words_sheet
+from bot.setup import agreeing, roster_sheet, words, words_sheet
 from bot.setup.agreeing import foresee_all, offer_room_to_all, show_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
-from bot.setup.roster_sheet import columns as at
-from bot.setup.roster_sheet.meaning import Known, meant
-from bot.setup.roster_sheet.reading import Roster
-from bot.setup.roster_sheet.writing import Choices, Value, write
+from bot.setup.roster_sheet import Choices, Roster, Value, write
+from bot.setup.sheet_meaning import Known, meant
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import events_ahead, limits_row, plan_row, target_of, weigh_in_row
@@ -117,7 +115,7 @@ def roster_came(turn: Turn, coach: Person, roster: Roster) -> None:
     wanted, lines, idle = meant(roster, known)
     seen = foresee_all(turn, coach, wanted)
     wrong = [(line.cell, "", line.text) for line in lines]
-    wrong += [line for one in seen for line in telling.troubles(one)]
+    wrong += [line for one in seen for line in agreeing.troubles(one)]
     if wrong:
         idle += [one.name for one in seen if not one.changes and not one.troubles]
         if lines or not offer_room_to_all(turn, coach, seen, list(dict.fromkeys(idle))):
@@ -145,10 +143,10 @@ def _rows(turn: Turn, profile: AthleteProfile) -> list[dict[str, Value]]:
     today = local_date(profile, turn.context)
     ahead = [row for row in events_ahead(turn.session, profile.person_id) if row.day >= today]
     person: dict[str, Value] = {
-        at.CODE: at.code_of(profile.person_id, None),
-        at.ATHLETE: _name(turn, profile),
-        at.PLACE: profile.zone or "",
-        at.ASKED: profile.prompt_time,
+        roster_sheet.CODE: roster_sheet.code_of(profile.person_id, None),
+        roster_sheet.ATHLETE: _name(turn, profile),
+        roster_sheet.PLACE: profile.zone or "",
+        roster_sheet.ASKED: profile.prompt_time,
     }
     return [person | _event(turn, row) for row in ahead] or [person]
 
@@ -156,19 +154,19 @@ def _rows(turn: Turn, profile: AthleteProfile) -> list[dict[str, Value]]:
 def _event(turn: Turn, row: EventRow) -> dict[str, Value]:
     limits, stage = limits_row(turn.session, row), stage_day.stage_row(turn.session, row)
     found: dict[str, Value] = {
-        at.CODE: at.code_of(row.athlete_id, row.id),
-        at.KIND: words.kind_short(row.kind),
-        at.DAY: row.day,
-        at.PLACE: row.zone,
-        at.CLASS: row.class_name,
+        roster_sheet.CODE: roster_sheet.code_of(row.athlete_id, row.id),
+        roster_sheet.KIND: words.kind_short(row.kind),
+        roster_sheet.DAY: row.day,
+        roster_sheet.PLACE: row.zone,
+        roster_sheet.CLASS: row.class_name,
     }
     if limits is not None:
         found |= {key: _shown(limits.bounds[key]) for key in LIMIT_KEYS if key in limits.bounds}
     if stage is not None and stage.cancelled_at is None:
         first = stage_day.day_of(stage).stages[0].astimezone(ZoneInfo(row.zone))
-        found[at.STAGE] = first.time().replace(microsecond=0)
+        found[roster_sheet.STAGE] = first.time().replace(microsecond=0)
         look = stage.facts.get("look_before_min")
-        found |= {at.LOOK: look} if look is not None else {}
+        found |= {roster_sheet.LOOK: look} if look is not None else {}
     return found | _asks(row)
 
 
@@ -176,15 +174,15 @@ def _asks(row: EventRow) -> dict[str, Value]:
     found: dict[str, Value] = {}
     look, weigh_in = target_of(row), weigh_in_row(row)
     if look is not None:
-        found[at.TARGET] = words_sheet.look_cell(look)
+        found[roster_sheet.TARGET] = words_sheet.look_cell(look)
     if weigh_in is not None:
         by_height = weigh_in.over_height_kg
         found |= {
-            at.CAP: _shown(weigh_in.cap_kg)
+            roster_sheet.CAP: _shown(weigh_in.cap_kg)
             if by_height is None
             else words_sheet.by_height(by_height),
-            at.WEIGH_DAY: row.day - timedelta(days=weigh_in.days_out),
-            at.WEIGH_AT: weigh_in.at,
+            roster_sheet.WEIGH_DAY: row.day - timedelta(days=weigh_in.days_out),
+            roster_sheet.WEIGH_AT: weigh_in.at,
         }
     return found
 

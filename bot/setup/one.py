@@ -11,10 +11,10 @@ from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import answer, say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates import templates_of
-from bot.setup import telling, words
+from bot.setup import agreeing, words
 from bot.setup.agreeing import foresee_all, offer_room, show_and_ask
 from bot.setup.flow import SETUP
-from bot.setup.wanted import Wanted
+from bot.setup.foreseen import Wanted
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.week.load import events_ahead
 from bot.words.common import cancelled
@@ -56,7 +56,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if not seen.troubles:
         show_and_ask(turn, coach, [seen], many=False)
     elif not offer_room(turn, coach, seen):
-        lines = [what for _, _, what in telling.troubles(seen)]
+        lines = [what for _, _, what in agreeing.troubles(seen)]
         say_to(turn, coach, words.cannot(seen.name, lines))
         begin(turn, coach, profile)
 

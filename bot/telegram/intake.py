@@ -32,7 +32,7 @@ from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id
 from bot.telegram.transport import POLL_SECONDS, Transport, span_of
 
 MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
-STANDBY_S = 5.0
+STANDBY_S = 1.0
 LARGEST_BODY_BYTES = 1_000_000
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
 

@@ -2,7 +2,7 @@
 
 | what Telegram said                   | what follows                                           |
 | ------------------------------------ | ------------------------------------------------------ |
-| retry after n seconds (429)          | the chat rests, or all do; then again                  |
+| retry after n seconds (429)          | the chat rests, or all do, everywhere; then again      |
 | forbidden, chat not found            | failed, with all that waits for it; the service told   |
 | the chat has another id              | the service told; all that waits goes to the new id    |
 | message is not modified, tap too old | as good as sent                                        |
@@ -10,6 +10,7 @@
 | any other bad request                | failed: it would fail for ever                         |
 | server error, no connection          | again, each time later, for a day                      |
 | line dead underway: outcome unknown  | again, three times in all; edits as often as it takes  |
+| nothing: killed with it underway     | the same, by whoever sends to that chat next           |
 """
 
 from __future__ import annotations
@@ -38,6 +39,7 @@ from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction
 from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.telegram import rests
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
 
@@ -62,6 +64,23 @@ def as_new_message(edit: Mapping[str, Any]) -> dict[str, Any]:
     if not fields.get("reply_markup", {}).get("inline_keyboard"):
         fields.pop("reply_markup", None)
     return fields
+
+
+def is_worth_another(row: OutboxRow) -> bool:
+    """Whether what may have arrived, so often already, is to be sent again. A second edit does no harm,
+    and a second message is a nuisance, but one that is urgent and never arrives is worse.
+    """
+    twice_is_harmless = row.method.startswith("edit") or row.method in LEAVES_NO_MESSAGE
+    return row.doubts < MOST_DOUBTS or twice_is_harmless or row.urgency >= Urgency.URGENT
+
+
+def give_up(row: OutboxRow) -> None:
+    row.status = "failed"
+    _log.error(
+        "a message is given up",
+        outbox_id=row.id, chat_id=row.chat_id, method=row.method, attempts=row.attempts,
+        error=row.problem,
+    )  # fmt: skip
 
 
 class Outcomes:
@@ -121,7 +140,7 @@ class Outcomes:
         )  # fmt: skip
         match error:
             case RetryAfter():
-                self._rest(row, error)
+                self._rest(session, row, error)
             case Forbidden():
                 self._undeliverable(session, row)
             case ChatMigrated():
@@ -152,10 +171,14 @@ class Outcomes:
                 edited.message_id = message_id
                 session.add(edited)
 
-    def _rest(self, row: OutboxRow, error: RetryAfter) -> None:
+    def _rest(self, session: Session, row: OutboxRow, error: RetryAfter) -> None:
         span = span_of(error)
-        now = self._clock.now()
-        self._pace.pause(row.chat_id, span, self._clock.monotonic())
+        now, ran = self._clock.now(), self._clock.monotonic()
+        another = self._pace.pause(row.chat_id, span, ran)
+        if another or rests.another_chat_rests(session, row.chat_id, now):
+            self._pace.pause_all(span, ran)
+            rests.let_all_rest(session, now, span)
+        row.problem = rests.TOLD_TO_SLOW_DOWN
         row.status = "waiting"
         row.not_before = now + span  # outlives a restart
         _log.warning(
@@ -163,7 +186,7 @@ class Outcomes:
         )
 
     def _undeliverable(self, session: Session, row: OutboxRow) -> None:
-        self._give_up(row)
+        give_up(row)
         for other in self._rows_of(session, row.chat_id, "waiting"):
             other.status = "failed"
             other.problem = row.problem
@@ -192,7 +215,7 @@ class Outcomes:
         elif row.method.startswith("edit") and any(phrase in said for phrase in GONE):
             self._send_anew(session, row)
         else:
-            self._give_up(row)
+            give_up(row)
 
     def _send_anew(self, session: Session, row: OutboxRow) -> None:
         """Turn the edit of a message that is gone into a message of its own."""
@@ -207,34 +230,18 @@ class Outcomes:
     def _again(self, row: OutboxRow) -> None:
         now = self._clock.now()
         if now - row.created_at > GIVE_UP_AFTER:
-            self._give_up(row)
+            give_up(row)
             return
         row.status = "waiting"
         row.not_before = now + retry_span(row.attempts, FIRST_RETRY, LONGEST_RETRY)
 
     def _in_doubt(self, row: OutboxRow) -> None:
-        """It may have arrived. A second edit does no harm, and a second message is a nuisance, but one
-        that is urgent and never arrives is worse.
-        """
+        """It may have arrived."""
         row.doubts += 1
-        twice_is_harmless = row.method.startswith("edit") or row.method in LEAVES_NO_MESSAGE
-        better_twice = twice_is_harmless or row.urgency >= Urgency.URGENT
-        if row.doubts < MOST_DOUBTS or better_twice:
+        if is_worth_another(row):
             self._again(row)
         else:
-            self._give_up(row)
-
-    @staticmethod
-    def _give_up(row: OutboxRow) -> None:
-        row.status = "failed"
-        _log.error(
-            "a message is given up",
-            outbox_id=row.id,
-            chat_id=row.chat_id,
-            method=row.method,
-            attempts=row.attempts,
-            error=row.problem,
-        )
+            give_up(row)
 
     @staticmethod
     def _rows_of(session: Session, chat_id: int, *statuses: str) -> list[OutboxRow]:

@@ -1,8 +1,8 @@
 """From the outbox to Telegram: at its pace, in order within a chat, at least once.
 
-One process sends at a time (it holds the right "send"), so a row found `sending` that is not on its
-way from here was left by a crash, and nobody knows whether it arrived: it is sent again. So is one
-whose connection died underway, a few times. Both may put a message twice; neither may lose one.
+Each chat is sent to by one process (`bot/store/shares.py`), so a row found `sending` that is not on its
+way from here was left by a crash, and nobody knows whether it arrived: it is sent again, a few times.
+So is one whose connection died underway. Both may put a message twice; neither may lose one.
 Answers to taps and menus, and what is urgent, have lanes of their own in each chat and overtake its
 messages; urgent ones go first over all chats too. A file
 that failed lets those behind it pass until it is tried again, so that no picture holds up an alert.
@@ -11,10 +11,11 @@ that failed lets those behind it pass until it is tried again, so that no pictur
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Coroutine, Sequence
 from dataclasses import asdict, dataclass
-from datetime import datetime
-from typing import Any
+from datetime import datetime, timedelta
+from functools import partial
+from typing import Any, TypeVar
 
 import structlog
 from sqlalchemy import (
@@ -27,26 +28,33 @@ from sqlalchemy import (
     bindparam,
     case,
     func,
+    literal_column,
     not_,
 )
+from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 from sqlmodel.sql.expression import SelectOfScalar
 
 from bot.core.chat.outbox import ON_TOPIC, Topic
 from bot.core.timing.clock import Clock
-from bot.core.timing.waiting import keep_going, wait_for
-from bot.store.db import claiming
-from bot.store.sole import LeaderLease
+from bot.core.timing.waiting import growing_pause, keep_going, wait_for
+from bot.store.base import id_of
+from bot.store.shares import ALL, SHARES, share_of, shares_of
 from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency
-from bot.telegram.outcomes import Outcomes, as_new_message
+from bot.telegram import rests
+from bot.telegram.outcomes import Outcomes, as_new_message, give_up, is_worth_another
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
 from bot.telegram.uploads import Uploads
 
 LOOK_AGAIN_S = 1.0
+AMONG_OTHERS_S = 0.25  # what another process has written for a chat of ours wakes nobody here
+NOTED_AFTER = 6  # tries, which is a minute
 HEADS_AT_ONCE = 200
 OPEN = ("waiting", "sending")
+LEFT_OPEN = "LeftOpenByACrash"
 
+_Result = TypeVar("_Result")
 _log = structlog.get_logger(__name__)
 
 
@@ -61,9 +69,14 @@ _PUT_OFF = and_(
     col(OutboxRow.status) == "waiting",
     col(OutboxRow.not_before) > bindparam("now"),
 )
+_OURS = (
+    col(OutboxRow.chat_id)
+    .bitwise_and(literal_column(f"{SHARES - 1}"))
+    .in_(bindparam("shares", expanding=True))
+)
 _FIRST = (
     select(func.min(OutboxRow.id))
-    .where(col(OutboxRow.status).in_(OPEN), not_(_PUT_OFF))
+    .where(col(OutboxRow.status).in_(OPEN), _OURS, not_(_PUT_OFF))
     .group_by(col(OutboxRow.chat_id), _LANE)
 )
 
@@ -135,8 +148,10 @@ class Sender:
         self._pace = Pace(clock.monotonic())
         self._outcomes = outcomes(self._pace)
         self._uploads = uploads
-        self._right = LeaderLease(engine, "send")
-        self._underway: dict[int, asyncio.Task[None]] = {}
+        self._shares = shares_of(engine)
+        self._underway: dict[int, Call] = {}
+        self._tasks: set[asyncio.Task[Any]] = set()
+        self._look_at = clock.monotonic()
 
     async def run(self) -> None:
         """Send until cancelled."""
@@ -144,47 +159,89 @@ class Sender:
 
     async def step(self) -> float:
         """Send off what may go now. Returns the seconds after which more may be ready."""
-        if (pause := self._pace.seconds_until_any(self._clock.monotonic())) > 0:
-            return pause  # whatever waits: to look through it each time would hold up what is noted
-        if not await asyncio.to_thread(self._right.hold):
-            return LOOK_AGAIN_S
-        calls, wait = await asyncio.to_thread(self._claim, frozenset(self._underway))
-        for call in calls:
-            self._underway[call.row_id] = asyncio.create_task(self._send(call))
-        return wait
+        # Whoever stops the sender hears out also what is being claimed: it would be left `sending`.
+        return await asyncio.shield(self._begun(self._look()))
 
     async def drain(self) -> None:
         """Wait for the calls that are underway."""
-        while self._underway:
-            await asyncio.gather(*self._underway.values(), return_exceptions=True)
+        while self._tasks:
+            await asyncio.gather(*self._tasks, return_exceptions=True)
 
     async def close(self) -> None:
-        """Hear out the calls underway, and let another process send."""
+        """Hear out the calls underway, and let other processes send."""
         await self.drain()
-        self._right.release()
+        self.let_go()
+
+    def let_go(self) -> None:
+        """Let other processes send, whatever is underway."""
+        self._shares.release()
+        self._pace.hold((), self._clock.monotonic())
+        self._look_at = self._clock.monotonic()
 
     async def _step_and_wait(self) -> None:
         seconds = await self.step()
         await wait_for(self.wake, self._clock, seconds)
 
+    def _begun(self, work: Coroutine[Any, Any, _Result]) -> asyncio.Task[_Result]:
+        task = asyncio.create_task(work)
+        self._tasks.add(task)
+        task.add_done_callback(self._tasks.discard)
+        return task
+
+    async def _look(self) -> float:
+        if self._clock.monotonic() >= self._look_at:
+            await asyncio.to_thread(self._hold)
+        if (pause := self._pace.seconds_until_any(self._clock.monotonic())) > 0:
+            # Whatever waits: to look through it each time would hold up what is noted.
+            return min(pause, LOOK_AGAIN_S)
+        try:
+            calls, wait = await asyncio.to_thread(self._claim)
+        except Exception:
+            self._look_at = self._clock.monotonic()  # the hold may be lost
+            raise
+        for call in calls:
+            self._begun(self._send(call))
+        return wait
+
+    def _hold(self) -> None:
+        """See which shares are ours. What rested in those that have come to us rests on."""
+        self._look_at = self._clock.monotonic() + LOOK_AGAIN_S
+        busy = {share_of(call.chat_id) for call in list(self._underway.values())}
+        try:
+            held = self._shares.hold(busy)
+        except DBAPIError:
+            self._pace.hold((), self._clock.monotonic())
+            raise
+        if new := self._pace.hold(held, self._clock.monotonic()):
+            now, ran = self._clock.now(), self._clock.monotonic()
+            with self._shares.claiming() as session:
+                for chat, span in rests.chats_that_rest(session, new, now):
+                    self._pace.pause(chat, span, ran)
+
     async def _send(self, call: Call) -> None:
         try:
-            try:
-                result = await self._call(call)
-            except Exception as error:
-                await asyncio.to_thread(self._outcomes.failed, call.row_id, error)
-            else:
-                if result is None:
-                    await asyncio.to_thread(self._outcomes.pointless, call.row_id)
-                else:
-                    await asyncio.to_thread(self._outcomes.arrived, call.row_id, result)
-        except Exception:
-            # The row stays `sending` and is taken up again as one of unknown outcome.
-            _log.exception("an outcome could not be noted", outbox_id=call.row_id)
-            await self._clock.sleep(LOOK_AGAIN_S)
+            note = await self._outcome_of(call)
+            for failures in range(1, NOTED_AFTER + 1):
+                try:
+                    await asyncio.to_thread(note)
+                    break
+                except Exception:
+                    # If it stays unnoted, the row is taken up again as one of unknown outcome.
+                    _log.exception("an outcome could not be noted", outbox_id=call.row_id)
+                    await self._clock.sleep(growing_pause(failures))
         finally:
             del self._underway[call.row_id]
             self.wake.set()
+
+    async def _outcome_of(self, call: Call) -> Callable[[], None]:
+        """Make the call; returns what notes what came of it."""
+        try:
+            result = await self._call(call)
+        except Exception as error:
+            return partial(self._outcomes.failed, call.row_id, error)
+        if result is None:
+            return partial(self._outcomes.pointless, call.row_id)
+        return partial(self._outcomes.arrived, call.row_id, result)
 
     async def _call(self, call: Call) -> Any:
         """What Telegram answered; None where there is nothing left to send."""
@@ -195,15 +252,17 @@ class Sender:
             return None
         return await self._transport.call(made.method, made.payload, made.files)
 
-    def _claim(self, underway: frozenset[int]) -> tuple[list[Call], float]:
+    def _claim(self) -> tuple[list[Call], float]:
         """Mark what may go now as `sending`, for good before the first byte leaves."""
         now, ran = self._clock.now(), self._clock.monotonic()
-        wait = LOOK_AGAIN_S
+        wait = AMONG_OTHERS_S if self._shares.among_others else LOOK_AGAIN_S
         calls: list[Call] = []
-        with claiming(self._engine) as session:
-            for row in self.heads(session, now):
-                assert row.id is not None
-                if row.id in underway:
+        with self._shares.claiming() as session:
+            if (rest := rests.all_rest_for(session, now)) > timedelta():
+                self._pace.pause_all(rest, ran)
+                return [], min(wait, rest.total_seconds())
+            for row in self.heads(session, now, self._pace.held):
+                if id_of(row) in self._underway or self._may_be_noted_yet(row, ran):
                     continue
                 pause = self._pace.seconds_until_ready(row.chat_id, row.method, ran)
                 if pause > 0:
@@ -211,19 +270,42 @@ class Sender:
                     if self._pace.seconds_until_any(ran) > 0:
                         break
                     continue
-                if self._is_superseded(session, row):
-                    row.status = "dropped"
-                    session.add(row)
+                session.add(row)
+                if not self._is_to_go(session, row):
                     wait = 0.0
                     continue
                 self._pace.take(row.chat_id, row.method, ran)
                 calls.append(self._begin(session, row))
+        for call in calls:
+            self._underway[call.row_id] = call
         return calls, wait
 
+    def _may_be_noted_yet(self, row: OutboxRow, ran: float) -> bool:
+        """Whether another process that lost its hold, and lives, may have sent this a moment ago."""
+        came = self._pace.held_for(row.chat_id, ran)
+        return row.status == "sending" and came < self._shares.noting_s
+
+    def _is_to_go(self, session: Session, row: OutboxRow) -> bool:
+        """Whether this is to be sent; what is not is dropped, or given up."""
+        if self._is_superseded(session, row):
+            row.status = "dropped"
+            return False
+        if row.status != "sending":
+            return True
+        row.doubts += 1
+        if not is_worth_another(row):
+            row.problem = LEFT_OPEN
+            give_up(row)
+            return False
+        _log.warning("sending again what a crash left open", outbox_id=row.id)
+        return True
+
     @staticmethod
-    def heads(session: Session, now: datetime) -> Sequence[OutboxRow]:
-        """The first open row of each lane of each chat, where it is not put off."""
-        asked = {"now": now, "long_ago": now - VIEWS_WAIT}
+    def heads(
+        session: Session, now: datetime, shares: Collection[int] = ALL
+    ) -> Sequence[OutboxRow]:
+        """The first open row of each lane of each chat of these shares, where it is not put off."""
+        asked = {"now": now, "long_ago": now - VIEWS_WAIT, "shares": sorted(shares)}
         return session.exec(_HEADS[session.get_bind().dialect.name], params=asked).all()
 
     @staticmethod
@@ -240,14 +322,9 @@ class Sender:
 
     @staticmethod
     def _begin(session: Session, row: OutboxRow) -> Call:
-        assert row.id is not None
-        if row.status == "sending":
-            row.doubts += 1
-            _log.warning("sending again what a crash left open", outbox_id=row.id)
         row.status = "sending"
         row.attempts += 1
-        session.add(row)
-        return Call(row.id, row.chat_id, *addressed(session, row), row.attached)
+        return Call(id_of(row), row.chat_id, *addressed(session, row), row.attached)
 
 
 def addressed(session: Session, row: OutboxRow) -> tuple[str, dict[str, Any]]:

@@ -12,7 +12,7 @@ from functools import partial
 
 from sqlmodel import Session, col, select
 
-from bot.coach.history.view import in_words
+from bot.coach.history import in_words
 from bot.core.chat.outbox import on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision.signoff import words as signoff_words

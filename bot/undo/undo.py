@@ -11,7 +11,7 @@ from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
-from bot.coach.history.view import in_words, when, who
+from bot.coach.history import in_words, when, who
 from bot.core.chat.outbox import ARRIVED, Button, Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
@@ -43,8 +43,7 @@ def ask_undo(turn: OnAthlete) -> None:
         say_to(turn, turn.person, words.nothing_to_undo())
         return
     if row is not None and not may and times is None:
-        text = words.cannot_undo(in_words(row, turn.profile))
-        say_to(turn, turn.person, text)
+        say_to(turn, turn.person, words.cannot_undo(in_words(row, turn.profile)))
         return
     if row is not None and may:
         told = _told(turn.session, turn.profile, row)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.coach.history.words import line
+from bot.coach.flow_history import line
 from bot.words.languages import Sentence, SentenceOn, tr
 
 nothing_to_undo = Sentence("You have no change left to undo.")

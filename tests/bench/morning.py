@@ -30,6 +30,7 @@ from bot.core.use_cases import UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
+from bot.store.shares import ALL
 from bot.store.tables.traffic import TopicKind, Urgency
 from bot.telegram.intake import Intake
 from bot.telegram.outcomes import Outcomes
@@ -164,6 +165,7 @@ def modelled(town: Town, answer: timedelta) -> tuple[DrivenClock, Line]:
     """
     clock = DrivenClock(NOW)
     line, pace = Line(town, clock), Pace(clock.monotonic())
+    pace.hold(ALL, clock.monotonic())
     inbox: tuple[deque[int], deque[int]] = (deque(), deque())
     outbox_: tuple[deque[tuple[int, str]], deque[tuple[int, str]]] = (deque(), deque())
     busy_until: datetime | None = None

@@ -6,8 +6,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.membership.onboarding import words
-from bot.membership.onboarding import words_health as health_words
+from bot.membership.onboarding import flow_health, words
 from bot.store.tables.people import OpenQuestion
 from bot.store.tables.week import SymptomReport
 from engine.planning.health_screen import Part
@@ -76,7 +75,7 @@ def test_the_words_to_agree_to_say_that_an_emergency_is_passed_on_before() -> No
 def test_a_none_in_whatever_words_is_the_answer_to_a_list(own_engine: Engine, said: str) -> None:
     team = at_the_questions_on_eating(own_engine)
     heard = text_of(team.athlete.writes(said))
-    assert health_words.ask(Part.ENERGY, (), self_coached=False).split(".")[0] in heard
+    assert flow_health.ask(Part.ENERGY, (), self_coached=False).split(".")[0] in heard
 
 
 def test_what_is_typed_at_the_questions_on_eating_is_passed_on_to_nobody(

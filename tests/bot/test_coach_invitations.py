@@ -10,12 +10,7 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.core.turn import Turn
-from bot.membership.invitations.invitations import (
-    ALPHABET,
-    LENGTH,
-    invite_coach_command,
-    make_invite,
-)
+from bot.membership.invitations import ALPHABET, LENGTH, invite_coach_command, make_invite
 from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import Invite, Person

@@ -9,7 +9,7 @@ import pytest
 from sqlmodel import select
 
 from bot.alerts import alerts
-from bot.coach.digest import words as coach_digest
+from bot.coach import flow_digest
 from bot.core.turn import Kind, Turn
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
@@ -282,8 +282,8 @@ def test_quiet_hours_of_no_length_are_refused_and_can_be_ended(team: Team) -> No
 
 def test_a_digest_of_two_hundred_athletes_fits_a_message_and_says_what_is_left_out() -> None:
     day = datetime(2027, 5, 6, tzinfo=UTC).date()
-    lines = [coach_digest.changed_line("🏋" * 24, "adjusted to 525 g", "w" * 200)] * 200
-    text = coach_digest.digest(day, [("Changed (200)", lines), ("Notes (200)", lines)])
+    lines = [flow_digest.changed_line("🏋" * 24, "adjusted to 525 g", "w" * 200)] * 200
+    text = flow_digest.digest(day, [("Changed (200)", lines), ("Notes (200)", lines)])
     assert len(text.encode("utf-16-le")) // 2 <= 4096
     assert text.count("more: /roster") == 2
 

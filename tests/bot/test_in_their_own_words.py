@@ -9,7 +9,7 @@ import pytest
 from sqlalchemy import Engine
 
 from bot.membership.onboarding import in_words, words
-from bot.membership.onboarding.words_measures import height_with_unit
+from bot.membership.onboarding.flow_measures import height_with_unit
 from bot.store.tables.people import AthleteStatus
 from bot.words.languages import speaking
 from tests.support.weeks import Team, invited

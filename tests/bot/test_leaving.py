@@ -10,7 +10,7 @@ import pytest
 from sqlmodel import col, select
 
 from bot.core.timing import agenda
-from bot.membership.second.second_coach import OVER
+from bot.membership.second_coach import OVER
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person

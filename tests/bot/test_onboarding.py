@@ -12,8 +12,7 @@ from sqlmodel import select
 
 from bot.core.turn import Kind
 from bot.core.zones import find_places, zones_for_clock
-from bot.membership.onboarding import words
-from bot.membership.onboarding import words_health as health_words
+from bot.membership.onboarding import flow_health, words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people.people import profile_of
 from bot.store.tables.people import AthleteStatus, OpenQuestion
@@ -99,7 +98,7 @@ def test_a_health_answer_asks_for_clearance_or_tells_the_coach_to_take_care(
 ) -> None:
     answers = list(ONBOARDING_ANSWERS)
     answers[2] = (sign.only or Sex.FEMALE).value
-    answers[3 + list(Part).index(sign.part)] = health_words.sign_button(sign)
+    answers[3 + list(Part).index(sign.part)] = flow_health.sign_button(sign)
     team = invited(own_engine)
     for answer in answers:
         team.athlete.writes(answer)
@@ -107,10 +106,10 @@ def test_a_health_answer_asks_for_clearance_or_tells_the_coach_to_take_care(
     assert team.profile().status == (AthleteStatus.DOCTOR_FIRST if first else AthleteStatus.ACTIVE)
     told = text_of(team.coach.hears())
     if first:
-        what = health_words.MEANT.get(sign, health_words.SIGNS[sign].lower())
+        what = flow_health.MEANT.get(sign, flow_health.SIGNS[sign].lower())
         assert f"Doctor's clearance first: {what}" in told
     else:
-        assert f"Caution: {health_words.CARE[sign]}" in told
+        assert f"Caution: {flow_health.CARE[sign]}" in told
 
 
 def test_lists_are_ticked_and_a_slip_is_unticked(own_engine: Engine) -> None:
@@ -143,7 +142,7 @@ def test_two_yes_to_the_questions_on_eating_come_first_and_nobody_sees_which(
     told = text_of(team.coach.hears())
     assert "short questions on eating" in told and "SCOFF" in told and "BMJ 319:1467" in told
     for sign in (s for s in Sign if s.part is Part.EATING):
-        assert health_words.SIGNS[sign] not in told and sign.value not in told
+        assert flow_health.SIGNS[sign] not in told and sign.value not in told
 
 
 def test_one_yes_to_them_says_nothing_to_anybody(own_engine: Engine) -> None:
@@ -366,9 +365,9 @@ def test_the_example_of_a_check_in_is_in_the_readers_units(own_engine: Engine) -
 
 
 def test_every_sign_has_its_words() -> None:
-    assert set(health_words.SIGNS) == set(Sign)
-    assert set(health_words.CARE) == {s for s in Sign if s.leads is Leads.CAUTION}
-    assert set(health_words.MEANT) <= set(Sign)
+    assert set(flow_health.SIGNS) == set(Sign)
+    assert set(flow_health.CARE) == {s for s in Sign if s.leads is Leads.CAUTION}
+    assert set(flow_health.MEANT) <= set(Sign)
 
 
 def test_a_bad_answer_to_any_first_question_is_explained_asked_again_and_loses_nothing(

@@ -30,7 +30,7 @@ from telegram.error import (
 from bot.core.chat import outbox
 from bot.core.chat.outbox import Button, Topic
 from bot.core.timing.clock import DrivenClock
-from bot.core.timing.clock_watch import ClockWatch
+from bot.core.timing.clock_watch import ClockWatch, take_up_what_waits
 from bot.core.turn import Context, Document, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
@@ -64,8 +64,13 @@ class Post:
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
         self.line = Line()
-        self.clock = DrivenClock(START)
+        self.clock = DrivenClock(START - timedelta(minutes=1))
         self.sender = self.new_sender()
+
+    async def up(self) -> None:
+        """All chats are ours, for long enough that what may be sent ahead may."""
+        await self.sender.step()
+        self.clock.move_to(START)
 
     def new_sender(self) -> Sender:
         use_cases = UseCases(
@@ -174,6 +179,7 @@ class Post:
 @pytest.fixture
 async def post(any_engine: Engine) -> Any:
     post = Post(any_engine)
+    await post.up()
     yield post
     await post.sender.close()
 
@@ -272,10 +278,33 @@ async def test_the_order_to_slow_down_outlives_a_restart(post: Post) -> None:
     await post.turn()
     await post.sender.close()
     post.sender = post.new_sender()
+    post.say(INES, "Warning", urgency=Urgency.URGENT)  # the chat rests, whatever is for it
     await post.run_for(timedelta(seconds=29))
     assert len(post.line.calls) == 1
+    await post.run_for(timedelta(seconds=3))
+    assert len(post.line.calls) == 3
+
+
+async def test_that_all_are_to_slow_down_outlives_a_restart_and_ends_where_the_clock_is_set_back(
+    post: Post,
+) -> None:
+    post.line.fail(RetryAfter(300), on=INES)
+    post.line.fail(RetryAfter(300), on=MARA)
+    post.say(INES, "a")
+    post.say(MARA, "b")
+    await post.turn()
+    post.say(TOMAS, "c")
+    await post.sender.close()
+    post.sender = post.new_sender()
+    await post.run_for(timedelta(seconds=60))
+    assert post.line.texts(TOMAS) == []
+    post.clock.set(START - timedelta(hours=1))
+    await post.sender.close()
+    post.sender = post.new_sender()
+    with transaction(post.engine) as session:
+        take_up_what_waits(session, post.clock.now())
     await post.run_for(timedelta(seconds=2))
-    assert len(post.line.calls) == 2
+    assert post.line.texts(TOMAS) == ["c"]
 
 
 @pytest.mark.parametrize(
@@ -466,6 +495,23 @@ async def test_what_a_crash_left_underway_is_sent_again_at_once(post: Post) -> N
     assert post.row(row_id).status == "sent"
 
 
+@pytest.mark.parametrize(
+    ("urgency", "sent"), [(Urgency.ORDINARY, 3), (Urgency.STAGE_DAY, 3), (Urgency.URGENT, 8)]
+)
+async def test_what_one_kill_after_another_leaves_open_is_said_three_times_at_most_if_not_urgent(
+    post: Post, urgency: Urgency, sent: int
+) -> None:
+    """As each kill comes after Telegram took it and before that was noted."""
+    row_id = post.say(INES, "Good morning", urgency=urgency)
+    for _ in range(8):
+        await post.run_for(timedelta(seconds=5))
+        with transaction(post.engine) as session:
+            row = session.get_one(OutboxRow, row_id)
+            row.status = "sending" if row.status == "sent" else row.status
+    assert post.line.texts() == ["Good morning"] * sent
+    assert post.row(row_id).status == ("failed" if sent == 3 else "sending")
+
+
 async def test_a_newer_word_on_a_topic_drops_the_older_that_did_not_get_out(post: Post) -> None:
     post.line.fail(NetworkError("Bad Gateway (502)"), on=INES)
     old = post.say(INES, "300 g today", topic=Topic(TopicKind.TARGET, 1))
@@ -516,23 +562,6 @@ async def test_an_error_that_nobody_foresaw_keeps_the_message(post: Post) -> Non
     await post.run_until_empty()
 
     assert post.row(row_id).status == "sent"
-
-
-async def test_of_two_senders_on_one_database_one_sends(post: Post) -> None:
-    other = post.new_sender()
-    await post.sender.step()
-    post.say(INES, "first")
-    await other.step()
-    await other.drain()
-    assert post.line.calls == []
-    await post.turn()
-    assert post.line.texts() == ["first"]
-    await post.sender.close()
-    post.say(INES, "second")
-    await other.step()
-    await other.drain()
-    assert post.line.texts() == ["first", "second"]
-    await other.close()
 
 
 async def test_files_are_made_when_they_are_sent_and_the_row_holds_none_of_them(post: Post) -> None:

@@ -14,9 +14,8 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
-from bot.setup.roster_sheet.reading import is_roster, read_roster
-from bot.setup.roster_sheet.writing import Choices
-from bot.setup.roster_sheet.writing import write as write_roster
+from bot.setup.roster_sheet import Choices, is_roster, read_roster
+from bot.setup.roster_sheet import write as write_roster
 from bot.sheets.format.opening import Grid, SheetRefused, open_sheet
 from bot.sheets.format.reading import SheetProblems, read_sheet
 from bot.sheets.past_weeks.layout import empty_sheet

@@ -12,7 +12,7 @@ from datetime import UTC, date, datetime, timedelta
 import pytest
 
 from bot.core.turn import Context, Turn
-from bot.membership.invitations.invitations import invite_coach_command
+from bot.membership.invitations import invite_coach_command
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from tests.support.chats import Telegram

@@ -20,7 +20,7 @@ from tests.support.decided import decided
 #: What reads of a stored decision by column, without the whole record, or holds records against
 #: each other as they are.
 BY_COLUMN = {
-    "sheets/coach_numbers/gather.py", "week/weeks_of.py", "coach/roster/several.py",
+    "sheets/coach_numbers/gather.py", "week/weeks_of.py", "coach/roster/roster.py",
     "rehearsal/checks.py", "decision/replay/command.py",
 }  # fmt: skip
 #: A key looked up in the record of a decision or a case.

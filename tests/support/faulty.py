@@ -206,7 +206,7 @@ class Lives:
             await work
         if self.server.dead:
             await self.app.worker.close()
-            self.app.sender._right.release()  # a dead process's lock is free
+            self.app.sender.let_go()  # a dead process's lock is free
             self.poller._right.release()
             self.engine.dispose()
             self._life.ends()

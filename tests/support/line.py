@@ -53,6 +53,10 @@ class Line:
             raise TooLarge
         return self.files[file_id]
 
+    def heard_in(self, chat_id: int) -> list[str]:
+        """The texts that this chat has got."""
+        return [fields["text"] for _, fields in self.heard if fields.get("chat_id") == chat_id]
+
     def texts(self, chat_id: int | None = None) -> list[str]:
         """The texts of the calls so far, into this chat or all."""
         return [

@@ -13,7 +13,7 @@ from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
 from bot.core.turn import Context, Turn
-from bot.membership.invitations.invitations import invite_coach_command
+from bot.membership.invitations import invite_coach_command
 from bot.store.db import transaction
 from tests.support.crowd import Crowd, Script, Someone
 from tests.support.driven_bot import DrivenBot

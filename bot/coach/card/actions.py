@@ -1,19 +1,20 @@
-"""What the buttons of an athlete's card do, where it is a matter of a tap or two."""
+"""What a coach does from an athlete's card, by hand; and what the forecast may do for them."""
 
 from __future__ import annotations
 
 from bot.alerts.buttons import Do, OnAlert
-from bot.athlete import words_why as why_words
+from bot.athlete import words as why_words
 from bot.coach import words
-from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
+from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, FORECAST_USE, ChosenUse, OfDaysOut
 from bot.coach.card.card import card
-from bot.core.chat.cards import OfRow, OnProposal
-from bot.core.chat.outbox import Button
+from bot.core.chat.cards import CARD, OfRow, OnProposal
+from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import ChatTurn, OnAthlete
+from bot.decision import words_forecast_use as use_words
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.decision.to_athlete import told_whole
-from bot.membership.onboarding import health_screen, onboarding
+from bot.membership.onboarding import onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import answer, ask_sure, rewrite, say_to
@@ -21,9 +22,10 @@ from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.week.cases import decision_of
+from bot.week.cases import decision_of, prior_for, priors_on
 from bot.week.load import current_week
 from bot.words import common
+from engine.values.case import ForecastUse
 
 BUTTONS_IN_A_ROW = 4
 
@@ -128,7 +130,7 @@ def doctor_said_yes(turn: OnAthlete) -> None:
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         rewrite(turn, words.doctor_not_waiting())
         return
-    if health_screen.held_by_floor(turn, turn.person, turn.profile):
+    if onboarding.held_by_floor(turn, turn.person, turn.profile):
         return
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
     turn.session.add(turn.profile)
@@ -144,3 +146,49 @@ def doctor_said_yes(turn: OnAthlete) -> None:
 def doctor_not_yet(turn: OnAthlete) -> None:
     answer(turn)
     rewrite(turn, common.cancelled())
+
+
+def show(turn: OnAthlete) -> None:
+    """What holds now, and a button for each of the others."""
+    answer(turn)
+    name = name_of(turn.session, turn.profile.person_id)
+    use, self_coached = ForecastUse(turn.profile.forecast), turn.self_coached
+    text = use_words.view(
+        name, use, self_coached=self_coached, rests="" if self_coached else _rests_on(turn, use)
+    )
+    rewrite(turn, text, _buttons(turn.profile))
+
+
+def _rests_on(turn: OnAthlete, use: ForecastUse) -> str:
+    """On how many finished weeks of others the forecast for this athlete begins."""
+    if use is ForecastUse.RULES_ONLY:
+        return ""
+    prior = prior_for(turn.session, turn.profile)
+    if prior is None:
+        return use_words.rests_on(0, 0)
+    if not priors_on(turn.session):
+        return use_words.not_used(prior.weeks)
+    return use_words.rests_on(prior.weeks, prior.athletes)
+
+
+def choose(turn: OnAthlete, pressed: ChosenUse) -> None:
+    """One of them is tapped; from the next check-in on it holds."""
+    use = pressed.use
+    if use is None or use == turn.profile.forecast:
+        show(turn)
+        return
+    answer(turn)
+    turn.profile.forecast = use
+    turn.session.add(turn.profile)
+    record(turn, turn.profile.person_id, Change.FORECAST, by=turn.person.id, use=use.value)
+    rewrite(turn, use_words.chosen(use), _buttons(turn.profile))
+
+
+def _buttons(profile: AthleteProfile) -> Buttons:
+    number = profile.person_id
+    others = [
+        [Button(use_words.choice(use), FORECAST_USE(number, use))]
+        for use in ForecastUse
+        if use != profile.forecast
+    ]
+    return [*others, [Button(common.back_button(), CARD(number))]]

@@ -9,7 +9,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from bot.alerts import words_after
-from bot.coach import words
+from bot.coach import flow_history, words
 from bot.coach.buttons import (
     ANSWERS,
     BY_HAND,
@@ -21,8 +21,6 @@ from bot.coach.buttons import (
     WHY,
     OnPage,
 )
-from bot.coach.card import words_pages
-from bot.coach.history import words as history_words
 from bot.core.chat.buttons import CallbackData
 from bot.core.chat.cards import (
     CALENDAR,
@@ -44,18 +42,16 @@ from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
 from bot.decision import words_forecast_use as forecast_words
-from bot.decision.buttons import HOLD
+from bot.decision.buttons import EYE, HOLD, WHAT_IF
 from bot.decision.eye import words as eye_words
-from bot.decision.eye.buttons import EYE
 from bot.decision.holding import words as hold_words
 from bot.decision.replay import words as replay_words
-from bot.decision.replay.buttons import WHAT_IF
 from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
 from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
+from bot.membership import flow_second
 from bot.membership.buttons import END, SECOND
-from bot.membership.second import words as second_words
 from bot.people.people import name_of
 from bot.people.rights import is_first_coach
 from bot.people.telling import answer, rewrite
@@ -110,7 +106,7 @@ def first_page(of: Of, *, set_up: bool) -> Buttons:
             *([] if of.self_coached else [button(words.message_button(of.name), MESSAGE)]),
             button(food_words.button(), FOOD_OF),
         ],
-        [Button(words_pages.page_button(key), PAGE(number, key)) for key in PAGES],
+        [Button(words.page_button(key), PAGE(number, key)) for key in PAGES],
         [Button(words.roster_button(), ROSTER(0))],
     ]  # fmt: skip
     if of.profile.status == AthleteStatus.DOCTOR_FIRST:
@@ -146,12 +142,12 @@ def _person(of: Of) -> Buttons:
     return [
         [
             button(words.answers_button(), ANSWERS),
-            button(history_words.history_button(), HISTORY),
+            button(flow_history.history_button(), HISTORY),
             button(common.files_button(), FILES),
         ],
         [button(comparison_words.button(), WEEKS), button(timeline_words.button(), TIMELINE)],
-        [button(second_words.second_button(), SECOND)] if of.first else [],
-        [button(second_words.end_button(), END)] if of.first and not of.self_coached else [],
+        [button(flow_second.second_button(), SECOND)] if of.first else [],
+        [button(flow_second.end_button(), END)] if of.first and not of.self_coached else [],
     ]
 
 
@@ -175,4 +171,4 @@ def show(turn: OnAthlete, pressed: OnPage) -> None:
     key = next((one for one in PAGES if one == pressed.page), next(iter(PAGES)))
     back = [of.button(common.back_button(), CARD)]
     rows = [row for row in PAGES[key](of) if row]
-    rewrite(turn, words_pages.head(of.name, key, self_coached=of.self_coached), [*rows, back])
+    rewrite(turn, words.head(of.name, key, self_coached=of.self_coached), [*rows, back])

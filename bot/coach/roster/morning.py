@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.words_athlete import cause
 from bot.coach.buttons import GLANCE
-from bot.coach.roster import words, words_morning
+from bot.coach.roster import flow_morning, words
 from bot.coach.roster.standing import (
     ASKED,
     MISSED,
@@ -121,18 +121,18 @@ def numbers_line(seen: RosterRow, closer: Closer) -> str:
         return words.no_numbers() if seen.in_week else ""
     parts = [
         _weight(seen, closer) if row.weight_kg is not None else "",
-        words_morning.fullness(row.fullness, closer.expected_fullness)
+        flow_morning.fullness(row.fullness, closer.expected_fullness)
         if row.fullness is not None
         else "",
-        words_morning.sharpness(row.sharpness, closer.before.sharpness if closer.before else None)
+        flow_morning.sharpness(row.sharpness, closer.before.sharpness if closer.before else None)
         if row.sharpness is not None
         else "",
-        words_morning.water(figures.volume(row.water_l, seen.profile.volume_unit))
+        flow_morning.water(figures.volume(row.water_l, seen.profile.volume_unit))
         if row.water_l is not None
         else "",
         training_went(row.training_done) if row.training_done in _UNLIKE_THE_PLAN else "",
-        words_morning.photo(there=closer.photo),
-        words_morning.told_of(_complaints(seen)) if seen.complaints else "",
+        flow_morning.photo(there=closer.photo),
+        flow_morning.told_of(_complaints(seen)) if seen.complaints else "",
     ]
     return ", ".join(part for part in parts if part)
 
@@ -149,14 +149,14 @@ def page(
     number = min(number, len(pages) - 1)
     closer = look_closer(session, [seen for _, seen in pages[number]])
     blocks = [_block(*line, closer[line[1].profile.person_id]) for line in pages[number]]
-    head = words_morning.head(len(needing), len(everybody), number, len(pages))
+    head = flow_morning.head(len(needing), len(everybody), number, len(pages))
     parts = [head, *blocks]
     if number == 0:
         others = [line for line in everybody if not needs_coach(line)]
         parts += _others(others, here, ROOM - _units("\n\n".join([*parts, foot])), len(everybody))
     buttons = _buttons(session, everybody if len(everybody) <= FEW else pages[number])
     if here is None:
-        foot = f"{words_morning.where_are_you()}\n{foot}"
+        foot = f"{flow_morning.where_are_you()}\n{foot}"
     return "\n\n".join([*parts, foot]), buttons, number, len(pages)
 
 
@@ -170,7 +170,7 @@ def _weight(seen: RosterRow, closer: Closer) -> str:
         return now
     changed = seen.morning.weight_kg - before.weight_kg
     yesterday = before.date == seen.today - timedelta(days=1)
-    return words_morning.weight(
+    return flow_morning.weight(
         now, figures.weight_change(changed, unit), None if yesterday else before.date
     )
 
@@ -182,11 +182,11 @@ def _complaints(seen: RosterRow) -> str:
 def _block(found: Priority, seen: RosterRow, closer: Closer) -> str:
     decided = decided_line(seen) or ""
     why = closer.rule if seen.waiting is not None else ""
-    text = words_morning.block(
+    text = flow_morning.block(
         _who(seen),
         " ".join(part for part in (found.state, _alert(seen)) if part),
         numbers_line(seen, closer) if found.rank != MISSED else "",
-        words_morning.proposed(decided, why) if decided else "",
+        flow_morning.proposed(decided, why) if decided else "",
         seen.wrote,
     )
     return _cut(text, MOST_OF_A_BLOCK)
@@ -205,7 +205,7 @@ def _alert(seen: RosterRow) -> str:
         return ""
     if not seen.alert.facts:
         return ""
-    return words_morning.short_cause(
+    return flow_morning.short_cause(
         cause(
             seen.alert.flag, seen.alert.facts,
             name="" if is_own_coach(seen.profile) else seen.person.first_name,
@@ -229,21 +229,21 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
         when = (asked_at(seen), seen.profile.zone) if which == "later" else None
         grouped[which, when].append(name)
     said = [
-        words_morning.wrote(words.short(seen.person.first_name), seen.wrote)
+        flow_morning.wrote(words.short(seen.person.first_name), seen.wrote)
         for _, seen in lines
         if seen.wrote
     ]
     told = "\n".join(said)
     room -= _units(told)
     share = max(LEAST_OF_A_LINE, room // max(len(grouped), 1) - 40)
-    order = list(words_morning.GROUPS)
+    order = list(flow_morning.GROUPS)
     rows = [
         _group(line, grouped[line], share, here)
         for line in sorted(grouped, key=lambda line: (order.index(line[0]), _instant(line)))
     ]
     parts = ["\n".join(rows), told]
     if lines:
-        parts.append(words_morning.how_to_open())
+        parts.append(flow_morning.how_to_open())
     return [part for part in parts if part]
 
 
@@ -258,37 +258,37 @@ def _group(line: _Line, names: Sequence[str], share: int, here: str | None) -> s
         if shown and _units(", ".join([*shown, name])) > share:
             break
         shown.append(name)
-    when = words_morning.asked_at(at[0], here, at[1], names) if at is not None else ""
-    return words_morning.group(which, len(names), shown, len(names) - len(shown), when)
+    when = flow_morning.asked_at(at[0], here, at[1], names) if at is not None else ""
+    return flow_morning.group(which, len(names), shown, len(names) - len(shown), when)
 
 
 def _named(found: Priority, seen: RosterRow) -> tuple[str, str]:
     """In which line somebody is named who does not need the coach, and as what."""
     name, decided = words.short(seen.person.first_name), seen.decided
     if seen.profile.status == AthleteStatus.ONBOARDING:
-        return "outside", words_morning.with_word(name, words_morning.first_questions())
+        return "outside", flow_morning.with_word(name, flow_morning.first_questions())
     if seen.profile.status == AthleteStatus.PAUSED:
-        return "outside", words_morning.with_word(name, words_morning.paused())
+        return "outside", flow_morning.with_word(name, flow_morning.paused())
     if not seen.in_week:
         out = figures.days_out(seen.days_out) if seen.days_out is not None else ""
-        return "outside", words_morning.with_word(name, out)
+        return "outside", flow_morning.with_word(name, out)
     if seen.hold is not None:
-        return "hold", words_morning.held(name, seen.hold.carb_g, seen.hold.last)
+        return "hold", flow_morning.held(name, seen.hold.carb_g, seen.hold.last)
     if seen.asked_about:
-        return "told", words_morning.with_word(name, words_morning.asked_about())
+        return "told", flow_morning.with_word(name, flow_morning.asked_about())
     if seen.complaints:
-        return "told", words_morning.with_word(name, _complaints(seen))
+        return "told", flow_morning.with_word(name, _complaints(seen))
     if seen.seen_to is not None:
-        return "told", words_morning.with_word(name, flag_name(seen.seen_to.flag))
+        return "told", flow_morning.with_word(name, flag_name(seen.seen_to.flag))
     if found.rank == ASKED:
         return "missing", name
     if seen.morning is None:
         return "later", name
     if decided is not None and decided.to_look_at:
-        return "look", words_morning.with_word(name, decided.to_look_at)
+        return "look", flow_morning.with_word(name, decided.to_look_at)
     moved = _moved(seen, decided)
     if moved is not None:
-        return "moved", words_morning.moved(name, *moved)
+        return "moved", flow_morning.moved(name, *moved)
     return "plan", name
 
 
@@ -334,8 +334,8 @@ def _buttons(session: Session, lines: Sequence[Line]) -> Buttons:
         if row is None or row.carb_g is None:
             openers.append(opener)
             continue
-        approve = words_morning.approve_button(seen.person.first_name, row.carb_g)
-        keep = words_morning.keep_button(plan_g(row))
+        approve = flow_morning.approve_button(seen.person.first_name, row.carb_g)
+        keep = flow_morning.keep_button(plan_g(row))
         buttons.append([Button(approve, GLANCE(Say.APPROVE, id_of(row)))])
         buttons.append([Button(keep, GLANCE(Say.KEEP, id_of(row))), opener])
     return [*buttons, *in_rows(openers)]

@@ -11,8 +11,8 @@ from bot.core.chat.outbox import Button, Delivery, Shown, Topic
 from bot.core.timing import instants
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
+from bot.decision.buttons import EYE, Looked, Morning, Sharp
 from bot.decision.eye import view, words
-from bot.decision.eye.buttons import EYE, Looked, Morning, Sharp
 from bot.decision.signoff.signoff import LATEST
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record, speaking_to

@@ -9,8 +9,8 @@ from sqlmodel import Session, col, select
 from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Turn
+from bot.decision.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
 from bot.decision.eye import words
-from bot.decision.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
 from bot.decision.signoff.signoff import morning_line
 from bot.people.coach_settings import clock_for
 from bot.people.people import local_date, name_of

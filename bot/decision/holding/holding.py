@@ -140,8 +140,7 @@ def _ask(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     if week is None or target is None:
         begins = week.date_of(max(PLAN_DAYS)) if week is not None else None
         early = begins is not None and today < begins
-        text = words.not_begun(begins) if early and begins else common.no_such_day()
-        say_to(turn, coach, text)
+        say_to(turn, coach, words.not_begun(begins) if early and begins else common.no_such_day())
         return
     if profile.frozen_at is not None:
         say_frozen(turn, coach, profile)

@@ -10,8 +10,7 @@ from sqlmodel import Session, col, select
 from bot.core.chat.cards import CARD, OfEvent
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
-from bot.decision.replay import words
-from bot.decision.replay.buttons import (
+from bot.decision.buttons import (
     ASK_LIMIT,
     WHAT_IF,
     WHAT_IF_LESS,
@@ -20,6 +19,7 @@ from bot.decision.replay.buttons import (
     WithoutRule,
     WithUse,
 )
+from bot.decision.replay import words
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.dialogue import asking
 from bot.people.people import local_date, name_of, own_athlete

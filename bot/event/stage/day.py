@@ -13,7 +13,7 @@ from bot.core.chat.outbox import Delivery
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Several
 from bot.core.turn import Context, Turn
-from bot.decision.care import care_for
+from bot.decision.to_athlete import care_for
 from bot.dialogue import asking
 from bot.event.stage import words
 from bot.event.stage.flow import LOOK

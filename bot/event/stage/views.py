@@ -9,7 +9,7 @@ from sqlmodel import Session
 from bot.core.chat.cards import CALENDAR_FILE, CalendarDo
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision.care import care_for
+from bot.decision.to_athlete import care_for
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.event.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp

@@ -18,7 +18,7 @@ from bot.direct.flow import PASS_ON
 from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.deletion import coach as coach_deletion
 from bot.membership.deletion import removal, told_others, words
-from bot.membership.invitations.flow import CHANGE_COACH
+from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.people import drop_pending_entries, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
 from bot.people.telling import answer, rewrite, say_to

@@ -20,14 +20,12 @@ from bot.alerts.delivery import alert_text
 from bot.core.chat.outbox import Button, Delivery, say, set_menu
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
+from bot.membership import second_coach
 from bot.membership.buttons import GONE, Gone
 from bot.membership.deletion import removal, told_others
 from bot.membership.deletion import words as athlete_words
-from bot.membership.deletion import words_coach as words
-from bot.membership.ending import part
-from bot.membership.invitations.flow import CHANGE_COACH
-from bot.membership.leaving import close_all, waiting
-from bot.membership.second import second_coach
+from bot.membership.ending import close_all, part, waiting
+from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, name_of, profile_of, record
 from bot.people.rights import given_by, given_to, second_coaches
@@ -110,7 +108,7 @@ def agreed(turn: Act, mark: str | None) -> bool:
     """Whether what was agreed to is still what going means; if not, it is asked again."""
     if mark == foresee(turn.session, turn.person).mark:
         return True
-    ask(turn, words.changed())
+    ask(turn, athlete_words.changed())
     return False
 
 
@@ -118,25 +116,27 @@ def _told(session: Session, person: Person, foreseen: Foreseen) -> list[str]:
     def names(ids: list[int]) -> list[str]:
         return [name_of(session, one) for one in dict.fromkeys(ids)]
 
-    said = [words.ask()]
+    said = [athlete_words.ask_coach()]
     if profile_of(session, person.id) is not None:
-        said.append(words.an_athlete_too())
+        said.append(athlete_words.an_athlete_too())
     if foreseen.alerts:
-        said.append(words.open_alerts(names([row.athlete_id for row in foreseen.alerts])))
+        said.append(athlete_words.open_alerts(names([row.athlete_id for row in foreseen.alerts])))
     if foreseen.waiting:
-        said.append(words.waiting(names(foreseen.waiting)))
+        said.append(athlete_words.waiting(names(foreseen.waiting)))
     for other in _takers(foreseen):
         theirs = [one.person_id for one, taker in foreseen.taken if taker.id == other.id]
-        said.append(words.taken(other.first_name, names(theirs)))
+        said.append(athlete_words.taken(other.first_name, names(theirs)))
     if foreseen.alone:
-        said.append(words.alone(names([one.person_id for one in foreseen.alone])))
+        said.append(athlete_words.alone(names([one.person_id for one in foreseen.alone])))
     if foreseen.stands_in:
         first = names([row.coach_id for row in foreseen.stands_in])
-        said.append(words.no_stand_in_for(first))
+        said.append(athlete_words.no_stand_in_for(first))
     if foreseen.contact_for:
-        said.append(words.no_contact_for(names([id_of(one) for one in foreseen.contact_for])))
+        said.append(
+            athlete_words.no_contact_for(names([id_of(one) for one in foreseen.contact_for]))
+        )
     if person.is_coach:
-        said.append(words.stays())
+        said.append(athlete_words.stays())
     return [*said, athlete_words.chats_stay()]
 
 
@@ -167,7 +167,7 @@ def delete_all(turn: ChatTurn, person: Person) -> None:
     told_others.take_name_out_of_messages(session, chats, name)
     told_others.look_for_name_again(turn, Subject.GONE(number), chats, name)
     set_menu(turn, chat_id=chat_id, commands=())
-    say(turn, chat_id=chat_id, text=words.done())
+    say(turn, chat_id=chat_id, text=athlete_words.coach_done())
 
 
 def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
@@ -177,20 +177,29 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
     told = _others_for_alerts(turn.session, coach, profile) if alerts else []
 
     def call(reader: Person) -> str:
-        texts = [alert_text(turn.session, row, reader, settled=words.closed) for row in alerts]
-        return words.please_call(coach.first_name, athlete.first_name, "\n\n".join(texts))
+        texts = [
+            alert_text(turn.session, row, reader, settled=athlete_words.closed) for row in alerts
+        ]
+        return athlete_words.please_call(coach.first_name, athlete.first_name, "\n\n".join(texts))
 
     for other in told:
         say_to(turn, other, partial(call, other), how=Delivery(urgency=Urgency.URGENT))
     record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)
-    close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: words.closed())
+    close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: athlete_words.closed())
     part(turn, profile, coach)
 
     def alone() -> str:
-        line, names = words.athlete_alone(coach.first_name), [one.first_name for one in told]
+        line, names = (
+            athlete_words.athlete_alone(coach.first_name),
+            [one.first_name for one in told],
+        )
         if not alerts:
             return line
-        lead = words.athlete_alert_told(names) if names else words.athlete_alert_untold()
+        lead = (
+            athlete_words.athlete_alert_told(names)
+            if names
+            else athlete_words.athlete_alert_untold()
+        )
         return f"{lead}\n\n{line}"
 
     say_to(
@@ -218,7 +227,7 @@ def _hand_over(turn: ChatTurn, coach: Person, profile: AthleteProfile, other: Pe
     turn.session.flush()
     record(turn, profile.person_id, Change.COACH_CHANGED, by=None, to=other.id)
     athlete = get_person(turn.session, profile.person_id)
-    say_to(turn, athlete, partial(words.athlete_taken, coach.first_name, other.first_name))
+    say_to(turn, athlete, partial(athlete_words.athlete_taken, coach.first_name, other.first_name))
 
 
 def _tell_taker(turn: ChatTurn, coach: Person, other: Person, foreseen: Foreseen) -> None:
@@ -231,7 +240,7 @@ def _tell_taker(turn: ChatTurn, coach: Person, other: Person, foreseen: Foreseen
     say_to(
         turn,
         other,
-        partial(words.taken_over, coach.first_name, names, contact=contact),
+        partial(athlete_words.taken_over, coach.first_name, names, contact=contact),
         how=Delivery(urgency=Urgency.URGENT if foreseen.alerts else Urgency.ORDINARY),
     )
 
@@ -244,10 +253,10 @@ def _end_what_others_do(
     for number in dict.fromkeys(row.person_id for row in beside):
         if number not in takers:
             other = get_person(turn.session, number)
-            say_to(turn, other, partial(words.stand_in_over, coach.first_name))
+            say_to(turn, other, partial(athlete_words.stand_in_over, coach.first_name))
     if coach.second_contact_id is not None:
         contact = get_person(turn.session, coach.second_contact_id)
-        say_to(turn, contact, partial(words.contact_over, coach.first_name))
+        say_to(turn, contact, partial(athlete_words.contact_over, coach.first_name))
 
 
 def _end_what_they_did(turn: ChatTurn, person: Person, foreseen: Foreseen) -> None:
@@ -255,11 +264,11 @@ def _end_what_they_did(turn: ChatTurn, person: Person, foreseen: Foreseen) -> No
     for row in foreseen.stands_in:
         second_coach.end(turn, row)
         first = get_person(turn.session, row.coach_id)
-        say_to(turn, first, partial(words.stand_in_gone, person.first_name))
+        say_to(turn, first, partial(athlete_words.stand_in_gone, person.first_name))
     for first in foreseen.contact_for:
         first.second_contact_id = None
         turn.session.add(first)
-        say_to(turn, first, partial(words.contact_gone, person.first_name))
+        say_to(turn, first, partial(athlete_words.contact_gone, person.first_name))
     turn.session.flush()
 
 

@@ -1,31 +1,134 @@
-"""/mydata: everything that is kept of whoever asks, as files in one ZIP."""
+"""Everything that is kept of whoever asks (/mydata): as one JSON document, as sheets, in one ZIP."""
 
 from __future__ import annotations
 
 import io
+import json
 import zipfile
-from datetime import date
+from collections.abc import Callable
+from datetime import date, datetime, time
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from sqlalchemy import ColumnElement, Table
+from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import send_document
 from bot.core.turn import Act, Document, Turn
-from bot.membership.my_data import words
-from bot.membership.my_data.document import as_json, document
-from bot.membership.my_data.owned import Me
-from bot.membership.my_data.schema import FILE
-from bot.membership.my_data.sheets import as_sheets
+from bot.membership import words
+from bot.membership.my_data.owned import Me, as_athlete, as_coach, as_person, given, tables
+from bot.membership.my_data.schema import FILE, FORMAT, VERSION
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, profile_of
 from bot.pictures.photos.photo_rows import make_photo
 from bot.sheets.workbook import words as workbook_words
 from bot.sheets.workbook.files import pages_for
-from bot.sheets.workbook.writing import xlsx
+from bot.sheets.workbook.tables import Column, Kind
+from bot.sheets.workbook.writing import Page, xlsx
 from bot.store.base import id_of
+from bot.store.tables import metadata
 from bot.store.tables.people import Person
 from bot.store.tables.photos import PhotoRow
+
+Rows = list[dict[str, Any]]
+
+
+def document(session: Session, me: Me, made_at: datetime) -> dict[str, Any]:
+    """By role and table, the rows as they are stored; ids of other people stand for their names."""
+    found: dict[str, Any] = {
+        "format": FORMAT,
+        "version": VERSION,
+        "made_at": made_at.isoformat(),
+        "person": _of(session, me, as_person, to_athlete=True),
+        "athlete": _of(session, me, as_athlete, to_athlete=True),
+        "coach": _of(session, me, as_coach, to_athlete=False),
+    }
+    return found | {"people": _people(session, found)}
+
+
+def as_json(found: dict[str, Any]) -> bytes:
+    """UTF-8, readable as it is."""
+    return json.dumps(found, ensure_ascii=False, indent=1).encode()
+
+
+def _of(
+    session: Session,
+    me: Me,
+    whose: Callable[[Table, Me], ColumnElement[bool] | None],
+    *,
+    to_athlete: bool,
+) -> dict[str, Rows]:
+    found: dict[str, Rows] = {}
+    for table in tables():
+        condition = whose(table, me)
+        if condition is None:
+            continue
+        columns = given(table, to_athlete=to_athlete)
+        query = pick(*columns).where(condition).order_by(*table.primary_key.columns)
+        found[table.name] = [
+            {column.name: plain(value) for column, value in zip(columns, row, strict=True)}
+            for row in session.connection().execute(query)
+        ]
+    return found
+
+
+def plain(value: Any) -> Any:
+    """A value as JSON knows it: dates and instants as RFC 3339 writes them."""
+    if isinstance(value, datetime | date | time):
+        return value.isoformat()
+    return value
+
+
+def _people(session: Session, found: dict[str, Any]) -> dict[str, str]:
+    """First names of everybody who is named by an id."""
+    named: set[int] = set()
+    for role in ("person", "athlete", "coach"):
+        for table, rows in found[role].items():
+            columns = [
+                column.name
+                for column in metadata.tables[table].c
+                if any(key.target_fullname == "person.id" for key in column.foreign_keys)
+            ]
+            named |= {row[c] for row in rows for c in columns if row.get(c) is not None}
+    people = metadata.tables["person"]
+    query = pick(people.c.id, people.c.first_name).where(people.c.id.in_(named))
+    return {str(number): name for number, name in session.connection().execute(query)}
+
+
+MOST_IN_A_TITLE = 31  # characters of a sheet's name; spreadsheet programs take no more
+ROLES = ("person", "athlete", "coach")
+
+
+def as_sheets(found: dict[str, Any]) -> list[Page]:
+    """Sheets named "athlete checkin": what somebody is in it, and the table. What holds several
+    values is written as JSON.
+    """
+    pages = [
+        _page(f"{role} {table}", rows)
+        for role in ROLES
+        for table, rows in found[role].items()
+        if rows
+    ]
+    people = [{"id": int(number), "first_name": name} for number, name in found["people"].items()]
+    return [*pages, _page("people", people)]
+
+
+def _page(title: str, rows: list[dict[str, Any]]) -> Page:
+    keys = tuple(rows[0]) if rows else ("id", "first_name")
+    columns = tuple(Column(key=key, heading=key, kind=Kind.TEXT) for key in keys)
+    return Page(
+        id=title, title=title[:MOST_IN_A_TITLE], columns=columns, headings=keys,
+        rows=[[_cell(row[key]) for key in keys] for row in rows],
+    )  # fmt: skip
+
+
+def _cell(value: Any) -> Any:
+    """A figure or text as it is; anything else as JSON."""
+    if isinstance(value, bool | dict | list):
+        return json.dumps(value, ensure_ascii=False)
+    return value
+
 
 MAKE = "my-data"
 #: Telegram takes 50 MB from a bot (https://core.telegram.org/bots/api#senddocument).

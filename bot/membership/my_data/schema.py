@@ -15,12 +15,12 @@ import sqlalchemy as sa
 from sqlalchemy import Column, Table
 from sqlmodel import SQLModel
 
-from bot.membership.my_data.document import FORMAT, VERSION
 from bot.membership.my_data.owned import Owned, given, owned, tables
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import DayTarget
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
+FORMAT, VERSION = "brimline-data", 1
 FILE = Path(__file__).with_name("schema.json")
 Schema = dict[str, Any]
 

@@ -30,7 +30,6 @@ from bot.dialogue.flow import (
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import in_words, words
-from bot.membership.onboarding import words_measures as measure_words
 from bot.words import common, invalid_answers
 from bot.words.languages import Sentence
 from bot.words.names import CONSENT, FIRST_QUESTIONS
@@ -204,7 +203,7 @@ def _clock_among(text: str) -> time:
 
 
 def _unsure(text: str) -> bool:
-    return any(said(text, words) for words in (NOT_SURE, AS_ALWAYS, measure_words.UNSURE))
+    return any(said(text, words) for words in (NOT_SURE, AS_ALWAYS, measures.UNSURE))
 
 
 def _day(text: str, answers: Answers) -> Answers:

@@ -15,16 +15,101 @@ from bot.dialogue.flow import (
     When,
     both,
     buttons,
-    number_between,
     said,
 )
-from bot.membership.onboarding import words_measures as words
-from bot.words import invalid_answers
+from bot.words import figures, invalid_answers
 from bot.words.common import leave_out_button, skip_button
+from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
-from engine.written.units import ParseError, ParseErrorCode, WeightUnit, parse_height, parse_weight
+from engine.written.units import (
+    ParseError,
+    ParseErrorCode,
+    WeightUnit,
+    parse_height,
+    parse_number,
+    parse_weight,
+)
+
+UNSURE = mark(
+    "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown, dunno, "
+    "idk, no clue, not a clue"
+)
+NO_SCALE = mark(
+    "no scale, i have no scale, skip, not sure, unsure, don't know, dont know, i don't know, no idea"
+)
+WEIGHT_UNITS = {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
+
+
+def weight_unit_name(unit: str) -> str:
+    return tr(WEIGHT_UNITS[unit])
+
+
+ask_height = Sentence("How tall are you? Such as 165 cm or 5 ft 5.")
+height_with_unit = Sentence("I need your height with its unit.")
+weight_is_needed = Sentence(
+    "I need a weight this once, because the limits that keep you safe go by it. A scale at a gym "
+    "or pharmacy will do, and so will your weight of the last weeks."
+)
+weight_button = Sentence("Another weight")
+height_button = Sentence("Another height")
+right_button = Sentence("Both are right")
+still_doubted = Sentence(
+    "That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb."
+)
+ask_body_fat = Sentence("Your body fat in percent, if it was measured lately? Otherwise skip.")
+
+fat_keep_button = Sentence("Yes, it was measured so")
+fat_again_button = Sentence("Type it again")
+
+
+def ask_body_mass(unit: str | None) -> str:
+    """`unit`: the one that was chosen; None: the answer's own will be theirs."""
+    if unit is None:
+        return tr(
+            "What did you weigh this morning, or on your last ordinary morning? Such as 61.2 kg, "
+            "134.9 lb or 9 st 8.9 lb; I write it as you do."
+        )
+    return tr(
+        "What did you weigh this morning, or on your last ordinary morning? (in {unit})",
+        unit=weight_unit_name(unit),
+    )
+
+
+weight_with_unit = SentenceOn("{given} kg or {given} lb? Please send it with the unit.")
+
+
+def ask_check(kg: float, unit: str, height_cm: float, meant: float | None) -> str:
+    values = {
+        "given": figures.weight(kg, unit),
+        "kg": figures.weight(kg, "kg"),
+        "height": tr("{height_cm:.0f} cm", height_cm=height_cm),
+    }
+    if unit == "kg":
+        doubt = tr("{given} at {height} can hardly be right.", **values)
+    else:
+        doubt = tr("{given} is {kg}, and at {height} that can hardly be right.", **values)
+    if meant is None:
+        question = tr("Which one is it?")
+    else:
+        question = tr("Did you mean {meant}?", meant=meant_button(meant, unit))
+    return f"{doubt} {question}"
+
+
+def meant_button(kg: float, unit: str) -> str:
+    """The number as it was typed, in the other unit."""
+    if unit == "kg":
+        return tr("{pounds} ({kg})", pounds=figures.weight(kg, "lb"), kg=figures.weight(kg, "kg"))
+    return figures.weight(kg, "kg")
+
+
+def ask_fat_check(percent: float, sex: str) -> str:
+    shown = figures.plain(percent)
+    if sex == "female":
+        return tr("{percent} % is unusual for a woman. Is it right?", percent=shown)
+    return tr("{percent} % is unusual for a man. Is it right?", percent=shown)
+
 
 MEANT, RIGHT, HEIGHT, WEIGHT = "meant", "right", "height", "weight"
 #: Zones by whose name alone somebody may say where they are, and that lie in the US.
@@ -70,7 +155,7 @@ def _read_height(text: str) -> float:
         return parse_height(flow.plainly(text))
     except ParseError as error:
         if error.code in _UNREAD:
-            raise InvalidAnswer(words.height_with_unit()) from error
+            raise InvalidAnswer(height_with_unit()) from error
         raise
 
 
@@ -79,8 +164,8 @@ _UNREAD = (ParseErrorCode.NO_UNIT, ParseErrorCode.UNKNOWN_UNIT, ParseErrorCode.N
 
 def _read_mass(text: str, answers: Answers) -> Answers:
     """The weight (kg) and the unit in which it was told, which is the athlete's from then on."""
-    if said(text, words.NO_SCALE):
-        raise InvalidAnswer(words.weight_is_needed())
+    if said(text, NO_SCALE):
+        raise InvalidAnswer(weight_is_needed())
     unit = answers.get("weight_unit")
     text = flow.plainly(text)
     try:
@@ -106,7 +191,7 @@ def _unit_meant(text: str, answers: Answers) -> WeightUnit:
         return WeightUnit.KG
     if fits(WeightUnit.KG):
         doubt = ParseError(ParseErrorCode.NO_UNIT, given=text.strip())
-        raise InvalidAnswer(words.weight_with_unit(text.strip())) from doubt
+        raise InvalidAnswer(weight_with_unit(text.strip())) from doubt
     return WeightUnit.LB
 
 
@@ -117,18 +202,18 @@ def _in_us(answers: Answers) -> bool:
 
 
 def _ask_check(answers: Answers) -> str:
-    return words.ask_check(
+    return ask_check(
         answers["body_mass_kg"], answers["weight_unit"], answers["height_cm"], meant_kg(answers)
     )
 
 
 def _checks(answers: Answers) -> Choices:
     meant = meant_kg(answers)
-    first = [[Choice(words.meant_button(meant, answers["weight_unit"]), MEANT)]] if meant else []
+    first = [[Choice(meant_button(meant, answers["weight_unit"]), MEANT)]] if meant else []
     return [
         *first,
-        [Choice(words.weight_button(), WEIGHT), Choice(words.height_button(), HEIGHT)],
-        [Choice(words.right_button(), RIGHT)],
+        [Choice(weight_button(), WEIGHT), Choice(height_button(), HEIGHT)],
+        [Choice(right_button(), RIGHT)],
     ]
 
 
@@ -149,7 +234,7 @@ def _read_check(text: str, answers: Answers) -> Answers | None:
     except ParseError:
         raise InvalidAnswer(invalid_answers.use_buttons()) from None
     if not believable(answers["height_cm"], typed.kg):
-        raise InvalidAnswer(words.still_doubted())
+        raise InvalidAnswer(still_doubted())
     return {"mass_check": typed.kg, "weight_unit": typed.unit.value}
 
 
@@ -158,9 +243,9 @@ _OTHER_UNIT = {WeightUnit.LB.value: WeightUnit.KG.value, WeightUnit.KG.value: We
 
 
 def _read_fat(text: str) -> float | None:
-    if said(text, SKIP) or said(text, words.UNSURE):
+    if said(text, SKIP) or said(text, UNSURE):
         return None
-    return number_between(3, 60)(text.replace("%", ""))
+    return parse_number(text.replace("%", ""), low=3, high=60)
 
 
 def _fat_doubted(answers: Answers) -> bool:
@@ -180,10 +265,10 @@ def _read_fat_check(text: str) -> str | None:
 def steps(when: When | None = None) -> tuple[Step, ...]:
     """Height and weight, put where `when` holds; "sex" is answered before."""
     return (
-        Step(key="height_cm", ask=words.ask_height, read=_read_height, when=when),
+        Step(key="height_cm", ask=ask_height, read=_read_height, when=when),
         Step(
             key="body_mass_kg",
-            ask=lambda answers: words.ask_body_mass(answers.get("weight_unit")),
+            ask=lambda answers: ask_body_mass(answers.get("weight_unit")),
             read_with=_read_mass,
             when=when,
             spreads=True,
@@ -199,7 +284,7 @@ def steps(when: When | None = None) -> tuple[Step, ...]:
         ),
         Step(
             key="height_again",
-            ask=words.ask_height,
+            ask=ask_height,
             read=_read_height,
             when=both(when, lambda answers: answers.get("mass_check") == HEIGHT),
         ),
@@ -211,18 +296,17 @@ def fat_steps(when: When | None = None) -> tuple[Step, ...]:
     return (
         Step(
             key="body_fat_percent",
-            ask=words.ask_body_fat,
+            ask=ask_body_fat,
             read=_read_fat,
             choices=buttons(((skip_button, "skip"),)),
             when=when,
         ),
         Step(
             key="fat_check",
-            ask=lambda answers: words.ask_fat_check(answers["body_fat_percent"], answers["sex"]),
+            ask=lambda answers: ask_fat_check(answers["body_fat_percent"], answers["sex"]),
             read=_read_fat_check,
             choices=buttons(
-                ((words.fat_keep_button, KEEP),),
-                ((leave_out_button, LEAVE), (words.fat_again_button, AGAIN)),
+                ((fat_keep_button, KEEP),), ((leave_out_button, LEAVE), (fat_again_button, AGAIN))
             ),
             when=both(when, _fat_doubted),
             back_to="body_fat_percent",

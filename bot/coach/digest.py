@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.notes import held_notes, notes_since
 from bot.alerts.words import LEVEL_WORDS
 from bot.alerts.words_athlete import cause
-from bot.coach.digest import words
+from bot.coach import flow_digest
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import (
     ASKED,
@@ -75,7 +75,7 @@ def send(turn: Turn, duty: AgendaRow) -> None:
     if sections:
         zone = zone_of_coach(turn.session, coach) or "UTC"
         day = turn.now.astimezone(ZoneInfo(zone)).date()
-        row = say_to(turn, coach, words.digest(day, sections))
+        row = say_to(turn, coach, flow_digest.digest(day, sections))
         for note in held_notes(turn.session, coach):
             if is_chatter(note.said):
                 continue  # comes with the next words
@@ -96,13 +96,13 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
         key=lambda pair: (pair[0].rank, pair[0].order),
     )
     needs = [
-        words.needs_line(_name(coach, seen), found.state)
+        flow_digest.needs_line(_name(coach, seen), found.state)
         for found, seen in ranked
         if found.rank <= NEEDS_THE_COACH
     ]
     alerts = _alerts(turn.session, coach, everybody, since)
     stage = [
-        words.today_line(
+        flow_digest.today_line(
             seen.person.first_name, seen.event.kind, self_coached=seen.profile.person_id == coach.id
         )
         for seen in everybody
@@ -114,18 +114,21 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
     waited_for = [_name(coach, seen) for found, seen in ranked if found.rank == ASKED]
     seen_of = {seen.profile.person_id for seen in everybody}
     notes = [
-        words.note_line(note.text)
+        flow_digest.note_line(note.text)
         for note in notes_since(turn.session, coach, since)
         if note.athlete_id in seen_of and not is_chatter(note.said)
     ]
     sections: list[tuple[str, list[str]]] = [
-        (words.needs_you(len(needs)), needs),
-        (words.alerts(len(alerts)), alerts),
-        (words.today(), stage),
-        (words.changed(len(changed)), changed),
-        (words.checked_in(len(in_names)), [words.names(in_names)] if in_names else []),
-        (words.not_yet(len(waited_for)), [words.names(waited_for)] if waited_for else []),
-        (words.notes(len(notes)), notes),
+        (flow_digest.needs_you(len(needs)), needs),
+        (flow_digest.alerts(len(alerts)), alerts),
+        (flow_digest.today(), stage),
+        (flow_digest.changed(len(changed)), changed),
+        (flow_digest.checked_in(len(in_names)), [flow_digest.names(in_names)] if in_names else []),
+        (
+            flow_digest.not_yet(len(waited_for)),
+            [flow_digest.names(waited_for)] if waited_for else [],
+        ),
+        (flow_digest.notes(len(notes)), notes),
     ]
     return [(heading, lines) for heading, lines in sections if lines]
 
@@ -157,10 +160,10 @@ def _alerts(
         end = (
             settled_line(session, row, coach)
             if row.acknowledged_by is not None
-            else words.not_acknowledged()
+            else flow_digest.not_acknowledged()
         )
         level = LEVEL_WORDS[Level(row.level)]
-        lines.append(words.alert_line(_name(coach, seen), level, what, end))
+        lines.append(flow_digest.alert_line(_name(coach, seen), level, what, end))
     return lines
 
 
@@ -188,18 +191,20 @@ def _changed(
         why = reason(
             decision, seen.profile.weight_unit, seen.profile.volume_unit, self_coached=self_coached
         )
-        lines.append(words.changed_line(_name(coach, seen), what, why, self_coached=self_coached))
+        lines.append(
+            flow_digest.changed_line(_name(coach, seen), what, why, self_coached=self_coached)
+        )
     return lines
 
 
 def _outcome(row: DecisionRow) -> str:
     assert row.carb_g is not None
     if row.status == DecisionStatus.LAPSED and is_small_step(row):
-        return words.small_step_stands(row.carb_g, default_carb_g(row), row.sets_date)
+        return flow_digest.small_step_stands(row.carb_g, default_carb_g(row), row.sets_date)
     if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT, DecisionStatus.CLOSED):
-        return words.not_taken(row.carb_g, row.sets_date)
+        return flow_digest.not_taken(row.carb_g, row.sets_date)
     if row.status == DecisionStatus.OTHER_FIGURE:
-        return words.other_figure(row.carb_g, row.sets_date)
+        return flow_digest.other_figure(row.carb_g, row.sets_date)
     return coach_roster.decided(
         outcome_now(row.outcome, row.status), row.carb_g, row.planned_carb_g, row.sets_date,
     )  # fmt: skip
@@ -215,4 +220,4 @@ def _who_checked_in(session: Session, everybody: Sequence[RosterRow], since: dat
 
 def _name(coach: Person, seen: RosterRow) -> str:
     self_coached = seen.profile.person_id == coach.id
-    return words.you() if self_coached else coach_roster.short(seen.person.first_name)
+    return flow_digest.you() if self_coached else coach_roster.short(seen.person.first_name)

@@ -16,14 +16,11 @@ from sqlmodel import Session, col, select
 from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, Topic, answer_tap, edit, on, say
 from bot.core.turn import Act, ChatTurn, Context, Turn
 from bot.dialogue.asking import open_question
-from bot.membership import ending
+from bot.membership import ending, flow_invitations, flow_second, second_coach
 from bot.membership.buttons import CONTACT_REMOVE
-from bot.membership.invitations import words
-from bot.membership.invitations.flow import CHANGE_COACH
+from bot.membership.ending import has_pending_items
+from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
-from bot.membership.pending_items import has_pending_items
-from bot.membership.second import second_coach
-from bot.membership.second import words as second_words
 from bot.people import locks
 from bot.people.changes import Change
 from bot.people.people import (
@@ -91,35 +88,47 @@ def invite_coach_command(turn: Turn) -> str:
     """An invitation for a coach, as whoever runs the bot reads it in the terminal."""
     token = make_invite(turn, InviteKind.COACH, None)
     link = invitation_link(turn.context.bot_username, token)
-    return words.coach_invitation(link, spaced(token), turn.context.invite_days)
+    return flow_invitations.coach_invitation(link, spaced(token), turn.context.invite_days)
 
 
 def invite_athlete(turn: Act) -> None:
     """/invite"""
     token = make_invite(turn, InviteKind.ATHLETE, turn.person.id)
-    say_to(turn, turn.person, words.for_you_to_forward("an athlete", turn.context.invite_days))
+    say_to(
+        turn,
+        turn.person,
+        flow_invitations.for_you_to_forward("an athlete", turn.context.invite_days),
+    )
     link = invitation_link(turn.context.bot_username, token)
-    say_to(turn, turn.person, words.athlete_invitation(turn.person.first_name, link, spaced(token)))
+    say_to(
+        turn,
+        turn.person,
+        flow_invitations.athlete_invitation(turn.person.first_name, link, spaced(token)),
+    )
 
 
 def invite_contact(turn: Act) -> None:
     """/contact"""
     contact = _contact_of(turn.session, turn.person)
     buttons: Buttons = (
-        [[Button(words.remove_contact_button(contact.first_name), CONTACT_REMOVE())]]
+        [[Button(flow_invitations.remove_contact_button(contact.first_name), CONTACT_REMOVE())]]
         if contact
         else []
     )
     now_and_next = "\n\n".join(
         (
-            words.your_contact(contact.first_name if contact else None),
-            words.for_you_to_forward("a second contact", turn.context.invite_days),
+            flow_invitations.your_contact(contact.first_name if contact else None),
+            flow_invitations.for_you_to_forward("a second contact", turn.context.invite_days),
         )
     )
     say_to(turn, turn.person, now_and_next, buttons=buttons)
     token = make_invite(turn, InviteKind.CONTACT, turn.person.id)
     link = invitation_link(turn.context.bot_username, token)
-    say_to(turn, turn.person, words.contact_invitation(turn.person.first_name, link, spaced(token)))
+    say_to(
+        turn,
+        turn.person,
+        flow_invitations.contact_invitation(turn.person.first_name, link, spaced(token)),
+    )
 
 
 def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -130,12 +139,14 @@ def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     until = date.fromisoformat(detail["until"])
     one = detail["athlete_id"]
     name = name_of(turn.session, one) if one is not None else None
-    what = second_words.what_is_invited(second_words.who(name), detail["rights"], until)
-    say_to(turn, coach, words.for_you_to_forward(what, turn.context.invite_days))
+    what = flow_second.what_is_invited(flow_second.who(name), detail["rights"], until)
+    say_to(turn, coach, flow_invitations.for_you_to_forward(what, turn.context.invite_days))
     token = make_invite(turn, InviteKind.SECOND, coach.id, detail)
-    ways_in = words.ways_in(invitation_link(turn.context.bot_username, token), spaced(token))
-    text = second_words.invitation(
-        coach.first_name, second_words.theirs(name), detail["rights"], until, ways_in
+    ways_in = flow_invitations.ways_in(
+        invitation_link(turn.context.bot_username, token), spaced(token)
+    )
+    text = flow_second.invitation(
+        coach.first_name, flow_second.theirs(name), detail["rights"], until, ways_in
     )
     say_to(turn, coach, text)
 
@@ -143,11 +154,15 @@ def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def contact_tapped(turn: Act) -> None:
     """The button that removes the second contact."""
     contact = _contact_of(turn.session, turn.person)
-    said = words.contact_removed(contact.first_name) if contact else words.no_contact_to_remove()
+    said = (
+        flow_invitations.contact_removed(contact.first_name)
+        if contact
+        else flow_invitations.no_contact_to_remove()
+    )
     if contact is not None:
         turn.person.second_contact_id = None
         turn.session.add(turn.person)
-        say_to(turn, contact, partial(words.no_longer_contact, turn.person.first_name))
+        say_to(turn, contact, partial(flow_invitations.no_longer_contact, turn.person.first_name))
     if turn.incoming.tap_id is not None:
         answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=said)
     if turn.incoming.message_id is not None:
@@ -165,7 +180,7 @@ def claim(turn: ChatTurn) -> bool:
     if code is None:
         return False
     if code and _has_guessed_enough(turn):
-        _refuse(turn, words.too_many_codes())
+        _refuse(turn, flow_invitations.too_many_codes())
         return True
     invite = turn.session.exec(select(Invite).where(Invite.token_hash == _hash(code))).first()
     person = person_in_chat(turn.session, turn.incoming.chat_id)
@@ -175,7 +190,7 @@ def claim(turn: ChatTurn) -> bool:
         # Whoever invited is concerned from here on, and nobody else may take it up meanwhile.
         locks.hold(turn.session, invite.invited_by)
         turn.session.refresh(invite, with_for_update=True)
-    problem = words.join_how() if not code else _problem(invite, person, turn.context)
+    problem = flow_invitations.join_how() if not code else _problem(invite, person, turn.context)
     if problem or invite is None:
         _refuse(turn, problem)
         return True
@@ -208,7 +223,7 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     coach = get_person(turn.session, question.about)
     invite = turn.session.get(Invite, question.answers["_invite"] or 0)
     if profile is None or not question.answers["change"]:
-        say_to(turn, person, words.stayed())
+        say_to(turn, person, flow_invitations.stayed())
         return
     if question.answers["_invite"] is not None:
         problem = _problem(invite, person, turn.context)
@@ -217,29 +232,29 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
             return
     old = get_person(turn.session, profile.coach_id)
     if has_pending_items(turn.session, profile):
-        say_to(turn, person, words.settle_first(_called(old, person)))
+        say_to(turn, person, flow_invitations.settle_first(_called(old, person)))
         return
     _use(turn, invite, person)
     ending.let_go(turn, profile, old)
     profile.coach_id = id_of(coach)
     turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
-    say_to(turn, person, words.coach_changed(_called(coach, person)))
+    say_to(turn, person, flow_invitations.coach_changed(_called(coach, person)))
     shared = tell_apart(turn.session, person, id_of(coach))
     if coach.id != person.id:
-        say_to(turn, coach, partial(words.took_over, person.first_name, shared))
+        say_to(turn, coach, partial(flow_invitations.took_over, person.first_name, shared))
     if old.id != person.id:
-        say_to(turn, old, partial(words.left_you, person.first_name))
+        say_to(turn, old, partial(flow_invitations.left_you, person.first_name))
 
 
 def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
     if person.is_coach:
-        say_to(turn, person, words.already_coach())
+        say_to(turn, person, flow_invitations.already_coach())
         return
     _use(turn, invite, person)
     person.is_coach = True
     turn.session.add(person)
-    say_to(turn, person, words.coach_welcome(person.first_name))
+    say_to(turn, person, flow_invitations.coach_welcome(person.first_name))
 
 
 def _as_athlete(turn: Turn, person: Person, invite: Invite) -> None:
@@ -250,22 +265,22 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
     coach = _inviter(turn, invite)
     profile = profile_of(turn.session, person.id)
     if coach.id == person.id:
-        say_to(turn, person, words.not_your_own_contact())
+        say_to(turn, person, flow_invitations.not_your_own_contact())
         return
     if coach.second_contact_id == person.id:
-        say_to(turn, person, words.already_contact(coach.first_name))
+        say_to(turn, person, flow_invitations.already_contact(coach.first_name))
         return
     if profile is not None and profile.coach_id == coach.id:
-        say_to(turn, person, words.athlete_is_no_contact(coach.first_name))
+        say_to(turn, person, flow_invitations.athlete_is_no_contact(coach.first_name))
         return
     _use(turn, invite, person)
     former = _contact_of(turn.session, coach)
     if former is not None:
-        say_to(turn, former, partial(words.no_longer_contact, coach.first_name))
+        say_to(turn, former, partial(flow_invitations.no_longer_contact, coach.first_name))
     coach.second_contact_id = person.id
     turn.session.add(coach)
-    say_to(turn, person, words.contact_welcome(coach.first_name))
-    say_to(turn, coach, partial(words.contact_joined, person.first_name))
+    say_to(turn, person, flow_invitations.contact_welcome(coach.first_name))
+    say_to(turn, coach, partial(flow_invitations.contact_joined, person.first_name))
 
 
 def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
@@ -275,7 +290,7 @@ def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
         say_to(turn, person, refused)
         return
     if not second_coach.join(turn, person, coach, detail):
-        say_to(turn, person, words.expired_invitation())
+        say_to(turn, person, flow_invitations.expired_invitation())
         return
     _use(turn, invite, person)
 
@@ -297,7 +312,7 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
         shared = tell_apart(turn.session, person, id_of(coach), initial=initial)
         onboarding.begin(turn, person, id_of(coach))
         if coach.id != person.id:
-            say_to(turn, coach, partial(words.athlete_joined, person.first_name, shared))
+            say_to(turn, coach, partial(flow_invitations.athlete_joined, person.first_name, shared))
         return
     if profile.status == AthleteStatus.ENDED:
         _use(turn, invite, person)
@@ -310,15 +325,15 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
     if profile.coach_id == coach.id:
         self_coached = coach.id == person.id
         known = (
-            words.already_self_coached()
+            flow_invitations.already_self_coached()
             if self_coached
-            else words.already_your_coach(coach.first_name)
+            else flow_invitations.already_your_coach(coach.first_name)
         )
         say_to(turn, person, known)
         return
     old = get_person(turn.session, profile.coach_id)
     if has_pending_items(turn.session, profile):
-        say_to(turn, person, words.settle_first(_called(old, person)))
+        say_to(turn, person, flow_invitations.settle_first(_called(old, person)))
         return
     open_question(
         turn, person, CHANGE_COACH, subject_id=coach.id,
@@ -333,11 +348,11 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
 def _problem(invite: Invite | None, person: Person | None, context: Context) -> str:
     """Why this invitation cannot be used; "" where it can."""
     if invite is None:
-        return words.unknown_invitation()
+        return flow_invitations.unknown_invitation()
     if invite.used_at is not None:
         by_them = person is not None and invite.used_by == person.id
-        return words.used_by_you() if by_them else words.used_invitation()
-    return words.expired_invitation() if invite.expires_at <= context.now else ""
+        return flow_invitations.used_by_you() if by_them else flow_invitations.used_invitation()
+    return flow_invitations.expired_invitation() if invite.expires_at <= context.now else ""
 
 
 def _use(turn: Turn, invite: Invite | None, person: Person) -> None:
@@ -351,7 +366,7 @@ def _contact_of(session: Session, coach: Person) -> Person | None:
 
 
 def _called(person: Person, by: Person) -> str:
-    return words.yourself() if person.id == by.id else person.first_name
+    return flow_invitations.yourself() if person.id == by.id else person.first_name
 
 
 def _code_in(text: str) -> tuple[str | None, bool]:

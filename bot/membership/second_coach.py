@@ -14,9 +14,9 @@ from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.membership import flow_second
 from bot.membership.buttons import SECOND_ASK, SECOND_END
-from bot.membership.second import words
-from bot.membership.second.flow import ONE, SECOND
+from bot.membership.flow_second import ONE, SECOND
 from bot.people.changes import Change
 from bot.people.coach_settings import zone_of_coach
 from bot.people.people import get_person, name_of, own_athlete, profile_of, record
@@ -38,9 +38,9 @@ def show_second(turn: OnAthlete) -> None:
     rows = given_by(turn.session, turn.person)
     number = turn.profile.person_id
     lines = [
-        words.running_line(
+        flow_second.running_line(
             name_of(turn.session, row.person_id),
-            words.who(_name_of(turn.session, row.athlete_id)),
+            flow_second.who(_name_of(turn.session, row.athlete_id)),
             row.rights,
             row.until_day,
         )
@@ -49,7 +49,7 @@ def show_second(turn: OnAthlete) -> None:
     removing = [
         [
             Button(
-                words.remove_button(name_of(turn.session, row.person_id)),
+                flow_second.remove_button(name_of(turn.session, row.person_id)),
                 SECOND_END(number, id_of(row)),
             )
         ]
@@ -58,8 +58,8 @@ def show_second(turn: OnAthlete) -> None:
     say_to(
         turn,
         turn.person,
-        words.running(lines) if lines else words.nobody(),
-        buttons=[*removing, [Button(words.add_button(), SECOND_ASK(number))]],
+        flow_second.running(lines) if lines else flow_second.nobody(),
+        buttons=[*removing, [Button(flow_second.add_button(), SECOND_ASK(number))]],
     )
 
 
@@ -96,9 +96,9 @@ def refusal(session: Session, person: Person, coach: Person) -> str:
     """Why this person cannot be the second coach; "" where they can."""
     profile = profile_of(session, person.id)
     if person.id == coach.id:
-        return words.not_your_own()
+        return flow_second.not_your_own()
     if profile is not None and profile.coach_id == coach.id:
-        return words.athlete_is_no_second(coach.first_name)
+        return flow_second.athlete_is_no_second(coach.first_name)
     return ""
 
 
@@ -125,13 +125,19 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     say_to(
         turn,
         person,
-        lambda: words.welcome(coach.first_name, name or words.theirs(None), row.rights, until),
+        lambda: flow_second.welcome(
+            coach.first_name, name or flow_second.theirs(None), row.rights, until
+        ),
     )
-    say_to(turn, coach, lambda: words.joined(person.first_name, words.who(name), row.rights, until))
+    say_to(
+        turn,
+        coach,
+        lambda: flow_second.joined(person.first_name, flow_second.who(name), row.rights, until),
+    )
     for profile in covered(turn.session, row):
         record(
             turn, profile.person_id, Change.SECOND_COACH_JOINED, by=coach.id,
-            name=person.first_name, rights=words.RIGHTS[row.rights], until=until.isoformat(),
+            name=person.first_name, rights=flow_second.RIGHTS[row.rights], until=until.isoformat(),
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
@@ -139,7 +145,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
                 turn,
                 athlete,
                 partial(
-                    words.athlete_told_joined,
+                    flow_second.athlete_told_joined,
                     coach.first_name,
                     person.first_name,
                     row.rights,
@@ -154,11 +160,11 @@ def end_second(turn: OnAthlete, pressed: OfRow) -> None:
     answer(turn)
     row = turn.session.get(SecondCoach, pressed.row)
     if row is None or row.coach_id != turn.person.id or row.ended_at is not None:
-        rewrite(turn, words.not_given())
+        rewrite(turn, flow_second.not_given())
         return
     end(turn, row)
     name = name_of(turn.session, row.person_id)
-    rewrite(turn, words.over_told(name))
+    rewrite(turn, flow_second.over_told(name))
 
 
 def over(turn: Turn, duty: AgendaRow) -> None:
@@ -170,7 +176,7 @@ def over(turn: Turn, duty: AgendaRow) -> None:
             get_person(turn.session, row.coach_id),
             get_person(turn.session, row.person_id),
         )
-        say_to(turn, coach, lambda: words.over_told(person.first_name), how=SILENTLY)
+        say_to(turn, coach, lambda: flow_second.over_told(person.first_name), how=SILENTLY)
 
 
 def end_overdue(turn: Turn, person: Person) -> None:
@@ -185,7 +191,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
     athletes = covered(turn.session, row)
     _close(turn, row)
     coach, person = get_person(turn.session, row.coach_id), get_person(turn.session, row.person_id)
-    say_to(turn, person, partial(words.over, coach.first_name), how=SILENTLY)
+    say_to(turn, person, partial(flow_second.over, coach.first_name), how=SILENTLY)
     for profile in athletes:
         record(
             turn, profile.person_id, Change.SECOND_COACH_OVER, by=None,
@@ -193,7 +199,12 @@ def end(turn: Turn, row: SecondCoach) -> None:
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
-            say_to(turn, athlete, partial(words.athlete_told_over, person.first_name), how=SILENTLY)
+            say_to(
+                turn,
+                athlete,
+                partial(flow_second.athlete_told_over, person.first_name),
+                how=SILENTLY,
+            )
 
 
 def _close(turn: Turn, row: SecondCoach) -> None:

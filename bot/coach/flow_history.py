@@ -1,11 +1,13 @@
-"""The history as a coach reads it: for any day what was set, what changed it, who, when and why."""
+"""What happened, page by page: how each entry is told, and which day is asked for."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, datetime
 from typing import Any
+from zoneinfo import ZoneInfo
 
+from bot.dialogue.flow import Answers, Flow, Step, day_in
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 
@@ -57,3 +59,14 @@ def line(when: str, who: str, what: str) -> str:
 def changed_by(name: str, by: str, what: str) -> str:
     """What one who coaches an athlete has changed, for the others."""
     return tr("{name}, by {who}: {what}", name=name, who=by, what=what)
+
+
+def _read_day(text: str, answers: Answers) -> str:
+    today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
+    return day_in(text, today).isoformat()
+
+
+#: Context: "_zone", the athlete's.
+HISTORY_DAY = Flow(
+    id="coach-history-day", steps=(Step(key="day", ask=ask_day, read_with=_read_day),)
+)

@@ -9,9 +9,9 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes
+from bot.coach import flow_history
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
-from bot.coach.history import words
-from bot.coach.history.flow import HISTORY_DAY
+from bot.coach.flow_history import HISTORY_DAY
 from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
@@ -60,7 +60,7 @@ def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
 
 
 def who(session: Session, row: HistoryRow) -> str:
-    return name_of(session, row.by_id) if row.by_id else words.brimline()
+    return name_of(session, row.by_id) if row.by_id else flow_history.brimline()
 
 
 def when(row: HistoryRow, profile: AthleteProfile) -> str:
@@ -72,11 +72,11 @@ def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Bu
     days_out = (event.day - day).days if event is not None else None
     name = name_of(session, profile.person_id)
     rows = [
-        words.line(when(row, profile), who(session, row), in_words(row, profile))
+        flow_history.line(when(row, profile), who(session, row), in_words(row, profile))
         for row in _rows(session, profile, day)
     ]
     text = "\n\n".join(
-        [words.head(name, day, days_out), _in_force(session, profile, day), _fitting(rows)]
+        [flow_history.head(name, day, days_out), _in_force(session, profile, day), _fitting(rows)]
     )
     number = profile.person_id
     earlier, later = day - timedelta(days=1), day + timedelta(days=1)
@@ -86,8 +86,8 @@ def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Bu
             Button(common.later_button(later), HISTORY(number, later)),
         ],
         [
-            Button(words.another_day_button(), ANOTHER_DAY(number)),
-            Button(words.undo_button(), UNDO(number)),
+            Button(flow_history.another_day_button(), ANOTHER_DAY(number)),
+            Button(flow_history.undo_button(), UNDO(number)),
         ],
         [Button(common.back_button(), CARD(number))],
     ]
@@ -99,8 +99,12 @@ def _in_force(session: Session, profile: AthleteProfile, day: date) -> str:
     planned = plan.day((event.day - day).days) if event is not None and plan is not None else None
     row = day_set(session, profile.person_id, day)
     if row is not None:
-        return words.in_force(row.carb_g, planned.carb_g if planned else None, row.by)
-    return words.as_planned(planned.carb_g) if planned is not None else words.nothing_set()
+        return flow_history.in_force(row.carb_g, planned.carb_g if planned else None, row.by)
+    return (
+        flow_history.as_planned(planned.carb_g)
+        if planned is not None
+        else flow_history.nothing_set()
+    )
 
 
 def _rows(session: Session, profile: AthleteProfile, day: date) -> list[HistoryRow]:
@@ -133,12 +137,12 @@ def _concerns(row: HistoryRow, day: date) -> bool:
 def _fitting(rows: list[str]) -> str:
     """All the lines; where they would not fit a message, the newest, with how many are left out."""
     if not rows:
-        return words.nothing_happened()
+        return flow_history.nothing_happened()
     shown = list(rows)
     while len("\n".join(shown).encode("utf-16-le")) > 2 * UNITS:
         shown.pop(0)
     left_out = len(rows) - len(shown)
-    return "\n".join([*([words.cut(left_out)] if left_out else []), *shown])
+    return "\n".join([*([flow_history.cut(left_out)] if left_out else []), *shown])
 
 
 def note_to_others(turn: Turn, by: Person, noted: list[HistoryRow]) -> None:
@@ -156,4 +160,4 @@ def note_to_others(turn: Turn, by: Person, noted: list[HistoryRow]) -> None:
 
 
 def _changed(row: HistoryRow, profile: AthleteProfile, name: str, by: str) -> str:
-    return words.changed_by(name, by, in_words(row, profile))
+    return flow_history.changed_by(name, by, in_words(row, profile))

@@ -1,7 +1,8 @@
-"""Sentences around invitations: made, taken, and not to be taken."""
+"""Invitations in words (made, taken, not to be taken), and whether another coach shall take over."""
 
 from __future__ import annotations
 
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, yes_or_no
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
 invite_menu = Sentence("Invite an athlete")
@@ -230,3 +231,19 @@ def took_over(name: str, shared: str = "") -> str:
 
 
 left_you = SentenceOn("{name} has chosen another coach and is no longer on your roster.")
+
+
+def _ask(answers: Answers) -> str:
+    return change_coach(answers["_old"], answers["_new"])
+
+
+def _choices(answers: Answers) -> Choices:
+    return ((Choice(change_button(answers["_new"]), "yes"),), (Choice(stay_button(), "no"),))
+
+
+#: Context: "_old" and "_new" as names, "_invite" the id of the invitation or None.
+CHANGE_COACH = Flow(
+    id="change-coach",
+    steps=(Step(key="change", ask=_ask, read=yes_or_no, choices=_choices),),
+    can_cancel=False,
+)

@@ -1,9 +1,22 @@
-"""A second coach for a while, and the end of a coaching."""
+"""For whom a second coach stands in, with which rights, until which day; and what is said of it."""
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime, timedelta
+from functools import partial
+from zoneinfo import ZoneInfo
 
+from bot.dialogue.flow import (
+    Answers,
+    Choice,
+    Choices,
+    Flow,
+    InvalidAnswer,
+    Step,
+    buttons,
+    day_in,
+    one_of,
+)
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr
 
@@ -193,4 +206,54 @@ taken_up = SentenceOn(
 athlete_told_taken_up = SentenceOn(
     "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
     "start again once event, plan and limits are set."
+)
+
+
+AT_MOST_DAYS = 31  # our own choice: a stage weekend, a trip, an illness; not another coach for good
+ONE, ALL = "one", "all"
+
+
+def _read_until(text: str, answers: Answers) -> str:
+    today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
+    day = day_in(text, today)
+    if day < today:
+        raise InvalidAnswer(until_is_past())
+    if day - today > timedelta(days=AT_MOST_DAYS):
+        raise InvalidAnswer(until_is_far(AT_MOST_DAYS))
+    return day.isoformat()
+
+
+def _until_choices(answers: Answers) -> Choices:
+    if answers["_event_day"] is None:
+        return ()
+    event = date.fromisoformat(answers["_event_day"])
+    after = event + timedelta(days=1)
+    return (
+        (Choice(until_event_button(event), event.isoformat()),),
+        (Choice(until_day_after_button(after), after.isoformat()),),
+    )
+
+
+def _whom_choices(answers: Answers) -> Choices:
+    return ((Choice(only_button(answers["_name"]), ONE), Choice(all_button(), ALL)),)
+
+
+#: Context: "_name", the athlete's; "_event_day" (ISO or None); "_zone", the coach's.
+SECOND = Flow(
+    id="coach-second",
+    steps=(
+        Step(
+            key="whom",
+            ask=lambda answers: ask_whom(answers["_name"]),
+            read=one_of(ONE, ALL),
+            choices=_whom_choices,
+        ),
+        Step(
+            key="rights",
+            ask=ask_rights,
+            read=one_of(*RIGHTS),
+            choices=buttons(tuple((partial(rights_button, right), right) for right in RIGHTS)),
+        ),
+        Step(key="until", ask=ask_until, read_with=_read_until, choices=_until_choices),
+    ),
 )

@@ -19,10 +19,10 @@ from bot.core.zones import find_places
 from bot.dialogue.flow import InvalidAnswer, day_in
 from bot.event.flow_asks import AS_USUAL, NONE, read_cap, read_look
 from bot.people.people import local_date, name_of
+from bot.setup import roster_sheet
 from bot.setup import words_sheet as words
-from bot.setup.roster_sheet import columns as at
-from bot.setup.roster_sheet.reading import Roster, Row
-from bot.setup.wanted import Wanted
+from bot.setup.foreseen import Wanted
+from bot.setup.roster_sheet import Roster, Row
 from bot.sheets.format.opening import NOTHING, Cell, Content
 from bot.store.tables.people import AthleteProfile
 from bot.week.load import event_ahead
@@ -106,7 +106,7 @@ def _doubles(wanted: list[Wanted]) -> list[Line]:
     days = Counter((one.athlete_id, one.day) for one in wanted)
     events = Counter((one.athlete_id, one.event_id) for one in wanted if one.event_id)
     return [
-        Line(one.cell(at.DAY), words.row_twice())
+        Line(one.cell(roster_sheet.DAY), words.row_twice())
         for one in wanted
         if days[one.athlete_id, one.day] > 1 or events[one.athlete_id, one.event_id] > 1
     ]
@@ -117,19 +117,20 @@ def _asks_nothing(row: Row) -> bool:
     return all(
         cell.content is Content.EMPTY
         for key, cell in row.cells.items()
-        if key not in (at.CODE, at.ATHLETE, at.PLACE, at.ASKED)
+        if key
+        not in (roster_sheet.CODE, roster_sheet.ATHLETE, roster_sheet.PLACE, roster_sheet.ASKED)
     )
 
 
 def _athlete(row: Row, known: Known, lines: list[Line]) -> AthleteProfile | None:
-    code, name = row.text(at.CODE), row.text(at.ATHLETE)
+    code, name = row.text(roster_sheet.CODE), row.text(roster_sheet.ATHLETE)
     if code:
-        named = at.code_in(code)
+        named = roster_sheet.code_in(code)
         profile = known.athletes.get(named[0]) if named is not None else None
         if profile is None:
-            lines.append(Line(row.names.get(at.CODE, ""), words.no_such_code(code)))
+            lines.append(Line(row.names.get(roster_sheet.CODE, ""), words.no_such_code(code)))
         return profile
-    where = row.names.get(at.ATHLETE, row.names.get(at.CODE, ""))
+    where = row.names.get(roster_sheet.ATHLETE, row.names.get(roster_sheet.CODE, ""))
     if not name:
         lines.append(Line(where, words.nobody_named()))
         return None
@@ -148,15 +149,15 @@ class _Reader:
 
     def read(self, lines: list[Line]) -> Wanted | None:
         before = len(lines)
-        code = at.code_in(self.row.text(at.CODE))
+        code = roster_sheet.code_in(self.row.text(roster_sheet.CODE))
         number = code[1] if code is not None else 0
         event = event_ahead(self.known.session, self.profile.person_id, number) if number else None
         if number and event is None:
-            lines.append(Line(self.row.names.get(at.CODE, ""), words.event_gone()))
-        day = self._take(at.DAY, self._day, lines)
+            lines.append(Line(self.row.names.get(roster_sheet.CODE, ""), words.event_gone()))
+        day = self._take(roster_sheet.DAY, self._day, lines)
         if day is None and len(lines) == before:
             if event is None:
-                lines.append(Line(self.row.names.get(at.DAY, ""), words.day_missing()))
+                lines.append(Line(self.row.names.get(roster_sheet.DAY, ""), words.day_missing()))
             else:
                 day = event.day
         bounds = {
@@ -164,17 +165,17 @@ class _Reader:
             for key in LIMIT_KEYS
             if (value := self._take(key, _limit(key), lines)) is not None
         }
-        kind = self._take(at.KIND, self._kind, lines)
-        zone = self._take(at.PLACE, self._zone, lines)
-        stage = self._take(at.STAGE, _clock, lines)
-        plan = self._take(at.PLAN, self._plan, lines)
-        load = self._take(at.LOAD, _load, lines)
-        depletion = self._take(at.DEPLETION, _depletion, lines)
-        asked = self._take(at.ASKED, _clock, lines)
-        look = self._take(at.LOOK, _look, lines)
+        kind = self._take(roster_sheet.KIND, self._kind, lines)
+        zone = self._take(roster_sheet.PLACE, self._zone, lines)
+        stage = self._take(roster_sheet.STAGE, _clock, lines)
+        plan = self._take(roster_sheet.PLAN, self._plan, lines)
+        load = self._take(roster_sheet.LOAD, _load, lines)
+        depletion = self._take(roster_sheet.DEPLETION, _depletion, lines)
+        asked = self._take(roster_sheet.ASKED, _clock, lines)
+        look = self._take(roster_sheet.LOOK, _look, lines)
         asks = self._asks(day, lines)
         if load is not None and not plan and len(lines) == before:
-            lines.append(Line(self.row.names[at.LOAD], words.load_without_plan()))
+            lines.append(Line(self.row.names[roster_sheet.LOAD], words.load_without_plan()))
         if len(lines) > before or day is None:
             return None
         return Wanted(
@@ -182,39 +183,40 @@ class _Reader:
             kind=kind or (event.kind if event is not None else "show"),
             day=day.isoformat(),
             zone=zone or (event.zone if event is not None else self.profile.zone or ""),
-            class_name=self.row.text(at.CLASS)[:_LONGEST_CLASS],
+            class_name=self.row.text(roster_sheet.CLASS)[:_LONGEST_CLASS],
             stage=f"{stage:%H:%M}" if stage is not None else "",
             plan=plan or "", load_g_per_kg=load, depletion=depletion or "", bounds=bounds,
             asked_at=f"{asked:%H:%M}" if asked is not None else "",
-            look_before_min=look, reason=self.row.text(at.REASON)[:_LONGEST_REASON], asks=asks,
+            look_before_min=look, asks=asks,
+            reason=self.row.text(roster_sheet.REASON)[:_LONGEST_REASON],
             cells=self.row.names,
         )  # fmt: skip
 
     def _asks(self, day: date | None, lines: list[Line]) -> dict[str, Any]:
         """The look and the weigh-in that the row names; a weigh-in needs cap, day and time."""
         found: dict[str, Any] = {}
-        look = self._take(at.TARGET, _target, lines)
+        look = self._take(roster_sheet.TARGET, _target, lines)
         if look is not None:
             found["look"] = None if look == AS_USUAL else look
-        cap = self._take(at.CAP, self._cap, lines)
-        on = self._take(at.WEIGH_DAY, self._day, lines)
-        clock = self._take(at.WEIGH_AT, _clock, lines)
+        cap = self._take(roster_sheet.CAP, self._cap, lines)
+        on = self._take(roster_sheet.WEIGH_DAY, self._day, lines)
+        clock = self._take(roster_sheet.WEIGH_AT, _clock, lines)
         if cap == NONE:
             found["weigh_in"] = None
             return found
-        given = {at.CAP: cap, at.WEIGH_DAY: on, at.WEIGH_AT: clock}
+        given = {roster_sheet.CAP: cap, roster_sheet.WEIGH_DAY: on, roster_sheet.WEIGH_AT: clock}
         if day is None or all(one is None for one in given.values()):
             return found
         empty = [key for key in given if self.row.cells.get(key, NOTHING).content is Content.EMPTY]
         if empty:
-            where = self.row.names.get(empty[0]) or self.row.names.get(at.DAY, "")
+            where = self.row.names.get(empty[0]) or self.row.names.get(roster_sheet.DAY, "")
             lines.append(Line(where, words.weigh_in_incomplete()))
         elif isinstance(cap, dict) and on is not None and clock is not None:
             days_out = (day - on).days
             if 0 <= days_out <= max(PLAN_DAYS):
                 found["weigh_in"] = {"days_out": days_out, "at": f"{clock:%H:%M}", **cap}
             else:
-                lines.append(Line(self.row.names[at.WEIGH_DAY], words.weigh_in_far_off()))
+                lines.append(Line(self.row.names[roster_sheet.WEIGH_DAY], words.weigh_in_far_off()))
         return found
 
     def _cap(self, cell: Cell) -> dict[str, float] | str:

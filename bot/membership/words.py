@@ -1,8 +1,26 @@
-"""An athlete ends the coaching: what it means, and who reads what of it."""
+"""What is said of the language spoken, of leaving, and of everything that is kept of somebody."""
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.figures import capital, locale_of
+from bot.words.languages import Sentence, SentenceOn, tr, trn
+
+language_menu = Sentence("In which language I write")
+as_telegram_button = Sentence("As Telegram is set")
+not_there = Sentence("I don't speak that language.")
+
+
+def name(code: str) -> str:
+    """ "Deutsch": what a language is called by those who speak it."""
+    return capital(locale_of(code).get_display_name() or code)
+
+
+def which(now: str) -> str:
+    return tr("In which language shall I write to you? Now it is {language}.", language=now)
+
+
+chosen = SentenceOn("I write {language} to you from now on. /language changes it.")
+
 
 leave_menu = Sentence("End the coaching; your data stays yours")
 sure_while_warned = Sentence(
@@ -54,3 +72,18 @@ def second_told(name: str, coach: str) -> str:
 
 
 closed = SentenceOn("Closed: {name} has ended the coaching.")
+
+
+menu = Sentence("Everything saved about you, as files")
+
+
+def caption(*, keep_days: int) -> str:
+    parts = [
+        tr("Everything that is saved about you, with the schema that says what each part means."),
+        trn(
+            "Messages are kept for {number} day.", "Messages are kept for {number} days.", keep_days
+        ),
+        tr("It holds health data: keep it safe."),
+    ]
+    parts.append(tr("To have it deleted: /delete_my_data."))
+    return " ".join(parts)

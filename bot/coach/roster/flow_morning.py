@@ -1,4 +1,4 @@
-"""The morning in one glance: who needs the coach in a few lines each, all others by name."""
+"""The roster after the morning, alike ones together: what is said, and the question about several."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 from bot.coach.roster.words import cut_short, how_many, short, which_page, wrote_last
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 
@@ -208,3 +209,36 @@ def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
 
 def left_out(name: str, why: str) -> str:
     return tr("Left out: {name}. {why}", name=name, why=why)
+
+
+ALL, NONE = "all", "none"
+
+
+def _read(text: str) -> str:
+    """Only the buttons, and their words: a "yes" that is typed may be meant for something else."""
+    if text in (ALL, NONE):
+        return text
+    raise InvalidAnswer(use_the_buttons())
+
+
+def _choices(answers: Answers) -> Choices:
+    return [
+        [Choice(yes_several_button(len(answers["_ids"])), ALL)],
+        [Choice(no_several_button(), NONE)],
+    ]
+
+
+#: Context: "_ids" of the decisions, and "_listed", what is shown of them.
+SEVERAL = Flow(
+    id="coach-several",
+    steps=(
+        Step(
+            key="sure",
+            ask=lambda answers: ask_several(len(answers["_ids"])),
+            read=_read,
+            choices=_choices,
+        ),
+    ),
+    so_far=lambda answers: str(answers["_listed"]),
+    can_cancel=False,
+)

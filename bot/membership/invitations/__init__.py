@@ -1,1 +1,0 @@
-"""One-time keys: made, taken, and what happens then."""

@@ -1,1 +1,0 @@
-"""Another coach beside the first one for a while."""
