@@ -12,6 +12,7 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
+from bot.alerts.delivery import WITHIN
 from bot.store.tables.people import Person
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind, Urgency
@@ -115,7 +116,7 @@ def _not_told(session: Session, taken: Calls, witness: Witness) -> Iterator[str]
         if alert.level == "advisory":
             continue
         told = [row for row in rows[alert.id, alert.coach_id] if row.method == "sendMessage"]
-        if not told and "_in" not in alert.facts:
+        if not told and WITHIN not in alert.facts:
             yield f"alert {alert.id} ({alert.flag}) was put to nobody"
         elif told and not any(
             row.status in OPEN or row.payload["text"] in shown[chats[alert.coach_id] or 0]

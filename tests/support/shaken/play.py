@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 import shutil
+import sys
 import tempfile
 import time
 from collections import Counter
@@ -12,8 +13,10 @@ from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import timedelta
 from pathlib import Path
+from typing import Any
 
-from sqlalchemy import Engine
+from sqlalchemy import func
+from sqlalchemy.exc import OperationalError
 from sqlmodel import Session, col, select
 
 from bot.store.db import make_engine
@@ -28,9 +31,9 @@ from tests.support.shaken.schedule import Fault, Step, steps
 from tests.support.shaken.wall import SPEED, Wall
 
 #: Real seconds. What is put off for a minute of the bot's comes up within six.
-PATIENCE_S = 180.0
-MOST_WAITING = 8  # updates that the bot has not fetched, before all wait for it
-MOST_BEHIND_S = 10.0
+PATIENCE_S = 90.0
+MOST_WAITING = 20  # updates that the bot has not answered, before all wait for it
+MOST_BEHIND_S = 3.0
 MOST_SPARE_BYTES = 30_000  # some pages
 SENDS = frozenset({"sendMessage", "editMessageText"})
 ALL_FAULTS = frozenset(Fault) - {Fault.LOCKED, Fault.RESTART, Fault.LINES_CUT, Fault.FULL}
@@ -79,6 +82,8 @@ class Player:
         self.chapter = Chapter()
         self.witness = Witness()
         self._beside: set[asyncio.Task[object]] = set()
+        self._engine = make_engine(self.url)
+        self._new = 0
 
     async def play(self, faults: int) -> Chapter:
         began = time.monotonic()
@@ -101,6 +106,7 @@ class Player:
             for task in self._beside:
                 task.cancel()
             self._place.disk.clear()
+            self._engine.dispose()
             await self.bots.end()
             await self.line.close()
             self.wall.close()
@@ -134,10 +140,20 @@ class Player:
     async def _progress(self) -> None:
         """Where more is done to the bot than it can do, as on a busy machine, wait for it."""
         deadline = time.monotonic() + MOST_BEHIND_S
-        while len(self.line.unconfirmed(TOKEN)) > MOST_WAITING and time.monotonic() < deadline:
+        while time.monotonic() < deadline and await self._waiting() > MOST_WAITING:
             if not self.bots.running:
                 await self.bots.start(0)
             await self.line.until_called(1, 0.1)
+
+    async def _waiting(self) -> int:
+        """How many updates have not been answered; as far as is known, while the database is away."""
+        with suppress(OperationalError):
+            self._new = await asyncio.to_thread(self._in_inbox)
+        return len(self.line.unconfirmed(TOKEN)) + self._new
+
+    def _in_inbox(self) -> int:
+        with Session(self._engine) as session:
+            return session.exec(select(func.count()).where(InboxRow.status == "new")).one()
 
     async def _act(self, act: Act) -> None:
         if str(act.chat) in self.line.blocked:
@@ -226,9 +242,10 @@ class Player:
         try:
             await asyncio.wait_for(sprung.wait(), 0.6)
             killed = True
-        except TimeoutError:
+        except TimeoutError:  # no such call came: killed wherever it is
             self.line.ambush = None
-            killed = self.bots.kill(number)
+            killed = False
+            self.chapter.faults[Fault.KILL] += self.bots.kill(number)
         for one in (0, 1):
             if one not in self.bots.running and (one == number or step.sure):
                 self._later(self._started(one, 0.0))
@@ -280,24 +297,20 @@ class Player:
         self._place.disk.clear()
         await self._place.recover()
         await self.bots.start(0, fresh=False)
-        engine = make_engine(self.url)
-        deadline = time.monotonic() + PATIENCE_S
-        try:
-            while waits := (
-                self.line.unconfirmed(TOKEN) or await asyncio.to_thread(self._open, engine)
-            ):
-                if time.monotonic() > deadline:
-                    raise NoRestError(
-                        f"after {PATIENCE_S * SPEED / 60:.0f} minutes there waits {waits[:9]}"
-                    )
-                await asyncio.sleep(0.2)
-        finally:
-            engine.dispose()
+        self._engine.dispose()
+        deadline, fewest = time.monotonic() + PATIENCE_S, sys.maxsize
+        while waits := self.line.unconfirmed(TOKEN) + await asyncio.to_thread(self._open):
+            if len(waits) < fewest:  # on a busy machine it may take long, and yet goes on
+                deadline, fewest = time.monotonic() + PATIENCE_S, len(waits)
+            if time.monotonic() > deadline:
+                minutes = PATIENCE_S * SPEED / 60
+                raise NoRestError(f"nothing was done for {minutes:.0f} minutes of: {waits[:9]}")
+            await asyncio.sleep(0.2)
 
-    def _open(self, engine: Engine) -> list[object]:
+    def _open(self) -> list[Any]:
         """What waits to be done by now."""
         now = self.wall.now()
-        with Session(engine) as session:
+        with Session(self._engine) as session:
             return [
                 *session.exec(select(InboxRow.update_id).where(InboxRow.status == "new")),
                 *session.exec(
@@ -325,15 +338,10 @@ class Player:
                     self.chapter.logged[f"{told['event']} [{told.get('error', '')}]"] += 1
 
     def _look(self) -> list[str]:
-        engine = make_engine(self.url)
-        try:
-            with Session(engine) as session:
-                found = wrong(session, self.line.calls, self.witness)
-        finally:
-            engine.dispose()
-        return found + [
-            f"a process ended with {code}" for code in self.bots.ended if code not in (0, 1)
-        ]
+        with Session(self._engine) as session:
+            found = wrong(session, self.line.calls, self.witness)
+        codes = [code for code in self.bots.ended if code not in (0, 1)]
+        return found + [f"a process ended with {code}" for code in codes]
 
 
 #: Nothing is lost by it, since it is tried again; but no fault that is played is a reason for it.
