@@ -280,7 +280,7 @@ def test_four_processes_of_which_three_are_killed_amid_a_duty_do_each_once_and_i
 def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
         for subject, rank in (("later", 1), ("first", 0), ("later too", 1), ("first too", 0)):
-            agenda.put(
+            agenda.put_in_rank(
                 session, agenda.Named(subject, date(2027, 5, 6), "prompt"), due_at=NOON, rank=rank,
             )  # fmt: skip
     assert [row.subject for row in due(any_engine, limit=3)] == ["first", "first too", "later"]
