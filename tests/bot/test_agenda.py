@@ -217,7 +217,7 @@ from bot.core.turn import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.store.db import looking, make_engine
 structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
 NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -232,7 +232,7 @@ engine = make_engine(sys.argv[1])
 use_cases = UseCases(
     incoming=lambda turn: None, due=due, undeliverable=lambda turn, row: None, hold_their_people=True
 )
-duties = Duties(engine, use_cases, DrivenClock(NOON), lambda: Context(NOON))
+duties = Duties(Runtime(engine, use_cases, DrivenClock(NOON), lambda: Context(NOON)))
 sys.stdin.readline()
 while True:
     duties.do_due()

@@ -14,6 +14,7 @@ from sqlmodel import col, select
 
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Document, SentFile, Turn
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.fetcher import Fetcher
@@ -50,7 +51,9 @@ def fetch(world: World, files: dict[str, bytes]) -> None:
     """Fetch everything that waits."""
     line = Line()
     line.files = files
-    fetcher = Fetcher(world.engine, line, USE_CASES, DrivenClock(world.now), lambda: world.context)
+    fetcher = Fetcher(
+        Runtime(world.engine, USE_CASES, DrivenClock(world.now), lambda: world.context), line
+    )
 
     async def all_of_it() -> None:
         while await fetcher.step():
