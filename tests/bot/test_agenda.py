@@ -129,7 +129,8 @@ def due(engine: Engine, now: datetime = NOON, limit: int = 20) -> Sequence[Agend
 def _row(session: Session, **changes: Any) -> AgendaRow:
     fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON} | changes
     named = agenda.Named(*(fields.pop(name) for name in agenda.Named._fields))
-    return agenda.put(session, named, **fields)
+    put = agenda.put_in_rank if "rank" in fields else agenda.put
+    return put(session, named, **fields)
 
 
 def test_putting_a_duty_twice_moves_it(any_engine: Engine) -> None:
