@@ -64,6 +64,7 @@ class App:
         self._how_urgent = use_cases.how_urgent
         self._load = use_cases.load
         self._loading: asyncio.Task[None] | None = None
+        self._pruning = asyncio.Lock()
         self._moved = ""
         self.sender = Sender(
             engine,
@@ -135,11 +136,12 @@ class App:
         finally:
             if page is not None:
                 await page.close()
-            scheduler.shutdown(wait=False)
+            scheduler.pause()
             for task in tasks:
                 task.cancel()
             await asyncio.gather(*tasks, return_exceptions=True)
             await self._finish()
+            scheduler.shutdown(wait=False)  # what it began would be torn off any earlier
             _log.info("stopped")
         if self._moved:
             raise SettingsError(
@@ -255,16 +257,20 @@ class App:
 
     async def _prune(self) -> None:
         before = self._clock.now() - timedelta(days=self._settings.keep_traffic_days)
-        try:
-            await asyncio.to_thread(prune_traffic, self._engine, before)
-        except Exception:
-            _log.exception("clearing out old messages failed")
+        async with self._pruning:
+            try:
+                await asyncio.to_thread(prune_traffic, self._engine, before)
+            except Exception:
+                _log.exception("clearing out old messages failed")
 
     async def _finish(self) -> None:
         try:
             async with asyncio.timeout(TIME_TO_FINISH_S):
+                await self.duties.close()
                 await self.worker.close()
                 await self.sender.close()
+                async with self._pruning:
+                    pass
         except TimeoutError:
             _log.warning("stopped before all was finished; the rest is taken up at the next start")
 
