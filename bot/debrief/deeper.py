@@ -23,7 +23,7 @@ from bot.week.cases import decision_of, stood, weeks_before
 from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.behind.hindsight import Helped, Moved, foreseen, rules_weighed
 from engine.planning.behind.learning import Taught, taught
-from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_load import Ahead, ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.planning.behind.next_time import next_time
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
@@ -115,7 +115,7 @@ def _looked_back(
 ) -> tuple[tuple[Taught, ...], tuple[Helped, ...], NextLoad | None]:
     """What the weeks taught, what each change was worth, and the load that they suggest."""
     try:
-        load = next_load(athlete, baseline, weeks[-1].as_it_went, weeks, limits)
+        load = next_load(athlete, baseline, weeks[-1].as_it_went, weeks, Ahead(limits))
     except (NothingLearnt, ModelMisfit):
         load = None
     return (taught(athlete, baseline, weeks), rules_weighed(athlete, baseline, weeks, moved), load)

@@ -38,6 +38,8 @@ from bot.week.load import (
 from bot.week.snapshots import take_snapshot
 from bot.words.common import step_back_button
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
+from engine.values.case import WeekSoFar
+from engine.values.checkin import CheckIn
 
 
 def show(turn: OnAthlete, pressed: OfEvent) -> None:
@@ -187,10 +189,8 @@ def _foreseen(turn: Turn, profile: AthleteProfile, week: Week) -> str:
 
 
 def _said(profile: AthleteProfile, week: Week, scale: OnScale, today: date) -> str:
-    weigh_in = weigh_in_row(week.event)
-    assert weigh_in is not None
     made = making(
-        athlete_of(profile), baseline_of(profile), week.plan, weigh_in, scale,
+        athlete_of(profile), baseline_of(profile), week.plan, scale,
         days_left=max((scale.day - today).days, 0),
     )  # fmt: skip
     unit = profile.weight_unit
@@ -210,11 +210,8 @@ def _scale(
     history = history_before(session, profile.person_id, day)
     if today is not None:
         history = with_today(history, checkin_of(today))
-    return on_scale(
-        athlete_of(profile),
-        baseline_of(profile),
-        event_of(week.event),
-        week.plan,
-        history,
-        weigh_in,
-    )
+    so_far = WeekSoFar(
+        athlete=athlete_of(profile), baseline=baseline_of(profile), event=event_of(week.event),
+        plan=week.plan, history=history, checkin=CheckIn(date=day),
+    )  # fmt: skip
+    return on_scale(so_far, weigh_in)

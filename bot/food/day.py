@@ -33,6 +33,7 @@ from engine.food.portions import (
     plan_menu,
     totals_of,
 )
+from engine.food.portions.day import Fixed
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,7 +195,7 @@ def _made(session: Session, profile: AthleteProfile, row: FoodDayRow, asked: _As
     meals = fixed_meals.fixed_meals(session, profile.person_id, asked.times)
     filled = worked_out(
         session, plan_menu, choices, asked.beside(meals), fixed_meals.free(meals, asked.times),
-        locked=fixed_meals.less(locked, meals), wanted=wanted,
+        Fixed(fixed_meals.less(locked, meals), wanted),
     )  # fmt: skip
     return fixed_meals.around(meals, asked.times, _wish(asked.target, asked.eaten), filled)
 
@@ -206,7 +207,7 @@ def _planned(
     locked: Mapping[str, int],
 ) -> list[DayMenu]:
     """Days that differ by their targets alone, each by itself."""
-    return [plan_menu(choices, wish, meals, locked=locked) for wish in wishes]
+    return [plan_menu(choices, wish, meals, Fixed(locked)) for wish in wishes]
 
 
 def _explained(
@@ -218,7 +219,7 @@ def _explained(
     return worked_out(
         session, explain_misses, menu, choices, asked.beside(meals),
         max(fixed_meals.free(meals, asked.times), 1),
-        locked=fixed_meals.less(locked, meals), wanted=wanted,
+        Fixed(fixed_meals.less(locked, meals), wanted),
     )  # fmt: skip
 
 

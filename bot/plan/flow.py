@@ -36,13 +36,14 @@ from engine.planning.drafting.draft import (
     MUCH_TRAINING,
     SHAPES,
     USUAL_TRAINING,
+    Asked,
     depletions,
     draft_plan,
     load_range,
     trial_window,
     usual_load,
 )
-from engine.planning.drafting.draft_reasons import Asked, draft_reasons
+from engine.planning.drafting.draft_reasons import draft_reasons
 from engine.planning.teaching import best_lesson
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase
@@ -65,7 +66,9 @@ UNCOUNTED = frozenset({"fibre_g", "sodium_mg"})
 def drafted(answers: Answers) -> PeakPlan:
     """The plan that the answers describe."""
     asked, days = _asked_for(answers), _load_days(answers)
-    return draft_plan(_athlete(answers), Baseline(**answers["_baseline"]), *asked, load_days=days)
+    return draft_plan(
+        _athlete(answers), Baseline(**answers["_baseline"]), Asked(*asked, load_days=days)
+    )
 
 
 def _asked_for(answers: Answers) -> tuple[str, float, str]:

@@ -34,7 +34,7 @@ from bot.week.load import (
     plan_row,
 )
 from engine.planning.drafting.bridge import BRIDGE, bridge_plan, is_bridge
-from engine.planning.drafting.draft import DEEP, MILD, draft_plan, load_range, usual_load
+from engine.planning.drafting.draft import DEEP, MILD, Asked, draft_plan, load_range, usual_load
 from engine.planning.drafting.template import scaled, scaled_limits
 from engine.planning.fitting import room_made
 from engine.safety import Level
@@ -139,7 +139,7 @@ def _drafted(
         return bridge_plan(athlete, baseline, between, load)
     mean = load if load is not None else usual_load(athlete.sex)
     try:
-        return draft_plan(athlete, baseline, wanted.plan, mean, wanted.depletion or MILD)
+        return draft_plan(athlete, baseline, Asked(wanted.plan, mean, wanted.depletion or MILD))
     except ValueError:
         seen.troubles.append(Trouble("depletion", "no-such-depletion"))
         return None

@@ -34,7 +34,8 @@ def all_knowing(
         out: np.stack([np.clip(f * plan[out], low[out], high[out]) for f in FACTORS])
         for out in LOAD_DAYS
     }
-    found = _better(week, begin, tried, plan, total, found)
+    search = Search(week, begin, plan, total)
+    found = search.better(tried, found)
     for _ in range(ROUNDS):
         for out in LOAD_DAYS:
             grid = low[out] + np.linspace(0, 1, DOSES)[:, None] * (high[out] - low[out])
@@ -42,7 +43,7 @@ def all_knowing(
                 other: grid if other == out else np.tile(found.load[other], (DOSES, 1))
                 for other in LOAD_DAYS
             }
-            found = _better(week, begin, tried, plan, total, found)
+            found = search.better(tried, found)
     return _looks(week, begin, found.load)[0], found.load
 
 
@@ -53,26 +54,27 @@ class Found(NamedTuple):
     load: dict[int, Floats]
 
 
-def _better(
-    week: Week,
-    begin: Condition,
-    tried: dict[int, Floats],
-    plan: dict[int, Floats],
-    total: Floats,
-    so_far: Found,
-) -> Found:
-    looks = _looks(week, begin, tried)
-    # Of loads that look alike, the one nearest the coach's own.
-    looks = looks - ALIKE * sum(np.abs(tried[out] - plan[out]) for out in LOAD_DAYS)
-    looks = np.where(sum(tried.values()) <= total + 1e-6, looks, -1.0)
-    row = looks.argmax(axis=0)
-    found = np.take_along_axis(looks, row[None], axis=0)[0]
-    wins = found > so_far.look
-    chosen = {
-        out: np.where(wins, np.take_along_axis(tried[out], row[None], axis=0)[0], so_far.load[out])
-        for out in LOAD_DAYS
-    }
-    return Found(np.where(wins, found, so_far.look), chosen)
+class Search(NamedTuple):
+    """What every load is tried on: the week from its condition before the load, and its bound."""
+
+    week: Week
+    begin: Condition
+    plan: dict[int, Floats]
+    total: Floats
+
+    def better(self, tried: dict[int, Floats], so_far: Found) -> Found:
+        looks = _looks(self.week, self.begin, tried)
+        # Of loads that look alike, the one nearest the coach's own.
+        looks = looks - ALIKE * sum(np.abs(tried[out] - self.plan[out]) for out in LOAD_DAYS)
+        looks = np.where(sum(tried.values()) <= self.total + 1e-6, looks, -1.0)
+        row = looks.argmax(axis=0)[None]
+        found = np.take_along_axis(looks, row, axis=0)[0]
+        wins = found > so_far.look
+        chosen = {
+            out: np.where(wins, np.take_along_axis(tried[out], row, axis=0)[0], so_far.load[out])
+            for out in LOAD_DAYS
+        }
+        return Found(np.where(wins, found, so_far.look), chosen)
 
 
 def _looks(week: Week, begin: Condition, doses: dict[int, Floats]) -> Floats:

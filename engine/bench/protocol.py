@@ -217,7 +217,8 @@ def simulate(protocol: Protocol, *, step_h: float = 0.25) -> list[Reading]:
             length = min(HOURS_A_DAY, left)
             # A last part of a day has no session of its own.
             works = first or length == HOURS_A_DAY
-            state = advance(state, day, person, hours=length, step_h=step_h, works=works)
+            spent = day if works else day.without_session()
+            state = advance(state, spent, person, hours=length, step_h=step_h)
             hours, left, first = hours + length, left - length, False
             readings.append(_reading(state, start, person, hours, number))
     return readings

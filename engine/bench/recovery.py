@@ -22,7 +22,7 @@ from engine.evidence.body import learning as e
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
 from engine.planning.behind.hindsight import Moved, rules_weighed
 from engine.planning.behind.learning import Quantity, Taught, taught
-from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_load import Ahead, ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.planning.behind.next_time import Advice, next_time
 from engine.values.case import PastWeek
 from engine.values.checkin import Look
@@ -244,6 +244,6 @@ def _load(one: Known) -> NextLoad | None:
     made_from = one.weeks[-1].as_it_went
     limits = RULES.limits(athlete, made_from, baseline)
     try:
-        return next_load(athlete, baseline, made_from, one.weeks, limits)
+        return next_load(athlete, baseline, made_from, one.weeks, Ahead(limits))
     except (NothingLearnt, ModelMisfit):
         return None

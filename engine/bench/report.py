@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import numpy as np
 
@@ -126,9 +127,15 @@ def reference(
     return world.judging.look(now), free, inside
 
 
+class Cohort(NamedTuple):
+    """How many athletes of each world, and the seeds that they are drawn with."""
+
+    number: int
+    seeds: Sequence[int]
+
+
 def bench(
-    number: int,
-    seeds: Sequence[int],
+    cohort: Cohort,
     *,
     worlds: Sequence[str] = tuple(WORLDS),
     policies: Sequence[str] = SHIPPED,
@@ -136,6 +143,7 @@ def bench(
     spread: Run = one_by_one,
 ) -> dict[str, object]:
     """Every policy in every world, on the same athletes; plain data, ready to print."""
+    number, seeds = cohort
     rows = [(world, policy) for world in worlds for policy in policies]
     parts = [
         (seed, min(PART, number - begin), seed + 17 * begin)

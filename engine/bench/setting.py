@@ -13,7 +13,15 @@ from datetime import date
 import numpy as np
 
 from engine.bench.worlds.world import Floats, People
-from engine.planning.drafting.draft import DEEP, MILD, NONE, draft_plan, load_range, usual_load
+from engine.planning.drafting.draft import (
+    DEEP,
+    MILD,
+    NONE,
+    Asked,
+    draft_plan,
+    load_range,
+    usual_load,
+)
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.limits import GuardRails, Limits
 from engine.values.plan import LOAD_DAYS, PeakPlan
@@ -91,7 +99,9 @@ def clients(who: People, seed: int, trouble: Trouble) -> list[Client]:
         least, most = load_range(shape)
         load = usual_load(sex) * float(np.exp(PLAN_SPREAD * draws[3, i]))
         plan = draft_plan(
-            athlete, baseline, shape, float(np.clip(load, least, most)), DEPLETIONS[depletions[i]]
+            athlete,
+            baseline,
+            Asked(shape, float(np.clip(load, least, most)), DEPLETIONS[depletions[i]]),
         )
         told_short = float(np.exp(trouble.report_spread * draws[4, i]))
         found.append(

@@ -25,7 +25,7 @@ from engine.bench.worlds.world import Bools, Condition, Floats
 from engine.decision.beliefs import taught_by
 from engine.decision.decide import Decision, decide
 from engine.model.pooling import pooled
-from engine.planning.behind.next_load import ModelMisfit, next_load
+from engine.planning.behind.next_load import Ahead, ModelMisfit, next_load
 from engine.values.athlete import Event, EventKind
 from engine.values.body import Prior
 from engine.values.case import Case, ForecastUse, PastWeek
@@ -121,7 +121,7 @@ class Practice:
         athlete, baseline = one.client.athlete, one.client.baseline
         made_from = one.trials[-1].as_it_went
         try:
-            found = next_load(athlete, baseline, made_from, one.trials, one.limits)
+            found = next_load(athlete, baseline, made_from, one.trials, Ahead(one.limits))
         except ModelMisfit:
             return
         one.plan = found.plan

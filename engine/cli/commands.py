@@ -13,7 +13,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from engine.bench.protocol import BadProtocol, read_protocol, simulate
-from engine.bench.report import BY_ID, EACH_RULE, SHIPPED, bench, table
+from engine.bench.report import BY_ID, EACH_RULE, SHIPPED, Cohort, bench, table
 from engine.bench.validation import compare
 from engine.bench.worlds import WORLDS
 from engine.model.physiology import HOURS_A_DAY
@@ -125,8 +125,7 @@ def cohort_command(argv: Sequence[str]) -> int:
     options = parser.parse_args(argv)
     with ProcessPoolExecutor(options.workers) as pool:
         found = bench(
-            options.athletes,
-            options.seeds,
+            Cohort(options.athletes, options.seeds),
             worlds=options.worlds,
             policies=[p.id for p in EACH_RULE] if options.each_rule else options.policies,
             trials=options.trials,

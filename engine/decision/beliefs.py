@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import lru_cache
+from typing import NamedTuple
 
 import numpy as np
 
@@ -182,18 +183,25 @@ def belief_on(lived: Lived) -> Belief:
 
 def _before_this_week(lived: Lived) -> Belief:
     """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event, lived.prior)
+    return _taught(
+        Earlier(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event, lived.prior)
+    )
+
+
+class Earlier(NamedTuple):
+    """All that hangs on no morning of this week."""
+
+    key: str
+    athlete: Athlete
+    baseline: Baseline
+    trials: tuple[PastWeek, ...]
+    event: Event
+    prior: Prior | None
 
 
 @lru_cache(maxsize=48)
-def _taught(
-    key: str,
-    athlete: Athlete,
-    baseline: Baseline,
-    trials: tuple[PastWeek, ...],
-    event: Event,
-    prior: Prior | None,
-) -> Belief:
+def _taught(earlier: Earlier) -> Belief:
+    key, athlete, baseline, trials, event, prior = earlier
     frame, event_day = frame_of(athlete, baseline, event.target), event.day
     belief = first_belief(frame, generator(f"{key}/first", event_day), prior=prior)
     for number, week in enumerate(trials):

@@ -31,6 +31,7 @@ from engine.model.forecast import (
     UNTRIED,
     DayAhead,
     DoseForecast,
+    Doses,
     Stakes,
     choose,
     forecast,
@@ -247,7 +248,7 @@ def _outlooks(
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
-    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g, stakes=stakes_of(case)))
+    return list(forecast(belief, ahead, Doses(doses, left_g), rng, stakes_of(case)))
 
 
 def stakes_of(case: Case) -> Stakes:

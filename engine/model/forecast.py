@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -91,28 +92,36 @@ UNTRIED = Stakes(
 REHEARSED = Stakes(loss=float(known.LOSS_AVERSION_REHEARSED))
 
 
+class Doses(NamedTuple):
+    """The doses (g) of the first day ahead that are looked into.
+
+    `load_left_g` bounds the sum over the days in the load; a dose over it is followed none the less,
+    with nothing left for later.
+    """
+
+    grams: Sequence[float]
+    load_left_g: float = np.inf
+
+
 def forecast(
     belief: Belief,
     ahead: Sequence[DayAhead],
-    doses: Sequence[float],
+    doses: Doses,
     rng: np.random.Generator,
-    *,
-    load_left_g: float = np.inf,
     stakes: Stakes = UNTRIED,
 ) -> list[DoseForecast]:
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
-    `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
-    sum over those in the load; a dose over it is followed none the less, with nothing left for later.
-    `stakes` say what a dose is worth.
+    `ahead` holds the days up to stage morning, the day to be set first. `stakes` say what a dose is
+    worth.
     """
-    if not ahead or not doses:
+    if not ahead or not doses.grams:
         raise ValueError("a forecast needs a day ahead and a dose")
     few = subsample(belief, PARTICLES, rng)
-    ends = _followed(few, ahead, doses, rng, load_left_g)
+    ends = _followed(few, ahead, doses, rng)
     lost = np.minimum(ends.looks - ends.unmoved, 0).mean(axis=-1)
     worths = worth(ends.looks - ends.as_planned, stakes.loss)
-    worths = worths + stakes.of_a_step(ahead, doses)[:, None] * lost
+    worths = worths + stakes.of_a_step(ahead, doses.grams)[:, None] * lost
     bands = np.percentile(ends.tomorrow_kg, (10, 50, 90), axis=1)
     found = []
     for k, way in enumerate(worths.argmax(axis=1)):
@@ -120,7 +129,7 @@ def forecast(
         low, middle, high = bands[:, k]
         found.append(
             DoseForecast(
-                carb_g=float(doses[k]),
+                carb_g=float(doses.grams[k]),
                 flat=flat,
                 full=full,
                 spilled=spilled,
@@ -146,19 +155,16 @@ class _Ends:
 
 
 def _followed(
-    few: Belief,
-    ahead: Sequence[DayAhead],
-    doses: Sequence[float],
-    rng: np.random.Generator,
-    load_left_g: float,
+    few: Belief, ahead: Sequence[DayAhead], asked: Doses, rng: np.random.Generator
 ) -> _Ends:
     """Every dose with every way to go on, lived side by side by the same particles."""
+    doses, load_left_g = asked
     chance = NoiseDraws(len(ahead), few.state.shape[1], rng)
     # The first row has followed the plan, the second follows it from today on.
     planned_g = float(ahead[0].planned.carb_g)
     given = [np.array([planned_g, planned_g, *doses])]
     state = np.stack([few.planned, *[few.state] * (1 + len(doses))], axis=1)
-    state = a_day_later(few, state, given[0], ahead[0], chance, 0)
+    state = a_day_later(few, state, given[0], ahead[0], chance.on(0))
     person, who, aim = few.person, few.body, few.frame.aim
     scales = few.frame.body_mass_kg * (1 + person["scale"])
     scales = scales + mass_change_kg(state[:, 2:], few.first[:, None], who) + chance.tomorrow
@@ -168,7 +174,7 @@ def _followed(
     state, given = state[:LOOK_ROWS, rows], [given[0][rows]]
     for number, day in enumerate(ahead[1:], 1):
         given.append(_replanned(given, way, ahead[: number + 1], load_left_g))
-        state = a_day_later(few, state, given[number], day, chance, number)
+        state = a_day_later(few, state, given[number], day, chance.on(number))
     looks = look_of(state, person, who, aim)
     shape = (len(doses), len(ways))
     return _Ends(
@@ -208,6 +214,13 @@ def choose(outlooks: Sequence[DoseForecast], planned_g: float) -> DoseForecast:
     return min(alike, key=lambda one: abs(one.carb_g - planned_g))
 
 
+class DayNoise(NamedTuple):
+    """The chance of one day, by particle: what is eaten beside what is told, and what is stored."""
+
+    intake: Floats
+    store: Floats
+
+
 class NoiseDraws:
     """The chance of the days ahead, the same for every dose: arrays of days x particles."""
 
@@ -221,24 +234,22 @@ class NoiseDraws:
         scatter = np.hypot(float(known.WATER_DAILY), float(known.SCALE_NOISE))
         self.tomorrow = np.float32(scatter) * rng.standard_normal(particles, dtype=np.float32)
 
+    def on(self, day: int) -> DayNoise:
+        return DayNoise(self.intake[day], self.store[day])
+
 
 def a_day_later(
-    few: Belief,
-    state: Floats,
-    doses: Sequence[float] | Grams,
-    day: DayAhead,
-    chance: NoiseDraws,
-    at: int,
+    few: Belief, state: Floats, doses: Sequence[float] | Grams, day: DayAhead, chance: DayNoise
 ) -> Floats:
     """The state (rows x ways x particles) a day later, where each way ate its own dose (g).
 
     A state that is cut to `LOOK_ROWS` is followed without what only body mass needs.
     """
-    told = np.exp(few.person["intake"]) * chance.intake[at]
+    told = np.exp(few.person["intake"]) * chance.intake
     carb_g = np.asarray(np.asarray(doses, dtype=np.float32)[:, None] * told)
     look_only = len(state) < len(Row)
     new = a_day(state, carb_g, hours_lifted(day.planned), few.body, look_only=look_only)
-    new[Row.MUSCLE] = np.minimum(new[Row.MUSCLE] * chance.store[at], few.body.ceiling_g)
+    new[Row.MUSCLE] = np.minimum(new[Row.MUSCLE] * chance.store, few.body.ceiling_g)
     return new
 
 

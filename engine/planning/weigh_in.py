@@ -17,7 +17,7 @@ from engine.decision.band import GRAMS_PER_KG, weight_band
 from engine.evidence import deciding
 from engine.evidence.planning import drafting
 from engine.evidence.source import Source
-from engine.values.athlete import Athlete, Baseline, Event, WeighIn
+from engine.values.athlete import Athlete, Baseline, WeighIn
 from engine.values.case import WeekSoFar
 from engine.values.checkin import CheckIn, History
 from engine.values.plan import PeakPlan
@@ -36,7 +36,7 @@ class OnScale:
     """The scale at the weigh-in: an 80 % band in kg, and the chance of showing more than the cap."""
 
     day: date
-    cap_kg: float
+    weigh_in: WeighIn
     low_kg: float
     expected_kg: float
     high_kg: float
@@ -48,6 +48,10 @@ class OnScale:
             return Standing.LIKELY_MISSED
         doubt = self.chance_over >= drafting.IN_DOUBT_FROM.value
         return Standing.IN_DOUBT if doubt else Standing.LIKELY_MADE
+
+    @property
+    def cap_kg(self) -> float:
+        return self.weigh_in.cap_kg
 
     @property
     def over_kg(self) -> float:
@@ -74,26 +78,10 @@ class Making:
         return self.left_kg <= 0
 
 
-def on_scale(
-    athlete: Athlete,
-    baseline: Baseline,
-    event: Event,
-    plan: PeakPlan,
-    history: History,
-    weigh_in: WeighIn,
-) -> OnScale:
-    """The scale at the weigh-in if the week goes on as planned, from the mornings so far."""
-    day = event.day - timedelta(days=weigh_in.days_out)
-    band = weight_band(
-        WeekSoFar(
-            athlete=athlete,
-            baseline=baseline,
-            event=event,
-            plan=plan,
-            history=history,
-            checkin=CheckIn(date=day),
-        )
-    )
+def on_scale(week: WeekSoFar, weigh_in: WeighIn) -> OnScale:
+    """The scale at the weigh-in if the week goes on as planned, from the mornings of its history."""
+    day = week.event.day - timedelta(days=weigh_in.days_out)
+    band = weight_band(replace(week, checkin=CheckIn(date=day)))
     later = max(weigh_in.at.hour + weigh_in.at.minute / 60 - drafting.MORNING_HOUR.value, 0.0)
     share = min(later / drafting.DAY_RISE_HOURS.value, 1.0) * drafting.DAY_RISE_SHARE.value
     rise = share * band.expected_kg
@@ -105,7 +93,7 @@ def on_scale(
     sd = (above if gap > 0 else below) / deciding.BAND_Z.value
     return OnScale(
         day=day,
-        cap_kg=weigh_in.cap_kg,
+        weigh_in=weigh_in,
         low_kg=expected - below,
         expected_kg=expected,
         high_kg=expected + above,
@@ -114,17 +102,12 @@ def on_scale(
 
 
 def making(
-    athlete: Athlete,
-    baseline: Baseline,
-    plan: PeakPlan,
-    weigh_in: WeighIn,
-    scale: OnScale,
-    *,
-    days_left: int,
+    athlete: Athlete, baseline: Baseline, plan: PeakPlan, scale: OnScale, *, days_left: int
 ) -> Making:
     """What food may take off what is over, `days_left` before the weigh-in; never water or salt."""
     ways: dict[str, tuple[float, float]] = {}
     sources: list[Source] = []
+    weigh_in = scale.weigh_in
     load = _load_before_g(plan, baseline, weigh_in, days_left)
     if load > 0 and weigh_in.days_out > 0:
         least = 1 + deciding.GLYCOGEN_WATER_LOW.value

@@ -208,16 +208,14 @@ class _Timeline:
                 self._by(f"look:{number}", Kind.LOOK, stage, (look, e.LOOK_USELESS_MIN))
         # From drinking as usual to sips again before each class that has room for it.
         if number == 1:
-            self._by("sips", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None), number)
+            self._by("sips", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None))
         elif before is not None and gap > _span(e.BITE_GAP_MIN):
             eaten = before + _span(e.BETWEEN_CLASSES_FIRST_MIN)
-            self._by(f"sips:{number}", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None), number, eaten)
+            self._by(f"sips:{number}", Kind.SIPS, stage, (e.SIPS_BEFORE_MIN, None), eaten)
         if gap >= _span(e.PUMP_AGAIN_MIN):
             floor = before + _span(e.ROUND_TO_MIN) if before is not None else None
-            self._by(
-                f"sugar:{number}", Kind.SUGAR, stage, (e.SUGAR_BEFORE_MIN, None), number, floor
-            )
-            self._by(f"pump:{number}", Kind.PUMP, stage, (e.PUMP_BEFORE_MIN, None), number, floor)
+            self._by(f"sugar:{number}", Kind.SUGAR, stage, (e.SUGAR_BEFORE_MIN, None), floor)
+            self._by(f"pump:{number}", Kind.PUMP, stage, (e.PUMP_BEFORE_MIN, None), floor)
         self._put(f"stage:{number}", Kind.STAGE, stage, number)
 
     def _by(
@@ -226,7 +224,6 @@ class _Timeline:
         kind: Kind,
         stage: datetime,
         within: tuple[Number, Number | None],
-        number: int = 0,
         floor: datetime | None = None,
     ) -> None:
         """So long before the stage; where that has gone by, now, unless it is too late to be of use.
@@ -234,6 +231,7 @@ class _Timeline:
         `within`: how long before, and until when it is of use (None: up to the stage).
         """
         before, useless = within
+        number = int(key.partition(":")[2] or 1)
         at = stage - _span(before)
         for bound in (floor, self._now):
             at = max(at, bound) if bound is not None else at
@@ -241,7 +239,7 @@ class _Timeline:
         if kind in (Kind.PUMP, Kind.SUGAR):
             key = self._again(key, at)
         if at < latest:
-            self._put(key, kind, at, number or int(key.partition(":")[2] or 0))
+            self._put(key, kind, at, number)
 
     def _again(self, key: str, at: datetime) -> str:
         """What was done for a stage that then moved away is done again, under a name of its own."""

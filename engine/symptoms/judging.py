@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from engine.symptoms.clauses import GOES_ON, Clause, spelt
 from engine.symptoms.ear import SecondOpinion
@@ -95,10 +96,8 @@ def heard(
                 if passes and _let_pass(phrase.symptom, certain, harmless):
                     findings.elsewhere = True
                     continue
-                hit = _hit(
-                    phrase, verdict, words, harmless=harmless, plainly=plainly,
-                    said=(clause.text, span),
-                )  # fmt: skip
+                tone = Tone(harmless, plainly, _hardly(clause.text, span))
+                hit = _hit(phrase, verdict, words, tone)
                 keep(findings.found, hit)
                 if hit.sure:
                     sure[hit.symptom] = hit
@@ -106,14 +105,18 @@ def heard(
         yield findings
 
 
-def _hit(
-    phrase: Phrase, verdict: Polarity, words: str, *, harmless: float, plainly: bool,
-    said: tuple[str, Span],
-) -> Hit:  # fmt: skip
+class Tone(NamedTuple):
+    """How harmless a find sounds, from where on it is doubted, and whether no tone tells of it."""
+
+    harmless: float
+    plainly: bool
+    doubted_from: float
+
+
+def _hit(phrase: Phrase, verdict: Polarity, words: str, tone: Tone) -> Hit:
     """What a phrase found, sure or in doubt, by the phrase, by how it was said and how it sounds."""
     certain = verdict is Polarity.YES and phrase.sure
-    symptom = phrase.symptom
-    bar = _hardly(*said)
+    symptom, (harmless, plainly, bar) = phrase.symptom, tone
     if symptom in WARNINGS:
         return Hit(symptom, certain and harmless < bar, words)
     if verdict is Polarity.YES and not plainly and harmless <= _SURELY_NOT:

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from functools import cache, cached_property
 from itertools import groupby
+from typing import NamedTuple
 
 from engine.symptoms.denying import DENIALS, GERMAN_DENIALS
 from engine.symptoms.names import Symptom
@@ -238,19 +239,21 @@ def spelled_briefly(pattern: str) -> str:
 _WHOLE_WORD = re.compile(r"(?<![a-z\\])[a-z]{8,}(?![a-z\\(?*+\[])")
 
 
-def table(
-    symptom: Symptom,
-    cues: str,
-    *,
-    sure: str = "",
-    doubtful: str = "",
-    groups: Mapping[str, str] = _GROUPS,
-    fold: Callable[[str], str] = str,
-) -> list[Phrase]:
-    """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones.
+class Writing(NamedTuple):
+    """A language's groups of words, and how a pattern is written as the words of a clause are."""
 
-    `groups` are those of the language; `fold` writes a pattern as the words of a clause are written.
-    """
+    groups: Mapping[str, str]
+    fold: Callable[[str], str]
+
+
+_ENGLISH = Writing(_GROUPS, str)
+
+
+def table(
+    symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "", writing: Writing = _ENGLISH
+) -> list[Phrase]:
+    """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones."""
+    groups, fold = writing
     return [
         _phrase(symptom, fold(cues), line, _spelled_out(line, groups, fold), certain)
         for certain, block in ((True, sure), (False, doubtful))

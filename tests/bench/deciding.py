@@ -19,7 +19,7 @@ from engine.bench.setting import ORDINARY, clients
 from engine.bench.worlds import WORLDS
 from engine.decision.beliefs import frame_of, intake_of
 from engine.decision.decide import decide
-from engine.model.forecast import DayAhead, forecast
+from engine.model.forecast import DayAhead, Doses, forecast
 from engine.model.particles import Belief, Morning
 from engine.model.tracker import after_day, first_belief, update_belief
 from engine.planning.teaching import best_lesson
@@ -72,7 +72,7 @@ def measured(times: int) -> dict[str, tuple[float, float | None]]:
 
     return {
         "forecast of eleven doses, three days out": (
-            median_ms(lambda _: forecast(belief, ahead, DOSES, rng), times), FORECAST_MS,
+            median_ms(lambda _: forecast(belief, ahead, Doses(DOSES), rng), times), FORECAST_MS,
         ),
         "morning's update": (median_ms(update, times), UPDATE_MS),
         "whole decision with a forecast": (median_ms(whole, times), None),

@@ -12,7 +12,7 @@ from time import perf_counter, process_time
 import numpy as np
 import pytest
 
-from engine.model.forecast import DayAhead, forecast
+from engine.model.forecast import DayAhead, Doses, forecast
 from engine.model.particles import Covariates, Morning
 from engine.model.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
 from engine.model.tracker import after_day, first_belief, update_belief
@@ -104,6 +104,6 @@ def test_a_forecast_of_eleven_doses_takes_under_thirty_milliseconds() -> None:
         for day in WEEK[4:]
     ]
     doses = [350.0 + 25 * k for k in range(11)]
-    took = cpu_ms(lambda: forecast(belief, ahead, doses, rng))
+    took = cpu_ms(lambda: forecast(belief, ahead, Doses(doses), rng))
     print(f"\na forecast of {len(doses)} doses, three days ahead: {took:.1f} ms")  # noqa: T201
     assert took < 30

@@ -17,8 +17,8 @@ from bot.plan.words_draft_reasons import SENTENCES, line_text, why_these_numbers
 from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.week import LimitsRow
 from bot.week.load import current_event, current_plan
-from engine.planning.drafting.draft import SHAPES, depletions, load_range, usual_load
-from engine.planning.drafting.draft_reasons import LINES, Asked, Line, draft_reasons
+from engine.planning.drafting.draft import SHAPES, Asked, depletions, load_range, usual_load
+from engine.planning.drafting.draft_reasons import LINES, Line, draft_reasons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import PeakPlan
 from tests.support.weeks import Team, replacing

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 import pytest
 
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.checkin import CheckIn, Gut, Look
 
@@ -20,7 +20,7 @@ BASELINE = Baseline(carb_g=300, protein_g=130, fat_g=55, fibre_g=25, water_l=3.5
 def week(eaten: float = 1.0, moved: float = 1.0) -> list[DayBehind]:
     """A drafted week with all its mornings; the load days set and eaten at these shares."""
     days = []
-    for target in draft_plan(ATHLETE, BASELINE, "even"):
+    for target in draft_plan(ATHLETE, BASELINE, Asked("even")):
         set_g = target.carb_g * (moved if target.days_out in (3, 2, 1) else 1)
         morning = CheckIn(
             date=DAY - timedelta(days=target.days_out), weight_kg=60 - 0.2 * target.days_out,

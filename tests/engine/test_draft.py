@@ -9,7 +9,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.planning.drafting.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
+from engine.planning.drafting.draft import (
+    SHAPES,
+    Asked,
+    depletions,
+    draft_plan,
+    trial_window,
+    usual_load,
+)
 from engine.safety.weight import energy_flags
 from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.limits import Limits, plan_problems
@@ -28,7 +35,9 @@ def load(plan: PeakPlan) -> list[float]:
 @pytest.mark.parametrize("shape", SHAPES)
 @pytest.mark.parametrize("athlete", [MIRA, TOMAS], ids=["woman", "man"])
 def test_the_load_lies_in_the_published_ranges(shape: str, athlete: Athlete) -> None:
-    per_kg = [grams / athlete.body_mass_kg for grams in load(draft_plan(athlete, HABIT, shape))]
+    per_kg = [
+        grams / athlete.body_mass_kg for grams in load(draft_plan(athlete, HABIT, Asked(shape)))
+    ]
     # Escalante 2021 (BMC Sports Sci Med Rehabil 13:68): about 3-12 g/kg a day over 1-3 days
     # (from memory); Burke 2011 (J Sports Sci 29:S17-27): 10-12 g/kg per 24 h is the most.
     assert all(3 <= dose <= 12 for dose in per_kg)
@@ -42,7 +51,7 @@ def test_the_load_lies_in_the_published_ranges(shape: str, athlete: Athlete) -> 
 @pytest.mark.parametrize("athlete", [MIRA, TOMAS], ids=["woman", "man"])
 def test_the_shapes_differ_in_when_and_not_in_how_much(athlete: Athlete) -> None:
     front, taper, even, back, fat = (
-        load(draft_plan(athlete, HABIT, name))
+        load(draft_plan(athlete, HABIT, Asked(name)))
         for name in ("front-load", "taper", "even", "back-load", "fat-load")
     )
     assert front == taper
@@ -57,7 +66,7 @@ def test_the_shapes_differ_in_when_and_not_in_how_much(athlete: Athlete) -> None
 def test_a_front_load_has_the_most_first_and_comes_down_to_the_event_day_by_day() -> None:
     # Common practice: loaded early in the week, five or four days out, then less each day up to the
     # show, so that there is time to see a spill and let it go. No study of it was found.
-    plan = draft_plan(TOMAS, HABIT, "front-load")
+    plan = draft_plan(TOMAS, HABIT, Asked("front-load"))
     assert plan.load_days == (5, 4, 3)
     carbs = [day.carb_g for day in plan if day.days_out <= 5]
     assert carbs == sorted(set(carbs), reverse=True)
@@ -71,7 +80,7 @@ def test_a_front_load_has_the_most_first_and_comes_down_to_the_event_day_by_day(
 def test_a_load_is_drafted_on_whichever_days_the_coach_puts_it(
     shape: str, load_days: tuple[int, ...]
 ) -> None:
-    plan = draft_plan(MIRA, HABIT, shape, None, "mild", load_days)
+    plan = draft_plan(MIRA, HABIT, Asked(shape, None, "mild", load_days))
     assert plan.load_days == load_days
     # Shiose 2016 (J Appl Physiol 121:205-211): 12 g/kg a day for 72 h is the most that was seen.
     assert plan.load_g <= 36 * MIRA.body_mass_kg
@@ -81,12 +90,12 @@ def test_a_load_is_drafted_on_whichever_days_the_coach_puts_it(
 @pytest.mark.parametrize("bad", [(0,), (8, 7), (1, 2), (2, 2), (6, 5, 4, 3, 2, 1)])
 def test_what_are_no_load_days_is_refused(bad: tuple[int, ...]) -> None:
     with pytest.raises(ValueError, match="load"):
-        draft_plan(MIRA, HABIT, "even", None, "mild", bad)
+        draft_plan(MIRA, HABIT, Asked("even", None, "mild", bad))
 
 
 @pytest.mark.parametrize("shape", SHAPES)
 def test_water_and_salt_stay_at_habit_all_week(shape: str) -> None:
-    plan = draft_plan(TOMAS, HABIT, shape)
+    plan = draft_plan(TOMAS, HABIT, Asked(shape))
     assert {day.water_l for day in plan} == {HABIT.water_l}
     assert {day.sodium_mg for day in plan} == {HABIT.sodium_mg}
 
@@ -122,7 +131,10 @@ def test_protein_eases_down_day_by_day_and_stops_at_what_was_published() -> None
 def test_fat_is_low_while_depleting_and_a_little_up_with_the_load(
     shape: str, depletion: str
 ) -> None:
-    fat = [day.fat_g for day in draft_plan(TOMAS, replace(HABIT, fat_g=80), shape, None, depletion)]
+    fat = [
+        day.fat_g
+        for day in draft_plan(TOMAS, replace(HABIT, fat_g=80), Asked(shape, None, depletion))
+    ]
     assert fat[:4] == [59] * 4  # 0.7 x 84 kg
     assert fat[4:] == [67] * 4
 
@@ -140,7 +152,7 @@ def test_fat_is_not_lowered_so_far_that_energy_availability_is_low() -> None:
 
 def test_depletion_goes_from_none_to_as_deep_as_was_tried() -> None:
     def before(depletion: str, habit: Baseline = HABIT) -> set[float]:
-        plan = draft_plan(TOMAS, habit, "even", None, depletion)
+        plan = draft_plan(TOMAS, habit, Asked("even", None, depletion))
         assert load(plan) == load(draft_plan(TOMAS, habit))
         return {day.carb_g for day in plan if day.days_out > 3}
 
@@ -150,16 +162,16 @@ def test_depletion_goes_from_none_to_as_deep_as_was_tried() -> None:
     # carbs are 1.1 g/kg. Of 84 kg, but here 0.4 of the habit is less.
     assert before("deep") == {80}
     assert before("deep", replace(HABIT, carb_g=400)) == {85}
-    fat = {day.fat_g for day in draft_plan(TOMAS, HABIT, "even", None, "none").days[:4]}
+    fat = {day.fat_g for day in draft_plan(TOMAS, HABIT, Asked("even", None, "none")).days[:4]}
     assert fat == {HABIT.fat_g}
 
 
 def test_a_fat_load_needs_carbs_that_it_can_stand_in_for() -> None:
     assert depletions("fat-load") == ("mild", "deep")
     with pytest.raises(ValueError, match="fat first, then carbs"):
-        draft_plan(TOMAS, HABIT, "fat-load", None, "none")
+        draft_plan(TOMAS, HABIT, Asked("fat-load", None, "none"))
     with pytest.raises(ValueError, match="deeper"):
-        draft_plan(TOMAS, HABIT, "even", None, "deeper")
+        draft_plan(TOMAS, HABIT, Asked("even", None, "deeper"))
 
 
 @pytest.mark.parametrize(("sex", "published"), [(Sex.FEMALE, (8, 10)), (Sex.MALE, (6, 10))])
@@ -178,7 +190,7 @@ def test_a_trial_is_of_use_two_to_eight_weeks_before() -> None:
 
 
 def test_a_lead_in_fat_load_keeps_the_energy_of_the_carbs_it_leaves_out() -> None:
-    day = draft_plan(TOMAS, HABIT, "fat-load").day(5)
+    day = draft_plan(TOMAS, HABIT, Asked("fat-load")).day(5)
     assert day is not None
     usual = energy_kcal(HABIT.carb_g, HABIT.protein_g, HABIT.fat_g)
     assert energy_kcal(day.carb_g, day.protein_g, day.fat_g) == pytest.approx(usual, abs=10)
@@ -187,11 +199,11 @@ def test_a_lead_in_fat_load_keeps_the_energy_of_the_carbs_it_leaves_out() -> Non
 @pytest.mark.parametrize("bad", [2.9, 10.1, float("nan"), -1])
 def test_a_load_outside_published_ranges_is_refused_with_the_range(bad: float) -> None:
     with pytest.raises(ValueError, match=r"3 to 10 g/kg"):
-        draft_plan(MIRA, HABIT, "front-load", bad)
+        draft_plan(MIRA, HABIT, Asked("front-load", bad))
 
 
 def test_the_coachs_own_load_is_taken() -> None:
-    assert load(draft_plan(MIRA, HABIT, "even", 6)) == [360, 360, 360]
+    assert load(draft_plan(MIRA, HABIT, Asked("even", 6))) == [360, 360, 360]
 
 
 @settings(max_examples=200)
@@ -211,7 +223,7 @@ def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(  # noqa: PL
     habit = Baseline(
         carb_g=carb, protein_g=120, fat_g=fat, fibre_g=25, water_l=water, sodium_mg=2500
     )
-    plan = draft_plan(athlete, habit, shape, mean)
+    plan = draft_plan(athlete, habit, Asked(shape, mean))
     limits = Limits.suggested(athlete, plan, habit)
     assert plan_problems(plan, limits) == ()
     assert all(day.carb_g % 5 == 0 for day in plan)

@@ -18,10 +18,10 @@ from engine.model.aim import USUAL_AIM, aim_of
 from engine.model.forecast import look_of
 from engine.model.structures import Row
 from engine.model.tracker import first_belief, outcome_probabilities
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.planning.weigh_in import Standing, making, on_scale
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex, WeighIn
-from engine.values.case import Case
+from engine.values.case import Case, WeekSoFar
 from engine.values.checkin import USUAL_LOOK, CheckIn, History, TargetLook
 from engine.values.plan import PeakPlan
 
@@ -139,7 +139,7 @@ def test_the_forecast_values_a_less_full_softer_look_where_that_is_asked_for() -
 
 CASE = last_case("steady")
 EVENT = Event(kind=EventKind.SHOW, day=CASE.event.day, zone="Europe/Lisbon")
-PLAN = draft_plan(MIRA, HABIT, "even")
+PLAN = draft_plan(MIRA, HABIT, Asked("even"))
 
 
 def before(days_out: int, kg: float = 60.0) -> History:
@@ -154,7 +154,11 @@ def cap(kg: float, *, days_out: int = 1, at: time = time(8)) -> WeighIn:
 
 
 def scale_at(weigh_in: WeighIn, plan: PeakPlan = PLAN, history: History | None = None):  # type: ignore[no-untyped-def]
-    return on_scale(MIRA, HABIT, EVENT, plan, history or before(5), weigh_in)
+    so_far = WeekSoFar(
+        athlete=MIRA, baseline=HABIT, event=EVENT, plan=plan, history=history or before(5),
+        checkin=CheckIn(date=EVENT.day),
+    )  # fmt: skip
+    return on_scale(so_far, weigh_in)
 
 
 def test_the_scale_then_lies_over_todays_by_the_load_and_its_water_within_a_band() -> None:
@@ -179,7 +183,7 @@ def test_a_cap_far_above_is_made_one_far_below_is_missed_and_between_is_doubt() 
 
 def test_what_food_may_explain_is_the_load_moved_behind_it_and_fibre_and_no_more() -> None:
     weigh_in = cap(59.5)
-    made = making(MIRA, HABIT, PLAN, weigh_in, scale_at(weigh_in), days_left=5)
+    made = making(MIRA, HABIT, PLAN, scale_at(weigh_in), days_left=5)
     assert set(made.ways) == {"load-after"}  # a draft's fibre is low already by then
     least, most = made.ways["load-after"]
     # 620 g over habit, of which stores of 4 g/kg hold 240 g: with 4 g of water each 1.2 kg at most
@@ -187,23 +191,23 @@ def test_what_food_may_explain_is_the_load_moved_behind_it_and_fibre_and_no_more
     assert most == pytest.approx(0.24 * 5, abs=0.01)
     assert least == pytest.approx(0.24 * 4 * 0.36, abs=0.01)
     habitual = PeakPlan(tuple(replace(day, fibre_g=28) for day in PLAN))
-    with_fibre = making(MIRA, HABIT, habitual, weigh_in, scale_at(weigh_in), days_left=5)
+    with_fibre = making(MIRA, HABIT, habitual, scale_at(weigh_in), days_left=5)
     # Foo 2022 (Int J Sport Nutr Exerc Metab 32:256-264): 0.40 kg in four days
     assert with_fibre.ways["fibre"] == (0.0, 0.4)
-    late = making(MIRA, HABIT, habitual, weigh_in, scale_at(weigh_in), days_left=3)
+    late = making(MIRA, HABIT, habitual, scale_at(weigh_in), days_left=3)
     assert "fibre" not in late.ways
 
 
 def test_what_is_left_after_food_is_said_not_to_be_safe_and_on_the_day_no_load_can_wait() -> None:
     weigh_in = cap(57)
-    made = making(MIRA, HABIT, PLAN, weigh_in, scale_at(weigh_in), days_left=5)
+    made = making(MIRA, HABIT, PLAN, scale_at(weigh_in), days_left=5)
     assert not made.safely
     assert made.left_percent == pytest.approx(100 * made.left_kg / 60)
     on_the_day = cap(60, days_out=0)
-    same_day = making(MIRA, HABIT, PLAN, on_the_day, scale_at(on_the_day), days_left=5)
+    same_day = making(MIRA, HABIT, PLAN, scale_at(on_the_day), days_left=5)
     assert "load-after" not in same_day.ways
     light = cap(70)
-    assert making(MIRA, HABIT, PLAN, light, scale_at(light), days_left=5).safely
+    assert making(MIRA, HABIT, PLAN, scale_at(light), days_left=5).safely
 
 
 def test_a_height_weight_cap_is_the_height_less_100_and_what_the_class_allows() -> None:

@@ -18,7 +18,7 @@ from engine.model.particles import Covariates
 from engine.model.physiology import Exercise, Intake, Row
 from engine.model.tracker import after_day, first_belief, generator
 from engine.model.training import training_spread
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, Look, TrainingDone
@@ -163,7 +163,7 @@ def test_a_veto_of_the_rules_stands_whatever_the_forecast_says(
 
 @pytest.mark.parametrize("days_out", [2, 1])
 def test_a_caution_forbids_what_the_forecast_would_raise(days_out: int) -> None:
-    small = draft_plan(WHO, HABIT, "even", 5.5)
+    small = draft_plan(WHO, HABIT, Asked("even", 5.5))
     flat = case(days_out, fullness=3, sharpness=5, weight_kg=58.7)
     given = tuple(
         DaySet(one.date, day.carb_g)

@@ -14,7 +14,7 @@ from engine.planning.behind.hindsight import Helped, Moved, Odds, foreseen, rule
 from engine.planning.behind.learning import Quantity, Taught, taught
 from engine.planning.behind.next_load import LookOdds, NextLoad
 from engine.planning.behind.next_time import next_time
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History, Look
@@ -25,7 +25,7 @@ MIRA = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14
 )
 BASELINE = Baseline(carb_g=310, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)
-PLAN = draft_plan(MIRA, BASELINE, shape="even")
+PLAN = draft_plan(MIRA, BASELINE, Asked(shape="even"))
 DAY = date(2027, 4, 25)
 TOLD = {
     7: (61.8, 5, None), 6: (61.4, 5, None), 5: (61.0, 4, None), 4: (60.6, 3, None),

@@ -10,6 +10,7 @@ import pytest
 
 from engine.evidence import deciding
 from engine.planning.behind.next_load import (
+    Ahead,
     ModelMisfit,
     NextLoad,
     NothingLearnt,
@@ -17,7 +18,7 @@ from engine.planning.behind.next_load import (
     load_g_per_kg,
     next_load,
 )
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History, Look
@@ -29,7 +30,7 @@ MIRA = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14
 )
 HABIT = Baseline(carb_g=310, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)
-PLAN = draft_plan(MIRA, HABIT, "even", 7.0)
+PLAN = draft_plan(MIRA, HABIT, Asked("even", 7.0))
 WIDE = replace(Limits.suggested(MIRA, PLAN, HABIT), carb_floor_g=70, load_total_g=1800)
 TRIAL = date(2027, 4, 4)
 #: A week of mornings that the model finds likely: down while depleting, up with the load.
@@ -47,11 +48,11 @@ def trial(look: Look | None, *, day: date = TRIAL, off_kg: float = 0.0) -> PastW
 def suggested(
     weeks: Sequence[PastWeek], plan: PeakPlan = PLAN, limits: Limits | None = WIDE
 ) -> NextLoad:
-    return next_load(MIRA, HABIT, plan, weeks, limits)
+    return next_load(MIRA, HABIT, plan, weeks, Ahead(limits))
 
 
 def planned(mean_g_per_kg: float) -> PeakPlan:
-    return draft_plan(MIRA, HABIT, "even", mean_g_per_kg)
+    return draft_plan(MIRA, HABIT, Asked("even", mean_g_per_kg))
 
 
 def test_flat_on_a_small_load_asks_for_more_and_spilled_over_on_a_large_one_for_less() -> None:

@@ -14,7 +14,7 @@ from engine.decision.decide import case_as_dict, case_from_dict, decide, decisio
 from engine.decision.gather import expected_fullness
 from engine.evidence.experiments.loading import STUDIES
 from engine.planning.behind.debrief import DayBehind, debrief
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.planning.drafting.template import as_ever, named, relative, renamed, scaled
 from engine.planning.review import review_plan
 from engine.planning.room import room_to_correct
@@ -148,7 +148,7 @@ def test_a_spill_after_a_large_day_five_out_is_seen_for_what_it_is() -> None:
 
 @pytest.mark.parametrize("out", [4, 3, 2, 1])
 def test_a_load_from_five_days_out_is_judged_as_a_load_to_the_event(out: int) -> None:
-    plan = draft_plan(MIRA, HABIT, "front-load")
+    plan = draft_plan(MIRA, HABIT, Asked("front-load"))
     assert answers_decisive(out, plan) == ("fullness", "sharpness")
     spilled = decide(morning(plan, out, fullness=9, sharpness=2))
     assert (spilled.rule, spilled.trace.steps) == ("spilled-over", -2)
@@ -168,7 +168,7 @@ def test_before_a_late_load_nothing_is_judged_as_one() -> None:
 
 
 def test_fullness_is_expected_to_rise_with_the_load_that_was_eaten_wherever_it_lies() -> None:
-    early = draft_plan(MIRA, HABIT, "front-load")
+    early = draft_plan(MIRA, HABIT, Asked("front-load"))
     # common practice: ordinary is 5 of 10, depleted 4, after the whole load 9
     assert [expected_fullness(early, HABIT, out) for out in (6, 5, 2, 1, 0)] == [5, 4, 9, 9, 9]
     one = named(week(180, 180, 180, 180, 180, 180, 600, 180), HABIT)
@@ -195,7 +195,7 @@ def test_the_load_total_holds_all_load_days_and_no_other() -> None:
 
 
 def test_a_stored_case_with_its_phases_decides_the_same_again() -> None:
-    case = morning(draft_plan(MIRA, HABIT, "front-load"), 3, fullness=2)
+    case = morning(draft_plan(MIRA, HABIT, Asked("front-load")), 3, fullness=2)
     record = json.loads(json.dumps(case_as_dict(case), allow_nan=False))
     assert case_from_dict(record) == case
     assert decision_as_dict(decide(case_from_dict(record))) == decision_as_dict(decide(case))

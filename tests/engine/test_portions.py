@@ -33,6 +33,7 @@ from engine.food.portions.day import (
     NEAR_PER_G,
     SODIUM_OUT_PER_MG,
     UNSALTED_PER_MG,
+    Fixed,
 )
 from engine.food.portions.meals import NUTRIENTS, TOLERANCE
 
@@ -261,7 +262,7 @@ def test_a_list_without_salt_is_not_bent_to_reach_the_sodium() -> None:
 def test_a_locked_food_stays_and_a_wanted_one_is_there() -> None:
     wish = NutrientTargets(carb_g=300, protein_g=120, fat_g=25)
     choices = [*PLAIN, Choice(food=HONEY)]
-    steps = solve_day(choices, wish, 4, locked={RICE.id: 8}, wanted=[HONEY.id])
+    steps = solve_day(choices, wish, 4, Fixed({RICE.id: 8}, [HONEY.id]))
     assert steps[RICE.id] == 8
     assert steps[HONEY.id] >= 1
 
@@ -299,7 +300,7 @@ def test_a_list_without_a_source_of_something_is_told_so() -> None:
 
 def test_locks_that_stand_in_the_way_are_named() -> None:
     wish = NutrientTargets(carb_g=100, protein_g=80, fat_g=12)
-    menu = plan_menu(PLAIN, wish, 3, locked={RICE.id: 40})
+    menu = plan_menu(PLAIN, wish, 3, Fixed({RICE.id: 40}))
     over = next(miss for miss in menu.misses if miss.nutrient == "carb_g")
     # 1,000 g of rice hold 277.7 g of carbs without fibre: 172.7 g past what counts as met.
     assert over.by == pytest.approx(172.7, abs=0.1)

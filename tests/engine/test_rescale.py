@@ -5,7 +5,16 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.model.forecast import REHEARSED, UNTRIED, DayAhead, DoseForecast, choose, worth
+from engine.model.forecast import (
+    PARTICLES,
+    REHEARSED,
+    UNTRIED,
+    DayAhead,
+    DoseForecast,
+    choose,
+    subsample,
+    worth,
+)
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
 from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
@@ -28,7 +37,8 @@ def belief_after_a_trial_that_was(seen: Look) -> tuple[Belief, np.random.Generat
     belief = first_belief(WOMAN, rng, particles=1500)
     for grams in WEEK:
         belief = after_day(belief, Intake(carb_g=grams), rng)
-    return next_prior(update_on_look(belief, seen, rng), WOMAN, rng, weeks=3), rng
+    after = next_prior(update_on_look(belief, seen, rng), WOMAN, rng, weeks=3)
+    return subsample(after, PARTICLES, rng), rng
 
 
 def test_a_trial_that_ended_flat_suggests_a_larger_load_than_one_that_spilled_over() -> None:

@@ -13,6 +13,7 @@ from engine.planning.drafting.draft import (
     MUCH_TRAINING,
     SHAPES,
     USUAL_TRAINING,
+    Asked,
     depletions,
     draft_plan,
     load_range,
@@ -291,7 +292,7 @@ def drafts(draw: st.DrawFn) -> tuple[Athlete, Baseline, PeakPlan]:
     training = draw(st.sampled_from([USUAL_TRAINING, MUCH_TRAINING]))
     load = draw(st.just(usual_load(athlete.sex, training)) | st.floats(*load_range(shape)))
     depletion = draw(st.sampled_from(depletions(shape)))
-    return athlete, habit, draft_plan(athlete, habit, shape, load, depletion)
+    return athlete, habit, draft_plan(athlete, habit, Asked(shape, load, depletion))
 
 
 @settings(max_examples=100)

@@ -11,7 +11,7 @@ from engine.decision.foresight import Foresight, Odds
 from engine.decision.rules import RULES
 from engine.decision.rules.rule import Forecast, Rule
 from engine.decision.sizing import settled, sized_by
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, DaySet, History, Look
@@ -143,7 +143,7 @@ def test_without_odds_the_rule_decides_alone() -> None:
 WHO = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60, body_fat_percent=14)
 HABIT = Baseline(carb_g=280, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)
 DAY = date(2027, 5, 9)
-PLAN = draft_plan(WHO, HABIT, "even", 7.0)
+PLAN = draft_plan(WHO, HABIT, Asked("even", 7.0))
 
 
 def week(
@@ -176,7 +176,9 @@ def test_a_load_is_settled_once_it_has_come_in_full_twice_running() -> None:
 def test_another_load_than_that_which_came_in_full_is_not_settled() -> None:
     weeks = week(Look.FULL, back=6), week(Look.FULL, back=3)
     for mean, same in ((6.7, True), (7.3, True), (6.5, False), (7.6, False)):
-        assert settled(behind(*weeks, plan=draft_plan(WHO, HABIT, "even", mean))) is same, mean
+        assert settled(behind(*weeks, plan=draft_plan(WHO, HABIT, Asked("even", mean)))) is same, (
+            mean
+        )
     # What counts is the load as it was set in the end.
     moved = tuple(
         DaySet(DAY - timedelta(weeks=3, days=out), day.carb_g + 60)

@@ -7,7 +7,7 @@ from datetime import date
 import numpy as np
 import pytest
 
-from engine.planning.drafting.draft import MILD, draft_plan
+from engine.planning.drafting.draft import MILD, Asked, draft_plan
 from engine.planning.teaching import Lesson, _lesson, best_lesson, lessons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
@@ -16,7 +16,7 @@ from engine.values.limits import GuardRails
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60, body_fat_percent=14)
 USUAL = Baseline(carb_g=180, protein_g=130, fat_g=50, fibre_g=28, water_l=3.2, sodium_mg=2800)
-PLAN = draft_plan(MIRA, USUAL, "even", 8.0, MILD)
+PLAN = draft_plan(MIRA, USUAL, Asked("even", 8.0, MILD))
 TRIAL = date(2026, 10, 24)
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.planning.drafting.template import relative, scaled
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import DayTarget, PeakPlan
@@ -37,7 +37,7 @@ def test_the_load_goes_by_body_mass_and_the_rest_by_habit() -> None:
 
 @pytest.mark.parametrize("shape", ["even", "front-load", "back-load"])
 def test_a_plan_put_back_on_its_own_athlete_is_the_same_plan(shape: str) -> None:
-    plan = draft_plan(ATHLETE, HABITS, shape=shape)
+    plan = draft_plan(ATHLETE, HABITS, Asked(shape=shape))
     again = scaled(relative(plan, ATHLETE, HABITS), ATHLETE, HABITS)
     for was, now in zip(plan, again, strict=True):
         assert (now.carb_g, now.water_l, now.sodium_mg) == (was.carb_g, was.water_l, was.sodium_mg)

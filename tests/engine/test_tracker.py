@@ -7,7 +7,7 @@ from datetime import date
 import numpy as np
 import pytest
 
-from engine.model.forecast import DayAhead, forecast
+from engine.model.forecast import DayAhead, Doses, forecast
 from engine.model.particles import Belief, Covariates, Morning
 from engine.model.physiology import Intake
 from engine.model.structures import Kind
@@ -171,7 +171,7 @@ def days_ahead(*planned: float) -> list[DayAhead]:
 
 def test_a_forecast_gives_chances_that_sum_to_one_and_a_dose_for_every_day() -> None:
     belief, rng = fresh()
-    for outlook in forecast(belief, days_ahead(420, 480, 300), [300, 420, 540], rng):
+    for outlook in forecast(belief, days_ahead(420, 480, 300), Doses([300, 420, 540]), rng):
         assert outlook.flat + outlook.full + outlook.spilled == pytest.approx(1)
         assert len(outlook.replanned_g) == 2
         assert outlook.tomorrow.low < outlook.tomorrow.middle < outlook.tomorrow.high
@@ -179,23 +179,23 @@ def test_a_forecast_gives_chances_that_sum_to_one_and_a_dose_for_every_day() -> 
 
 def test_a_larger_dose_never_makes_flat_likelier_nor_spilling_rarer() -> None:
     belief, rng = fresh()
-    outlooks = forecast(belief, days_ahead(400), [100, 250, 400, 550, 700, 900], rng)
+    outlooks = forecast(belief, days_ahead(400), Doses([100, 250, 400, 550, 700, 900]), rng)
     assert [o.flat for o in outlooks] == sorted((o.flat for o in outlooks), reverse=True)
     assert [o.spilled for o in outlooks] == sorted(o.spilled for o in outlooks)
 
 
 def test_the_days_replanned_stay_inside_what_is_left_of_the_load() -> None:
     belief, rng = fresh()
-    outlooks = forecast(belief, days_ahead(420, 480, 300), [420], rng, load_left_g=1000)
+    outlooks = forecast(belief, days_ahead(420, 480, 300), Doses([420], 1000), rng)
     assert 420 + sum(outlooks[0].replanned_g) <= 1000 + 1e-6
 
 
 def test_a_forecast_without_days_or_doses_is_refused() -> None:
     belief, rng = fresh(particles=20)
     with pytest.raises(ValueError, match="day ahead"):
-        forecast(belief, [], [100], rng)
+        forecast(belief, [], Doses([100]), rng)
     with pytest.raises(ValueError, match="dose"):
-        forecast(belief, days_ahead(300), [], rng)
+        forecast(belief, days_ahead(300), Doses([]), rng)
 
 
 def test_as_long_as_the_plan_is_followed_what_it_leads_to_is_what_is() -> None:
@@ -280,7 +280,7 @@ def test_a_dose_is_judged_against_the_plan_from_the_start_and_not_from_today() -
         belief = after_day(belief, LOW, rng)
     cut = after_day(belief, LOW, rng, planned=LOAD)
     last = [DayAhead(planned=LOAD, low_g=330, high_g=530)]
-    (back,) = forecast(cut, last, [430.0], np.random.default_rng(2))
-    (more,) = forecast(cut, last, [530.0], np.random.default_rng(2))
+    (back,) = forecast(cut, last, Doses([430.0]), np.random.default_rng(2))
+    (more,) = forecast(cut, last, Doses([530.0]), np.random.default_rng(2))
     assert back.worth < -0.05
     assert more.worth > back.worth

@@ -12,8 +12,8 @@ from engine.__main__ import main
 from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.food.portions import Aim, Totals
-from engine.planning.drafting.draft import SHAPES, draft_plan
-from engine.planning.drafting.draft_reasons import Asked, draft_reasons
+from engine.planning.drafting.draft import SHAPES, Asked, draft_plan
+from engine.planning.drafting.draft_reasons import draft_reasons
 from engine.planning.drafting.template import relative, scaled
 from engine.planning.review import review_plan
 from engine.safety import Level
@@ -34,9 +34,9 @@ def uncounted_file(path: Path) -> str:
 
 @pytest.mark.parametrize("shape", SHAPES)
 def test_a_draft_has_no_figure_for_what_nobody_counts_and_passes_its_review(shape: str) -> None:
-    plan = draft_plan(ATHLETE, UNCOUNTED, shape)
+    plan = draft_plan(ATHLETE, UNCOUNTED, Asked(shape))
     assert {(day.fibre_g, day.sodium_mg) for day in plan} == {(None, None)}
-    counted = draft_plan(ATHLETE, COUNTED, shape)
+    counted = draft_plan(ATHLETE, COUNTED, Asked(shape))
     assert [day.carb_g for day in plan] == [day.carb_g for day in counted]
     assert not {"sodium-swing", "sodium-habit-unknown", "fibre-high-late"} & {
         finding.id for finding in review_plan(ATHLETE, UNCOUNTED, plan)

@@ -18,7 +18,7 @@ from bot.store.tables.week import (
     PlanRow,
 )
 from bot.week.load import athlete_of, baseline_of, plan_days
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.decided import stored
 
@@ -103,7 +103,7 @@ def _week(
     session.add(event)
     session.flush()
     assert event.id is not None
-    plan = draft_plan(athlete_of(profile), baseline_of(profile), shape="even")
+    plan = draft_plan(athlete_of(profile), baseline_of(profile), Asked(shape="even"))
     limits = Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
     session.add(
         PlanRow(event_id=event.id, shape="even", days=plan_days(plan), set_by=coach_id,

@@ -12,7 +12,7 @@ from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, baseline_of, plan_days
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.weeks import Team
 
@@ -55,7 +55,7 @@ def behind(  # noqa: PLR0913
     told = ORDINARY if told is None else told
     profile = team.profile()
     athlete, baseline = athlete_of(profile), baseline_of(profile)
-    plan = draft_plan(athlete, baseline, shape="even")
+    plan = draft_plan(athlete, baseline, Asked(shape="even"))
     limits = Limits.suggested(athlete, plan, baseline)
     set_at = datetime.combine(day - timedelta(days=9), time(12), LONDON)
     with transaction(team.world.engine) as session:

@@ -20,7 +20,7 @@ from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import Week, athlete_of, baseline_of, current_week, plan_days
 from bot.words import languages
-from engine.planning.drafting.draft import draft_plan
+from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.images import Image, Written, as_written, fill, image_of
@@ -238,7 +238,7 @@ def _planned(
         session.flush()
         assert event.id is not None
         athlete, baseline = athlete_of(profile), baseline_of(profile)
-        plan = draft_plan(athlete, baseline, shape="even")
+        plan = draft_plan(athlete, baseline, Asked(shape="even"))
         limits = Limits.suggested(athlete, plan, baseline)
         session.add(
             PlanRow(event_id=event.id, shape="even", days=plan_days(plan), set_by=1,

@@ -24,7 +24,7 @@ from bot.week.load import (
     plan_row,
     target_of,
 )
-from engine.planning.behind.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.behind.next_load import Ahead, ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek
 from engine.values.limits import Limits
@@ -64,8 +64,7 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
             baseline_of(profile),
             made_from,
             weeks,
-            limits,
-            target=target_of(event) if event is not None else None,
+            Ahead(limits, target_of(event) if event is not None else None),
         ),
         made_from=made_from,
         shape=row.shape if row is not None else "",

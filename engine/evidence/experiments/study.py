@@ -85,11 +85,12 @@ _DRY = 4.3
 
 
 def _stored_in_a_day(
-    source: Source, mass: float, eaten: Data, stored: float, spread: float, note: str
+    source: Source, mass: float, eaten: Data, stored: tuple[float, float], note: str
 ) -> Study:
-    """Glycogen stored over the 24 h after a depleting ride, in mmol/kg wet."""
+    """Glycogen stored over the 24 h after a depleting ride, with its SD, in mmol/kg wet."""
+    mean, spread = stored
     rate = Measured(
-        measure=Measure.MUSCLE_RATE, value=stored / 24, after=2, since=1, spread=spread / 24
+        measure=Measure.MUSCLE_RATE, value=mean / 24, after=2, since=1, spread=spread / 24
     )
     return published(
         source, subject("male", mass, 10, "trained", 110.0),
@@ -105,13 +106,13 @@ _NO_INDEX = "n=5 cyclists; the model knows no glycaemic index"
 def _burke_1993(index: str, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
         Source(f"burke-1993-{index}", f"{_BURKE_1993}{index} glycaemic index", SEEN),
-        70, _eaten(10, 1.0, 0.3), stored, error * 5**0.5, note,
+        70, _eaten(10, 1.0, 0.3), (stored, error * 5**0.5), note,
     )  # fmt: skip
 
 
 def _burke_1995(diet: str, eaten: Data, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
-        Source(f"burke-1995-{diet}", f"{_BURKE_1995}{diet}", SEEN), 74, eaten, stored, error * 8**0.5,
+        Source(f"burke-1995-{diet}", f"{_BURKE_1995}{diet}", SEEN), 74, eaten, (stored, error * 8**0.5),
         f"n=8 triathletes{note}",
     )  # fmt: skip
 

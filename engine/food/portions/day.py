@@ -8,6 +8,8 @@ be met is therefore missed by as little as there is, and never refused.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from types import MappingProxyType
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -52,31 +54,30 @@ SEARCH = {
 }
 
 
-def solve_day(
-    choices: Sequence[Choice],
-    wish: NutrientTargets,
-    meals: int,
-    *,
-    locked: Steps | None = None,
-    wanted: Collection[str] = (),
-) -> dict[str, int]:
-    """Whole steps of each food by its id, those of none left out.
-
-    `locked` foods stay at their steps; of each of `wanted` there is at least one step.
+class Fixed(NamedTuple):
+    """What a day's list is held to: `locked` foods stay at their steps, and of each of `wanted` there
+    is at least one step.
     """
+
+    locked: Steps = MappingProxyType({})
+    wanted: Collection[str] = ()
+
+
+FREE = Fixed()
+
+
+def solve_day(
+    choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed = FREE
+) -> dict[str, int]:
+    """Whole steps of each food by its id, those of none left out."""
     if not choices or meals < 1:
         return {}
-    program = _Program(choices, wish, meals, locked or {}, frozenset(wanted))
+    program = _Program(choices, wish, meals, fixed)
     return {id: steps for id, steps in program.solve().items() if steps > 0}
 
 
 def can_be_met(
-    choices: Sequence[Choice],
-    wish: NutrientTargets,
-    meals: int,
-    *,
-    locked: Steps | None = None,
-    wanted: Collection[str] = (),
+    choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed = FREE
 ) -> bool:
     """Whether there is a day that misses nothing; far sooner told than made.
 
@@ -84,7 +85,7 @@ def can_be_met(
     """
     if not choices or meals < 1:
         return False
-    return _Program(choices, wish, meals, locked or {}, frozenset(wanted)).can_be_met()
+    return _Program(choices, wish, meals, fixed).can_be_met()
 
 
 def points(
@@ -156,12 +157,7 @@ class _Program:
     """
 
     def __init__(
-        self,
-        choices: Sequence[Choice],
-        wish: NutrientTargets,
-        meals: int,
-        locked: Steps,
-        wanted: frozenset[str],
+        self, choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed
     ) -> None:
         self._choices, self._wish, self._meals = choices, wish, meals
         self._cost: list[float] = []
@@ -173,7 +169,7 @@ class _Program:
         self._most: list[float] = []
         self._whole = 2 * len(choices)
         for choice in choices:
-            self._steps_of(choice, locked, wanted)
+            self._steps_of(choice, *fixed)
         for _ in choices:
             self._column(A_FOOD, 1)
         for i, choice in enumerate(choices):
@@ -225,7 +221,7 @@ class _Program:
             return None
         return np.asarray(search.getSolution().col_value)
 
-    def _steps_of(self, choice: Choice, locked: Steps, wanted: frozenset[str]) -> None:
+    def _steps_of(self, choice: Choice, locked: Steps, wanted: Collection[str]) -> None:
         id = choice.food.id
         most = max(most_steps(choice, self._meals), locked.get(id, 0), 1 if id in wanted else 0)
         column = self._column(_taste(choice), most)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from engine.food.foods import Food
-from engine.food.portions.day import can_be_met, solve_day
+from engine.food.portions.day import FREE, Fixed, can_be_met, solve_day
 from engine.food.portions.meals import (
     TOLERANCE,
     Choice,
@@ -61,18 +61,13 @@ class DayMenu:
 
 
 def plan_menu(
-    choices: Sequence[Choice],
-    wish: NutrientTargets,
-    meals: int,
-    *,
-    locked: Steps | None = None,
-    wanted: Collection[str] = (),
+    choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed = FREE
 ) -> DayMenu:
     """The day's portions from the foods given and no others; empty where there is nothing to eat.
 
     Targets count as met within 5 g of carbs, 5 g of protein and 3 g of fat.
     """
-    steps = solve_day(choices, wish, meals, locked=locked, wanted=wanted)
+    steps = solve_day(choices, wish, meals, fixed)
     foods = [choice.food for choice in choices]
     totals = _totals(foods, steps)
     missed = misses(totals, wish)
@@ -82,24 +77,18 @@ def plan_menu(
         for plate in spread(foods, steps, meals)
     )
     menu = DayMenu(meals=plates, totals=totals, misses=missed)
-    return explain_misses(menu, choices, wish, meals, locked=locked, wanted=wanted)
+    return explain_misses(menu, choices, wish, meals, fixed)
 
 
 def explain_misses(
-    menu: DayMenu,
-    choices: Sequence[Choice],
-    wish: NutrientTargets,
-    meals: int,
-    *,
-    locked: Steps | None = None,
-    wanted: Collection[str] = (),
+    menu: DayMenu, choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed = FREE
 ) -> DayMenu:
     """The menu with what would give, and what the list lacks, where it misses something."""
     if not menu.misses or all(_only_unsalted(miss) for miss in menu.misses):
         return menu
     return replace(
         menu,
-        gives=tuple(_what_gives(choices, wish, meals, locked or {}, wanted)),
+        gives=tuple(_what_gives(choices, wish, meals, fixed)),
         lacking=tuple(_lacking([choice.food for choice in choices], menu.misses)),
     )
 
@@ -110,30 +99,26 @@ def _only_unsalted(miss: Miss) -> bool:
 
 
 def _what_gives(
-    choices: Sequence[Choice],
-    wish: NutrientTargets,
-    meals: int,
-    locked: Steps,
-    wanted: Collection[str],
+    choices: Sequence[Choice], wish: NutrientTargets, meals: int, fixed: Fixed
 ) -> list[str]:
     no_fibre = replace(wish, fibre_most_g=None)
     no_sodium = replace(wish, sodium_least_mg=None, sodium_most_mg=None)
-    ways: dict[str, tuple[NutrientTargets, int, Steps]] = {
-        FIBRE: (no_fibre, meals, locked),
-        SODIUM: (no_sodium, meals, locked),
-        LOCKS: (wish, meals, {}),
-        ONE_MEAL_MORE: (wish, meals + 1, locked),
+    ways: dict[str, tuple[NutrientTargets, int, Fixed]] = {
+        FIBRE: (no_fibre, meals, fixed),
+        SODIUM: (no_sodium, meals, fixed),
+        LOCKS: (wish, meals, fixed._replace(locked={})),
+        ONE_MEAL_MORE: (wish, meals + 1, fixed),
     }
     if wish.fibre_most_g is None:
         del ways[FIBRE]
     if wish.sodium_least_mg is None and wish.sodium_most_mg is None:
         del ways[SODIUM]
-    if not locked:
+    if not fixed.locked:
         del ways[LOCKS]
     return [
         name
-        for name, (easier, plates, locks) in ways.items()
-        if can_be_met(choices, easier, plates, locked=locks, wanted=wanted)
+        for name, (easier, plates, held) in ways.items()
+        if can_be_met(choices, easier, plates, held)
     ]
 
 

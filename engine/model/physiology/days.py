@@ -40,16 +40,14 @@ def first_morning(person: Body, muscle_mmol_per_kg: Quantity | None = None) -> F
     return state
 
 
-def advance(
-    state: Floats, day: Day, person: Body, *, hours: float, step_h: float = 0.25, works: bool = True
-) -> Floats:
+def advance(state: Floats, day: Day, person: Body, *, hours: float, step_h: float = 0.25) -> Floats:
     """The state `hours` (at most 24) on, by Heun's method in steps of at most `step_h` hours.
 
     Steps end where eating or work does. In less than the waking hours food is spread over all of
     them, and a session longer than they are is done within them.
     """
     eaten_over = min(float(known.WAKING_HOURS), hours)
-    session = min(day.work.hours, hours) if works else 0.0
+    session = min(day.work.hours, hours)
     marks = sorted({0.0, hours, eaten_over, session})
     pace = RateCoefficients.of(day, person)
     # Written over in place: making arrays of this size anew at each step takes longer than the sums.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 import numpy as np
@@ -106,6 +106,10 @@ class Day:
     work: Work
     spent_kcal: Quantity  # without the work
     surplus: Quantity  # share of the whole expenditure
+
+    def without_session(self) -> Day:
+        """Its food alone, where the session was in another part of the day."""
+        return replace(self, work=replace(self.work, hours=0.0))
 
 
 def complete(intake: Intake, person: Body) -> Day:

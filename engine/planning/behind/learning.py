@@ -13,6 +13,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 import numpy as np
 
@@ -155,33 +156,39 @@ def edges(
     told = np.exp(person["intake"])
     state = first_morning(who, np.clip(np.exp(person["start"]), 0.1, 0.95))
     for out in [out for out in PLAN_DAYS if out > plan.first_load_day]:
-        state = _lived(state, plan.day(out), baseline, who, told, None)
+        state = _lived(state, plan.day(out), baseline, Eaters(who, told), None)
     asked = np.arange(float(e.LEAST_ASKED), float(e.MOST_ASKED) + 1e-9, float(e.ASKED_STEP))
     doses = np.asarray(asked, dtype=np.float32)
     many, each = len(doses), state.shape[1]
-    state, who_all = np.tile(state, many), who.repeated(many)
+    state, eaters = np.tile(state, many), Eaters(who.repeated(many), np.tile(told, many))
     grams = np.repeat(np.asarray(doses * body_mass_kg, dtype=np.float32), each)
-    told_all = np.tile(told, many)
     for out in [out for out in PLAN_DAYS if 0 < out <= plan.first_load_day]:
         # A rest day between load days stays as planned.
         loads = grams if out in plan.load_days else None
-        state = _lived(state, plan.day(out), baseline, who_all, told_all, loads)
-    short = np.tile(person["flat"], many) - levels_of(state, who_all)
+        state = _lived(state, plan.day(out), baseline, eaters, loads)
+    short = np.tile(person["flat"], many) - levels_of(state, eaters.who)
     return (
         _crossing(doses, -short.reshape(many, each)),
         _crossing(doses, (state[Row.SHOWN] - 1).reshape(many, each)),
     )
 
 
+class Eaters(NamedTuple):
+    """Bodies, and what share of what they tell each of them eats."""
+
+    who: Bodies
+    told: Floats
+
+
 def _lived(
-    state: Floats, target: DayTarget | None, baseline: Baseline, who: Bodies, told: Floats,
+    state: Floats, target: DayTarget | None, baseline: Baseline, eaters: Eaters,
     carb_g: Floats | None,
 ) -> Floats:  # fmt: skip
     """A day of the plan, with another load where `carb_g` names one."""
     planned = target.carb_g if target is not None else baseline.carb_g
     eaten = np.float32(planned) if carb_g is None else carb_g
     lifted = hours_lifted(intake_of(target, planned))
-    return a_day(state, np.asarray(eaten * told), lifted, who, look_only=True)
+    return a_day(state, np.asarray(eaten * eaters.told), lifted, eaters.who, look_only=True)
 
 
 def _crossing(doses: Floats, value: Floats) -> Floats:

@@ -14,11 +14,12 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence.body import tracking as known
-from engine.model.forecast import DayAhead
+from engine.model.forecast import DayAhead, subsample
 from engine.model.particles import Belief, Covariates
 from engine.model.tracker import first_belief, generator, next_prior
 from engine.planning.drafting.bridge import Against, Load, Suggestion, suggested_plan
@@ -76,20 +77,19 @@ class NextLoad:
         return self.g_per_kg != self.before_g_per_kg
 
 
+class Ahead(NamedTuple):
+    """What the event ahead allows and asks for: the coach's limits, and the look."""
+
+    limits: Limits | None = None
+    target: TargetLook | None = None
+
+
 def next_load(
-    athlete: Athlete,
-    baseline: Baseline,
-    plan: PeakPlan,
-    weeks: Sequence[PastWeek],
-    limits: Limits | None,
-    *,
-    target: TargetLook | None = None,
+    athlete: Athlete, baseline: Baseline, plan: PeakPlan, weeks: Sequence[PastWeek], ahead: Ahead
 ) -> NextLoad:
     """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
 
-    `target` is the look that the event ahead asks for.
-
-    Of `limits` the change a day, floor and ceiling bound it; without any, the change that is
+    Of the limits the change a day, floor and ceiling bound it; without any, the change that is
     suggested and the guard rails. Raises NothingLearnt or ModelMisfit.
     """
     if not any(week.look is not None for week in weeks):
@@ -97,17 +97,17 @@ def next_load(
     if not _whole(plan):
         raise NothingLearnt("the plan has no figure for one of its load days")
     key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
-    belief = _learnt(frame_of(athlete, baseline, target), baseline, weeks, key)
-    room, kg = _Room.of(athlete, plan, limits), athlete.body_mass_kg
+    belief = _learnt(frame_of(athlete, baseline, ahead.target), baseline, weeks, key)
+    room, kg = _Room.of(athlete, plan, ahead.limits), athlete.body_mass_kg
 
     said = next(week for week in reversed(weeks) if week.look is not None)
     look = said.look or Look.FULL
 
     def scale(within: _Room, own: float = 1.0) -> Suggestion:
-        ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
+        days = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
-            belief, ahead, rng, within=Load(plan.first_load_day), particles=PARTICLES,
+            subsample(belief, PARTICLES, rng), days, rng, within=Load(plan.first_load_day),
             against=Against(float(known.LOSS_AVERSION_NEXT_LOAD), own),
         )  # fmt: skip
 

@@ -12,19 +12,10 @@ import numpy as np
 from engine.evidence.body import tracking as known
 from engine.evidence.deciding import ROUND_TO_G
 from engine.evidence.planning import drafting as e
-from engine.model.forecast import (
-    LOOK_ROWS,
-    PARTICLES,
-    DayAhead,
-    NoiseDraws,
-    a_day_later,
-    look_of,
-    subsample,
-    worth,
-)
+from engine.model.forecast import LOOK_ROWS, DayAhead, NoiseDraws, a_day_later, look_of, worth
 from engine.model.particles import Belief
 from engine.model.tracker import doubted, outcome_probabilities
-from engine.planning.drafting.draft import NONE, draft_plan, load_range, usual_load
+from engine.planning.drafting.draft import NONE, Asked, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline
 from engine.values.limits import GuardRails, nearest_inside
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
@@ -51,7 +42,7 @@ def bridge_plan(
     if days_between < 1:
         raise ValueError("the second event is on a later day")
     mean = load_g_per_kg if load_g_per_kg is not None else usual_bridge_load(athlete)
-    whole = draft_plan(athlete, baseline, "even", mean, NONE)
+    whole = draft_plan(athlete, baseline, Asked("even", mean, NONE))
     first = min(days_between - 1, max(PLAN_DAYS))
     return PeakPlan(
         tuple(
@@ -132,12 +123,11 @@ _AS_IT_IS, _USUAL_LOAD = Against(), Load()
 
 
 def suggested_plan(
-    belief: Belief,
+    few: Belief,
     week: Sequence[DayAhead],
     rng: np.random.Generator,
     *,
     within: Load = _USUAL_LOAD,
-    particles: int = PARTICLES,
     against: Against = _AS_IT_IS,
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
@@ -147,17 +137,16 @@ def suggested_plan(
     """
     if not 1 <= within.days <= len(week):
         raise ValueError(f"the load takes {within.days} of {len(week)} days: give the whole week")
-    few = subsample(belief, particles, rng)
     chance = NoiseDraws(len(week), few.state.shape[1], rng)
     before, load = week[: len(week) - within.days], week[len(week) - within.days :]
     state = few.state[:LOOK_ROWS, None]
     for number, day in enumerate(before):
-        state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance, number)
+        state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance.on(number))
     factors = (1.0, against.own, *FACTORS)
     loads = np.array([_scaled(load, factor, within.total_g) for factor in factors])
     state = np.repeat(state, len(loads), axis=1)
     for number, day in enumerate(load):
-        state = a_day_later(few, state, loads[:, number], day, chance, len(before) + number)
+        state = a_day_later(few, state, loads[:, number], day, chance.on(len(before) + number))
     aim = few.frame.aim
     looks = look_of(state, few.person, few.body, aim)
     worths = worth(looks - looks[OWN], against.aversion)

@@ -11,6 +11,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from engine.evidence.deciding import CARB_MOST_G_PER_KG, LOAD_MOST_G_PER_KG, ROUND_TO_G
 from engine.evidence.planning import drafting as e
@@ -102,23 +103,31 @@ TRAINING: Mapping[int, str] = {
 }
 
 
-def draft_plan(
-    athlete: Athlete,
-    baseline: Baseline,
-    shape: str = "even",
-    load_g_per_kg: float | None = None,
-    depletion: str = MILD,
-    load_days: Sequence[int] = (),
-) -> PeakPlan:
-    """Eight days from seven days out to the day itself.
-
-    `load_days`: on which days out the load lies, the furthest first; none takes the shape's own.
+class Asked(NamedTuple):
+    """What a draft is asked for.
 
     `load_g_per_kg` is the mean load day in g of carbohydrate per kg body mass; None takes the
-    published figure for the athlete's sex. Raises KeyError for an unknown shape, ValueError for a
-    load outside published ranges or whose heaviest day or whole would pass the guard rail, for
-    days that are no load days, and for a depletion that the shape does not know.
+    published figure for the athlete's sex. `load_days`: on which days out the load lies, the furthest
+    first; none takes the shape's own.
     """
+
+    shape: str = "even"
+    load_g_per_kg: float | None = None
+    depletion: str = MILD
+    load_days: Sequence[int] = ()
+
+
+_USUALLY_ASKED = Asked()
+
+
+def draft_plan(athlete: Athlete, baseline: Baseline, asked: Asked = _USUALLY_ASKED) -> PeakPlan:
+    """Eight days from seven days out to the day itself.
+
+    Raises KeyError for an unknown shape, ValueError for a load outside published ranges or whose
+    heaviest day or whole would pass the guard rail, for days that are no load days, and for a
+    depletion that the shape does not know.
+    """
+    shape, _, depletion, load_days = asked
     chosen = SHAPES[shape]
     days = tuple(load_days) or chosen.load_days
     if list(days) != sorted({out for out in days if out in PLAN_DAYS and out > 0}, reverse=True):
@@ -126,7 +135,7 @@ def draft_plan(
     if len(days) > MOST_LOAD_DAYS:
         raise ValueError(f"a load has at most {MOST_LOAD_DAYS} days, not {len(days)}")
     least, most = load_range(shape, days)
-    mean = load_g_per_kg if load_g_per_kg is not None else min(usual_load(athlete.sex), most)
+    mean = mean_load(athlete.sex, asked)
     if not least <= mean <= most:
         raise ValueError(
             f"a {chosen.label} load is {least:g} to {most:g} g/kg a day on average, not {mean:g}"
@@ -135,6 +144,13 @@ def draft_plan(
         raise ValueError(f"{depletion!r} is no depletion before a {chosen.label}")
     draft = _Draft(athlete, baseline, chosen, mean, depletion, days)
     return PeakPlan(tuple(draft.day(out) for out in PLAN_DAYS))
+
+
+def mean_load(sex: Sex, asked: Asked) -> float:
+    """The mean load day that is asked for, or the published one as far as the shape goes (g/kg)."""
+    if asked.load_g_per_kg is not None:
+        return asked.load_g_per_kg
+    return min(usual_load(sex), load_range(asked.shape, asked.load_days)[1])
 
 
 def load_range(shape: str, load_days: Sequence[int] = ()) -> tuple[float, float]:

@@ -5,9 +5,8 @@ What a line says in words is up to whoever shows it; here are its id, its figure
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import NamedTuple
 
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.deciding import (
@@ -31,8 +30,10 @@ from engine.planning.drafting.draft import (
     NONE,
     SHAPES,
     USUAL_TRAINING,
+    Asked,
     draft_plan,
     load_range,
+    mean_load,
     usual_load,
 )
 from engine.values.athlete import Athlete, Baseline, Sex
@@ -60,15 +61,6 @@ class Line:
     facts: Mapping[str, float] = field(default_factory=dict)
 
 
-class Asked(NamedTuple):
-    """What a draft is asked for, as `draft_plan` takes it."""
-
-    shape: str
-    load_g_per_kg: float
-    depletion: str
-    load_days: Sequence[int] = ()
-
-
 def draft_reasons(
     athlete: Athlete, baseline: Baseline, asked: Asked, *, learnt_g_per_kg: float | None = None
 ) -> tuple[Line, ...]:
@@ -77,12 +69,14 @@ def draft_reasons(
     `learnt_g_per_kg` is the load that earlier weeks suggest, if they do. Raises what
     `engine.planning.drafting.draft.draft_plan` raises.
     """
-    shape, load_g_per_kg, depletion, load_days = asked
-    plan = draft_plan(athlete, baseline, *asked)
+    shape, _, depletion, load_days = asked
+    plan = draft_plan(athlete, baseline, asked)
     by_out = {day.days_out: day for day in plan}
     before = by_out[min(plan.first_load_day + 1, max(PLAN_DAYS))]
     return (
-        _load(athlete.sex, load_range(shape, load_days), load_g_per_kg, learnt_g_per_kg),
+        _load(
+            athlete.sex, load_range(shape, load_days), mean_load(athlete.sex, asked), learnt_g_per_kg
+        ),
         _shape(shape, plan),
         _depletion(depletion, before, athlete.body_mass_kg),
         _line("the-day", COMMON_PRACTICE, carb_g=by_out[0].carb_g, g_per_kg=float(e.STAGE_G_PER_KG)),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from typing import NamedTuple
 
 from engine.written.late import word_set
 
@@ -108,6 +109,19 @@ _LEFT_ALONE = word_set("""
 """)
 
 
+class Habits(NamedTuple):
+    """Words that people misspell in ways of their own, whole or by how they begin, and sound ones
+    (`left_alone`) that only look like a misspelt one.
+    """
+
+    variants: Mapping[str, str]
+    beginnings: Mapping[str, str]
+    left_alone: Collection[str]
+
+
+_HABITS = Habits(_VARIANTS, _BEGINNINGS, _LEFT_ALONE)
+
+
 class Corrector:
     """Puts words within a slip or two of the vocabulary right: one up to nine letters, two from
     ten on. Of four letters, only one left out is thought of. The first letter is trusted, unless
@@ -122,19 +136,15 @@ class Corrector:
         vocabulary: Iterable[str],
         also: Iterable[str] = (),
         *,
-        variants: Mapping[str, str] = _VARIANTS,
-        beginnings: Mapping[str, str] = _BEGINNINGS,
-        left_alone: Collection[str] = _LEFT_ALONE,
+        habits: Habits = _HABITS,
         tried_as: Callable[[str], str] | None = None,
     ) -> None:
         """Words of `also` are meant only where none of the `vocabulary` is as near.
 
-        `variants` and `beginnings` are words that people misspell in ways of their own,
-        `left_alone` sound ones that only look like a misspelt one. What is none of them is looked
-        up once more as what `tried_as` makes of it.
+        What none of the `habits` knows is looked up once more as what `tried_as` makes of it.
         """
         self._tried_as = tried_as
-        self._variants, self._beginnings, self._left_alone = variants, beginnings, left_alone
+        self._variants, self._beginnings, self._left_alone = habits
         self._corrected: dict[str, str] = {}
         self._first = frozenset(word for word in vocabulary if len(word) >= 5)
         self._words = self._first.union(also)

@@ -2,22 +2,18 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from engine.symptoms.denying import NO_AT_HOME, NO_MORE, NOT
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase
 
 # ruff: noqa: E501 - a pattern stays on one line
 
 
-_table = partial(table, groups=GROUPS, fold=folded)
 _REST = r"(?:liegen|liegend|liege|im sitzen|sitzen|sitze|sitzend|ruhe|ruhepuls|bett|sofa|couch|stuhl|schreibtisch|stehen|stehend|ohne bewegung|nichts tun|nichtstun|aufwachen|aufgewacht|morgens|badewanne|schlaf\w*|fernsehen|einfach so)"
 
 GERMAN_BODY: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.STROKE_SIGNS,
         "mund gesicht schlaganfall halbseitig seite sprache lid lachel hangt arm zunge halfte rede sprech sprich stimme brei wollt wollte hand arm linke rechte heraus schief unterli korper klinge rausgek lachen kriege rausgeb bringe grinsen rausbek bekomme kamen wange lauft sagen unsinn laute gelall gerausc gebrabb kauderw nichts",
         sure=r"""
@@ -31,7 +27,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:plötzlich|auf einmal)<5>(?:nicht|kein wort|keinen ton|kaum)<3>(?:sprechen|reden|rausbekommen|herausbringen|rausgebracht|rausgekriegt)|(?:bringe|kriege|bekomme)<4>(?:kein wort|keinen satz|keine wörter|keine worte)<2>(?:raus|heraus|mehr)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEAVY_BLEEDING,
         "blut kaffeesatz teer binde tampon klumpen spritzt pumpt sprudelt stillen stoppen stuhl koagel kacke wunde pechsch schwarz",
         sure=r"""
@@ -46,7 +42,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:es|das) (?:spritzt|sprudelt|pumpt)(?: (?:raus|richtig|nur so|stark|immer noch))*(?= ?$)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DOUBLE_VISION,
         "doppel zwei zweimal verdoppel auge zweifach mal nebenei auseina sah monde turen lampen bildsch kopfe bilder teller handys gesicht sehe",
         sure=r"""
@@ -56,14 +52,14 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:sehe|seh|sah)<3>(?:alles )?(?:zwei|2)<1>(?:von|handys?|bildschirme|gesichter|monde|köpfe|teller|lampen|türen|bilder)|alles zweimal(?! (?:gegessen|gewogen|gecheckt))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.MUSCLE_BREAKDOWN,
         "rhabdo",
         sure=r"""
         rhabdo\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FALL,
         "sturz gestürzt hingefallen hingeflogen gefallen fall kopf wand bein knie langgelegt gestolpert ausgerutscht fallen geflogen boden aufgeschlagen geknallt gestossen rutsch knickt gelandet musste aufrech gestrau getorke getaume gesegel halten hingele fusse fliesen stirn schadel gekippt",
         sure=r"""
@@ -79,7 +75,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         <kann><3>(?:mich )?(?:nicht|kaum)<2>(?:auf den beinen|aufrecht|halten)|musste mich<3>(?:festhalten|abstützen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAST_HEART,
         "puls herz bpm schlage hf uhr",
         sure=rf"""
@@ -95,7 +91,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:ruhepuls|puls|herzfrequenz)<3>(?:viel zu hoch|zu hoch|durch die decke|geht nicht runter|nicht runter|kommt nicht runter|über (?:hundert|100)|dreistellig|total hoch|sehr hoch|erhöht)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BLEEDING,
         "blut",
         sure=r"""
@@ -104,7 +100,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         blut<3>(?:nase|mund|zahnfleisch|ohr|ohren|spucke|speichel|taschentuch|klopapier|kissen|schleim|zahnbürste|waschbecken|unterhose)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DRYING_OUT,
         "sauna spuck trink schwitz bad bade getrunken wasser dampfbad ausgetrocknet austrock dehydr entwasser flussig durst schluck mull trocken folie abkoche infraro nippe trank auszutr mund hochste bloss becher glas lippen",
         sure=r"""
@@ -123,7 +119,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         dehydriert|dehydrierung|ausgetrocknet|(?:mega|extrem|riesigen|riesen|unglaublich|ständig|totalen|solchen|wahnsinnigen) ?durst|mund<3>(?:staubtrocken|wüste|sahara|ausgedörrt)|(?:kaum|zu wenig|viel zu wenig)<1>(?:getrunken|trinke)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.UNWELL,
         "leiche gespenst gespuckt ausgekotzt tod fuhl unwohl beschissen elend gehts geht stimmt krank hilfe notarzt schlapp erkaltet grippe komisch notruf sterbe scheisse dreckig mies hinuber vollig komplet total erkaltu eimer kaputt eigenar rettung seltsam merkwur anders arzt ende wohl richtig okay normal",
         sure=r"""
@@ -155,7 +151,7 @@ _FLOOR = r"(?:boden|bodn|boda|fliesen|treppenhaus|stiegenhaus|flur|gang|parkplat
 _PILLS = r"(?:schlaf|schmerz|beruhigungs|herz|kopfschmerz|entwässerungs|blutdruck)?(?:tabletten|pillen|tropfen|medikamente)"
 
 GERMAN_DIALECT: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "umgheit zsamm zusamm zam zäme zäma zämä kollab kolab kolap lichter gelegen glegn glaega gläga fliesen boda lag log umkippt umgfall weggetre verleit umghaut umgehaut ohnmacht ohnmächt zsam",
         sure=rf"""
@@ -176,7 +172,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         hätt(?:e)?s? (?:mi|mich)<2>(?:fascht|fast)<2>(?:verleit|umghaut|hinghaut|umgehauen|hingehauen|gelegt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BREATHLESSNESS,
         "luft schnauf",
         sure=rf"""
@@ -184,14 +180,14 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:hob|hab|han|ho)<1>{NO_AT_HOME} luft
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LIMB_WEAKNESS,
         "bein bei arm hand fuss haxn haxe",
         sure=rf"""
         (?:bein|arm|hand|fuß|haxn) (?:geht|funktioniert|gehorcht|bewegt sich|macht) (?:{NO_MORE}|{NOT})(?= ?$| ?,| (?:will|und|wenn|ich|mehr))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEAVY_BLEEDING,
         "blut rot hochkam hochgekomm erbroch rauskam raufkam schwarz kaffeesatz krümel",
         sure=r"""
@@ -204,7 +200,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:beim )?abwischen<2>(?:alles )?(?:rot|blutig)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STROKE_SIGNS,
         "lall nuschel auge augn",
         sure=r"""
@@ -212,7 +208,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:linke[snm]?|rechte[snm]?|einem|einen|ein) (?:auge|augn)<5>(?:blind|vorhang|nichts (?:mehr )?gesehen|nix mehr gesehen|nichts mehr)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PALPITATIONS,
         "puls herz hf herzfrequenz schläge schlage",
         sure=r"""
@@ -220,7 +216,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:im liegen|im bett|auf der couch|in ruhe)<3>(?:puls|herzfrequenz|hf)<3>(?:1[3-9]\d|2[0-2]\d)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SELF_HARM,
         "tablette pille tropfen medikament dasein da wozu warum wieso weshalb leben testament abschied ohne gegoogelt mehr dawisch",
         sure=rf"""
@@ -236,21 +232,21 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         testament<5>(?:gelegt|geschrieben|gemacht|fertig|verfasst)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "bewusst",
         sure=r"""
         bewusst(?:sein|si|sei|sin)<3>(?:verlo\w+|verlieren|weg gsi)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWELLING,
         "gschwoll",
         doubtful=r"""
         (?:knia?|knie|knöchl|knöchel|fuass|fiass|fuß|füße|haxn|hax|händ|hand|finga|finger|gsicht|gsichd|augn|augen|wadl|wadn)<5>(?:an)?gschwoll\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PURGING,
         "abführ abfuhr",
         sure=r"""
@@ -258,7 +254,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         abführtee\w*(?! (?:hilft|gut|erlaubt))<5>(?:abend|morgen|täglich|getrunken|nacht|keinem|niemand\w*|heimlich|wieder|tag)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIARRHOEA,
         "klo häusl hausl wc toilette schüssel schussel",
         sure=r"""
@@ -267,7 +263,7 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:klo|toilette|wc|häusl|schüssel)<3>(?:mein|meine|zum) (?:büro|zuhause|wohnzimmer|homeoffice|zweitwohnsitz|bester freund)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DRYING_OUT,
         "trocknen wasser flasche dry",
         sure=r"""
@@ -275,21 +271,21 @@ GERMAN_DIALECT: tuple[Phrase, ...] = (
         (?:flaschen?|wasser) (?:weggestellt|weggesperrt|weggeschlossen|eingeschlossen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FALL,
         "gerutscht stürzt sturzt hingefallen hingeflogen gestolpert",
         sure=r"""
         (?:abgerutscht|ausgerutscht|gestürzt|hingefallen|hingeflogen|gestolpert|runtergefallen)<4>(?:knie|beine|schwach|weich|wackelig|wacklig|schwindlig|schwindelig)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.EXHAUSTION,
         "blei",
         sure=r"""
         (?:beine?|arme?|körper|füße)<2>(?:wie|aus|schwer wie) blei|bleierne? (?:müdigkeit|beine|arme)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LOW_MOOD,
         "wurscht wurst egal gleichgültig",
         sure=r"""

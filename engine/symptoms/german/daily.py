@@ -3,18 +3,14 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-from functools import partial
-
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase
 
-_table = partial(table, groups=GROUPS, fold=folded)
 _TAG = r"(?:montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag|wettkampf|show|bühne|wiegen|auftritt)"
 
 GERMAN_DAILY: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.SEIZURE,
         "krampf zuck zitter geschüttelt steif",
         sure=r"""
@@ -22,7 +18,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:minuten?|sekunden|moment)<3>(?:nicht da|nicht ansprechbar|weg|abwesend)<6>(?:gekrampft|gezuckt|gezittert|geschüttelt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "lücke zwischen fehlen fehlt schwarz herd lag",
         sure=r"""
@@ -34,7 +30,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         lag<3>(?:neben|vor|unter)<2>(?:kühlschrank|dusche|waschbecken|klo|ofen|wanne|herd)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PALPITATIONS,
         "herz puls",
         sure=r"""
@@ -43,7 +39,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:bett|matratze|kissen|sofa)<2>(?:wackelt|bebt|zittert|vibriert)<4>(?:herz\w*|puls)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STROKE_SIGNS,
         "links rechts seite hälfte strich linie zahnarzt betäub wort sagen halb ausspre nennen spritze",
         sure=r"""
@@ -57,7 +53,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:weiss|wusste)<1>was<5>(?:konnte?|kann)<3>nicht<3>(?:sagen|nennen|aussprechen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LIMB_WEAKNESS,
         "hand finger fallen spur fuhl merk",
         sure=r"""
@@ -65,14 +61,14 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:hand|finger)<2>(?:hat|haben|hatte)<4>fallen (?:lassen|gelassen)|(?:hand|finger)<2>(?:lässt|lassen|liess)<3>(?:alles|los|fallen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.REPEATED_VOMITING,
         "schluck bissen loffel",
         sure=r"""
         jede[rn]?<1>(?:schluck|bissen|löffel)<3>(?:kommt|kam|geht|ging|wandert)<3>(?:raus|hoch|oben|retour|zurück|heraus|rückwärts)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEAVY_BLEEDING,
         "periode regel tage binde tampon blut klumpen handtuch nase mens",
         sure=r"""
@@ -83,7 +79,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:blut)?klumpen<4>(?:gross|grosse|faust\w*|pflaume\w*|walnuss\w*|golfball\w*|tischtennis\w*)|(?:grosse|riesige|faustgrosse) (?:blut)?klumpen
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SEVERE_HEADACHE,
         "kopf schädel schläfe hirn auge migrän donner geknallt knall schmerz stirn",
         sure=r"""
@@ -96,7 +92,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:mitten im satz|zack|peng|bumm|von einer sekunde)<6>(?:<kopfweh>|schmerz\w*<3>kopf)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DOUBLE_VISION,
         "zwilling geist zwei doppel doppler dobbel bilder auge auseinander jede",
         sure=r"""
@@ -108,7 +104,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         auge zu<6>(?:weg|nur noch eins|nur noch einer|wieder eins)|(?:zuhalte|zukneife|zumache|zugekniffen)<3>auge<5>(?:weg|nur noch)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SELF_HARM,
         "abschied parkdeck dach brücke brüstung geländer gleis bahnsteig balkon leicht schritt einfach kante parkhau klippe",
         sure=r"""
@@ -119,7 +115,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:wär|wäre)<2>so (?:leicht|einfach)(?= ?$)|ein schritt und<3>(?:vorbei|ruhe)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.URINE_DARK,
         "urin pipi pisse harn pinkel dunkelgelb bernstein",
         sure=r"""
@@ -129,7 +125,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:dunkelgelb|bernstein\w*)<,6>(?:wasser|getrunken|trinke)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STARVING,
         "fast hunger essen ess nichts",
         sure=rf"""
@@ -137,7 +133,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:fasten|faste|hungern|nichts essen|nix essen|nichts mehr essen|kein essen)<2>bis<2>{_TAG}
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LOW_MOOD,
         "tränen katz freude spass heul lust",
         sure=r"""
@@ -148,7 +144,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         alles für die katz
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DRYING_OUT,
         "bad bäder wanne schwitz müll folie sauna hoodie",
         sure=r"""
@@ -156,7 +152,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:müllsack|müllsäcken?|müllbeutel\w*|frischhaltefolie|schwitzanzug|saunaanzug)<6>(?:wanne|bad|sauna|rad|laufband|schwitz\w*|cardio|joggen|laufen|geschlafen|bauch)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PURGING,
         "dulcolax abführ bisacodyl senna glauber bittersalz laxober einlauf sennes",
         sure=r"""
@@ -164,7 +160,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:zwei|drei|vier|fünf|sechs|sieben|acht|zehn|\d+)<1>(?:dulcolax|abführtabletten|abführmittel|bisacodyl)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAST_HEART,
         "ruhepuls puls ruhe liegen nichtstun",
         sure=r"""
@@ -175,7 +171,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         ruhepuls<3>[78]\d<3>(?:statt|sonst|normal|normalerweise|letzte woche)<3>[345]\d
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FALL,
         "hingeschlagen hingeknallt hingeflogen hinge gestolpert bordstein stufe podest box gerutscht rutsch gesegel gefloge gesturz runterg lange gefalle",
         sure=r"""
@@ -183,7 +179,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:vom|von der|von dem|über den|über die|auf der|auf dem|die)<2>(?:podest|box|bühne|treppe|leiter|rad|laufband|hocker|bank|bordstein|kante|stufe\w*|teppich|glatteis|fliesen)<4>(?:geflogen|gefallen|gestürzt|gerutscht|ausgerutscht|gestolpert|runtergefallen|gesegelt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.VOMITING,
         "mahlzeit essen frühstück abendessen mittag shake gebrochen oben rückwärts zuruckg hochgek retour porridg haferbr rausgek reis",
         sure=r"""
@@ -194,7 +190,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:einmal|zweimal|dreimal) gebrochen(?= ?$)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FEVER,
         "38 39 40 zähne zähneklappern",
         sure=r"""
@@ -205,28 +201,28 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:38[.,][5-9]|39[.,]\d|40[.,]\d)<6>(?:frier\w*|heiss|kalt|schwitz\w*|bett|glieder\w*)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEADACHE,
         "kopf",
         sure=r"""
         (?:spannungs|druck|cluster|hunger|koffein|nacken|dauer|kater)kopf(?:schmerz\w*|weh)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NAUSEA,
         "seekrank reisekrank karussell",
         sure=r"""
         seekrank\w*|reisekrank\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWOLLEN_HANDS,
         "händen fingern hände finger",
         sure=r"""
         (?:aufgedunsene[nr]?|aufgequollene[nr]?|geschwollene[nr]?|angeschwollene[nr]?|dicken)<1>(?:händen?|fingern?)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWELLING,
         "schienbein knöchel bein wade fuss daumen finger delle abdruck",
         sure=r"""
@@ -234,35 +230,35 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         (?:daumenabdruck\w*|fingerabdruck\w*|abdruck|delle|dellen)<4>(?:schienbein\w*|knöchel\w*|beine?n?|waden?|fuss|füsse?n?|bleibt|bleiben)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIZZY,
         "dus schwiemel tüdel trümmel",
         sure=r"""
         duselig\w*|dusslig im kopf|schwiemelig|trümmelig
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SLEEPLESS,
         "schäfchen schafe auge",
         sure=r"""
         (?:schäfchen|schafe)<2>(?:gezählt|zählen|gezaehlt)|kein auge<1>(?:zugemacht|zugetan|zubekommen|zugekriegt)|kein auge (?:zugemacht|zugetan|zubekommen|zugekriegt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STOMACH_PAIN,
         "bauch magen",
         sure=r"""
         (?:bauch|magen|oberbauch|unterbauch)(?:drücken|grimmen|ziehen|stechen|zwicken)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIARRHOEA,
         "wasser flitze hinten unten sprüh klo flotter flitzka",
         sure=r"""
         kommt<2>wie wasser|wie wasser<3>(?:raus|hinten|unten)|(?:hinten|unten)<2>(?:wie wasser|flüssig|nur wasser|nur flüssig)|flitze?kack\w*|flitzescheisse|sprüh(?:wurst|stuhl|schiss)|flotter heinrich
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONSTIPATION,
         "zu klo gesessen pflaumen flohsamen raus stuhl feigen gehockt gedruck bewegt unten",
         sure=r"""
@@ -271,7 +267,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         seit<3>(?:tagen|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)<3>(?:nix|nichts)<2>(?:raus|rausgekommen|rauskommen|unten|bewegt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.EXHAUSTION,
         "akku müde haltestelle",
         sure=r"""

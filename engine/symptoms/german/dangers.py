@@ -6,20 +6,16 @@ The same kinds as in English (`english/dangers.py`), from memory.
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-from functools import partial
-
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase
 
-_table = partial(table, groups=GROUPS, fold=folded)
 _PILLS = r"(?:\w*tabletten|pillen|\w*tropfen|medikamente|schmerzmittel|kapseln|paracetamol|ibuprofen|ibus|aspirin|koffeintabletten)"
 _SWOLLEN = r"(?:\w*geschwollen|schwill\w*|schwell\w*|anschwell\w*|dick|ballons?|aufgequollen|zugeschwollen|schlauchboote)"
 _SIDE = r"(?:eine|nur eine|ein|nur ein|linke|rechte|linkes|rechtes|die linke|die rechte|das linke|das rechte)"
 
 GERMAN_DANGERS: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.DANGER_SIGNS,
         "rettung krankenwagen notarzt sanit seitenlage notaufnahm schockraum intensivst quaddel ausschlag nessel juck pusteln lippe zunge hals allerg anaphyl nacken genick schwitz haut tablett pille tropfen medikam schmerzm kapsel paracet ibu aspirin koffein packung schachtel blister flasche röhrchen wade bein zucker blutzuck messger krall pfötchen pfotchen finger hände blase pinkel bauch brett kopf rüttel ruttel wach augen taub schritt zerreiss reiss schulterbl fieber temperat gefahr notfall verschluckt vergift stecken cashew riegel nuss nüss garnel sesam kinn spucke speichel giftig falsch danger",
         sure=rf"""
@@ -55,7 +51,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:was|etwas)<2>(?:giftiges|falsches) (?:geschluckt|genommen|getrunken)|(?:mich|bin|wurde) vergiftet
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEAVY_BLEEDING,
         "rot binde tampon tasse nase pump spritz sprudel geschnitt kaffeesatz erbr kotz",
         sure=r"""
@@ -65,7 +61,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:geschnitten|schnitt|aufgeschlitzt|gesäbelt)<,9>(?:pump\w*|spritz\w*|sprudel\w*|schiesst|suppt)<1>(?:richtig|nur so|es|raus|heraus)?
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STROKE_SIGNS,
         "wort worter worte name stift unterschr schreib tasse glas klinke daneben fuss bein schleif sagen auge blind vorhang anderes raus red rede",
         sure=r"""
@@ -78,7 +74,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:rede?|red|sprech\w*|kling\w*)<2>als (?:hätte?|wäre?)<4>(?:bier|schnaps|getrunken|betrunken|besoffen|promille|wein)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CHEST_PAIN,
         "sodbrennen zentner schulterbl kiefer zahn zähne zahne",
         sure=r"""
@@ -87,7 +83,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         kiefer\w*<4>(?:treppe\w*|treppensteigen|bergauf)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BREATHLESSNESS,
         "sitzen flach liegen satz aufrecht atemzug atemzüge atemzuge kissen",
         sure=r"""
@@ -95,7 +91,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         satz<5>(?:zwei|drei|mehrere|2|3)<1>(?:atemzüge|anläufe|pausen)|(?:zwei|drei|mehrere) atemzüge<4>satz
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PALPITATIONS,
         "uhr armband ring gurt herz verchlopf",
         sure=r"""
@@ -103,7 +99,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:herz|s herz)<4>(?:verchlopf\w*|verjagt|vertätscht|springt raus|hüpft raus)|verchlopf\w*<3>herz
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONFUSION,
         "lall augen zeug unsinn wirr kopf",
         sure=r"""
@@ -114,14 +110,14 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         stimmt<3>(?:meinem|mein) kopf<2>nicht|(?:meinem|mein) kopf<2>stimmt<3>nicht
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LIMB_WEAKNESS,
         "knie bein hand arm gehort gehört",
         sure=r"""
         knien?<4>(?:knick\w*|sack\w*|klapp\w*|gebe?n?)<6>(?:weg|ein|nach)(?! (?:beim (?:kniebeugen|letzten satz)))|(?:hand|arm|bein|fuss)<2>(?:gehört|ghört)<2>(?:nicht|nimmer|net|ned)<2>(?:mir|mehr|zu mir)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SELF_HARM,
         "bahnsteig gleis brücke brucke dach balkon geländer gelander kante messer klinge tabletten schritt vorbei ende brief",
         sure=r"""
@@ -133,42 +129,42 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         nur ein schritt(?= ?$| ?,| und (?:dann|alles|es))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NO_URINE,
         "pinkel klo tropfen",
         sure=r"""
         (?:nur|erst|bloss)<1>(?:einmal|ein mal|1x)<2>(?:pinkeln|gepinkelt|pieseln|klo gewesen)(?= |$)|(?:kein|keinen)<1>tropfen<2>(?:gekommen|rausgekommen|pipi|urin|raus)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DRYING_OUT,
         "wanne bad salz pfund",
         sure=r"""
         (?:heissen? wanne|heisses? bad|salz ?bad)<,9>(?:für (?:ein|zwei|ein halbes) (?:pfund|kilo)|(?:pfund|kilo|gramm)<2>(?:runter|weniger|loszuwerden|zu verlieren))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FALL,
         "stepper laufband crosstrainer",
         sure=r"""
         vom (?:stepper|laufband|crosstrainer|rudergerät)<2>(?:geflogen|gefallen|gestürzt|gerutscht|runtergeflogen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LOW_MOOD,
         "durchgeheul durchgewein geheult mutlos",
         sure=r"""
         durchgeheult|durchgeweint|(?:so|ganz|völlig|total|nur noch|bin|einfach)<1>mutlos|(?:ganze|ganzen)<1>(?:training|tag|einheit|nacht|abend|weg)<2>(?:geheult|geweint)(?! vor (?:freude|lachen|glück))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PURGING,
         "gerannt gelaufen gejoggt cardio laufband stepper km kilomet",
         sure=r"""
         (?:gerannt|gelaufen|gejoggt|cardio|laufband|stepper|km|kilometer)<3>wegen<2>(?:keks|kekse|keksen|schokolade|pizza|kuchen|eis|fressanfall\w*|ausrutscher\w*|burger|chips|brot)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.UNWELL,
         "rücken kreuz kreiz hexen muskel wade oberschenkel leiste zerrung riss bänder knöchel fuss knie handgelenk",
         doubtful=r"""
@@ -177,7 +173,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:knöchel|fuss|knie|handgelenk)<3>(?:umgeknickt|verstaucht|verdreht)|umgeknickt<2>(?:knöchel|fuss)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STROKE_SIGNS,
         "gesicht arm hand",
         sure=r"""
@@ -185,7 +181,7 @@ GERMAN_DANGERS: tuple[Phrase, ...] = (
         (?:arm|hand)<4>(?:eingeschlafen|taub|tot)<,9>(?:fallen gelassen|fallen lassen|wacht nicht|runtergefallen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "dusch",
         sure=r"""

@@ -2,20 +2,15 @@
 
 from __future__ import annotations
 
-from functools import partial
-
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase
 
 # ruff: noqa: E501 - a pattern stays on one line
 
 
-_table = partial(table, groups=GROUPS, fold=folded)
-
 GERMAN_IMAGES: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.CHEST_PAIN,
         "brust herz rippen kiefer arm beklemm schulte",
         sure=r"""
@@ -25,7 +20,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         beklemmung\w*|beklemmend\w*<3>brust|kiefer<5>(?:arm|brust|schulter)|(?:zieht|strahlt|schmerz\w*)<5>(?:linken arm|kiefer|linke schulter)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PALPITATIONS,
         "herz brust rippen pump puls hals",
         sure=r"""
@@ -36,7 +31,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         pumpe<2>(?:spinnt|stolpert|rast|macht|setzt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "grau schwarz dunkel boden fliesen tunnel vorhang lichter licht sekunden teppich asphalt decke flimmer weg bewusst kreislauf ausgeknockt latschen sternchen aufsteh lag liege aufgefang wachgerut lampe gratsch umgefal badvorl erinner zappend fehlen abgekla duster aufgeho hochgeh wangen sobald aufgest rasen stecker umgekna beinahe hochkom schalte dazwisc treppe zusamme verblas umgehau zugegan moment weiss entfern stuhl verschw sacke gleich enger plotzli fehlt hingefa klappe dahin fast danach",
         sure=r"""
@@ -61,7 +56,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         (?:sternchen|sterne|schwarz|punkte)<5>(?:aufsteh\w*|aufgestanden|hochkomm\w*)|(?:aufsteh\w*|aufgestanden)<6>(?:schwarz|sternchen|sterne|dunkel)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BREATHLESSNESS,
         "luft atem atm lunge ertrink erstick strohhalm sauerstoff schnapp satz kehle puste erwurg keuch hals schnauf",
         sure=r"""
@@ -80,7 +75,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         (?:ausser atem|aus der puste|puste)<5>(?:reden|sprechen|liegen|sitzen|schuhe\w*|anziehen|zähneputzen|paar schritte\w*|paar stufen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LIMB_WEAKNESS,
         "bein arm knie hand fuss gabel loffel handy tasse kriech krabbel zahnburste hand faust kraft wand tasse glas musste kaum glieder gliedma seite flasche stift obersch fallen konnten muss gekroch gesicht finger korper kamm runter muskel deckel wade konnen messer schlies offnen zumache heben greifen festhal halten aufmach",
         sure=r"""
@@ -96,7 +91,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         <kann><4>(?:kaum|nicht|nicht mal)<4>(?:gabel|löffel|handy|tasse|glas|flasche|zahnbürste|stift)<2>(?:halten|heben)?
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONFUSION,
         "wort worte namen weiss wusste vergess kuhlschrank wirklich unwirklich traum glas watte gesprach satz film neben nebel schleier folgen lesen erkenn erkannt rede schreib sprech sprich weiss fragt frag mulleim backofe gefrier hinterh adresse gedampf surreal irreal durchei versteh glocke verdreh verkehr ahnung trance dasselb kaum dasglei ofen gewusst mikrowe gleiche falsch fallt leute weit erzahl waschma sagen zeug quatsch kauderw wasser pin unsinn wirr zusamme komm",
         sure=r"""
@@ -115,7 +110,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         (?:handy|schlüssel|portemonnaie)<4>(?:kühlschrank|gefrierfach|backofen|mülleimer)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SEIZURE,
         "zuck krampf zunge schaum arme korper gezappelt gerüttelt geschuttelt zunge hose eingenasst eingepinkelt weggedr verdreh beine genasst gepisst unkontr gepinke stoppen gemacht aufhore selbst dass",
         sure=r"""
@@ -126,7 +121,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         (?:auf die|in die|meine) zunge gebissen<4>(?:aufgewacht|bewusst\w*|boden|schlaf|gezuckt|nacht)|schaum<3>mund
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SEVERE_HEADACHE,
         "kopf schadel schlafe hirn auge hinterkopf licht axt nacken",
         sure=r"""
@@ -145,7 +140,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
 
 
 GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.SEVERE_GUT,
         "bauch magen darm krampf unterleib gekrummt krumm eingero",
         sure=r"""
@@ -154,21 +149,21 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:messer\w*|stiche)<3><bauch>|(?:gekrümmt|krümme|zusammengekrümmt|eingerollt)<5>(?:bett|boden|sofa|schmerz\w*|<bauch>)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEADACHE,
         "kopf auge schlafe stirn schadel",
         sure=r"""
         (?:druck|schmerz\w*|ziehen|pochen|stechen|dumpfe?\w*)<4>(?:augen?|schläfen?|stirn|kopf|hinterkopf|schädel)|(?:schläfen?|stirn|kopf|hinterkopf|schädel)<3>(?:pocht|pochen|drückt|druck|schmerzt|tut weh|weh|dröhnt|brummt|zieht|hämmert|voll watte)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NAUSEA,
         "magen ubel schlecht brech kotz wurg flau speiub hoch seekran mulmig speien ubergeb spucken",
         sure=r"""
         magen<3>(?:dreht|umgedreht|dreht sich um|flau|hebt sich|revoltiert|verrückt|umdreh\w*)|dreht<4>magen|hebt<3>magen|(?:könnte|muss|müsste|werde|fast|gleich)<4>(?:kotzen|brechen|speien|übergeben|spucken)(?! (?:vor wut|vor lauter))|würgereiz\w*|würge|gewürgt|kommt mir hoch|seekrank|sterbensübel|mulmig\w*<2>(?:magen|bauch)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.VOMITING,
         "hoch ubergeb reis essen fruhstuck portion kloschussel klo rauf kam gekommen schusse eimer gereihe gespuck erbroch gekotzt retour ruckwar gebroch oben hahnche mahlzei haferfl shake raus",
         sure=r"""
@@ -176,7 +171,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:nachts|nacht|morgen|früh|einmal|heute|gestern|danach|ein mal|vorhin)<4>(?:übergeben|erbrochen|gekotzt|gereihert|gebrochen|gespuckt)(?! (?:worden|an))|(?:über|vor|neben|mit dem kopf)<2>(?:der|die|in der)<1>(?:kloschüssel|klo|schüssel|eimer)(?! (?:geputzt|putzen))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWOLLEN_HANDS,
         "hand finger ring faust",
         sure=r"""
@@ -184,7 +179,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:ring|ehering|ringe|verlobungsring)<6>(?:nicht|kaum)<3>(?:ab|runter|vom finger|drüber|über|an)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWELLING,
         "socke dell abdruck knochel fuss bein wade schuh gesicht augen lid schwoll dick elefant ballon quillt wasser verquol aufgesc strumpf sneaker bundche stiefel gummibu wangen untersc",
         sure=r"""
@@ -193,7 +188,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:gesicht|augen|lider|augenlider|wangen)<4>(?:dick|zugeschwollen|geschwollen|aufgedunsen|mondgesicht|ballon|aufgequollen|verquollen|schlitze|hamster\w*)|mondgesicht|verquollen|aufgeschwemmt
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIZZY,
         "dreh schwank schwimm boot schiff karussell kopf boden wand wande schwindel wackel zimmer welt taumel kreisel wellen abstutz festhal festgeh schauke fuhle abgestu stutze kahn achterb wasserb wankt trampol deck hoher fahre halte kreist bewegt geschwo kippt",
         sure=r"""
@@ -204,7 +199,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:festhalten|abstützen|stütze mich|halte mich)<5>(?:wand|tisch|waschbecken|geländer|möbel\w*|tür\w*)|(?:wand|tisch|waschbecken|geländer)<3>(?:festhalten|abstützen|festgehalten|abgestützt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BLURRED_VISION,
         "verschwomm unscharf scharf schleier milch glas sehe seh sah sicht auge lesen punkte flimmer blitz zickzack blind verschmier fokus bild entziff erkenne scheibe blickfe flacker nebelwa neblig beschla punktch vaselin flecken trub verschw wasser",
         sure=r"""
@@ -214,7 +209,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:schwarze|weisse|helle|dunkle|tanzende)<1>(?:punkte|flecken|pünktchen)<4>(?:augen|sehe|sichtfeld|sehen|blick)?|(?:sehe|seh|sah)<4>(?:punkte|blitze|lichtblitze|zickzack\w*|flecken|funken|sternchen|kreise)|lichtblitze|zickzack\w*<3>(?:augen|sehen|sichtfeld)|blind\w*<3>(?:auge|fleck|geworden)|(?:sichtfeld|gesichtsfeld|blickfeld)<4>(?:fehlt|weg|eingeschränkt|ausfall|loch|lücke)|augen<3>(?:stellen nicht scharf|spinnen|machen nicht mit)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SLEEPLESS,
         "schlaf wach nacht auge gewalzt decke stunden liegen",
         sure=r"""
@@ -222,56 +217,56 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         alle (?:stunde|halbe stunde|paar minuten) (?:wach|aufgewacht)|stündlich (?:wach|aufgewacht)|(?:aufgewacht|wach)<2>um (?:[1-4]|zwei|drei|vier|eins)(?: uhr)?<5>(?:nicht|seitdem)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CRAMPS,
         "krampf wade fuss zeh finger oberschenkel verhart knoten macht zu",
         sure=r"""
         (?:wade\w*|oberschenkel|fuss|füsse|zehen?|finger|hand|beine?|bauchmuskeln?)<4>(?:krampf\w*|krämpf\w*|gekrampft|macht<1>zu|machte<1>zu|zugemacht|dicht gemacht|macht dicht|bretthart vor krampf|verkrampf\w*|zieht sich zusammen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.TINGLING,
         "kribbel ameise prickel taub eingeschlafen bitzel nadel strom elektri schlaft armn schlafe",
         sure=r"""
         ameisen<4>(?:hand|hände\w*|finger\w*|beine\w*|arme?\w*|füsse\w*|haut)|(?:hände?n?|finger\w*|lippen?|zehen|füsse?n?|gesicht|mund|zunge|arme?n?|beine?n?|haut|hand|fuss)<4>(?:kribbel\w*|prickel\w*|bitzel\w*|ameisen\w*|eingeschlafen|schläft ein|schlafen ein|nadelstiche|nadeln|unter strom|elektrisch|taub)|(?:kribbeln|prickeln|bitzeln|nadelstiche)<4>(?:hand|hände\w*|finger\w*|lippen?|zehen|füsse?n?|gesicht|mund)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SHAKY,
         "zitter zittr bibber tatter wackel espenlaub schlotter zucker tattrig",
         sure=r"""
         bibber\w*|tattrig\w*|tatterig\w*|schlottere?n?|espenlaub|wackelig auf|(?:zucker|blutzucker)<3>(?:im keller|unten|abgesackt|abgestürzt|zu niedrig|abgerauscht)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STOMACH_PAIN,
         "bauch magen darm unterleib",
         sure=r"""
         (?:<bauch>|unterbauch)<4>(?:weh|schmerz\w*|sticht|krampft|krämpfe|zieht|ziehen|zwickt|drückt|grummelt|rumort|spinnt|brennt|kneift)(?! (?:ein|sich))|(?:schmerz\w*|ziehen|stechen|krämpfe|zwicken|stiche)<4>(?:<bauch>|unterbauch)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIARRHOEA,
         "klo toilette flussig durchfall dunn wasser scheiss stuhl kacke rennerei bad spruhwu schusse gerannt wassrig verbrac standig gewohnt renne daurnd paar wohne halbe funf runter renn ganze",
         sure=r"""
         (?:klo|toilette|bad|wc|schüssel)<5>(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle (?:stunde|halbe|\d+|paar)|flüssig|wie wasser|die ganze nacht|nicht mehr runter|gerannt|renne|verbracht|gewohnt|wohne)|(?:\d ?mal|(?:zwei|drei|vier|fünf|sechs|sieben|acht) ?mal|ständig|dauernd|alle halbe stunde|renne?|rennerei|rennen)<5>(?:klo|toilette|wc)|(?:alles|nur|ganz|total|komplett)<2>(?:flüssig|wie wasser|wässrig)(?! (?:nahrung|gegessen|eiweiss))|(?:stuhl|kacke|stuhlgang)<4>(?:flüssig|dünn|wässrig|wie wasser|breiig)|scheisserei|sprühwurst
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONSTIPATION,
         "verstopf gross klo beton stuhl darm kacken tage stuhlgang stau zement stein geht diensta donners samstag sonntag mittwoc freitag montag keinen nichts ohne",
         sure=r"""
         (?:nicht|kein|keinen|nix|nichts|ohne)<4>(?:gross gewesen|gross|stuhlgang|kacken|kacken gewesen|grosses geschäft|aa)(?! (?:geschlafen|gewachsen|trainiert|anders|hungrig|verändert|geändert|was|genug|rauskommen))|(?:seit|schon)<4>(?:tagen|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)<4>(?:nicht (?:auf(?:'s| dem|m)? klo|gross)|kein stuhl\w*|nix mehr|nichts mehr)<4>(?:darm|raus|klo|gross|beton|los|$)|(?:beton|stein|zement|stau)<3>(?:darm|bauch)|darm<3>(?:dicht|steht still|beton|streikt|zu)|geht<3>(?:nix|nichts)<2>(?:raus|auf(?:'s|m| dem) klo)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BLOATING,
         "blah bauch kugel ballon trommel schwanger luft gas pups furz monat winde",
         sure=r"""
         bauch<4>(?:ballon|kugel|trommel|schwanger|aufgeblasen|aufgepumpt|gebläht|fussball|medizinball|melone|prall voll|voll luft)|(?:wie|im|sehe aus)<3>(?:schwanger|schwangere|\w+ monat)|(?:voller|viel|zu viel)<1>(?:luft|gase?)<3>(?:bauch|darm)|(?:pupse|furze|blähungen|winde)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.URINE_DARK,
         "pipi urin pinkel piss klo toilett wasserlassen harn pinkle",
         sure=r"""
@@ -279,7 +274,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:<pipi>|pinkle|pinkel|pinkeln|pisse|pissen|gepinkelt|wasserlassen)<5>(?:dunkel\w*|dunkler|braun\w*|bräunlich|cola\w*|tee|schwarztee|kaffee|rost\w*|orange\w*|bernstein\w*|rot|rötlich|rosa|schwarz\w*|blutig|whisky|malzbier|altbier|apfelsaft|sirup|ahornsirup|sojasauce|spezi|schwarzer tee|bier)(?! (?:eingefärbt))|(?:dunkel\w*|dunkler|braun\w*|cola\w*|teefarben\w*|rostig\w*|rötlich\w*)<3>(?:<pipi>|pinkel\w*)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NO_URINE,
         "pinkel piss urin klein klo toilett blase pipi wasserlassen tropf zuletzt letzte stunden gelasse kommt kam",
         sure=r"""
@@ -288,14 +283,14 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         (?:zuletzt|letzte\w* mal|das letzte mal)<7>(?:klein|gepinkelt|pinkeln|pipi|uriniert|toilette<4>klein|klo<4>klein|wasser gelassen)|blase<4>(?:leer|zu|nix|nichts|streikt|nicht)|(?:kommt|kam)<4>(?:kein tropfen|nichts|nix|nur tropfen)<3>(?:raus|beim pinkeln|mehr|seit)|(?:seit|schon)<5>(?:nicht|nimmer)<2>(?:mehr )?(?:pinkeln|pissen|gepinkelt|gepisst|klein)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FEVER,
         "fieber temperatur frost grad schuttel gluh schwitz thermometer 38 39 40 abwechs kalt stirn",
         sure=r"""
         (?:3[89](?:[.,]\d)?|40(?:[.,]\d)?)<1>(?:grad|fieber|temperatur|°)(?! (?:draussen|im schatten|in der sauna|warm))|(?:temperatur|thermometer|fieber|stirn)<4>(?:3[89](?:[.,]\d)?|40(?:[.,]\d)?|erhöht|hoch|glüht)|glühe|glüht<2>(?:stirn|kopf)|friere und schwitze|abwechselnd heiss und kalt|heiss und kalt
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.EXHAUSTION,
         "erschopf mude erledigt reserve energie akku kaputt fertig eingenickt matt kraftlos platt ausgelaugt sofa schlapp gerad kriech power kraft anstren notstro sparfla eingesc zahnfle qual viel geschaf",
         sure=r"""

@@ -3,18 +3,14 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-from functools import partial
-
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase
 
-_table = partial(table, groups=GROUPS, fold=folded)
 _OWN = r"(?:mein(?:en|e|em)? (?:ganzen |eigenen |fetten |eigenes |fetter )?(?:körper|beine|oberschenkel|bauch|gesicht|arsch|hintern|spiegelbild|figur|aussehen|hüften|arme|haut)|mich(?: selbst| selber)?|wie ich aussehe|was ich (?:im spiegel )?sehe|meinen anblick)"
 
 GERMAN_MOOD: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.PURGING,
         "finger absichtlich erbrech gebrochen hals zwing gezwung loswerd losgeworden abfuhr bulimi zahnburste kau extra ubergeb kotz straf wieder raus abtrainier bad klo toilett rausgeholt hochgeholt ruckgangig loffel kompens ausglei abarbei hochgew verbren brechen spucke absicht ausgesp gereihe breche selbst",
         sure=r"""
@@ -31,7 +27,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:bestrafe|bestraft|bestrafen) mich|mich<2>(?:bestrafen|bestraft)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BINGEING,
         "fress gefress essanfall esssucht attacke kontroll vollgestopft reingestopft geplundert leergegess leer aufhor gestopft verschlungen packung tute ferngesteurt rausch trance orgie glas tafel pizza eimer kuchen stoppen gegesse hinein aufgeho uberfal heisshu gebinge weggeha uberess reingez rein verputz verdruc nutella musli binge schokol becher brot rutsch heimlic geheult stehen zehn einmal",
         sure=r"""
@@ -47,7 +43,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:ganze[ns]?|ganzen|komplette[ns]?|zwei|drei|vier|riesen)<1>(?:glas|gläser|kuchen|torte|packung|packungen|tüte|tüten|tafel|tafeln|pizza|pizzen|eimer|becher|brot|dose|nutella|erdnussbutter|eis|kekse|chips|gummibärchen)<3>(?:gegessen|gefressen|verdrückt|verputzt|weggehauen|reingezogen|aufgegessen|leer\w*|verschlungen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STARVING,
         "ess iss hunger gegessen mahlzeit fast nahrung kalorien verdien futter lebe bissen nichts weggeworfen hund kaffee stolz leere runter weniger magersu bloss anorexi ernahre kaum kcal mull steheng salat magen angeruh zigaret weggeki hungrig stehenl leb entsorg katze panik heimlic gurke bruhe apfel verstec unter",
         sure=r"""
@@ -70,7 +66,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:absichtlich|heimlich|extra|mit absicht|freiwillig)<3>(?:weniger|nur die hälfte|kaum)<2>(?:gegessen|essen|esse)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BODY_HATE,
         "hass ekel ekle korper fett hasslich spiegel abstoss widerlich scham schame wal tonne widert alles nichts nimmer speck verabsc veracht abschne eklig wegschn ertrage raussch abreiss monster anblick aussehe unformi graust elefant leiden ansehen dick anschau aussteh obersch beine bauch figur arsch eigenen sehen",
         sure=rf"""
@@ -83,7 +79,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:fett|speck|haut|bauch)<3>(?:abschneiden|wegschneiden|abreissen|rausschneiden)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LOW_MOOD,
         "sinn hoffnung wert depress wein heul geweint leer tranen allein einsam versag egal kann mag dunkl loch panik angst freude leben kaputt am ende zusammen verzweif nutzlos aufgeben tief niemand keiner bringt schwarz last antrieb mehr seelisch psychisch mental emotional innerlich freut interessiert wozu umsonst aufgege trostlo traurig niederg grau mochte zerbroc psyche spass hasse stimmun zweck laune ausweg bett licht bereite sehr unsicht begeist eimer verlore einfach total gebroch miserab tot verschw unten nichts down schlech will",
         sure=r"""
@@ -103,7 +99,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
         (?:niemand|keiner)<2>(?:versteht|interessiert|mag|braucht)<2>(?:mich)?|(?:heute|gestern|vorhin|gerade|plötzlich)<3>(?:geweint|geheult|in tränen)|in tränen ausgebrochen|heulkrampf|heulanfall
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SELF_HARM,
         "aufwach aufzuwach besser ohne mich existier tot bruck zug auto tablette klinge messer abschied ritz weg leben hier sterb schlaf geboren last niemand keiner verletz mich schluss ende schluss tabletten pillen medikament erhang erschiess ertrank vergift schneid denke gedank uberleg traum draufge baum aufhort absicht springe lange geschni bahn einfach aufgewa leichte ruhe lieber extra nimmer gedacht gesprun getan schmeis werfen welt denk sein gluckli verbran geschla gabe",
         sure=r"""

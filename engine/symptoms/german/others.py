@@ -3,17 +3,12 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-from functools import partial
-
-from engine.symptoms.german.spelling import folded
-from engine.symptoms.german.warnings import GROUPS
+from engine.symptoms.german.warnings import german_table
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
-
-_table = partial(table, groups=GROUPS, fold=folded)
+from engine.symptoms.patterns import Phrase
 
 GERMAN_OTHERS: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.SEVERE_GUT,
         "bauch magen darm unterleib blut durchfall krumm stuhl",
         sure=r"""
@@ -26,7 +21,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:böse|üble|fiese)<1>(?:<bauch>schmerz\w*|<bauch>krämpf\w*)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.HEADACHE,
         "kopf migran schadel",
         sure=r"""
@@ -34,7 +29,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         kopf<3>(?:weh|schmerzt|brummt|dröhnt|hämmert|pocht|platzt|explodiert)|brummschädel|schädel<1>(?:brummt|dröhnt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NAUSEA,
         "ubel schlecht flau brechreiz wurg kotz brechen ubergeb",
         sure=r"""
@@ -47,7 +42,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         übel|flau
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.VOMITING,
         "erbr kotz ubergeb ubergab reiher gespien gebrochen brech",
         sure=r"""
@@ -57,7 +52,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:habe|hatte|musste)<3>(?:gebrochen|brechen)(?! (?:rekord|bein|arm|finger))
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWOLLEN_HANDS,
         "hand hande finger ring",
         sure=r"""
@@ -69,7 +64,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:hande?|finger)<2>(?:spannen|steif|prall)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SWELLING,
         "schwoll schwell schwill dick gedunsen gequollen odem einlagerung abgeschwollen",
         sure=r"""
@@ -82,7 +77,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         geschwollen\w*|schwellung\w*|aufgedunsen|wassereinlagerung\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIZZY,
         "schwind schwummr schummr taumel dreh stern kreislauf wackelig wacklig schwank ohnmacht gleichg",
         sure=r"""
@@ -95,7 +90,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:wackelig|wacklig)<1>(?:beinen|auf)|schwank\w*<2>(?:beim|gehen|laufen)|gleichgewicht<2>(?:verlor\w*|probleme)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BLURRED_VISION,
         "verschwommen doppel tunnel flimmer sehstor sehen sehe unscharf augen sehprob sah sicht",
         sure=r"""
@@ -108,7 +103,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:alles|mir|kurz|plötzlich|links|rechts|manchmal)<2>verschwommen
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SLEEPLESS,
         "schlaf auge wach insomni",
         sure=r"""
@@ -125,14 +120,14 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         (?:schlechter|wenig|unruhiger|mieser) schlaf
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CRAMPS,
         "krampf",
         sure=r"""
         krampf|krämpfe\w*|wadenkrampf|wadenkrämpf\w*|muskelkrampf|muskelkrämpf\w*|fusskrampf|beinkrämpf\w*|krampft|verkrampft\w*|krämpft
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.TINGLING,
         "kribbel ameisen taub",
         sure=r"""
@@ -142,14 +137,14 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         taub|taubheit\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SHAKY,
         "zitter zittr tremor zucker hypo",
         sure=r"""
         zitter\w*|zittrig\w*|gezittert|tremor|unterzucker\w*|unterzuckerung|hypoglyk\w*|blutzucker<3>(?:niedrig|unten|abgestürzt|keller)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.STOMACH_PAIN,
         "bauch magen darm unterleib sodbrennen",
         sure=r"""
@@ -158,14 +153,14 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         <bauch><3>(?:weh|schmerzt|zwickt|krampft|drückt|sticht|grummelt)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.DIARRHOEA,
         "durchfall dunn stuhl flott durchmarsch",
         sure=r"""
         durchfall\w*|dünnpfiff|dünnschiss|dünner stuhl|flüssiger stuhl|flotter otto|flotten otto|durchmarsch
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONSTIPATION,
         "verstopf stuhl klo kacken hartlei gross",
         sure=r"""
@@ -173,7 +168,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         <kann><4>nicht<2>(?:gross aufs klo|kacken|gross)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BLOATING,
         "blah geblaht vollegefuhl bauch luft",
         sure=r"""
@@ -181,7 +176,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         bauch<3>(?:bretthart|steinhart|aufgetrieben|ballon|kugel)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.URINE_DARK,
         "urin pipi pisse harn pinkel",
         sure=r"""
@@ -192,7 +187,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         blut<2><pipi>
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.NO_URINE,
         "pinkel piss urin wasserlassen wasser pipi",
         sure=r"""
@@ -201,14 +196,14 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         kein(?:en)? (?:urin|pipi)|(?:muss|musste)<3>(?:nicht|kaum)<1>(?:pinkeln|pissen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FEVER,
         "fieber schuttelfrost temperatur",
         sure=r"""
         fieber\w*|schüttelfrost|erhöhte temperatur|temperatur<2>(?:3[89]|40)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.EXHAUSTION,
         "erschopf ausgelaugt fertig energie ausgebrannt schlapp todmude",
         sure=r"""

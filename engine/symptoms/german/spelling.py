@@ -8,7 +8,7 @@ from __future__ import annotations
 import unicodedata
 from functools import partial
 
-from engine.symptoms.english.spelling import Corrector
+from engine.symptoms.english.spelling import Corrector, Habits
 from engine.written.late import Late, word_set
 
 _UMLAUT_IN_TWO = Late(r"([aou])e")
@@ -95,6 +95,6 @@ _LEFT_ALONE = _folded_set("""
 
 #: Puts slips right, and where there is none, folds what the umlauts are written as first.
 GERMAN_CORRECTOR = Corrector(
-    _VOCABULARY, variants=_VARIANTS, beginnings=_BEGINNINGS, left_alone=_LEFT_ALONE,
+    _VOCABULARY, habits=Habits(_VARIANTS, _BEGINNINGS, _LEFT_ALONE),
     tried_as=partial(_UMLAUT_IN_TWO.sub, r"\1"),
 )  # fmt: skip

@@ -7,7 +7,7 @@ from functools import partial
 
 from engine.symptoms.german.spelling import folded
 from engine.symptoms.names import Symptom
-from engine.symptoms.patterns import Phrase, table
+from engine.symptoms.patterns import Phrase, Writing, table
 
 GROUPS = {
     "glied": r"(?:beine?n?|arme?n?|knien?|hande?n?|fusse?n?|muskeln?|glieder|gliedmassen|oberschenkel\w*|waden?|korper|gesicht|finger|linke seite|rechte seite)",
@@ -20,10 +20,10 @@ GROUPS = {
     "bauch": r"(?:bauch|magen|darm|unterleib)",
     "pipi": r"(?:urin|urine|pipi|pisse|harn|pinkel)",
 }
-_table = partial(table, groups=GROUPS, fold=folded)
+german_table = partial(table, writing=Writing(GROUPS, folded))
 
 GERMAN_WARNINGS: tuple[Phrase, ...] = (
-    *_table(
+    *german_table(
         Symptom.CHEST_PAIN,
         "brust herz arm angina einatm durchatm luftholen atemzug",
         sure=r"""
@@ -45,7 +45,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         brust<2>(?:gefühl|probleme)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SEIZURE,
         "krampf epilep anfall zuck gezuckt unkontr",
         sure=r"""
@@ -59,7 +59,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         gekrampft
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.FAINTING,
         "ohnmacht ohnmachtig bewusst kipp kollab kollaps zusammen klapp umgefallen synkop sackt schwarz boden weg latschen gekomme",
         sure=r"""
@@ -82,7 +82,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         schwarz geworden|wurde schwarz|wird schwarz
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.BREATHLESSNESS,
         "luft atem atm erstick hechel lippen hals puste japs schnauf rochel keuch husten gehustet huste",
         sure=r"""
@@ -109,7 +109,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         röchel\w*|keuch\w*|hechel\w*|japs\w*|schnauf\w*
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.PALPITATIONS,
         "herz puls extra vorhof tachykard palpitatione",
         sure=r"""
@@ -128,7 +128,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         (?:puls|herzfrequenz|ruhepuls)<3>(?:hoch|erhöht|zu hoch|1[1-9]\d|2\d\d)|(?:hoher|erhöhter) (?:puls|ruhepuls)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.LIMB_WEAKNESS,
         "schwach kraft lahm beweg halten greif ruhren tragen gelahm lahmung bein arm knie hand fuss muskel glied oberschenkel wade korper gesicht finger seite schlag steh geh lauf hoch fall taub mundwinkel bett weich faust aufsitz aufrich halbsei kaum paralys boden steigen",
         sure=r"""
@@ -160,7 +160,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         <kann>(?: (?:ich|heute|fast|gar|überhaupt|plötzlich|irgendwie|richtig|leider|momentan|gerade)){0,4} <nicht>(?: (?:mehr|richtig|gut|alleine?|ohne hilfe|gerade)){0,2} (?:gehen|laufen)(?! gehen)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.CONFUSION,
         "verwirr orient wirr wusste weiss name lall gelallt sprech sprach sprache geredet rede red halluzin delir erkannt erkenne denken konzentr benommen benebelt neben betrunken nebel durcheinander watte matsch kopf wort worte gedacht film erinner vergess klar ganz richtig gesproc ahnung welcher bringe zeug kriege bekomme",
         sure=r"""
@@ -184,7 +184,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         (?:erkannt\w*|erkenne)<4>nicht
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.REPEATED_VOMITING,
         "erbr kotz ubergeb ubergab reiher behalt drin unten wasser gespien hoch gebrochen brech gewurgt wurge blut speien raus grippe geblieb magen",
         sure=r"""
@@ -204,7 +204,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         (?:musste|muss|habe|hatte)<2>brechen
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SEVERE_HEADACHE,
         "kopf migran schadel nacken",
         sure=r"""
@@ -225,7 +225,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         (?:kopf|schädel)<2>(?:dröhnt|hämmert|pocht)
         """,
     ),
-    *_table(
+    *german_table(
         Symptom.SELF_HARM,
         "suizid selbst leben umbring bring nicht mir tot sterben ritz antun ende dosis aufwach aufzuwach verletz existier selber",
         sure=r"""

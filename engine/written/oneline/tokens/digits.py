@@ -78,19 +78,19 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> Choice |
         return with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
     if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
         share = int(part["top"]) / int(part["of"])
-        return only(figure_of(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))
+        return only(figure_of(line, (at, part.end()), f"{share:g}", Unit.VOLUME, part["unit"]))
     return _said_otherwise(line, at, number, end) or _told_of_else(line, at, number, end, language)
 
 
 def _said_otherwise(line: str, at: int, number: str, end: int) -> Choice | None:
     """A score as a mark ("a 7er"), a weight as "59k7", bottles with their size, what is unreadable."""
     if (grade := at_number.AS_GRADE.match(line, end)) and number.isdecimal():
-        return only(figure_of(line, at, number, grade.end()))
+        return only(figure_of(line, (at, grade.end()), number))
     if at_number.UNREADABLE.match(line, end):
         return _run_on(line, at, end)
     if (tenth := at_number.KILO_TENTH.match(line, end)) and number.isdecimal():
         kg = f"{number}.{tenth['tenth']}".rstrip("0").rstrip(".")
-        return only(figure_of(line, at, kg, tenth.end(), Unit.WEIGHT, "kg"))
+        return only(figure_of(line, (at, tenth.end()), kg, Unit.WEIGHT, "kg"))
     return None
 
 
@@ -150,7 +150,7 @@ def with_unit(line: str, start: int, number: str, end: int) -> Choice:
         return unread(line, start, match.end())
 
     def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "") -> Figure:
-        return figure_of(line, start, number, end, unit, unit_text)
+        return figure_of(line, (start, end), number, unit, unit_text)
 
     if (stones := at_number.STONES.match(line, end)) and _is_stones(line, end):
         return _in_stones(line, start, number, end, stones)
@@ -163,7 +163,7 @@ def with_unit(line: str, start: int, number: str, end: int) -> Choice:
         return only(with_its_unit)
     if match := at_number.ISH.match(line, end):
         if longer := with_half(line, number, match.end()):
-            return only(figure_of(line, start, *longer))
+            return only(figure_of(line, (start, longer[1]), longer[0]))
         return only(figure(match.end()))
     following = line[end : end + 1]
     if _runs_on(following, line[end + 1 : end + 2]):
@@ -198,10 +198,10 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
             continue
         if unit is Unit.GRAMS and at_number.THOUSANDS_OF_GRAMS.fullmatch(number):
             kg = number.rstrip("0").rstrip(".,")
-            return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
+            return figure_of(line, (start, match.end()), kg, Unit.WEIGHT, "kg")
         if unit is Unit.GRAMS and rough(number) >= at_number.LEAST_WEIGHT_G:
             kg = f"{rough(number) / 1000:g}"  # a scale that shows grams
-            return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
+            return figure_of(line, (start, match.end()), kg, Unit.WEIGHT, "kg")
         to, said = match.end(), match[0].strip()
         grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
         millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
@@ -210,14 +210,14 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
         )
         spelt = _grams_in_words(line, to) if unit is Unit.WEIGHT and said[:1] == "k" else None
         if spelt and number.isdecimal():
-            return figure_of(line, start, f"{number}{spelt[0]}", spelt[1], unit, said)
+            return figure_of(line, (start, spelt[1]), f"{number}{spelt[0]}", unit, said)
         if more and number.isdecimal():
             number, to = f"{number}.{more['more']}".rstrip("0"), more.end()
         elif longer := with_half(line, number, to):
             number, to = longer
-        return figure_of(line, start, number, to, unit, said)
+        return figure_of(line, (start, to), number, unit, said)
     if match := at_number.THOUSAND.match(line, end):
-        figure = figure_of(line, start, number, match.end(), Unit.GRAMS, "g")
+        figure = figure_of(line, (start, match.end()), number, Unit.GRAMS, "g")
         return replace(figure, thousand=True)
     return None
 
@@ -233,8 +233,9 @@ def _grams_in_words(line: str, at: int) -> tuple[str, int] | None:
 
 
 def figure_of(
-    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = ""
+    line: str, span: tuple[int, int], number: str, unit: Unit = Unit.NONE, unit_text: str = ""
 ) -> Figure:
+    start, end = span
     return Figure(
         start=start, end=end, text=line[start:end], number=number.lstrip("+"), unit=unit,
         unit_text=unit_text,
@@ -351,7 +352,7 @@ def _cut(line: str, start: int, number: str) -> Choice | None:
                 (last,) = with_unit(line, at, part, end)[:1]
                 tokens.extend(last)
             else:
-                tokens.append(figure_of(line, at, part, end))
+                tokens.append(figure_of(line, (at, end), part))
                 tokens.append(Mark(start=end, end=end + 1, text=","))
             at = end + 1
         ways.append(tuple(tokens))

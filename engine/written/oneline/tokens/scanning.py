@@ -88,11 +88,11 @@ def _word(line: str, at: int, language: str) -> Choice | None:
     if amount := at_number.GALLON.match(line, at):
         share = "0.5" if amount["half"] else "1"
         if longer := with_half(line, share, amount.end()):
-            return only(figure_of(line, at, longer[0], longer[1], Unit.VOLUME, amount["unit"]))
+            return only(figure_of(line, (at, longer[1]), longer[0], Unit.VOLUME, amount["unit"]))
         if line[amount.end() : amount.end() + 1] == "+":
-            more = figure_of(line, at, share, amount.end() + 1, Unit.VOLUME, amount["unit"])
+            more = figure_of(line, (at, amount.end() + 1), share, Unit.VOLUME, amount["unit"])
             return only(replace(more, bound=True))
-        return only(figure_of(line, at, share, amount.end(), Unit.VOLUME, amount["unit"]))
+        return only(figure_of(line, (at, amount.end()), share, Unit.VOLUME, amount["unit"]))
     changed = at_number.CHANGED.match(line, at)
     if changed and (
         rough(changed["number"]) < at_number.MOST_CHANGED or changed[0].endswith(("g", "m"))
@@ -135,9 +135,9 @@ def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choi
     if number.isdecimal() and (point := at_number.POINTLESS.match(line, end)):
         return unread(line, at, point.end())  # what follows the point is not known
     if (cut := two_ways(line, at, number, end, language)) is not None:
-        tenths = figure_of(line, at, number[:-1], cut)
-        single = figure_of(line, cut + 1, number[-1], end)
-        return ((figure_of(line, at, number, end),), (tenths, single))
+        tenths = figure_of(line, (at, cut), number[:-1])
+        single = figure_of(line, (cut + 1, end), number[-1])
+        return ((figure_of(line, (at, end), number),), (tenths, single))
     found = with_unit(line, at, number, end)
     figure = found[0][0]
     if len(found) == 1 and isinstance(figure, Figure) and figure.unit in (Unit.WEIGHT, Unit.VOLUME):
