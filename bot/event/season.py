@@ -176,7 +176,7 @@ def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
     agenda.cancel(turn.session, subject=subject(profile), kinds=[TAKE_OVER])
     for row in rows[:-1]:
         after = row.day + timedelta(days=1)
-        agenda.put(
+        agenda.put_in_rank(
             turn.session,
             agenda.Named(subject(profile), after, TAKE_OVER),
             rank=_LAST,
