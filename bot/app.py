@@ -25,6 +25,7 @@ from bot.core.turn import Context
 from bot.core.use_cases import UseCases
 from bot.settings import PREFIX, Settings, SettingsError
 from bot.store.db import in_transaction, make_engine
+from bot.store.moved import moved_to, sentence
 from bot.store.prune import prune_traffic
 from bot.store.tables import setting
 from bot.telegram.fetcher import Fetcher
@@ -39,6 +40,7 @@ from bot.watching.watch import Watch
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20
+LOOK_WHETHER_MOVED_S = 2
 
 _log = structlog.get_logger(__name__)
 
@@ -62,6 +64,8 @@ class App:
         self._how_urgent = use_cases.how_urgent
         self._load = use_cases.load
         self._loading: asyncio.Task[None] | None = None
+        self._pruning = asyncio.Lock()
+        self._moved = ""
         self.sender = Sender(
             engine,
             transport,
@@ -123,18 +127,34 @@ class App:
         tasks = [asyncio.create_task(part.run()) for part in parts]
         tasks.append(asyncio.create_task(keep_going("clock watch", self._clock, watch.look)))
         tasks.append(asyncio.create_task(keep_going("watch", self._clock, self.watch.look)))
+        tasks.append(
+            asyncio.create_task(keep_going("move", self._clock, lambda: self._until_moved(stop)))
+        )
         page = self._health_page()
         try:
             await self._take_in_until(stop)
         finally:
             if page is not None:
                 await page.close()
-            scheduler.shutdown(wait=False)
+            scheduler.pause()
             for task in tasks:
                 task.cancel()
             await asyncio.gather(*tasks, return_exceptions=True)
             await self._finish()
+            scheduler.shutdown(wait=False)  # what it began would be torn off any earlier
             _log.info("stopped")
+        if self._moved:
+            raise SettingsError(
+                [f"{PREFIX}DATABASE_URL: {self._moved}; put that there and start again"]
+            )
+
+    async def _until_moved(self, stop: asyncio.Event) -> None:
+        """Stop once the installation has moved to another database: this one takes nothing more."""
+        await self._clock.sleep(LOOK_WHETHER_MOVED_S)
+        if address := await asyncio.to_thread(moved_to, self._engine):
+            self._moved = sentence(address)
+            _log.error("the installation has moved to another database")
+            stop.set()
 
     async def _once_reached(self, call: Callable[[], Awaitable[None]], stop: asyncio.Event) -> None:
         """Make a call that the start depends on, as often as it takes to reach Telegram."""
@@ -237,16 +257,20 @@ class App:
 
     async def _prune(self) -> None:
         before = self._clock.now() - timedelta(days=self._settings.keep_traffic_days)
-        try:
-            await asyncio.to_thread(prune_traffic, self._engine, before)
-        except Exception:
-            _log.exception("clearing out old messages failed")
+        async with self._pruning:
+            try:
+                await asyncio.to_thread(prune_traffic, self._engine, before)
+            except Exception:
+                _log.exception("clearing out old messages failed")
 
     async def _finish(self) -> None:
         try:
             async with asyncio.timeout(TIME_TO_FINISH_S):
+                await self.duties.close()
                 await self.worker.close()
                 await self.sender.close()
+                async with self._pruning:
+                    pass
         except TimeoutError:
             _log.warning("stopped before all was finished; the rest is taken up at the next start")
 

@@ -18,8 +18,11 @@ test.
 
 `-m soak` runs the long ones, of which `.ci/run` does the whole week over the Bot API, the
 rehearsal, the command line, what looks after a running bot, kills and bad lines each time. `python
--m tests.bot.test_faults SEED FAULTS` cuts the power and loses answers for longer; a seed does the
-same again.
+-m tests.bot.test_faults SEED FAULTS` cuts the power and loses answers for longer, all within one
+process; a seed does the same again. `python -m tests.e2e.test_faults_for_real SEED FAULTS
+[--postgresql] [--keep FOLDER]` does it to real processes (`support/shaken/`), in weeks of 250 faults
+on a database of their own, and prints what happened, what was logged and what is wrong; there a seed
+draws the schedule, and when the machine runs which process is not in it.
 
 By hand: `bench.house` (the structure itself), `bench.deciding` (what a forecast and a morning cost),
 `bench.production answers | each | profile` and `bench.growth 1000 100000` (what an answer costs, what

@@ -237,9 +237,9 @@ def note(
         notes.tell(turn, person, profile.person_id, words_for, comes)
 
 
-def open_again(turn: Turn, row: AlertRow, level: Level) -> None:
-    """What was told by the way is now to be acknowledged, at a worse level."""
-    row.level, row.opened_at = level, turn.now
+def open_as_caution(turn: Turn, row: AlertRow) -> None:
+    """What was told by the way is now to be acknowledged."""
+    row.level, row.opened_at = Level.CAUTION, turn.now
     row.acknowledged_at, row.repeats = None, 0
     turn.session.add(row)
     turn.session.flush()

@@ -70,7 +70,7 @@ def unanswered(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> N
         return
     unwell = row.facts.get("state") in ("unwell", "unwell-silent")
     _change(turn.session, row, state="unwell-silent" if unwell else "silent")
-    alerts.open_again(turn, row, Level.CAUTION)
+    alerts.open_as_caution(turn, row)
 
 
 def feels_unwell(

@@ -42,9 +42,11 @@ from bot.dialogue import flow as reading
 from bot.dialogue.flow import (
     Answers,
     Choice,
+    Choices,
     Flow,
     InvalidAnswer,
     Step,
+    When,
     buttons,
     free_text,
     one_of,
@@ -54,7 +56,7 @@ from bot.dialogue.flow import (
 from bot.plan.flow_number import read_number
 from bot.words import languages, names
 from bot.words.common import skip_button, something_off_button
-from bot.words.languages import listed
+from bot.words.languages import Sentence, listed
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import CORE, IN_ORDER, DoubtCode, Report
 
@@ -230,63 +232,42 @@ def _one_training(text: str, answers: Answers) -> Answers:
     return taken_from(report, answers)
 
 
+def _figure(
+    key: str,
+    ask: Sentence | Callable[[Answers], str],
+    choices: Choices | Callable[[Answers], Choices],
+    when: When | None = None,
+) -> Step:
+    """The step for a figure of the morning; an answer that tells several is taken apart."""
+    asked, read = with_why(key, ask), _figures(key)
+    return Step(key=key, ask=asked, read_with=read, choices=choices, when=when, spreads=True)
+
+
+_SKIP = [Choice(skip_button, SKIPPED)]
 QUESTIONS: tuple[Question, ...] = (
     Question(
         core=True,
         changeable=True,
-        step=Step(
-            key="weight_kg",
-            ask=with_why("weight_kg", words.ask_weight),
-            read_with=_figures("weight_kg"),
-            choices=buttons(((words.no_scale_button, SKIPPED),)),
-            spreads=True,
-        ),
+        step=_figure("weight_kg", words.ask_weight, buttons(((words.no_scale_button, SKIPPED),))),
     ),
     Question(
         core=True,
         changeable=True,
-        step=Step(
-            key="fullness",
-            ask=with_why("fullness", words.ask_fullness),
-            read_with=_figures("fullness"),
-            choices=[
-                scale(1, 5), scale(6, 10), [Choice(skip_button, SKIPPED)],
-            ],
-            spreads=True,
-        ),
+        step=_figure("fullness", words.ask_fullness, [scale(1, 5), scale(6, 10), _SKIP]),
     ),
     Question(
-        core=True,
+        core=True, changeable=True, step=_figure("water_l", words.ask_water, water_choices)
+    ),
+    Question(
         changeable=True,
-        step=Step(
-            key="water_l",
-            ask=with_why("water_l", words.ask_water),
-            read_with=_figures("water_l"),
-            choices=water_choices,
-            spreads=True,
+        step=_figure(
+            "sharpness", words.ask_sharpness, [scale(1, 5), _SKIP],
+            lambda answers: wants_sharpness(answers) and _step_by_step(answers),
         ),
     ),
     Question(
         changeable=True,
-        step=Step(
-            key="sharpness",
-            ask=with_why("sharpness", words.ask_sharpness),
-            read_with=_figures("sharpness"),
-            choices=[scale(1, 5), [Choice(skip_button, SKIPPED)]],
-            when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
-            spreads=True,
-        ),
-    ),
-    Question(
-        changeable=True,
-        step=Step(
-            key="carb_eaten_g",
-            ask=with_why("carb_eaten_g", words.ask_carbs),
-            read_with=_figures("carb_eaten_g"),
-            choices=carb_choices,
-            when=_asks_for_carbs,
-            spreads=True,
-        ),
+        step=_figure("carb_eaten_g", words.ask_carbs, carb_choices, _asks_for_carbs),
     ),
     Question(
         changeable=True,
@@ -340,16 +321,10 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        step=Step(
-            key="sleep_h",
-            ask=with_why("sleep_h", words.ask_sleep),
-            read_with=_figures("sleep_h"),
-            choices=buttons(
-                (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),
-                ((skip_button, SKIPPED),),
-            ),
-            when=_is_off,
-            spreads=True,
+        step=_figure(
+            "sleep_h", words.ask_sleep,
+            buttons(tuple((hours, hours) for hours in "45678"), ((skip_button, SKIPPED),)),
+            _is_off,
         ),
     ),
     Question(
@@ -357,7 +332,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="note",
             ask=words.ask_note,
             read=free_text, free=True,
-            choices=buttons(((skip_button, SKIPPED),)),
+            choices=[_SKIP],
             when=_is_off,
         ),
     ),

@@ -18,7 +18,7 @@ from bot.words import invalid_answers
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import Sentence, listed, mark, tr, worded
 from engine.written.late import Late
-from engine.written.units import parse_day, parse_number
+from engine.written.units import parse_day
 
 Answers = dict[str, Any]
 DONE = "done"  # the value that ends a step with many answers
@@ -251,13 +251,6 @@ def yes_or_no(text: str) -> bool:
     if said(text, NO):
         return False
     raise InvalidAnswer(invalid_answers.use_buttons())
-
-
-def number_between(low: float, high: float) -> Callable[[str], float]:
-    def read(text: str) -> float:
-        return parse_number(text, low=low, high=high)
-
-    return read
 
 
 def day_in(text: str, today: date) -> date:

@@ -51,6 +51,7 @@ def shaped(url: str, name: str) -> Engine:
 
     try:
         engine = make_engine(url)
+        refuse_moved(engine, name)
         if not is_newest(engine):
             _upgrade(engine, name)
     except ValueError as error:
@@ -58,6 +59,15 @@ def shaped(url: str, name: str) -> Engine:
     except (SQLAlchemyError, OSError) as error:
         raise unusable(name, error) from None
     return engine
+
+
+def refuse_moved(engine: Engine, name: str) -> None:
+    """Raises SettingsError where the installation has moved to another database."""
+    from bot.store.moved import moved_to, sentence  # noqa: PLC0415
+
+    if address := moved_to(engine):
+        engine.dispose()
+        raise SettingsError([f"{name}: {sentence(address)}; put that here and start again"])
 
 
 def _upgrade(engine: Engine, name: str) -> None:
@@ -83,6 +93,8 @@ def opened(settings: Settings, *, of_any_version: bool = False) -> Engine:
     name = f"{PREFIX}DATABASE_URL"
     try:
         engine = make_engine(settings.database_url)
+        if not of_any_version:
+            refuse_moved(engine, name)
         if is_newest(engine):
             return engine
         earlier = _is_of_an_earlier_version(engine)

@@ -29,6 +29,7 @@ from sqlalchemy import types as kinds
 
 from bot.store.base import AT_ONCE, batches
 from bot.store.db import is_sqlite
+from bot.store.moved import MARK
 
 #: Where the revision of the schema stands: it comes with the shape, not with the rows.
 VERSION_TABLE = "alembic_version"
@@ -52,7 +53,7 @@ def tables_in(connection: Connection) -> list[Table]:
         for column in table.columns:
             if isinstance(column.type, kinds.JSON):
                 column.type = kinds.JSON(none_as_null=True)
-    return [table for table in found.sorted_tables if table.name != VERSION_TABLE]
+    return [table for table in found.sorted_tables if table.name not in (VERSION_TABLE, MARK)]
 
 
 def lines_of(connection: Connection, table: Table) -> Iterator[str]:

@@ -133,11 +133,11 @@ class Poller:
         failures = 0
         try:
             while True:
-                if not await asyncio.to_thread(self._right.hold):
-                    self._offset = None
-                    await self._clock.sleep(STANDBY_S)
-                    continue
                 try:
+                    if not await asyncio.to_thread(self._right.hold):
+                        self._offset = None
+                        await self._clock.sleep(STANDBY_S)
+                        continue
                     await self.poll_once()
                     failures = 0
                 except Exception as error:

@@ -6,6 +6,7 @@ import json
 import shutil
 import sqlite3
 import stat
+import threading
 import zipfile
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
@@ -14,15 +15,19 @@ from pathlib import Path
 import pytest
 from alembic import command
 from sqlalchemy import Engine, text
+from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 
 from bot.operation.backup import BackupError, back_up, put_back
+from bot.operation.installation import shaped, shown
 from bot.operation.moving import move
 from bot.operation.rows import lines_of, snapshot, tables_in
+from bot.settings import SettingsError
 from bot.store.db import make_engine, transaction
-from bot.store.migrate import _config, is_at_head
-from bot.store.sole import LeaderLease
+from bot.store.migrate import _config, is_at_head, upgrade_to_head
+from bot.store.moved import moved_to
 from bot.store.tables.people import Person
+from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import DaySetRow
 from tests.support.databases import Server
@@ -202,17 +207,84 @@ def test_an_installation_moves_to_postgresql_with_its_queues_and_back_again(
     home.dispose()
 
 
-def test_a_bot_that_still_runs_is_not_moved_under_its_feet(team: Team, tmp_path: Path) -> None:
-    running = LeaderLease(team.world.engine, "poll")
-    assert running.hold()
-    target = make_engine(f"sqlite:///{tmp_path / 'new.sqlite3'}")
-    try:
-        with pytest.raises(BackupError, match="still runs"):
-            move(team.world.engine, target)
-    finally:
-        running.release()
-    assert not tables_of(tmp_path / "new.sqlite3")
-    target.dispose()
+@pytest.mark.parametrize("to_the_server", [True, False])
+def test_what_is_written_while_it_moves_is_there_or_refused_with_the_new_address(
+    postgres: Server, sqlite_url: str, tmp_path: Path, to_the_server: bool
+) -> None:
+    """A running bot goes on until it is kept from writing: nothing that was kept is lost."""
+    old = make_engine(sqlite_url)
+    new = make_engine(postgres.new_database())
+    if not to_the_server:
+        new, old = make_engine(f"sqlite:///{tmp_path / 'new.sqlite3'}"), new
+        upgrade_to_head(old)
+    kept, refused, begun = list[int](), list[str](), threading.Event()
+
+    def goes_on() -> None:
+        for number in range(1, 100_000):
+            try:
+                with transaction(old, locked=True) as session:
+                    session.add(SettingRow(name=str(number), value=""))
+            except DBAPIError as error:
+                refused.append(str(error.orig))
+                return
+            kept.append(number)
+            begun.set()
+
+    running = threading.Thread(target=goes_on)
+    running.start()
+    begun.wait()
+    moved = move(old, new)
+    running.join()
+
+    assert moved.rows["setting"] == len(kept) > 0
+    with Session(new) as session:
+        assert {int(name) for name in session.exec(select(SettingRow.name))} == set(kept)
+    address = shown(new)
+    assert f"this installation has moved to {address}" in refused[0]
+    assert moved_to(old) == address
+    with pytest.raises(BackupError, match="has moved to"):
+        move(old, new)
+    with pytest.raises(SettingsError, match="has moved to"):
+        shaped(old.url.render_as_string(hide_password=False), "DATABASE_URL")
+    for act in ("UPDATE setting SET value = ''", "DELETE FROM setting"):
+        with pytest.raises(DBAPIError, match="has moved to"), old.begin() as connection:
+            connection.exec_driver_sql(act)
+    old.dispose()
+    new.dispose()
+
+
+def test_where_a_move_fails_the_old_database_is_as_it_was(team: Team, tmp_path: Path) -> None:
+    used = make_engine(f"sqlite:///{tmp_path / 'used.sqlite3'}")
+    upgrade_to_head(used)
+    with transaction(used) as session:
+        session.add(SettingRow(name="somebody", value="else's"))
+
+    with pytest.raises(BackupError):
+        move(team.world.engine, used)
+
+    assert moved_to(team.world.engine) == ""
+    team.athlete.writes("/today")
+    used.dispose()
+
+
+def test_a_back_up_of_a_database_that_has_moved_is_one_of_an_installation_as_any(
+    team: Team, photos: Path, tmp_path: Path
+) -> None:
+    """The way back, before the new one has taken anything in."""
+    before = every_row(team.world.engine)
+    new = make_engine(f"sqlite:///{tmp_path / 'new.sqlite3'}")
+    move(team.world.engine, new)
+    kept = tmp_path / "kept.zip"
+    back_up(team.world.engine, photos, kept, team.world.now)
+    again = make_engine(f"sqlite:///{tmp_path / 'again.sqlite3'}")
+    put_back(again, tmp_path / "photos again", kept)
+
+    assert moved_to(again) == ""
+    assert every_row(new) == before
+    with transaction(again) as session:
+        session.add(SettingRow(name="goes", value="on"))
+    new.dispose()
+    again.dispose()
 
 
 def tables_of(file: Path) -> list[str]:

@@ -6,6 +6,7 @@ import asyncio
 import http.client
 import json
 from datetime import UTC, datetime
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -16,6 +17,7 @@ from telegram.error import Conflict, NetworkError
 
 from bot.core import web
 from bot.core.timing.clock import DrivenClock
+from bot.store.db import make_engine
 from bot.store.tables.traffic import InboxRow
 from bot.telegram.intake import LARGEST_BODY_BYTES, SECRET_HEADER, Intake, Poller, Webhook
 from bot.watching.health import HealthPage
@@ -117,6 +119,23 @@ async def test_polling_goes_on_after_an_error_and_waits_longer_each_time(
     assert _inbox(sqlite_engine) == [5]
     assert waited == [1.0, 2.0, 4.0]
     assert (clock.now() - started).total_seconds() == 7
+
+
+async def test_a_database_that_is_away_when_it_is_asked_who_may_poll_ends_nothing(
+    tmp_path: Path, clock: DrivenClock
+) -> None:
+    nowhere = make_engine(f"postgresql:///brimline?host={tmp_path}&user=postgres")
+    polling = asyncio.create_task(Poller(nowhere, Server(), clock, lambda: None).run())
+    waited = []
+    while len(waited) < 3 and not polling.done():
+        if clock.sleepers:
+            waited.append(clock.move_to_next())
+        await asyncio.sleep(0.001)
+    polling.cancel()
+    await asyncio.gather(polling, return_exceptions=True)
+    nowhere.dispose()
+
+    assert waited == [1.0, 2.0, 4.0]
 
 
 def test_the_same_update_is_stored_once_however_often_it_comes(

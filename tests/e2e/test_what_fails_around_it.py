@@ -1,4 +1,4 @@
-"""A database server that crashes, a full disk, two processes at one file, amid real work.
+"""A database server that crashes, a full disk, two processes at one file, a move, amid real work.
 
 Nothing is lost by any of it.
 """
@@ -12,6 +12,9 @@ from pathlib import Path
 import pytest
 from sqlmodel import Session, select
 
+from bot.operation.commands import WRONG_SETTING
+from bot.operation.installation import shown
+from bot.operation.moving import move
 from bot.store.db import make_engine
 from bot.store.tables.setting import SettingRow
 from tests.support.chats import BotProcess, Telegram
@@ -107,3 +110,29 @@ def test_two_processes_at_one_file_share_it_and_one_of_them_polls(
     counts = handled(second)
     assert len(counts) == 2 * len(PEOPLE) and set(counts.values()) == {1}
     assert all(call["refused"] != 409 for call in telegram.refused())
+
+
+def test_a_running_bot_moves_to_a_server_and_goes_on_there_with_nothing_lost_or_done_twice(
+    telegram: Telegram, own_url: str, postgres: Server, tmp_path: Path
+) -> None:
+    """Who moves it stops nobody: the bot finds its database closed, names the new one, and ends."""
+    server = postgres.new_database()
+    old = BotProcess(telegram, own_url, tmp_path / "old", module=SMALL)
+    new = BotProcess(telegram, server, tmp_path / "new", module=SMALL)
+    source, target = make_engine(own_url), make_engine(server)
+    with old:
+        everybody_says(telegram, "before")
+        telegram.wait_for_text(PEOPLE[0], "text before")
+        everybody_says(telegram, "meanwhile")
+        move(source, target)
+        everybody_says(telegram, "after")
+        assert old.wait() == WRONG_SETTING
+    assert f"this installation has moved to {shown(target)}" in old.log.read_text()
+    source.dispose()
+    target.dispose()
+    with new:
+        everybody_heard(telegram, "before", "meanwhile", "after")
+        telegram.wait_until(lambda: not new.open_rows(), "the bot to note what it sent")
+        assert new.stop() == 0
+    counts = handled(new)
+    assert len(counts) == 3 * len(PEOPLE) and set(counts.values()) == {1}

@@ -12,6 +12,7 @@ import shutil
 import subprocess
 import tempfile
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -72,13 +73,27 @@ class Server:
 @pytest.fixture(scope="session")
 def postgres() -> Iterator[Server]:
     """The server, with a database that has all migrations."""
+    with postgres_server("-c fsync=off -c full_page_writes=off -c autovacuum=off") as server:
+        server.execute(f"CREATE DATABASE {SHAPED}")
+        engine = make_engine(server.url(SHAPED))
+        upgrade_to_head(engine)
+        engine.dispose()
+        server.execute(f"CREATE DATABASE {ANOTHER} TEMPLATE {SHAPED}")  # while nobody is at it
+        yield server
+
+
+@contextmanager
+def postgres_server(more: str = "", disk: Path | None = None) -> Iterator[Server]:
+    """A server of one's own, its data on that disk (else in a temporary folder)."""
     folder = Path(tempfile.mkdtemp(prefix="brimline-pg-"))
     folder.chmod(0o755)
+    home = disk or folder
     user = None if os.getuid() else NOBODY
     if user is not None:
         os.chown(folder, user, user)
+        os.chown(home, user, user)
     tools = _tools_for(user, folder)
-    data = folder / "data"
+    data = home / "data"
 
     def run(tool: str, *arguments: str) -> None:
         subprocess.run(
@@ -91,8 +106,7 @@ def postgres() -> Iterator[Server]:
         )
 
     run("initdb", "-D", str(data), "-U", "postgres", "--auth=trust", "-E", "UTF8", "--no-sync")
-    options = f"-k {folder} -c listen_addresses='' -c max_connections=200"
-    options += " -c fsync=off -c full_page_writes=off -c autovacuum=off"
+    options = f"-k {folder} -c listen_addresses='' -c max_connections=200 {more}"
     run("pg_ctl", "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
     # "immediate" is what a crash is: connections are cut off, and the log is replayed.
     server = Server(
@@ -103,15 +117,11 @@ def postgres() -> Iterator[Server]:
         ),
     )  # fmt: skip
     try:
-        server.execute(f"CREATE DATABASE {SHAPED}")
-        engine = make_engine(server.url(SHAPED))
-        upgrade_to_head(engine)
-        engine.dispose()
-        server.execute(f"CREATE DATABASE {ANOTHER} TEMPLATE {SHAPED}")  # while nobody is at it
         yield server
     finally:
         server.hang_up()
-        run("pg_ctl", "-D", str(data), "-m", "immediate", "stop")
+        with suppress(subprocess.CalledProcessError):  # it may have crashed
+            run("pg_ctl", "-D", str(data), "-m", "immediate", "stop")
         shutil.rmtree(folder, ignore_errors=True)
 
 

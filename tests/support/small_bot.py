@@ -81,7 +81,8 @@ def main() -> int:
     try:
         asyncio.run(serve(settings, use_cases))
     except (InvalidToken, SettingsError) as error:
-        sys.stderr.write(f"{type(error).__name__}\n")
+        said = error if isinstance(error, SettingsError) else type(error).__name__
+        sys.stderr.write(f"{said}\n")
         return 2
     return 0
 

@@ -30,7 +30,9 @@ ROOT = Path(__file__).parents[2]
 LOADED = (
     "bot.cli", "bot.app", "bot.dispatcher", "bot.rehearsal.sitting", "alembic.command",
     "engine.__main__", "engine.cli.commands", "tests.support.small_bot",
+    "tests.support.shaken.process",
     "tests.support.telegram_standin",
+    "httpcore", "anyio._backends._asyncio", "apscheduler.triggers.interval",  # else at a first call
 )  # fmt: skip
 _MOST_FILES = 1024
 #: What is sent first: that a process will be asked for some time; any other byte asks for one.

@@ -180,14 +180,22 @@ class StandIn(LoBotApiEmulator):
 
     async def _update(self, request: web.Request) -> web.Response:
         body = await request.json()
-        state = self._update_queues._state(body["token"])
+        return web.json_response({"update_id": await self.comes(body["token"], body["update"])})
+
+    async def comes(self, token: str, update: dict[str, Any]) -> int:
+        """An update waits for the bot of this token; returns its id."""
+        state = self._update_queues._state(token)
         async with state.condition:
-            update = {"update_id": state.next_id, **body["update"]}
+            update = {"update_id": state.next_id, **update}
             state.next_id = max(state.next_id, update["update_id"] + 1)
             state.updates.append(update)
             state.condition.notify_all()
-        await self._update_queues.deliver(body["token"])
-        return web.json_response({"update_id": update["update_id"]})
+        await self._update_queues.deliver(token)
+        return int(update["update_id"])
+
+    def unconfirmed(self, token: str) -> list[int]:
+        """The ids of the updates that the bot has not yet said it has."""
+        return [update["update_id"] for update in self._update_queues._state(token).updates]
 
     async def _add_fault(self, request: web.Request) -> web.Response:
         self.faults.append({"times": 1, "description": "", **await request.json()})

@@ -44,14 +44,23 @@ class Duties:
         self._clock = clock
         self._context = context
         self._done = done
+        self._at_it = asyncio.Lock()
+        self._closing = False
 
     async def tick(self) -> None:
         """Do what is due; a failure is logged and waits for a later tick."""
-        try:
-            while await asyncio.to_thread(self.do_due):
-                self._done()
-        except Exception:
-            _log.exception("a tick failed")
+        async with self._at_it:
+            try:
+                while await asyncio.to_thread(self.do_due):
+                    self._done()
+            except Exception:
+                _log.exception("a tick failed")
+
+    async def close(self) -> None:
+        """Finish the duty that was begun; the others are there for whoever comes next."""
+        self._closing = True
+        async with self._at_it:
+            return
 
     def do_due(self) -> int:
         """Do a handful of what is due, one by one. Returns how many are not due any more: those that
@@ -59,7 +68,7 @@ class Duties:
         """
         with looking(self._engine) as session:
             found = agenda.due(session, self._clock.now(), AT_ONCE)
-        return sum(self._do(row) for row in found)
+        return sum(self._do(row) for row in found if not self._closing)
 
     def _do(self, found: AgendaRow) -> bool:
         """Do this one, or put it off where it fails; whether it is no other process's."""

@@ -215,7 +215,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     close_proposal(turn, row, partial(_what_happened, turn.session, profile, row))
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
-        text = partial(words.lapsed_told, name, figure, self_coached=False, small=small)
+        text = partial(words.lapsed_told, name, figure, small=small)
         say_to(turn, coach, text, how=Delivery(silent=quiet_now(turn, coach)))
     to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 

@@ -156,17 +156,12 @@ def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
     return tr("Nobody answered by {when}. On plan: {carb}.", when=when, carb=figures.grams(carb_g))
 
 
-def lapsed_told(name: str, carb_g: float, *, self_coached: bool, small: bool = False) -> str:
-    if small and not self_coached:
+def lapsed_told(name: str, carb_g: float, *, small: bool) -> str:
+    if small:
         return tr(
             "Too late for this message: {name} was told to eat {carb}, the small step. You can "
             "still set the day by hand from /roster.",
             name=name,
-            carb=figures.grams(carb_g),
-        )
-    if self_coached:
-        return tr(
-            "You can't change your carbs with this message any more. Stay on plan: {carb}.",
             carb=figures.grams(carb_g),
         )
     return tr(

@@ -15,7 +15,6 @@ from bot.dialogue.flow import (
     When,
     both,
     buttons,
-    number_between,
     said,
 )
 from bot.words import figures, invalid_answers
@@ -24,7 +23,14 @@ from bot.words.languages import Sentence, SentenceOn, mark, tr
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
-from engine.written.units import ParseError, ParseErrorCode, WeightUnit, parse_height, parse_weight
+from engine.written.units import (
+    ParseError,
+    ParseErrorCode,
+    WeightUnit,
+    parse_height,
+    parse_number,
+    parse_weight,
+)
 
 UNSURE = mark(
     "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown, dunno, "
@@ -239,7 +245,7 @@ _OTHER_UNIT = {WeightUnit.LB.value: WeightUnit.KG.value, WeightUnit.KG.value: We
 def _read_fat(text: str) -> float | None:
     if said(text, SKIP) or said(text, UNSURE):
         return None
-    return number_between(3, 60)(text.replace("%", ""))
+    return parse_number(text.replace("%", ""), low=3, high=60)
 
 
 def _fat_doubted(answers: Answers) -> bool:
