@@ -257,14 +257,14 @@ def _hand_over(
 ) -> None:
     # Of several files not yet sent only the newest matters, and it is made when it is sent.
     send_document(
-turn,
-chat_id=reader.chat_id,
-caption=caption,
-document={
+        turn,
+        chat_id=reader.chat_id,
+        caption=caption,
+        document={
             "make": MAKE, "calendar": row.id, "reader": row.reader_id, "athlete": row.athlete_id,
         },
-how=Delivery(silent=silent, topic=Topic(TopicKind.CALENDAR, id_of(row))),
-)  # fmt: skip
+        how=Delivery(silent=silent, topic=Topic(TopicKind.CALENDAR, id_of(row))),
+    )  # fmt: skip
 
 
 def _hand_over_all(turn: Turn, coach: Person, caption: str, *, silent: bool = False) -> None:

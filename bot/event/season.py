@@ -170,13 +170,13 @@ def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
     for row in rows[:-1]:
         after = row.day + timedelta(days=1)
         agenda.put(
-turn.session,
-agenda.Named(subject(profile), after, TAKE_OVER),
-rank=_LAST,
-due_at=instants.local_instant(
+            turn.session,
+            agenda.Named(subject(profile), after, TAKE_OVER),
+            rank=_LAST,
+            due_at=instants.local_instant(
                 after, profile.prompt_time or time(7), profile.zone or row.zone
             ),
-)  # fmt: skip
+        )  # fmt: skip
 
 
 def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) -> None:

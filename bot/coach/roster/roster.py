@@ -196,7 +196,8 @@ def show(turn: Act, pressed: Alike) -> None:
     closer = look_closer(turn.session, found)
     lines = [
         flow_morning.several_line(
-            seen.person.first_name, seen.days_out, planned_g, carb_g, decided.sets_date,
+            seen.person.first_name, seen.days_out,
+            flow_morning.Proposed(decided.sets_date, planned_g, carb_g),
             numbers_line(seen, closer[seen.profile.person_id]),
         )
         for seen in found

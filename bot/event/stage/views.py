@@ -231,7 +231,7 @@ def _move(
         text = words.day_over() if row is not None else words.not_set()
         say_to(turn, person, text)
         return
-    stage_day.move(turn, profile, event, row, minutes, person)
+    stage_day.move(turn, profile, event, minutes, person)
     for reader in (person, *others(turn.session, person, profile)):
         lead = partial(words.moved, minutes, person.first_name, own=reader.id == person.id)
         say_day(turn, reader, profile, lead=lead, rest=True)
@@ -306,10 +306,9 @@ def _view(
         for entry, done in stage_day.entries_of(row)
         if (resting is None or done or entry.kind is not Kind.PUMP) and not (rest and done)
     ]
-    text = words.timetable(
-        name_of(turn.session, id), entries, event.zone,
-        len(row.facts["stages"]), own=reader.id == id, home_zone=profile.zone,
-    )  # fmt: skip
+    name = name_of(turn.session, id)
+    head = words.timetable_head(name, event.zone, own=reader.id == id, home_zone=profile.zone)
+    text = f"{head}\n\n{words.timetable(entries, event.zone, len(row.facts['stages']))}"
     if resting is not None:
         text = f"{resting}\n\n{text}"
     keys = []

@@ -156,19 +156,19 @@ def _send(
         say_to(turn, viewer, text)
         return
     send_pictures(
-turn,
-chat_id=viewer.chat_id,
-pictures=[
+        turn,
+        chat_id=viewer.chat_id,
+        pictures=[
             {"make": "pair", "left": before[pose].id, "right": after[pose].id} for pose in poses
         ],
-caption=words.compared(
+        caption=words.compared(
             name, poses,
             *(
                 words.morning_with_numbers(shown, photo_rows.numbers(turn.session, profile, day))
                 for day, shown in (left, right)
             ),
         ),
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def _by_pose(rows: list[PhotoRow]) -> dict[str, PhotoRow]:
