@@ -27,7 +27,7 @@ told with `remember_ahead`. The tables have no relations and no inheritance, and
 a class that has.
 
 What takes more than a few milliseconds to work out goes through `worked_out` (`working_out`), which
-sees to it that nobody waits meanwhile: a module's pure function of the engine's values, and no rows.
+sees to it that nobody waits meanwhile: a module's pure function of the engine's values, no rows.
 
 Only looking is `db.looking`, never a plain `Session`: on PostgreSQL its ROLLBACK would make the
 driver drop every prepared statement of the connection, and the next answers would have theirs
