@@ -24,25 +24,12 @@ from tests.support.world import Said, Someone, World
 _ids = itertools.count(1)
 
 
-def sends_file(  # noqa: PLR0913
-    who: Someone,
-    content: bytes,
-    *,
-    name: str = "",
-    mime: str = "",
-    caption: str = "",
-    as_photo: bool = False,
-    size: int | None = None,
-) -> list[Said]:
-    """Somebody sends a file and it is fetched; returns what the bot says to them about it."""
+def sends_file(who: Someone, content: bytes, *, caption: str = "", **file: Any) -> list[Said]:
+    """Somebody sends a file (as `SentFile` has it) and it is fetched; returns what the bot says to them
+    about it.
+    """
     file_id = f"file-{next(_ids)}"
-    said = who.sends(
-        SentFile(
-            file_id=file_id, name=name, mime=mime, as_photo=as_photo,
-            size=len(content) if size is None else size,
-        ),
-        caption,
-    )  # fmt: skip
+    said = who.sends(SentFile(file_id=file_id, **{"size": len(content)} | file), caption)
     fetch(who.world, {file_id: content})
     return said + who.hears()
 
