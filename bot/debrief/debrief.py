@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import time, timedelta
 from functools import partial
+from typing import NamedTuple
 
 from sqlmodel import Session, col, func, select
 
@@ -25,6 +26,7 @@ from bot.dialogue.flow import Flow
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,
+    is_first_coach,
     local_date,
     name_of,
     own_athlete,
@@ -32,7 +34,6 @@ from bot.people.people import (
     record,
     speaking_to,
 )
-from bot.people.rights import is_first_coach
 from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
@@ -127,14 +128,22 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
 
 def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The coach's note, kept with the week."""
-    keep(turn, coach, question, "coach_note", Change.DEBRIEF_NOTE, words.note_kept)
+    keep(turn, coach, question, _NOTE)
 
 
-def keep(
-    turn: Turn, coach: Person, question: OpenQuestion, column: str, change: Change,
-    said: Callable[[], str],
-) -> None:  # fmt: skip
-    """What the coach has answered, in this column of the week's row."""
+class Place(NamedTuple):
+    """Where an answer goes: a column of the week's row, a kind of history entry, what is said."""
+
+    column: str
+    change: Change
+    said: Callable[[], str]
+
+
+_NOTE = Place("coach_note", Change.DEBRIEF_NOTE, words.note_kept)
+
+
+def keep(turn: Turn, coach: Person, question: OpenQuestion, place: Place) -> None:
+    """What the coach has answered, with the week."""
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         say_to(turn, coach, common.not_your_athlete())
@@ -143,10 +152,10 @@ def keep(
     if event is None or event.athlete_id != profile.person_id:
         return
     row = debrief_row(turn.session, event)
-    setattr(row, column, question.answers["text"])
+    setattr(row, place.column, question.answers["text"])
     turn.session.add(row)
-    record(turn, profile.person_id, change, by=coach.id, event=event.id)
-    say_to(turn, coach, said())
+    record(turn, profile.person_id, place.change, by=coach.id, event=event.id)
+    say_to(turn, coach, place.said())
 
 
 def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -57,7 +57,8 @@ def ask_placing(turn: OnAthlete) -> None:
 
 def placing_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Kept with the week."""
-    debrief.keep(turn, coach, question, "placing", Change.PLACING, words_deeper.placing_kept)
+    place = debrief.Place("placing", Change.PLACING, words_deeper.placing_kept)
+    debrief.keep(turn, coach, question, place)
 
 
 def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: str) -> str:

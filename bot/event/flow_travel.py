@@ -33,11 +33,8 @@ ask_arrive_day = SentenceOn("On which day do you arrive ({away} time)?")
 ask_arrive = SentenceOn("At what time do you arrive ({away} time)?")
 
 
-def plan(
-    found: JourneyPlan, home: str, away: str, event_day: date, arrive: datetime, *, lead: str = ""
-) -> str:
-    parts = [lead] if lead else []
-    parts.append(_shift(found.shift_h, home, away))
+def plan(found: JourneyPlan, home: str, away: str, event_day: date, arrive: datetime) -> str:
+    parts = [_shift(found.shift_h, home, away)]
     if found.at_home:
         days = "; ".join(
             f"{figures.short_day(day)} {figures.clock(at)}" for day, at in found.at_home

@@ -92,10 +92,7 @@ def in_place_of(
     was_complete = current_week(turn.session, profile) is not None
     before = take_snapshot(turn, profile)
     event, followed, moved_from = replace_event(turn, coach, profile, new, earlier)
-    moved = earlier is not None and earlier.day >= local_date(profile, turn.context)
-    replaced = earlier.day if earlier is not None and moved and earlier.day != event.day else None
-    moved = moved and plan_row(turn.session, event) is not None
-    said = _tell_event(turn, coach, profile, event, replaced=replaced, moved=moved)
+    said = _tell_event(turn, coach, profile, event, earlier)
     record(
         turn, profile.person_id, Change.EVENT_SET, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
@@ -191,15 +188,12 @@ def _tell_one_more(
 
 
 def _tell_event(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    *,
-    replaced: date | None,
-    moved: bool,
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, earlier: EventRow | None
 ) -> list[int | None]:
     """Both are told; the outbox row of the athlete's message."""
+    ahead = earlier is not None and earlier.day >= local_date(profile, turn.context)
+    replaced = earlier.day if earlier is not None and ahead and earlier.day != event.day else None
+    moved = ahead and plan_row(turn.session, event) is not None
     next_step = (
         Button(words.see_plan_button(), PLAN(profile.person_id))
         if moved

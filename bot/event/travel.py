@@ -76,11 +76,8 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     )  # fmt: skip
     about = (found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at)
     say_to(turn, person, flow_travel.plan(*about))
-    alerts.note(
-        turn,
-        profile,
-        lambda: flow_travel.plan(*about, lead=flow_travel.coach_lead(person.first_name)),
-    )
+    lead = flow_travel.coach_lead
+    alerts.note(turn, profile, lambda: f"{lead(person.first_name)}\n\n{flow_travel.plan(*about)}")
 
 
 def arrived(turn: Turn, duty: AgendaRow) -> None:

@@ -28,7 +28,10 @@ from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import (
     athletes_of,
+    athletes_seen_by,
+    covered,
     get_person,
+    given_to,
     is_own_coach,
     local_date,
     name_of,
@@ -36,7 +39,6 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.rights import athletes_seen_by, covered, given_to
 from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
@@ -59,21 +61,34 @@ def alert_tapped(turn: Act, pressed: OnAlert) -> None:
         answer(turn, words_after.not_your_alert())
         return
     if row.acknowledged_at is not None:
-        said = _settled_already(turn.session, row, turn.person)
-        answer(turn, said)
-        rewrite(turn, alert_text(turn.session, row, turn.person, settled=said))
+        _say_settled(turn, row)
         return
     _acknowledge(turn, turn.person, row)
 
 
+def _say_settled(turn: Act, row: AlertRow) -> None:
+    """What became of it: to whoever was told of it, and in full only while the coaching stands."""
+    profile = profile_of(turn.session, row.athlete_id)
+    if profile is None or profile.coach_id != row.coach_id:
+        answer(turn, common.coaching_over())
+    elif not _was_told(turn.session, turn.person, row):
+        answer(turn, words_after.not_your_alert())
+    else:
+        said = _settled_already(turn.session, row, turn.person)
+        answer(turn, said)
+        rewrite(turn, alert_text(turn.session, row, turn.person, settled=said))
+
+
+def _was_told(session: Session, person: Person, row: AlertRow) -> bool:
+    """Not whoever came to be a second coach or the second contact after it had been seen to."""
+    return person.id == row.coach_id or latest_message(session, row, person) is not None
+
+
 def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
     """What became of an alert that is no longer open."""
-    profile = profile_of(session, row.athlete_id)
     by = name_of(session, row.acknowledged_by) if row.acknowledged_by else None
     if by is None and CORRECTED in row.facts:
         return words_after.corrected_already()
-    if by is None and profile is not None and profile.coach_id != row.coach_id:
-        return common.coaching_over()
     return words_after.acknowledged_already(by, _when(session, row, reader))
 
 
@@ -204,9 +219,7 @@ def _has_target_today(turn: Turn, profile: AthleteProfile) -> bool:
 
 
 def _may(session: Session, person: Person, row: AlertRow) -> bool:
-    coach = get_person(session, row.coach_id)
-    told = {one.id for one in told_of(session, row)}
-    return person.id in told or person.id == coach.second_contact_id
+    return person.id in {one.id for one in told_of(session, row)}
 
 
 def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:

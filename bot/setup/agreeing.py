@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, time, timedelta
-from typing import Any
+from typing import Any, NamedTuple
 
 from bot.core.turn import Turn
 from bot.dialogue import asking
-from bot.event import flow_asks
+from bot.event import flow_asks, words_season
 from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
@@ -37,9 +37,11 @@ def parts(seen: Foreseen) -> list[str]:
     wanted, event = seen.wanted, seen.event
     found = [
         words.event_lines(
-            kind=wanted.kind,
-            day=date.fromisoformat(wanted.day),
-            class_name=wanted.class_name or (event.class_name if event is not None else ""),
+            words_season.short(
+                wanted.kind,
+                date.fromisoformat(wanted.day),
+                wanted.class_name or (event.class_name if event is not None else ""),
+            ),
             moved_from=(event.kind, event.day) if event is not None and seen.moves else None,
             new=event is None,
             zone=wanted.zone if wanted.zone != seen.profile.zone else "",
@@ -121,41 +123,38 @@ def foresee_all(turn: Turn, coach: Person, rows: Sequence[Wanted]) -> list[Fores
     ]  # fmt: skip
 
 
-def show_and_ask(
-    turn: Turn,
-    coach: Person,
-    seen: Sequence[Foreseen],
-    *,
-    many: bool,
-    idle: Sequence[str] = (),
-    room: int = 0,
+class Lead(NamedTuple):
+    """What is said before the question. `room`: which limits would move, "" where none has to."""
+
+    text: str = ""
+    room: str = ""
+
+
+def show_one_and_ask(turn: Turn, coach: Person, seen: Foreseen) -> None:
+    """What would be done for one athlete, with the whole plan, and the question under it."""
+    ask(turn, coach, [seen], Lead(_whole(seen)), many=False)
+
+
+def show_all_and_ask(
+    turn: Turn, coach: Person, seen: Sequence[Foreseen], idle: Sequence[str], room: int = 0
 ) -> None:
-    """The dry run, and the question under it; for one athlete with the whole plan.
+    """The dry run, and the question under it.
 
     `idle`: who is named in the sheet and stays as they are. `room`: how many need a limit to move.
     """
-    text = words.untouched(idle)
-    if many:
-        _say_in_parts(
-            turn, coach, words.dry_run(len(seen)), _alike(seen),
-        )  # fmt: skip
-    elif seen:
-        text = _whole(seen[0])
+    _say_in_parts(turn, coach, words.dry_run(len(seen)), _alike(seen))
     moves = words.room_for(room, len(seen)) if room else ""
-    ask(turn, coach, seen, many=many, text=text, room=moves)
+    ask(turn, coach, seen, Lead(words.untouched(idle), moves), many=True)
 
 
-def ask(
-    turn: Turn, coach: Person, seen: Sequence[Foreseen], *, many: bool, text: str = "",
-    room: str = "",
-) -> None:  # fmt: skip
+def ask(turn: Turn, coach: Person, seen: Sequence[Foreseen], lead: Lead, *, many: bool) -> None:
     """Whether it is to be done; first for each reason that is still wanted."""
     asking.open_question(
         turn, coach, SETUP_SURE,
         answers={
             "_rows": [as_json(one.wanted) for one in seen],
             "_marks": [one.mark for one in seen],
-            "_many": many, "_text": text, "_room": room, "_group": _next_group(seen),
+            "_many": many, "_text": lead.text, "_room": lead.room, "_group": _next_group(seen),
         },
     )  # fmt: skip
 
@@ -196,7 +195,7 @@ def offer_room_to_all(
         return False
     lines = [line for one in tight for line in troubles(one)]
     say_to(turn, coach, words.too_tight(lines))
-    show_and_ask(turn, coach, changing, many=True, idle=idle, room=len(tight))
+    show_all_and_ask(turn, coach, changing, idle, room=len(tight))
     return True
 
 
@@ -219,10 +218,8 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         seen = foresee_all(turn, coach, rows)
         if _moved_on(turn, coach, seen, answers["_marks"], many=many):
             return
-        ask(
-            turn, coach, seen, many=many,
-            text=words.reason_noted(group["names"], answers["reason"]), room=answers["_room"],
-        )  # fmt: skip
+        noted = words.reason_noted(group["names"], answers["reason"])
+        ask(turn, coach, seen, Lead(noted, answers["_room"]), many=many)
         return
     seen = foresee_all(turn, coach, rows)
     if _moved_on(turn, coach, seen, answers["_marks"], many=many):
@@ -255,7 +252,7 @@ def _moved_on(
     _say_in_parts(
         turn, coach, words.changed_meanwhile(names), _alike(others),
     )  # fmt: skip
-    ask(turn, coach, seen, many=many)
+    ask(turn, coach, seen, Lead(), many=many)
     return True
 
 

@@ -9,13 +9,12 @@ from zoneinfo import ZoneInfo
 from bot.core.chat.outbox import Button, send_document
 from bot.core.turn import Act, Document, Turn
 from bot.event.stage import day as stage_day
-from bot.people.people import local_date, name_of, own_athlete
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, local_date, name_of, own_athlete
 from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.templates import templates_of
 from bot.setup import agreeing, roster_sheet, words, words_sheet
-from bot.setup.agreeing import foresee_all, offer_room_to_all, show_and_ask
+from bot.setup.agreeing import foresee_all, offer_room_to_all, show_all_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
 from bot.setup.roster_sheet import Choices, Roster, Value, write
@@ -77,14 +76,14 @@ def sheet_tapped(turn: Act, pressed: Sheet) -> None:
         say_to(turn, turn.person, common.nobody_yet())
         return
     send_document(
-turn,
-chat_id=turn.person.chat_id,
-document={
+        turn,
+        chat_id=turn.person.chat_id,
+        document={
             "make": MAKE, "coach": turn.person.id,
             "format": pressed.format if pressed.format in FORMATS else FORMATS[0],
         },
-caption=words.caption(),
-)  # fmt: skip
+        caption=words.caption(),
+    )  # fmt: skip
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
@@ -126,7 +125,7 @@ def roster_came(turn: Turn, coach: Person, roster: Roster) -> None:
     if not changing:
         say_to(turn, coach, words.nothing_to_do(idle))
         return
-    show_and_ask(turn, coach, changing, many=True, idle=list(dict.fromkeys(idle)))
+    show_all_and_ask(turn, coach, changing, list(dict.fromkeys(idle)))
 
 
 def _plans(turn: Turn, coach: Person) -> dict[str, str]:

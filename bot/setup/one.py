@@ -12,7 +12,7 @@ from bot.people.telling import answer, say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates import templates_of
 from bot.setup import agreeing, words
-from bot.setup.agreeing import foresee_all, offer_room, show_and_ask
+from bot.setup.agreeing import foresee_all, offer_room, show_one_and_ask
 from bot.setup.flow import SETUP
 from bot.setup.foreseen import Wanted
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -54,7 +54,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     wanted = _wanted(turn, coach, profile, question)
     (seen,) = foresee_all(turn, coach, [wanted])
     if not seen.troubles:
-        show_and_ask(turn, coach, [seen], many=False)
+        show_one_and_ask(turn, coach, seen)
     elif not offer_room(turn, coach, seen):
         lines = [what for _, _, what in agreeing.troubles(seen)]
         say_to(turn, coach, words.cannot(seen.name, lines))

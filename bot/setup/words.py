@@ -140,17 +140,8 @@ def reason_noted(names: Sequence[str], reason: str) -> str:
 # What would become of one athlete
 
 
-def event_lines(
-    *,
-    kind: str,
-    day: date,
-    class_name: str,
-    moved_from: tuple[str, date] | None,
-    new: bool,
-    zone: str,
-) -> str:
-    """`zone`: the event's, "" where it is the athlete's own."""
-    said = short(kind, day, class_name)
+def event_lines(said: str, *, moved_from: tuple[str, date] | None, new: bool, zone: str) -> str:
+    """`said`: the event in short. `zone`: the event's, "" where it is the athlete's own."""
     if zone:
         said = tr("{event}, on the clocks of {zone}", event=said, zone=zone)
     if moved_from is not None:

@@ -74,18 +74,18 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         say_to(turn, turn.person, text, buttons=[buttons])
         return
     send_document(
-turn,
-chat_id=turn.person.chat_id,
-document={
+        turn,
+        chat_id=turn.person.chat_id,
+        document={
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-caption=words.caption(
+        caption=words.caption(
             name_of(turn.session, turn.profile.person_id),
             with_limits=base.limits_row is not None,
             self_coached=turn.self_coached,
         ),
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
@@ -213,11 +213,12 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         _say_wrong(turn, coach, [Wrong("", why, facts) for why, facts in over])
         return
     version = Version(plan, base.plan_row.shape)
-    if plan != base.plan and ask_first(Prep(turn, coach, profile, base.event), version):
+    prep = Prep(turn, coach, profile, base.event)
+    if plan != base.plan and ask_first(prep, version):
         # The limits are taken; the plan waits for the reason that its warnings ask for.
-        _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
+        _keep(prep, base, base.plan, answers["_bounds"])
         return
-    _keep(turn, coach, profile, base, plan, answers["_bounds"])
+    _keep(prep, base, plan, answers["_bounds"])
     say_to(turn, coach, words.taken(len(answers["_lines"])))
     if not counts_now(turn.session, profile, base.event):
         return  # it waits: no day of now follows from it
@@ -230,15 +231,9 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
 
 
-def _keep(
-    turn: Turn,
-    coach: Person,
-    profile: AthleteProfile,
-    base: Base,
-    plan: PeakPlan,
-    bounds: dict[str, float] | None,
-) -> None:
+def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | None) -> None:
     """New versions of what differs."""
+    turn, coach, profile = prep.turn, prep.coach, prep.profile
     event_id = id_of(base.event)
     before = changes.take_snapshot(turn, profile)
     if plan != base.plan:

@@ -361,3 +361,45 @@ def test_a_coach_of_their_own_is_told_how_to_stop_instead(team: Team) -> None:
         profile.coach_id = 2
         session.add(profile)
     assert "You coach yourself" in text_of(team.athlete.presses("c:end:2"))
+
+
+def contact(team: Team) -> Someone:
+    lea = Someone(team.world, 151, "Lea")
+    code = re.search(r"/(?:join|start) (\S+)", text_of(team.coach.writes("/contact")))
+    assert code is not None
+    lea.writes(f"/start {code[1]}")
+    return lea
+
+
+def test_whoever_comes_after_an_alert_was_seen_to_reads_nothing_of_it(team: Team) -> None:
+    """Its button may be made up: numbers of alerts are counted."""
+    team.athlete.writes("I fainted and have chest pain")
+    team.coach.taps("Acknowledge")
+    for late in (contact(team), second(team, rights="Alerts only")):
+        team.world.later(minutes=30)
+        late.hears()
+        assert late.presses("alert:ack:1") == []
+        assert late.answers_to_taps()[-1] == "That alert is not yours."
+    assert "chest pain" in text_of(team.coach.presses("alert:ack:1"))
+
+
+def test_a_contact_who_has_not_been_fetched_yet_reads_no_alert_by_its_number(team: Team) -> None:
+    lea = contact(team)
+    team.athlete.writes("I fainted and have chest pain")
+    assert lea.presses("alert:ack:1") == []
+    team.world.later(minutes=20)
+    assert "chest pain" in text_of(lea.hears())
+    assert "Acknowledged by Lea" in text_of(lea.presses("alert:ack:1"))
+
+
+def test_once_the_athlete_has_left_nobody_is_shown_the_text_of_an_alert_again(team: Team) -> None:
+    lea = contact(team)
+    team.athlete.writes("I fainted and have chest pain")
+    team.world.later(minutes=20)
+    team.coach.taps("Acknowledge")
+    team.athlete.writes("/leave")
+    team.athlete.taps("Yes, end it")
+    for former in (team.coach, lea):
+        former.hears()
+        assert former.presses("alert:ack:1") == []
+        assert former.answers_to_taps()[-1] == "Closed: the coaching has ended."

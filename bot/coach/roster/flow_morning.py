@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, datetime
+from typing import NamedTuple
 
 from bot.coach.roster.words import cut_short, how_many, short, which_page, wrote_last
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
@@ -164,17 +165,23 @@ def several(lines: Sequence[str], rule: str, until: str, left_out: Sequence[str]
     return "\n\n".join(parts)
 
 
-def several_line(
-    name: str, days_out: int | None, planned_g: float, proposed_g: float, day: date, numbers: str
-) -> str:
+class Proposed(NamedTuple):
+    """The carbs of a day (g): as planned, and as they are proposed."""
+
+    day: date
+    planned_g: float
+    proposed_g: float
+
+
+def several_line(name: str, days_out: int | None, carbs: Proposed, numbers: str) -> str:
     """ "Mira, 2 days out: 500 g → 550 g (+50 g) on Fri 7 May. 61.0 kg, fullness 1 (expected 6)"."""
     when = f", {figures.days_out(days_out)}" if days_out is not None else ""
     change = tr(
         "{planned} → {proposed} ({change}) on {day}",
-        planned=figures.grams(planned_g),
-        proposed=figures.grams(proposed_g),
-        change=figures.change(proposed_g - planned_g),
-        day=figures.short_day(day),
+        planned=figures.grams(carbs.planned_g),
+        proposed=figures.grams(carbs.proposed_g),
+        change=figures.change(carbs.proposed_g - carbs.planned_g),
+        day=figures.short_day(carbs.day),
     )
     return f"{short(name)}{when}: {change}. {figures.sentence(numbers)}".strip()
 

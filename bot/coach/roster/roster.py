@@ -24,8 +24,7 @@ from bot.decision.signoff.taps import sign_tapped
 from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.coach_settings import ShownAt
-from bot.people.people import get_person, name_of, own_athlete
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, get_person, name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import OpenQuestion, Person
@@ -196,7 +195,8 @@ def show(turn: Act, pressed: Alike) -> None:
     closer = look_closer(turn.session, found)
     lines = [
         flow_morning.several_line(
-            seen.person.first_name, seen.days_out, planned_g, carb_g, decided.sets_date,
+            seen.person.first_name, seen.days_out,
+            flow_morning.Proposed(decided.sets_date, planned_g, carb_g),
             numbers_line(seen, closer[seen.profile.person_id]),
         )
         for seen in found

@@ -30,19 +30,19 @@ def show(turn: OnAthlete) -> None:
         say_to(turn, turn.person, debrief_words.none_yet(name, self_coached=own))
         return
     send_document(
-turn,
-chat_id=turn.person.chat_id,
-caption=words.own_caption() if own else words.caption(name),
-document={
+        turn,
+        chat_id=turn.person.chat_id,
+        caption=words.own_caption() if own else words.caption(name),
+        document={
             "make": MAKE, "reader": turn.person.id, "athlete": profile.person_id,
             "event": found.event.id, "at": turn.now.isoformat(),
         },
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def make(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The page; None for a reader who may not see it any more."""
-    from bot.debrief.handout.page import handout_pdf  # noqa: PLC0415 - fpdf2, at the first use
+    from bot.debrief.handout.page import Handout, handout_pdf  # noqa: PLC0415 - fpdf2, at the first use
 
     reader = turn.session.get(Person, named["reader"])
     event = turn.session.get(EventRow, named["event"])
@@ -55,9 +55,9 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
     if found is None:
         return None
     name = name_of(turn.session, profile.person_id)
-    content = handout_pdf(
+    what = Handout(
         found, paragraphs(turn.session, reader, profile, found, to_hand_over=True), name=name,
         coach=name_of(turn.session, profile.coach_id),
         weight_unit=profile.weight_unit, made_at=datetime.fromisoformat(named["at"]),
     )  # fmt: skip
-    return Document(f"debrief-{event.day.isoformat()}.pdf", content)
+    return Document(f"debrief-{event.day.isoformat()}.pdf", handout_pdf(what))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime
 
 from bot.debrief.handout import words
@@ -17,31 +18,38 @@ DRAWN = (10.0, 9.5, 9.0, 8.5)
 WIDTHS = (0.15, 0.105, 0.105, 0.12, 0.12, 0.07, 0.125, 0.205)
 
 
-def handout_pdf(
-    found: BehindWeek, paragraphs: list[str], *, name: str, coach: str, weight_unit: str,
-    made_at: datetime,
-) -> bytes:  # fmt: skip
-    """One page whatever there is to say. `paragraphs`: the debrief's, its heading first, its table of
-    days left out.
+@dataclass(frozen=True, slots=True)
+class Handout:
+    """What is to stand on the page. `paragraphs`: the debrief's, its heading first, its table of days
+    left out.
     """
-    head, *rest = paragraphs
+
+    found: BehindWeek
+    paragraphs: list[str]
+    name: str
+    coach: str
+    weight_unit: str
+    made_at: datetime
+
+
+def handout_pdf(what: Handout) -> bytes:
+    """One page whatever there is to say."""
+    head = what.paragraphs[0]
     tries = [*((size, True) for size in DRAWN), *((size, False) for size in SIZES)]
     for size, drawn in tries:
-        page = TaggedPage(title=head, author=coach, language=language(), made_at=made_at)
+        page = TaggedPage(title=head, author=what.coach, language=language(), made_at=what.made_at)
         page.heading(head, level=1, size=size * 1.6)
-        page.paragraph(words.under_title(name, coach), size=size, quiet=True)
-        _fill(page, found, rest, weight_unit, size=size, drawn=drawn)
+        page.paragraph(words.under_title(what.name, what.coach), size=size, quiet=True)
+        _fill(page, what, size=size, drawn=drawn)
         if page.left >= 0 or (size, drawn) == tries[-1]:
             break
         page.close()
     return page.content()
 
 
-def _fill(
-    page: TaggedPage, found: BehindWeek, paragraphs: list[str], weight_unit: str, *, size: float,
-    drawn: bool,
-) -> None:  # fmt: skip
+def _fill(page: TaggedPage, what: Handout, *, size: float, drawn: bool) -> None:
     """What stands beneath the title."""
+    found, weight_unit = what.found, what.weight_unit
     page.heading(words.days_heading(), level=2, size=size * 1.2)
     page.table(
         words.columns(),
@@ -55,7 +63,7 @@ def _fill(
         ) as figure:
             draw_week(figure, found, weight_unit)
     page.heading(words.in_sum_heading(), level=2, size=size * 1.2)
-    for paragraph in paragraphs:
+    for paragraph in what.paragraphs[1:]:
         _paragraph(page, paragraph, size)
     page.paragraph(words.caution(), size=size - 1, quiet=True)
 

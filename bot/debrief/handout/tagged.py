@@ -99,11 +99,11 @@ class TaggedPage:
 
     def heading(self, text: str, *, level: int, size: float) -> None:
         self._gap(size * 0.12)
-        self._block(f"H{level}", text, size=size, bold=True)
+        self._block(f"H{level}", text, Letters(size, bold=True))
         self._gap(size * 0.08)
 
     def paragraph(self, text: str, *, size: float, quiet: bool = False) -> None:
-        self._block("P", text, size=size, quiet=quiet)
+        self._block("P", text, Letters(size, colour=QUIET if quiet else INK))
         self._gap(size * 0.12)
 
     def points(self, lines: Sequence[str], *, size: float) -> None:
@@ -111,11 +111,11 @@ class TaggedPage:
         outer = self._tree.add(1, "L", None, None)
         for line in lines:
             item = self._tree.add(1, "LI", outer, None)
-            self._font(size)
+            self._font(Letters(size))
             with self._marks("Lbl", item):
                 self._pdf.cell(4, size * 0.5, "–", new_x=XPos.RIGHT, new_y=YPos.TOP)
             body = self._tree.add(1, "LBody", item, None)
-            self._block("P", line, size=size, within=body)
+            self._block("P", line, Letters(size), within=body)
         self._gap(size * 0.12)
 
     def table(
@@ -128,7 +128,7 @@ class TaggedPage:
         for number, row in enumerate([head, *rows]):
             line = self._tree.add(1, "TR", outer, None)
             top = self._pdf.get_y()
-            self._font(size, bold=number == 0)
+            self._font(Letters(size, bold=number == 0))
             for column, (cell, share) in enumerate(zip(row, widths, strict=True)):
                 kind = "TH" if number == 0 or column == 0 else "TD"
                 # Words keep away from the figures that end before them.
@@ -169,22 +169,21 @@ class TaggedPage:
                 font.close()
 
     def _block(
-        self, kind: str, text: str, *, size: float, bold: bool = False, quiet: bool = False,
-        within: StructElem | None = None,
-    ) -> None:  # fmt: skip
+        self, kind: str, text: str, letters: Letters, *, within: StructElem | None = None
+    ) -> None:
         """One that is `within` a list is set in from its dash."""
         indent = 0 if within is None else 4
-        self._font(size, bold=bold, quiet=quiet)
+        self._font(letters)
         self._pdf.set_x(MARGIN_MM + indent)
         with self._marks(kind, within):
             self._pdf.multi_cell(
-                self._pdf.epw - indent, size * 0.5, text.replace(" %", _PERCENT), align="L",
+                self._pdf.epw - indent, letters.size * 0.5, text.replace(" %", _PERCENT), align="L",
                 new_x=XPos.LMARGIN, new_y=YPos.NEXT,
             )  # fmt: skip
 
-    def _font(self, size: float, *, bold: bool = False, quiet: bool = False) -> None:
-        self._pdf.set_font(FAMILY, "B" if bold else "", size)
-        self._pdf.set_text_color(*(QUIET if quiet else INK))
+    def _font(self, letters: Letters) -> None:
+        self._pdf.set_font(FAMILY, "B" if letters.bold else "", letters.size)
+        self._pdf.set_text_color(*letters.colour)
 
     def _gap(self, millimetres: float) -> None:
         self._pdf.set_xy(MARGIN_MM, self._pdf.get_y() + millimetres)

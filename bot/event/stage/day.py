@@ -121,10 +121,10 @@ def _transplanted(day: StageDay, earlier: EventRow, event: EventRow) -> StageDay
     )
 
 
-def move(
-    turn: Turn, profile: AthleteProfile, event: EventRow, row: StageRow, minutes: int, by: Person
-) -> None:
+def move(turn: Turn, profile: AthleteProfile, event: EventRow, minutes: int, by: Person) -> None:
     """The classes still ahead come so much later, or earlier: the rest of the day anew."""
+    row = stage_row(turn.session, event)
+    assert row is not None
     before = _before(row)
     day = day_of(row).moved(timedelta(minutes=minutes), turn.now)
     _plan(turn, profile, event, row, day)

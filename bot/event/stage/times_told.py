@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from functools import partial
+from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from bot.core.chat.outbox import Button, Buttons
@@ -41,22 +42,28 @@ def heard(turn: Turn, person: Person, text: str) -> bool:
     if not may_be_of_stage(text):
         return False
     found = whose(turn, person, text, parse_stage_word)
-    return found is not None and set_by_word(turn, person, *found)
+    return found is not None and set_by_word(turn, person, found)
 
 
-def set_by_word(
-    turn: Turn, person: Person, profile: AthleteProfile, event: EventRow, word: StageWord
-) -> bool:
+class TimesTold(NamedTuple):
+    """Whose classes are told of, at which event, and what."""
+
+    profile: AthleteProfile
+    event: EventRow
+    word: StageWord
+
+
+def set_by_word(turn: Turn, person: Person, told: TimesTold) -> bool:
     """Begin the questions for the day with that, or change the day that runs; whether it could be."""
-    row = stage_day.stage_row(turn.session, event)
+    row = stage_day.stage_row(turn.session, told.event)
     if row is None or row.cancelled_at is not None:
-        return _begin(turn, person, profile, event, word)
-    return stage_day.running(row, turn.context) and _change(turn, person, profile, event, row, word)
+        return _begin(turn, person, told)
+    return stage_day.running(row, turn.context) and _change(turn, person, told, row)
 
 
 def whose(
     turn: Turn, person: Person, text: str, read: Callable[[str, str], StageWord | None]
-) -> tuple[AthleteProfile, EventRow, StageWord] | None:
+) -> TimesTold | None:
     """Whose classes are told of, and what: one's own, the named athlete's, or the only one's.
 
     For a coach that looks up each athlete's event, so whether it may be such word is asked before.
@@ -65,7 +72,7 @@ def whose(
     event = current_event(turn.session, own.person_id) if own is not None else None
     if own is not None and event is not None:
         word = read(text, language())
-        return (own, event, word) if word is not None else None
+        return TimesTold(own, event, word) if word is not None else None
     coached = views.coached(turn.session, person)
     told = [(one, _without_name(turn, one, text)) for one in coached]
     named = [(one, rest) for one, rest in told if rest is not None]
@@ -75,7 +82,7 @@ def whose(
     profile, rest = meant[0]
     event = current_event(turn.session, profile.person_id)
     word = read(rest or "", language())
-    return (profile, event, word) if event is not None and word is not None else None
+    return TimesTold(profile, event, word) if event is not None and word is not None else None
 
 
 def _without_name(turn: Turn, profile: AthleteProfile, text: str) -> str | None:
@@ -88,10 +95,9 @@ def _without_name(turn: Turn, profile: AthleteProfile, text: str) -> str | None:
     return text[: match.start()] + text[joint.end() if joint is not None else match.end() :]
 
 
-def _begin(
-    turn: Turn, person: Person, profile: AthleteProfile, event: EventRow, word: StageWord
-) -> bool:
+def _begin(turn: Turn, person: Person, told: TimesTold) -> bool:
     """The questions for the day, begun with what was told; whether that was enough to begin with."""
+    profile, event, word = told
     if word.which not in (0, 1) or not word.clocks:
         return False
     first, *later = [f"{clock:%H:%M}" for clock in word.clocks]
@@ -106,14 +112,8 @@ def _begin(
     return True
 
 
-def _change(
-    turn: Turn,
-    person: Person,
-    profile: AthleteProfile,
-    event: EventRow,
-    row: StageRow,
-    word: StageWord,
-) -> bool:
+def _change(turn: Turn, person: Person, told: TimesTold, row: StageRow) -> bool:
+    profile, event, word = told
     day = stage_day.day_of(row)
     stages = _changed(day.stages, word, event, turn.now)
     if stages is None:
@@ -241,7 +241,7 @@ def tapped(turn: Act, pressed: Told) -> None:
     except ValueError:  # no button of ours
         clocks = ()
     word = StageWord(pressed.which, clocks=clocks)
-    done = bool(clocks) and set_by_word(turn, turn.person, *found, word)
+    done = bool(clocks) and set_by_word(turn, turn.person, TimesTold(*found, word))
     answer(turn, "" if done else words.day_not_here())
 
 

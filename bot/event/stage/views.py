@@ -18,6 +18,8 @@ from bot.event.stage import look as stage_look
 from bot.event.stage import words
 from bot.event.stage.flow import STAGE, stage_day_of
 from bot.people.people import (
+    approvers,
+    athletes_seen_by,
     get_person,
     is_own_coach,
     name_of,
@@ -25,7 +27,6 @@ from bot.people.people import (
     profile_of,
     speaking_to,
 )
-from bot.people.rights import approvers, athletes_seen_by
 from bot.people.telling import Said, answer, rewrite, say_to
 from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -231,7 +232,7 @@ def _move(
         text = words.day_over() if row is not None else words.not_set()
         say_to(turn, person, text)
         return
-    stage_day.move(turn, profile, event, row, minutes, person)
+    stage_day.move(turn, profile, event, minutes, person)
     for reader in (person, *others(turn.session, person, profile)):
         lead = partial(words.moved, minutes, person.first_name, own=reader.id == person.id)
         say_day(turn, reader, profile, lead=lead, rest=True)
@@ -306,10 +307,9 @@ def _view(
         for entry, done in stage_day.entries_of(row)
         if (resting is None or done or entry.kind is not Kind.PUMP) and not (rest and done)
     ]
-    text = words.timetable(
-        name_of(turn.session, id), entries, event.zone,
-        len(row.facts["stages"]), own=reader.id == id, home_zone=profile.zone,
-    )  # fmt: skip
+    name = name_of(turn.session, id)
+    head = words.timetable_head(name, event.zone, own=reader.id == id, home_zone=profile.zone)
+    text = f"{head}\n\n{words.timetable(entries, event.zone, len(row.facts['stages']))}"
     if resting is not None:
         text = f"{resting}\n\n{text}"
     keys = []

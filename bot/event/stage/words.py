@@ -184,16 +184,7 @@ def so_far(answers: Mapping[str, Any]) -> str:
 # The timetable
 
 
-def timetable(
-    name: str,
-    entries: Sequence[tuple[Entry, bool]],
-    zone: str,
-    classes: int,
-    *,
-    own: bool,
-    home_zone: str | None = None,
-) -> str:
-    """`entries`: each with whether it is done."""
+def timetable_head(name: str, zone: str, *, own: bool, home_zone: str | None) -> str:
     head = (
         tr("Your day, backwards from the stage.")
         if own
@@ -201,6 +192,11 @@ def timetable(
     )
     if home_zone not in (None, zone):
         head += " " + tr("Clocks of {zone}.", zone=zone)
+    return head
+
+
+def timetable(entries: Sequence[tuple[Entry, bool]], zone: str, classes: int) -> str:
+    """`entries`: each with whether it is done."""
     days = {entry.at.astimezone(ZoneInfo(zone)).date() for entry, _ in entries}
     lines = []
     shown: date | None = None
@@ -210,7 +206,7 @@ def timetable(
             lines.append(f"{figures.long_day(local)}:")
             shown = local
         lines.append(f"{'✓ ' if done else ''}{clock(entry.at, zone)}  {line(entry, classes)}")
-    return f"{head}\n\n" + "\n".join(lines)
+    return "\n".join(lines)
 
 
 habits = Sentence(

@@ -188,14 +188,14 @@ def _word(name: str) -> re.Pattern[str]:
 def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) -> None:
     """Once more later, for what was on its way just now."""
     agenda.put(
-turn.session,
-agenda.Named(Subject.COACH(coach_id), turn.now.date(), FORGET(who.athlete_id)),
-due_at=turn.now + LOOK_AGAIN_AFTER,
-payload={
+        turn.session,
+        agenda.Named(Subject.COACH(coach_id), turn.now.date(), FORGET(who.athlete_id)),
+        due_at=turn.now + LOOK_AGAIN_AFTER,
+        payload={
             "chats": sorted(chats), "name": who.name, "alerts": sorted(who.alerts),
             "decisions": sorted(who.decisions), "questions": sorted(who.questions),
         },
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:

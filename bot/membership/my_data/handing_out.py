@@ -140,14 +140,14 @@ def hand_out(turn: Act) -> None:
     profile = profile_of(turn.session, turn.person.id)
     zone = zone_of_coach(turn.session, turn.person) or (profile.zone if profile else None) or "UTC"
     send_document(
-turn,
-chat_id=turn.person.chat_id,
-document={
+        turn,
+        chat_id=turn.person.chat_id,
+        document={
             "make": MAKE, "person": turn.person.id,
             "day": turn.now.astimezone(ZoneInfo(zone)).date().isoformat(),
         },
-caption=words.caption(keep_days=turn.context.keep_traffic_days),
-)  # fmt: skip
+        caption=words.caption(keep_days=turn.context.keep_traffic_days),
+    )  # fmt: skip
 
 
 def make(turn: Turn, named: dict[str, Any]) -> Document | None:

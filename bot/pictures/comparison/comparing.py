@@ -188,16 +188,16 @@ def _send_picture(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> N
     compared = _compared(turn, asked, chosen)
     # The values go along, so that picture and words agree however late they are sent.
     send_pictures(
-turn,
-chat_id=asked.viewer.chat_id,
-caption=words.caption(compared),
-pictures=[
+        turn,
+        chat_id=asked.viewer.chat_id,
+        caption=words.caption(compared),
+        pictures=[
             {
                 "make": MAKE, "reader": asked.viewer.id, "athlete": asked.profile.person_id,
                 "compared": _values.dump_python(compared, mode="json"),
             }
         ],
-)  # fmt: skip
+    )  # fmt: skip
 
 
 # Photos of the same morning
@@ -246,10 +246,10 @@ def _send_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows], days_
     compared = _compared(turn, asked, chosen)
     date_of = {letter: week.event_day for letter, week in compared.lettered()}
     send_pictures(
-turn,
-chat_id=asked.viewer.chat_id,
-caption=words.photos_caption(days_out, compared.lettered()),
-pictures=[
+        turn,
+        chat_id=asked.viewer.chat_id,
+        caption=words.photos_caption(days_out, compared.lettered()),
+        pictures=[
             {
                 "make": "photo-row",
                 "photos": [row.id for row in photos[days_out, pose].values()],
@@ -260,7 +260,7 @@ pictures=[
             }
             for pose in poses
         ],
-)  # fmt: skip
+    )  # fmt: skip
 
 
 _OTHERS: dict[str, Callable[[ChatTurn, Asked, Sequence[WeekRows]], None]] = {

@@ -13,7 +13,7 @@ from bot.pictures.comparison import words
 from bot.pictures.comparison.words import Compared, ComparedWeek
 from bot.pictures.week_picture import words as week_words
 from bot.pictures.week_picture.layout import EYES, eye_boxes
-from bot.pictures.week_picture.panels import bar, planned_bar
+from bot.pictures.week_picture.panels import SET, TAKEN, bar, planned_bar
 from bot.pictures.week_picture.values import ChartDay
 from engine.values.plan import PLAN_DAYS
 
@@ -201,8 +201,8 @@ def _carbs(strip: Strip) -> None:
         x = strip.middle(day.days_out)
         stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(strip.page, x, bottom, (day.planned_carb_g or 0) * tall)
-        bar(strip.page, (x, bottom), (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
-        bar(strip.page, (x, bottom), (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(strip.page, (x, bottom), (day.set_carb_g or 0) * tall, SET)
+        bar(strip.page, (x, bottom), (day.eaten_carb_g or 0) * tall, TAKEN)
         if stands is not None:
             strip.page.words(
                 (x, strip.top + 22), week_words.carbs_label(stands), Letters(TEXT - 2, bold=True),
@@ -229,7 +229,7 @@ def _water(strip: Strip) -> None:
     for day in strip.week.days:
         x = strip.middle(day.days_out)
         planned_bar(strip.page, x, bottom, (day.planned_water_l or 0) * tall)
-        bar(strip.page, (x, bottom), (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(strip.page, (x, bottom), (day.water_l or 0) * tall, TAKEN)
         if day.water_l is not None:
             figure = week_words.water_label(day.water_l, strip.all.volume_unit)
             strip.page.words((x, strip.top + 24), figure, Letters(TEXT - 2))

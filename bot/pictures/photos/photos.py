@@ -30,11 +30,11 @@ from bot.people.people import (
     get_profile,
     local_date,
     name_of,
+    others_coaching,
     profile_of,
     record,
     speaking_to,
 )
-from bot.people.rights import others_coaching
 from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.buttons import (
     ON_PHOTO,
@@ -173,17 +173,17 @@ def send_morning(turn: Turn, to: Person, profile: AthleteProfile, rows: list[Pho
     shown = rows[:MOST_IN_AN_ALBUM]
     with speaking_to(to):
         send_pictures(
-turn,
-chat_id=to.chat_id,
-pictures=[photo_rows.named(row) for row in shown],
-caption=words.caption(
+            turn,
+            chat_id=to.chat_id,
+            pictures=[photo_rows.named(row) for row in shown],
+            caption=words.caption(
                 name_of(turn.session, profile.person_id),
                 when(turn.session, profile.person_id, day),
                 list(dict.fromkeys(row.pose for row in shown)),
                 photo_rows.numbers(turn.session, profile, day),
             ),
-how=SILENTLY,
-)  # fmt: skip
+            how=SILENTLY,
+        )  # fmt: skip
 
 
 def show_own(turn: Act) -> None:

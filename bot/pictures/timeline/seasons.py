@@ -107,13 +107,13 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
         return
     # The values go along, so that picture and words agree however late they are sent.
     send_pictures(
-turn,
-chat_id=reader.chat_id,
-caption=words.caption(season),
-pictures=[
+        turn,
+        chat_id=reader.chat_id,
+        caption=words.caption(season),
+        pictures=[
             {
                 "make": MAKE, "reader": reader.id, "athlete": profile.person_id,
                 "season": _values.dump_python(season, mode="json"),
             }
         ],
-)  # fmt: skip
+    )  # fmt: skip

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from typing import NamedTuple
 
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, Point
@@ -198,8 +199,8 @@ def _carbs(on: Drawing) -> None:
         middle = on.columns.middle(day)
         stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(page, middle, bottom, (day.planned_carb_g or 0) * tall)
-        bar(page, (middle, bottom), (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
-        bar(page, (middle, bottom), (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(page, (middle, bottom), (day.set_carb_g or 0) * tall, SET)
+        bar(page, (middle, bottom), (day.eaten_carb_g or 0) * tall, TAKEN)
         if stands is not None:
             page.words(
                 (middle, figures), words.carbs_label(stands),
@@ -234,7 +235,7 @@ def _water(on: Drawing) -> None:
     for day in week.days:
         middle = on.columns.middle(day)
         planned_bar(page, middle, bottom, (day.planned_water_l or 0) * tall)
-        bar(page, (middle, bottom), (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        bar(page, (middle, bottom), (day.water_l or 0) * tall, TAKEN)
         if day.water_l is not None:
             page.words(
                 (middle, figures), words.water_label(day.water_l, week.volume_unit), Letters(TEXT),
@@ -251,15 +252,24 @@ def planned_bar(page: Canvas, middle: float, bottom: float, height: float) -> No
         )  # fmt: skip
 
 
-def bar(
-    page: Canvas, foot: Point, height: float, *, width: float, fill: str, above: int = 3
-) -> None:
+class Bar(NamedTuple):
+    """How a filled bar looks; one that stands before another is `above` it."""
+
+    width: float
+    fill: str
+    above: int
+
+
+SET, TAKEN = Bar(56, c.GREEN, 3), Bar(20, c.INK, 4)
+
+
+def bar(page: Canvas, foot: Point, height: float, looks: Bar) -> None:
     """A filled bar; none for nothing."""
     middle, bottom = foot
     if height:
         page.box(
-            Area(middle - width / 2, bottom - height, width, height),
-            Paint(fill=fill, edge=c.INK, line=4), above=above,
+            Area(middle - looks.width / 2, bottom - height, looks.width, height),
+            Paint(fill=looks.fill, edge=c.INK, line=4), above=looks.above,
         )  # fmt: skip
 
 

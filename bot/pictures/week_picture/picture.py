@@ -86,16 +86,16 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
         return
     # The values go along, so that picture and words agree however late they are sent.
     send_pictures(
-turn,
-chat_id=reader.chat_id,
-caption=words.caption(week, own=own),
-pictures=[
+        turn,
+        chat_id=reader.chat_id,
+        caption=words.caption(week, own=own),
+        pictures=[
             {
                 "make": MAKE, "reader": reader.id, "athlete": profile.person_id,
                 "week": _values.dump_python(week, mode="json"),
             }
         ],
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def _before(weeks: Sequence[WeekRows], rows: WeekRows) -> Before | None:

@@ -119,22 +119,20 @@ def _odds(page: Canvas, week: ChartWeek, odds: ChartOdds, top: float) -> None:
     width = (RIGHT - 20) / TEN
     told = [look for look, tenths in looks for _ in range(tenths)]
     for number, look in enumerate(told):
-        _odds_box(page, look, 20 + number * width, top + ODDS_BOXES, width - 10, 46)
+        _odds_box(page, look, Area(20 + number * width, top + ODDS_BOXES, width - 10, 46))
     y = top + ODDS_KEYS
     for (look, tenths), x in zip(looks, (20, 320, 620), strict=True):
-        _odds_box(page, look, x, y - 17, 34, 34)
+        _odds_box(page, look, Area(x, y - 17, 34, 34))
         room = 240 if x < 620 else WIDTH - 10 - x - 46
         label = words.odds_label(look, tenths)
         page.words((x + 46, y), label, Letters(TEXT, bold=True), align="left", room=room)
 
 
-def _odds_box(
-    page: Canvas, look: str, left: float, top: float, width: float, height: float
-) -> None:
+def _odds_box(page: Canvas, look: str, area: Area) -> None:
     """Hatched for flat, solid for full, solid with a bar across for spilled over."""
     flat = look == "flat"
     page.box(
-        Area(left, top, width, height),
+        area,
         Paint(
             fill=None if flat else c.QUIET,
             edge=c.QUIET if flat else c.INK,
@@ -143,5 +141,6 @@ def _odds_box(
         ),
     )
     if look == "spilled":
+        left, top, width, height = area
         middle = top + height / 2
         page.line([(left, middle), (left + width, middle)], colour=c.INK, width=14, above=4)

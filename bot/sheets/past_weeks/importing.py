@@ -57,14 +57,14 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
     form = pressed.format
     if form in layout.FORMATS:
         send_document(
-turn,
-chat_id=turn.person.chat_id,
-document={
+            turn,
+            chat_id=turn.person.chat_id,
+            document={
                 "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
                 "last": (local_date(profile, turn.context) - DAY).isoformat(),
             },
-caption=words.caption(name, self_coached=self_coached),
-)  # fmt: skip
+            caption=words.caption(name, self_coached=self_coached),
+        )  # fmt: skip
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]
@@ -130,7 +130,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         _say_wrong(turn, coach, wrong)
         return
     lines = [
-        words.line(week.kind, week.day, mornings_of(week), *load_of(profile, week), week.look)
+        words.line(week.kind, week.day, mornings_of(week), load_of(profile, week), week.look)
         for week in outcome.weeks
     ]
     asking.open_question(

@@ -12,7 +12,7 @@ from datetime import date
 from functools import partial
 from typing import Any
 
-from bot.sheets.format.opening import MOST_COLUMNS, Cell, Content, Grid, name_of
+from bot.sheets.format.opening import MOST_COLUMNS, Content, Grid, name_of
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import layout as at
 from bot.sheets.past_weeks.cells import CLOCKED, READERS, Told
@@ -151,7 +151,7 @@ def _lines(
                 if key == at.DATE or (key == at.EVENT_DAY and not events):
                     found.append(Wrong(where, "empty"))
                 continue
-            value = _value(cell, column, unit, where, today, found)
+            value = _value(Told(cell, unit, today), column, where, found)
             if value is None:
                 continue
             if key == at.DATE:
@@ -167,10 +167,9 @@ def _lines(
             yield _Line(row, dates, events, figures | {at.KIND: carried[at.KIND]})
 
 
-def _value(
-    cell: Cell, column: Column, unit: str, where: str, today: date, found: list[Wrong]
-) -> Any:
+def _value(told: Told, column: Column, where: str, found: list[Wrong]) -> Any:
     """What a cell says; None, and what is wrong noted, where it cannot be read."""
+    cell = told.cell
     # A night of "7:30" is a time of day to a spreadsheet program.
     timed = column.reads is Reads.HOURS and CLOCKED.fullmatch(cell.text)
     if cell.content in (Content.FORMULA, Content.TRUTH, Content.ERROR) or (
@@ -179,7 +178,7 @@ def _value(
         found.append(Wrong(where, cell.content.value, {"given": cell.text}))
         return None
     try:
-        return READERS[column.reads](Told(cell, unit, today))
+        return READERS[column.reads](told)
     except ParseError as error:
         why = "past-date" if column.reads is Reads.DAY else error.code.value
         found.append(Wrong(where, why, error.facts | {"given": cell.text}))

@@ -65,9 +65,10 @@ def _other_unit() -> str:
 
 
 def line(
-    kind: str, day: date, mornings: int, load_days: Sequence[int], load_g: float, look: str | None
+    kind: str, day: date, mornings: int, load: tuple[Sequence[int], float], look: str | None
 ) -> str:
-    """One week in the dry run."""
+    """One week in the dry run. `load`: on which days out, and how much of it (g)."""
+    load_days, load_g = load
     said = tr(
         "{kind}, {day}: {mornings}, load {load}",
         kind=figures.capital(event_name(kind)),

@@ -127,15 +127,15 @@ def _send(
         return
     zone = zone_of_coach(turn.session, turn.person) or profiles[0].zone or "UTC"
     send_document(
-turn,
-chat_id=turn.person.chat_id,
-caption=caption,
-document={
+        turn,
+        chat_id=turn.person.chat_id,
+        caption=caption,
+        document={
             "make": MAKE, "format": form, "reader": turn.person.id,
             "athlete": None if whose is Whose.ALL else profiles[0].person_id,
             "day": turn.now.astimezone(ZoneInfo(zone)).date().isoformat(),
         },
-)  # fmt: skip
+    )  # fmt: skip
 
 
 def _anything(session: Session, profiles: Sequence[AthleteProfile]) -> bool:
