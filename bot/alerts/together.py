@@ -19,7 +19,7 @@ from bot.words.figures import capital
 from bot.words.names import symptom_names
 from engine.decision.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
-from engine.safety.after_show import LOOKED_AT
+from engine.safety.weight import LOOKED_AT
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
 # Findings that are made of what was said of these.

@@ -26,7 +26,7 @@ from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
-from engine.safety.after_show import after_show_flags
+from engine.safety.weight import after_show_flags
 from engine.symptoms import Symptom, screen
 from engine.values.plan import PLAN_DAYS
 

@@ -1,8 +1,9 @@
 """Files that people sent, fetched outside any transaction and handed to the use cases in one.
 
-A row is taken under a lease, so a crash while downloading leaves it to be taken again, and several
-processes do not fetch the same file. What cannot be had after a few attempts, or is larger than it
-may be, is told to the person; the row never hangs.
+A row is taken under a lease of seconds that is renewed while its file is on its way, so that several
+processes do not fetch the same, and one that a killed process was at is taken again soon. Should two
+fetch one after all, the first hands it over. What cannot be had after a few attempts, or is larger
+than it may be, is told to the person; the row never hangs.
 """
 
 from __future__ import annotations
@@ -27,8 +28,8 @@ from bot.store.tables.traffic import FetchRow
 from bot.telegram.transport import Transport
 
 AT_ONCE = 4
-ATTEMPTS = 5
-LEASE = timedelta(minutes=2)
+ATTEMPTS, MOST_ATTEMPTS = 5, 10
+LEASE, RENEWED_EVERY_S = timedelta(seconds=5), 2.0
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=2), timedelta(minutes=1)
 LOOK_AGAIN_S = 1.0
 
@@ -62,18 +63,38 @@ class Fetcher:
     async def step(self) -> int:
         """Fetch a handful of what waits, and hand it over. Returns how many rows were taken."""
         rows = await asyncio.to_thread(self._claim)
-        await asyncio.gather(*(self._fetch(row) for row in rows))
+        if rows:
+            underway = {id_of(row) for row in rows}
+            renewing = asyncio.create_task(self._keep(underway))
+            try:
+                await asyncio.gather(*(self._fetch(row, underway) for row in rows))
+            finally:
+                renewing.cancel()
         return len(rows)
 
     async def _step_and_wait(self) -> None:
         if not await self.step():
             await wait_for(self.wake, self._clock, LOOK_AGAIN_S)
 
-    async def _fetch(self, row: FetchRow) -> None:
+    async def _keep(self, underway: set[int]) -> None:
+        """Renew the lease of what is underway, until that is over; tried again where it fails."""
+        while True:
+            await self._clock.sleep(RENEWED_EVERY_S)
+            try:
+                await asyncio.to_thread(self._renew, frozenset(underway))
+            except Exception as error:
+                _log.warning("a lease could not be renewed", error=error_name(error))
+
+    def _renew(self, rows: frozenset[int]) -> None:
+        mine = update(FetchRow).where(col(FetchRow.id).in_(rows), col(FetchRow.status) == "waiting")
+        with claiming(self._engine) as session:
+            session.connection().execute(mine.values(not_before=self._clock.now() + LEASE))
+
+    async def _fetch(self, row: FetchRow, underway: set[int]) -> None:
         outcome: object = None
         try:
-            content = await self._transport.download(row.file_id, row.most_bytes)
-            outcome = await asyncio.to_thread(self._use_cases.unpack, row, content, self._context())
+            if row.attempts <= MOST_ATTEMPTS:  # with each of so many it has taken its process along
+                outcome = await self._content_of(row)
         except (BadRequest, Forbidden) as error:  # too large, or no longer there
             _log.warning("a file cannot be had", kind=row.kind, error=error_name(error))
         except (TelegramError, OSError) as error:
@@ -86,7 +107,13 @@ class Fetcher:
             if row.attempts < ATTEMPTS:
                 await asyncio.to_thread(self._later, row, error)
                 return
+        finally:
+            underway.discard(id_of(row))
         await self._hand_over(row, outcome)
+
+    async def _content_of(self, row: FetchRow) -> object:
+        content = await self._transport.download(row.file_id, row.most_bytes)
+        return await asyncio.to_thread(self._use_cases.unpack, row, content, self._context())
 
     async def _hand_over(self, row: FetchRow, outcome: object) -> None:
         def work(session: Session) -> None:
@@ -131,7 +158,7 @@ class Fetcher:
             if open_row is None or open_row.status != "waiting":
                 return
             open_row.problem = error_name(error)
-            if open_row.attempts > 2 * ATTEMPTS:  # the use case itself fails again and again
+            if open_row.attempts > MOST_ATTEMPTS:  # the use case itself fails again and again
                 open_row.status = "failed"
             open_row.not_before = self._clock.now() + retry_span(
                 open_row.attempts, FIRST_RETRY, LONGEST_RETRY

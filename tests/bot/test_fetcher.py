@@ -19,7 +19,7 @@ from bot.store.db import transaction
 from bot.store.prune import prune_traffic
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import FetchRow
-from bot.telegram.fetcher import ATTEMPTS, Fetcher
+from bot.telegram.fetcher import ATTEMPTS, MOST_ATTEMPTS, Fetcher
 from bot.telegram.transport import TooLarge
 from tests.support.line import Line
 
@@ -117,9 +117,39 @@ def test_what_a_crash_left_underway_is_fetched_again_after_its_lease(desk: Desk)
     desk.order()
     assert len(desk.fetcher()._claim()) == 1
     assert desk.step() == 0
-    desk.clock.advance(timedelta(minutes=3))
+    desk.clock.advance(timedelta(seconds=5))
     assert desk.step() == 1
     assert desk.came == [("sheet", "hello")]
+
+
+def test_a_file_that_takes_long_to_come_is_fetched_by_nobody_else_meanwhile(desk: Desk) -> None:
+    desk.order()
+    quick = desk.line.download
+
+    async def slow(file_id: str, most_bytes: int) -> bytes:
+        await desk.clock.sleep(60)
+        return await quick(file_id, most_bytes)
+
+    async def play() -> None:
+        desk.line.download = slow  # type: ignore[method-assign]
+        fetching = asyncio.ensure_future(desk.fetcher().step())
+        for _ in range(30):
+            while desk.clock.sleepers < 2 and not fetching.done():  # the line and the lease
+                await asyncio.sleep(0)
+            assert desk.fetcher()._claim() == []
+            desk.clock.advance(timedelta(seconds=2))
+        await fetching
+
+    asyncio.run(play())
+    assert desk.came == [("sheet", "hello")]
+
+
+def test_a_file_that_ends_whoever_reads_it_is_given_up_unread(desk: Desk) -> None:
+    desk.order()
+    with transaction(desk.engine) as session:
+        session.get_one(FetchRow, 1).attempts = MOST_ATTEMPTS
+    desk.step()
+    assert desk.came == [("sheet", None)] and desk.statuses() == ["failed"]
 
 
 def test_a_file_that_trips_the_program_does_not_hang(desk: Desk) -> None:
