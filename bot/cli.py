@@ -11,8 +11,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from bot.operation import commands
-from bot.operation.causes import cause
-from bot.operation.installation import DatabaseAwayError, DatabaseUnusableError
+from bot.operation.installation import DatabaseAwayError, DatabaseUnusableError, cause
 from bot.settings import Settings, SettingsError, load_settings
 
 Command = Callable[[Settings, argparse.Namespace], int]
