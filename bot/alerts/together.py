@@ -11,8 +11,7 @@ from bot.alerts.delivery import TOGETHER, WITHIN
 from bot.alerts.words_advice import advice, under_a_warning
 from bot.core.turn import Turn
 from bot.people.coach_settings import moment_for
-from bot.people.people import name_of
-from bot.people.rights import others_coaching
+from bot.people.people import name_of, others_coaching
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.words.figures import capital
