@@ -22,14 +22,14 @@ from bot.core.timing.clock_watch import ClockWatch
 from bot.core.timing.duties import Duties
 from bot.core.timing.waiting import growing_pause, keep_going
 from bot.core.turn import Context
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.settings import PREFIX, Settings, SettingsError
 from bot.store.db import in_transaction, make_engine
 from bot.store.moved import moved_to, sentence
 from bot.store.prune import prune_traffic
 from bot.store.tables import setting
 from bot.telegram.fetcher import Fetcher
-from bot.telegram.intake import Poller, Webhook, announce_polling, announce_webhook
+from bot.telegram.intake import Intake, Poller, Webhook, announce_polling, announce_webhook
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.transport import TelegramTransport, Transport
@@ -74,17 +74,14 @@ class App:
             Uploads(engine, use_cases, self.context),
         )
         self.fetcher = Fetcher(
-            engine, transport, use_cases, clock, self.context, self.sender.wake.set
+            Runtime(engine, use_cases, clock, self.context), transport, self.sender.wake.set
         )
         self.worker = Worker(
-            engine,
-            use_cases,
-            clock,
-            self.context,
+            Runtime(engine, use_cases, clock, self.context),
             threads=settings.worker_threads,
             handled=self._handled,
         )
-        self.duties = Duties(engine, use_cases, clock, self.context, self.sender.wake.set)
+        self.duties = Duties(Runtime(engine, use_cases, clock, self.context), self.sender.wake.set)
 
         self.watch = Watch(engine, clock, transport, settings.operator_chat)
 
@@ -202,10 +199,8 @@ class App:
             await self._listen_until(stop, url, secret.get_secret_value())
 
     async def _listen_until(self, stop: asyncio.Event, url: str, secret: str) -> None:
-        webhook = Webhook(
-            self._engine, self._clock, self._came_in, path=urlsplit(url).path,
-            secret=secret, how_urgent=self._how_urgent,
-        )  # fmt: skip
+        intake = Intake(self._engine, self._clock, self._how_urgent)
+        webhook = Webhook(intake, self._came_in, path=urlsplit(url).path, secret=secret)
         try:
             port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
             await self._once_reached(lambda: announce_webhook(self._transport, url, secret), stop)

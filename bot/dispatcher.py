@@ -32,6 +32,8 @@ from bot.people import coach_settings, locks
 from bot.people.changes import Follows, following
 from bot.people.people import (
     example_of,
+    given_to,
+    is_first_coach,
     is_own_coach,
     is_second_contact,
     own_athlete,
@@ -42,7 +44,6 @@ from bot.people.people import (
     speaking_to,
     touch_person,
 )
-from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import answer, say_to
 from bot.reachability import reachability
 from bot.safety import watch as safety_watch

@@ -7,8 +7,7 @@ from pathlib import PurePath
 from sqlmodel import Session
 
 from bot.core.turn import ChatTurn, Context, SentFile, Turn
-from bot.people.people import get_person, profile_of, speaking_to
-from bot.people.rights import given_to
+from bot.people.people import get_person, given_to, profile_of, speaking_to
 from bot.people.telling import say_to
 from bot.pictures.photos import photos
 from bot.pictures.photos import words as photo_words

@@ -17,8 +17,7 @@ from bot.core.chat.outbox import Buttons
 from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import name_of, profile_of
-from bot.people.rights import others_coaching
+from bot.people.people import name_of, others_coaching, profile_of
 from bot.store.remembering import remembered_rows
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import AlertRow, CheckInRow

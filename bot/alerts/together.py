@@ -11,15 +11,14 @@ from bot.alerts.delivery import TOGETHER, WITHIN
 from bot.alerts.words_advice import advice, under_a_warning
 from bot.core.turn import Turn
 from bot.people.coach_settings import moment_for
-from bot.people.people import name_of
-from bot.people.rights import others_coaching
+from bot.people.people import name_of, others_coaching
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.words.figures import capital
 from bot.words.names import symptom_names
 from engine.decision.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
-from engine.safety.after_show import LOOKED_AT
+from engine.safety.weight import LOOKED_AT
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
 # Findings that are made of what was said of these.

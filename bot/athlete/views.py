@@ -25,8 +25,15 @@ from bot.dialogue import asking
 from bot.dialogue.flow import zone_of
 from bot.event import season
 from bot.people.changes import Change
-from bot.people.people import active, get_person, get_profile, is_own_coach, local_date, record
-from bot.people.rights import others_coaching
+from bot.people.people import (
+    active,
+    get_person,
+    get_profile,
+    is_own_coach,
+    local_date,
+    others_coaching,
+    record,
+)
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus

@@ -20,8 +20,15 @@ from bot.core.chat.outbox import Delivery, Topic, send_document
 from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Document, OnAthlete, Turn
-from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
-from bot.people.rights import athletes_seen_by
+from bot.people.people import (
+    athletes_of,
+    athletes_seen_by,
+    get_person,
+    name_of,
+    own_athlete,
+    profile_of,
+    speaking_to,
+)
 from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.event import CalendarRow

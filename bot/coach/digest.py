@@ -26,8 +26,7 @@ from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
 from bot.decision.words_target import reason
 from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
-from bot.people.people import get_person
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, get_person
 from bot.people.telling import say_to
 from bot.safety.alert_taps import settled_line
 from bot.store.base import id_of

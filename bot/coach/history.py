@@ -17,8 +17,7 @@ from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, profile_of
-from bot.people.rights import approvers
+from bot.people.people import approvers, get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event, current_plan, day_set

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import Any, NamedTuple
 
+from sqlalchemy import Engine
 from sqlmodel import Session
 
+from bot.core.timing.clock import Clock
 from bot.core.turn import ChatTurn, Context, Document, Incoming, Turn
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
 
@@ -58,3 +60,12 @@ class UseCases:
     # Loads what answers need and is slow to load, beside the first that comes in: within a transaction
     # everybody who writes would wait for it, and at the start it would be memory for nothing.
     load: Callable[[], None] = _nothing_more
+
+
+class Runtime(NamedTuple):
+    """What those who work off the queues share; `context` tells the world as it is when it is asked."""
+
+    engine: Engine
+    use_cases: UseCases
+    clock: Clock
+    context: Callable[[], Context]

@@ -15,8 +15,7 @@ from bot.core.turn import Turn
 from bot.debrief import flow_after_show
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF
 from bot.dialogue import asking
-from bot.people.people import get_person, local_date, profile_of
-from bot.people.rights import others_coaching
+from bot.people.people import get_person, local_date, others_coaching, profile_of
 from bot.people.telling import say_to
 from bot.safety.reports import Told, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -26,7 +25,7 @@ from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
-from engine.safety.after_show import after_show_flags
+from engine.safety.weight import after_show_flags
 from engine.symptoms import Symptom, screen
 from engine.values.plan import PLAN_DAYS
 

@@ -26,6 +26,7 @@ from bot.dialogue.flow import Flow
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,
+    is_first_coach,
     local_date,
     name_of,
     own_athlete,
@@ -33,7 +34,6 @@ from bot.people.people import (
     record,
     speaking_to,
 )
-from bot.people.rights import is_first_coach
 from bot.people.telling import answer, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person

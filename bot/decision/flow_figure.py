@@ -1,14 +1,16 @@
-"""A day's carbohydrate set by the coach's own word: typed, checked, and confirmed past a limit."""
+"""Carbohydrate by the coach's own word, for a day or held: checked, and confirmed past a limit."""
 
 from __future__ import annotations
 
-from datetime import date
+from collections.abc import Callable
+from datetime import date, timedelta
 
+from bot.decision import words_holding
 from bot.decision.signoff import words
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, yes_or_no
 from bot.words import invalid_answers
 from bot.words.figures import limit_label
-from engine.written.units import parse_grams
+from engine.written.units import ParseError, parse_grams, parse_number
 
 
 def past_limit(carb_g: float, limits: Answers) -> tuple[str, float] | None:
@@ -52,23 +54,28 @@ def read_figure(text: str, answers: Answers) -> float:
     return grams
 
 
-def _needs_confirming(answers: Answers) -> bool:
-    return "carb_g" in answers and past_limit(answers["carb_g"], answers["_limits"]) is not None
+def _sure(limits_of: Callable[[Answers], Answers]) -> Step:
+    """A second look where a figure passes one of the coach's own limits."""
 
+    def past(answers: Answers) -> tuple[str, float] | None:
+        return past_limit(answers["carb_g"], limits_of(answers))
 
-def _ask_sure(answers: Answers) -> str:
-    found = past_limit(answers["carb_g"], answers["_limits"])
-    assert found is not None
-    label, bound = found
-    return words.past_own_limit(answers["carb_g"], bound, label)
+    def ask(answers: Answers) -> str:
+        found = past(answers)
+        assert found is not None
+        label, bound = found
+        return words.past_own_limit(answers["carb_g"], bound, label)
 
+    def choices(answers: Answers) -> Choices:
+        anyway = Choice(words.set_anyway_button(answers["carb_g"]), "yes")
+        return ((anyway, Choice(words.rather_not_button(), "no")),)
 
-def _sure_choices(answers: Answers) -> Choices:
-    return (
-        (
-            Choice(words.set_anyway_button(answers["carb_g"]), "yes"),
-            Choice(words.rather_not_button(), "no"),
-        ),
+    return Step(
+        key="sure",
+        ask=ask,
+        read=yes_or_no,
+        choices=choices,
+        when=lambda answers: "carb_g" in answers and past(answers) is not None,
     )
 
 
@@ -97,8 +104,79 @@ REASON = Step(
 #: "_stands_g", "_limits" (carb_floor_g, carb_ceiling_g, load_room_g), "_rail" (low, high, sources).
 _STEPS = (
     Step(key="carb_g", ask=_ask, read_with=read_figure),
-    Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming),
+    _sure(lambda answers: answers["_limits"]),
     REASON,
 )
 OTHER_FIGURE = Flow(id="coach-figure", steps=_STEPS)  # the subject is the decision
 DAY_BY_HAND = Flow(id="coach-day", steps=_STEPS)  # the subject is the athlete
+
+
+# Holding an athlete at one figure
+
+
+def days_left(answers: Answers) -> int:
+    first, last = date.fromisoformat(answers["_first"]), date.fromisoformat(answers["_last"])
+    return (last - first).days + 1
+
+
+def last_day(answers: Answers) -> date:
+    """The last day of the hold that was answered for."""
+    return date.fromisoformat(answers["_first"]) + timedelta(days=answers["days"] - 1)
+
+
+def limits_of_hold(answers: Answers) -> Answers:
+    """The limits for each held day; what the load total leaves is shared among those held."""
+    last = last_day(answers).isoformat()
+    load: dict[str, float] = answers["_load"]
+    held = [day for day in load if answers["_first"] <= day <= last]
+    others = sum(carb_g for day, carb_g in load.items() if day not in held)
+    room = (answers["_limits"]["load_total_g"] - others) / len(held) if held else None
+    return {**answers["_limits"], "load_room_g": room}
+
+
+def _read_days(text: str, answers: Answers) -> int:
+    most = days_left(answers)
+    try:
+        days = parse_number(text, low=1, high=most)
+    except ParseError:
+        raise InvalidAnswer(words_holding.days_range(most)) from None
+    if not days.is_integer():
+        raise InvalidAnswer(words_holding.days_range(most))
+    return int(days)
+
+
+def _days_choices(answers: Answers) -> Choices:
+    most = days_left(answers)
+    few = tuple(
+        Choice(words_holding.days_button(days), str(days)) for days in (1, 2, 3) if days < most
+    )
+    return (few, (Choice(words_holding.to_the_end_button(most), str(most)),))
+
+
+def _ask_carbs(answers: Answers) -> str:
+    return words_holding.ask_carbs(answers["days"], last_day(answers), answers["_stands_g"])
+
+
+def _carb_choices(answers: Answers) -> Choices:
+    stands = answers["_stands_g"]
+    return ((Choice(words_holding.as_now_button(stands), f"{stands:g}"),),)
+
+
+#: Context: "_name", "_own", "_first" and "_last" (ISO: today and the event's day), "_stands_g",
+#: "_load" (load days, ISO, with what stands for each), "_limits" and "_rail" as for a figure.
+HOLD = Flow(
+    id="coach-hold",
+    steps=(
+        Step(
+            key="days",
+            ask=lambda answers: words_holding.ask_days(
+                answers["_name"], date.fromisoformat(answers["_last"]), self_coached=answers["_own"]
+            ),
+            read_with=_read_days,
+            choices=_days_choices,
+        ),
+        Step(key="carb_g", ask=_ask_carbs, read_with=read_figure, choices=_carb_choices),
+        _sure(limits_of_hold),
+        REASON,
+    ),
+)

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from bot.core.chat import cards
 from bot.core.chat.routes import COACHING, Duty, tap, view
-from bot.decision import buttons
+from bot.decision import buttons, holding
 from bot.decision.eye import looking
 from bot.decision.eye import words as eye_words
-from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.holding import holding
-from bot.decision.holding.flow import HOLD
+from bot.decision.flow_figure import DAY_BY_HAND, HOLD, OTHER_FIGURE
 from bot.decision.replay import what_if
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.decision.signoff import signoff

@@ -20,15 +20,17 @@ from bot.direct.flow import ALL, LEAVE, OTHER, OWN, PASS_ON, TO_ATHLETE
 from bot.people import coach_settings
 from bot.people.changes import Change
 from bot.people.people import (
+    athletes_seen_by,
     get_person,
+    given_to,
     is_own_coach,
     name_of,
+    others_coaching,
     own_athlete,
     profile_of,
     record,
     speaking_to,
 )
-from bot.people.rights import athletes_seen_by, given_to, others_coaching
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach

@@ -19,8 +19,15 @@ from bot.core.turn import OnAthlete, Turn
 from bot.event import words_season
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, name_of, profile_of, record
-from bot.people.rights import others_coaching
+from bot.people.people import (
+    get_person,
+    is_own_coach,
+    local_date,
+    name_of,
+    others_coaching,
+    profile_of,
+    record,
+)
 from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
@@ -169,7 +176,7 @@ def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
     agenda.cancel(turn.session, subject=subject(profile), kinds=[TAKE_OVER])
     for row in rows[:-1]:
         after = row.day + timedelta(days=1)
-        agenda.put(
+        agenda.put_in_rank(
             turn.session,
             agenda.Named(subject(profile), after, TAKE_OVER),
             rank=_LAST,

@@ -24,8 +24,14 @@ from bot.event.stage import times_told
 from bot.event.stage import views as stage_views
 from bot.food.list import rows_of
 from bot.people import coach_settings
-from bot.people.people import get_profile, has_agreed, local_date, profile_of
-from bot.people.rights import athletes_seen_by, others_coaching
+from bot.people.people import (
+    athletes_seen_by,
+    get_profile,
+    has_agreed,
+    local_date,
+    others_coaching,
+    profile_of,
+)
 from bot.people.telling import say_to
 from bot.safety import watch as safety_watch
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS

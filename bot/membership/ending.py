@@ -23,8 +23,7 @@ from bot.membership.buttons import END_NO, END_YES, LEAVE, IsSure, Sure
 from bot.membership.onboarding import onboarding
 from bot.membership.words import goes_on
 from bot.people.changes import Change
-from bot.people.people import get_person, get_profile, local_date, name_of, record
-from bot.people.rights import second_coaches
+from bot.people.people import get_person, get_profile, local_date, name_of, record, second_coaches
 from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.readiness import readiness as ready
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS

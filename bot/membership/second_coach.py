@@ -19,8 +19,16 @@ from bot.membership.buttons import SECOND_ASK, SECOND_END
 from bot.membership.flow_second import ONE, SECOND
 from bot.people.changes import Change
 from bot.people.coach_settings import zone_of_coach
-from bot.people.people import get_person, name_of, own_athlete, profile_of, record
-from bot.people.rights import covered, given_by, given_to
+from bot.people.people import (
+    covered,
+    get_person,
+    given_by,
+    given_to,
+    name_of,
+    own_athlete,
+    profile_of,
+    record,
+)
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach

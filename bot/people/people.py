@@ -1,4 +1,4 @@
-"""Who is who: looking people up, and whose athlete is whose."""
+"""Who is who: looking people up, whose athlete is whose, who stands beside a coach."""
 
 from __future__ import annotations
 
@@ -338,3 +338,66 @@ def active(turn: Turn, person: Person) -> AthleteProfile | None:
         text=common.not_active(profile.status, self_coached=is_own_coach(profile)),
     )
     return None
+
+
+_GIVEN_TO = (
+    select(SecondCoach)
+    .where(SecondCoach.person_id == bindparam("person"), _STANDING)
+    .order_by(col(SecondCoach.id))
+)
+
+
+def is_first_coach(coach: Person, profile: AthleteProfile) -> bool:
+    """Whether the relation itself is this person's: to end it, to bring in a second coach."""
+    return profile.coach_id == coach.id
+
+
+def athletes_seen_by(session: Session, coach: Person) -> list[AthleteProfile]:
+    """The coach's own athletes, then those of others that they have full rights on."""
+    own = athletes_of(session, coach)
+    found = {profile.person_id: profile for profile in own}
+    for row in given_to(session, coach):
+        if row.rights == Rights.FULL:
+            for profile in covered(session, row):
+                found.setdefault(profile.person_id, profile)
+    return list(found.values())
+
+
+def covered(session: Session, row: SecondCoach) -> list[AthleteProfile]:
+    """The athletes that a second coach was given, as far as they still are the first one's."""
+    athletes = athletes_of(session, get_person(session, row.coach_id))
+    return [one for one in athletes if row.athlete_id in (None, one.person_id)]
+
+
+def second_coaches(
+    session: Session, profile: AthleteProfile, *, rights: Rights | None = None
+) -> list[Person]:
+    """Who stands beside the coach of this athlete now, the earliest first."""
+    rows = beside(session, profile.coach_id)
+    theirs = [row for row in rows if row.athlete_id in (None, profile.person_id)]
+    ids = dict.fromkeys(row.person_id for row in theirs if rights in (None, row.rights))
+    return [get_person(session, one) for one in ids if one != profile.person_id]
+
+
+def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
+    """The coach and those beside with full rights, as far as they are somebody else."""
+    coach = get_person(session, profile.coach_id)
+    everybody = [coach, *second_coaches(session, profile, rights=Rights.FULL)]
+    return [person for person in everybody if person.id != profile.person_id]
+
+
+def given_to(session: Session, person: Person) -> list[SecondCoach]:
+    """What this person was given as second coach and still has."""
+    found = remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
+    return list(found)
+
+
+def given_by(session: Session, coach: Person) -> list[SecondCoach]:
+    """What this coach has given to others and not ended."""
+    return list(beside(session, id_of(coach)))
+
+
+def approvers(session: Session, profile: AthleteProfile) -> list[Person]:
+    """Whose word counts on this athlete's changes: the coach's, and that of full second coaches."""
+    coach = get_person(session, profile.coach_id)
+    return [coach, *second_coaches(session, profile, rights=Rights.FULL)]

@@ -11,8 +11,7 @@ from bot.core.chat.outbox import Button
 from bot.core.turn import Context, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
-from bot.people.people import local_date, name_of
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, local_date, name_of
 from bot.people.telling import answer, say_to
 from bot.plan import words
 from bot.plan.buttons import SET_NUMBER, OfNumber, SetNumber

@@ -25,8 +25,15 @@ from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.membership import flow_second
 from bot.people.changes import Change
-from bot.people.people import athletes_of, get_person, local_date, profile_of, record
-from bot.people.rights import given_to, others_coaching
+from bot.people.people import (
+    athletes_of,
+    get_person,
+    given_to,
+    local_date,
+    others_coaching,
+    profile_of,
+    record,
+)
 from bot.people.telling import say_to
 from bot.reachability import words
 from bot.safety import alert_taps

@@ -28,7 +28,10 @@ from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import (
     athletes_of,
+    athletes_seen_by,
+    covered,
     get_person,
+    given_to,
     is_own_coach,
     local_date,
     name_of,
@@ -36,7 +39,6 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.rights import athletes_seen_by, covered, given_to
 from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS

@@ -32,7 +32,7 @@ from bot.week.load import checkin_row, current_week
 from engine.evidence import safety as evidence
 from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import LOW_SODIUM_SIGNS, Flag, FlagId, Level, flags_of_words
-from engine.safety.after_show import after_show_flags
+from engine.safety.weight import after_show_flags
 from engine.symptoms import EATING_AND_MOOD, WARNINGS, Symptom
 
 #: Mild ones that change how much is drunk, or come before a faint.

@@ -9,8 +9,7 @@ from zoneinfo import ZoneInfo
 from bot.core.chat.outbox import Button, send_document
 from bot.core.turn import Act, Document, Turn
 from bot.event.stage import day as stage_day
-from bot.people.people import local_date, name_of, own_athlete
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, local_date, name_of, own_athlete
 from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
 from bot.plan.templates import templates_of

@@ -26,6 +26,9 @@ and expect gaps: what a turn did not use is lost. What is known of rows before t
 told with `remember_ahead`. The tables have no relations and no inheritance, and `shape_of` refuses
 a class that has.
 
+What takes more than a few milliseconds to work out goes through `worked_out` (`working_out`), which
+sees to it that nobody waits meanwhile: a module's pure function of the engine's values, no rows.
+
 Only looking is `db.looking`, never a plain `Session`: on PostgreSQL its ROLLBACK would make the
 driver drop every prepared statement of the connection, and the next answers would have theirs
 planned anew, at twice the work for the server.

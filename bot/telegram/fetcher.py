@@ -13,15 +13,14 @@ from collections.abc import Callable
 from datetime import timedelta
 
 import structlog
-from sqlalchemy import Engine, update
+from sqlalchemy import update
 from sqlmodel import Session, col, select
 from telegram.error import BadRequest, Forbidden, TelegramError
 
 from bot.core.logs import error_name
-from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import Context, Turn
-from bot.core.use_cases import UseCases
+from bot.core.turn import Turn
+from bot.core.use_cases import Runtime
 from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction
 from bot.store.tables.traffic import FetchRow
@@ -40,20 +39,11 @@ class Fetcher:
     """Downloads what waits, a few files at once."""
 
     def __init__(
-        self,
-        engine: Engine,
-        transport: Transport,
-        use_cases: UseCases,
-        clock: Clock,
-        context: Callable[[], Context],
-        done: Callable[[], None] = lambda: None,
+        self, runtime: Runtime, transport: Transport, done: Callable[[], None] = lambda: None
     ) -> None:
         self.wake = asyncio.Event()
-        self._engine = engine
+        self._engine, self._use_cases, self._clock, self._context = runtime
         self._transport = transport
-        self._use_cases = use_cases
-        self._clock = clock
-        self._context = context
         self._done = done
 
     async def run(self) -> None:

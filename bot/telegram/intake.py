@@ -183,16 +183,8 @@ class Webhook(WebServer):
     """A small web server that says 200 once an update is committed."""
 
     def __init__(
-        self,
-        engine: Engine,
-        clock: Clock,
-        arrived: Callable[[], None],
-        *,
-        path: str,
-        secret: str,
-        how_urgent: HowUrgent = all_alike,
+        self, intake: Intake, arrived: Callable[[], None], *, path: str, secret: str
     ) -> None:
-        intake = Intake(engine, clock, how_urgent)
         parts = {"intake": intake, "arrived": arrived, "secret": secret.encode()}
         super().__init__([(path or "/", _UpdateHandler, parts)], max_body_size=LARGEST_BODY_BYTES)
 

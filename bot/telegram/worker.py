@@ -16,17 +16,16 @@ from datetime import datetime, timedelta
 from typing import Any
 
 import structlog
-from sqlalchemy import BigInteger, Engine, and_, bindparam, case, func, or_, true, update
+from sqlalchemy import BigInteger, and_, bindparam, case, func, or_, true, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.logs import error_name
-from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
-from bot.core.turn import ChatTurn, Context, Incoming, Turn
-from bot.core.use_cases import UseCases
+from bot.core.turn import ChatTurn, Incoming, Turn
+from bot.core.use_cases import Runtime
 from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
@@ -97,21 +96,9 @@ def mixed(heads: Sequence[tuple[int, int | None, int]]) -> list[tuple[int, int |
 class Worker:
     """Hands inbox rows to the use cases on a few threads."""
 
-    def __init__(
-        self,
-        engine: Engine,
-        use_cases: UseCases,
-        clock: Clock,
-        context: Callable[[], Context],
-        *,
-        threads: int,
-        handled: Callable[[], None],
-    ) -> None:
+    def __init__(self, runtime: Runtime, *, threads: int, handled: Callable[[], None]) -> None:
         self.wake = asyncio.Event()
-        self._engine = engine
-        self._use_cases = use_cases
-        self._clock = clock
-        self._context = context
+        self._engine, self._use_cases, self._clock, self._context = runtime
         self._handled = handled
         self._slots = threads
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")

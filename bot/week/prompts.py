@@ -48,7 +48,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
         due = instants.local_instant(day, profile.prompt_time, profile.zone)
         if day == today and _too_late_today(profile, turn.context):
             continue
-        row = agenda.put(
+        row = agenda.put_in_rank(
             turn.session, agenda.Named(subject(profile), day, PROMPT), due_at=due,
             rank=FIRST if _may_matter(week.plan, days_out) else LATER,
         )  # fmt: skip

@@ -1,14 +1,16 @@
-"""What can be believed of a morning's readings, and what body mass and its fall say of safety."""
+"""What is believed of a morning's readings, and what body mass says by its fall or rise."""
 
 from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from engine.evidence import safety as evidence
+from engine.evidence.planning.health import AFTER_RISE, AFTER_SHOW_HARM
 from engine.evidence.units import LEAST_BODY_MASS, MOST_BODY_MASS, MOST_WATER
 from engine.safety.flag import Flag, FlagId
+from engine.symptoms import Symptom
 from engine.values.athlete import Athlete, energy_kcal
 from engine.values.checkin import CheckIn, History
 from engine.values.level import Level
@@ -162,3 +164,33 @@ def exercise_kcal(day: DayTarget, body_mass_kg: float) -> float:
     return per_met * (
         (float(evidence.MET_CARDIO) - 1) * cardio_h + (float(evidence.MET_LIFTING) - 1) * session_h
     )
+
+
+# The three mornings after: what rapid eating after long restriction can do, watched for.
+#
+# Case reports tell of paralysis and palpitations days after a show, from a fall of potassium and
+# phosphate as food comes back at once. Warnings stay the same as ever; here is what else is looked at.
+
+#: Not yet an emergency, and a doctor's matter all the same in these days.
+LOOKED_AT = (
+    Symptom.SWELLING, Symptom.SWOLLEN_HANDS, Symptom.CRAMPS, Symptom.TINGLING, Symptom.DIZZY,
+    Symptom.SHAKY, Symptom.EXHAUSTION,
+)  # fmt: skip
+
+
+def after_show_flags(
+    symptoms: Collection[Symptom], weight_kg: float | None, stage_weight_kg: float | None
+) -> Iterator[Flag]:
+    """Cautions for the coach: complaints of these days, and weight that shoots up."""
+    told = [symptom for symptom in LOOKED_AT if symptom in symptoms]
+    if told:
+        named = {"symptoms": ", ".join(symptom.value for symptom in told)}
+        yield Flag(FlagId.AFTER_SHOW_COMPLAINT, Level.CAUTION, named, (AFTER_SHOW_HARM,))
+    if weight_kg is None or stage_weight_kg is None:
+        return
+    up = 100 * (weight_kg - stage_weight_kg) / stage_weight_kg
+    if up > float(AFTER_RISE) + 1e-9:
+        facts = {"weight_kg": weight_kg, "before_kg": stage_weight_kg, "up_percent": round(up, 6)}
+        yield Flag(
+            FlagId.AFTER_SHOW_RISE, Level.CAUTION, facts, (AFTER_SHOW_HARM, AFTER_RISE.source)
+        )

@@ -16,8 +16,15 @@ clause says stands in `across.py`, and signs that no symptom names are `DANGER_S
 
 from functools import lru_cache
 
-from engine.symptoms.finding import Concern, Hit, Screening, Suspicion
-from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
+from engine.symptoms.names import (
+    EATING_AND_MOOD,
+    WARNINGS,
+    Concern,
+    Hit,
+    Screening,
+    Suspicion,
+    Symptom,
+)
 
 
 @lru_cache(maxsize=16)  # one message is asked about from several sides

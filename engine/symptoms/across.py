@@ -8,8 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from engine.symptoms.clauses import clauses
 from engine.symptoms.ear.reading import words
-from engine.symptoms.finding import Hit
-from engine.symptoms.names import Symptom
+from engine.symptoms.names import Hit, Symptom
 from engine.symptoms.patterns import spelled_briefly
 from engine.written.late import Late, word_set
 

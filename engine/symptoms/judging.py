@@ -4,18 +4,64 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
-from typing import NamedTuple
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import NamedTuple, Protocol
 
-from engine.symptoms.clauses import GOES_ON, Clause, spelt
+from engine.symptoms.clauses import GOES_ON, Clause, Correcting, spelt
 from engine.symptoms.ear import SecondOpinion
+from engine.symptoms.english.language import Settings
 from engine.symptoms.english.negation import Polarity, Span
-from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit
-from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
-from engine.symptoms.patterns import Phrase
+from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Hit, Symptom
+from engine.symptoms.patterns import Cued, Phrase, PhraseBook
 from engine.values.level import Level
-from engine.written.late import word_set
+from engine.written.late import Late, word_set
+
+
+@dataclass(slots=True)
+class ClauseFindings:
+    """What one clause says in one language."""
+
+    found: dict[Symptom, Hit] = field(default_factory=dict)
+    denied: set[Symptom] = field(default_factory=set)
+    drugs: list[str] = field(default_factory=list)
+    muscles_hurt: bool = False
+    supposed: set[Symptom] = field(default_factory=set)
+    """What was found near, feared or over, so that it stays in doubt however it sounds."""
+    set_aside: set[Symptom] = field(default_factory=set)
+    """What was found and befell somebody else, or long ago: whoever reads it so has understood it."""
+    elsewhere: bool = False
+    """Whether something was found that befell somebody else, or long ago, or is a figure of speech."""
+
+    @property
+    def placed(self) -> bool:
+        """Whether the clause is accounted for."""
+        return bool(self.found or self.denied or self.drugs or self.elsewhere)
+
+
+class Judge(Protocol):
+    """Says whether what stands at a span of a clause was said, denied, or left in doubt."""
+
+    def __call__(
+        self, clause: str, span: Span, others: Sequence[Span], *, denies: bool = False
+    ) -> Polarity: ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ComplaintLanguage:
+    """A language, as far as complaints go."""
+
+    phrases: PhraseBook
+    figures: Cued
+    everyday: Mapping[Symptom, Late]
+    corrector: Correcting
+    said: Judge
+    settings: Settings
+    taken_back: Late
+    no: frozenset[str]
+    muscles_hurt: Late
+    drugs: Callable[[str], list[Span]]
+
 
 #: "no, all fine", "nope im good": what may follow the answer, and does not go on as "no sleep" does.
 _GOES_WITH_NO = word_set(

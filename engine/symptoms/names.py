@@ -1,7 +1,8 @@
-"""The complaints that can be told apart, by stable id, and how much each of them weighs."""
+"""The complaints that can be told apart, what each weighs, and what of them a text is found to hold."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.values.level import Level
@@ -82,3 +83,63 @@ class Symptom(StrEnum):
 WARNINGS = frozenset(symptom for symptom in Symptom if symptom.level is Level.WARNING)
 #: Adjusting rests until a coach lifts that.
 EATING_AND_MOOD = frozenset(symptom for symptom in Symptom if symptom.of_eating_or_mood)
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """One complaint found. Where not `sure`, ask; until answered it counts."""
+
+    symptom: Symptom
+    sure: bool
+    words: str
+
+
+class Concern(StrEnum):
+    """What a suspicion is about, the gravest first."""
+
+    EMERGENCY = "emergency"
+    BODY = "body"
+    MOOD = "mood"
+
+
+@dataclass(frozen=True, slots=True)
+class Suspicion:
+    """Words that no table placed and that sound like a complaint: to ask about, never a flag.
+
+    `score` is the second ear's, from its threshold for asking up to 1: it orders suspicions and
+    says nothing of how grave they are.
+    """
+
+    concern: Concern
+    words: str
+    score: float
+
+
+@dataclass(frozen=True, slots=True)
+class Screening:
+    """What a text holds. `denied` lists complaints said not to be there.
+
+    `unplaced` are the clauses, as they were typed, in which nothing was found, denied or named.
+    """
+
+    hits: tuple[Hit, ...] = ()
+    denied: tuple[Symptom, ...] = ()
+    drug_words: tuple[str, ...] = ()
+    suspicions: tuple[Suspicion, ...] = ()
+    unplaced: tuple[str, ...] = ()
+
+    @property
+    def drug(self) -> bool:
+        return bool(self.drug_words)
+
+    @property
+    def symptoms(self) -> frozenset[Symptom]:
+        return frozenset(hit.symptom for hit in self.hits)
+
+    @property
+    def warnings(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if hit.symptom in WARNINGS)
+
+    @property
+    def doubtful(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if not hit.sure)

@@ -11,7 +11,7 @@ from engine.symptoms.across import by_name_alone, is_of_thirst, told_together
 from engine.symptoms.all_clear import parted
 from engine.symptoms.clauses import Clause, clauses, spelt
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
-from engine.symptoms.ear.weighing import weighed
+from engine.symptoms.ear.hearing import weighed
 from engine.symptoms.english.body import BODY_PHRASES, COLLOQUIAL_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.daily import DAILY_PHRASES
 from engine.symptoms.english.dangers import DANGER_PHRASES
@@ -23,10 +23,9 @@ from engine.symptoms.english.negation import Span, drug_denied, said
 from engine.symptoms.english.others import OTHER_PHRASES
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
-from engine.symptoms.finding import ComplaintLanguage, Concern, Hit, Screening, Suspicion
 from engine.symptoms.german.language import GERMAN
-from engine.symptoms.judging import TOO_SHORT, heard, keep
-from engine.symptoms.names import WARNINGS, Symptom
+from engine.symptoms.judging import TOO_SHORT, ComplaintLanguage, heard, keep
+from engine.symptoms.names import WARNINGS, Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms.patterns import Cued, PhraseBook
 from engine.values.level import Level
 from engine.written.chatter import puts_off

@@ -26,7 +26,7 @@ from bot.core.chat import outbox
 from bot.core.chat.outbox import Topic
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Context
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
@@ -130,7 +130,9 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
         return Context(now=clock.now())
 
     intake = Intake(engine, clock, use_cases.how_urgent)
-    worker = Worker(engine, use_cases, clock, context, threads=AT_ONCE, handled=lambda: None)
+    worker = Worker(
+        Runtime(engine, use_cases, clock, context), threads=AT_ONCE, handled=lambda: None
+    )
     sender = Sender(
         engine, line, clock,
         lambda pace: Outcomes(engine, use_cases, clock, context, pace),

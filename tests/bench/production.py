@@ -32,6 +32,7 @@ from sqlmodel import Session, col, func, select
 from bot.core.chat.outbox import say as say_plainly
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Context, Turn
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.store.db import looking, make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow
@@ -63,9 +64,10 @@ COUNTED = 12  # whose statements are counted, by a listener that would cost thos
 
 def worker_of(engine: Any) -> Worker:
     return Worker(
-        engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW), threads=THREADS,
+        Runtime(engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW)),
+        threads=THREADS,
         handled=lambda: None,
-    )  # fmt: skip
+    )
 
 
 # Many at once

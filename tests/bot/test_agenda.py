@@ -129,7 +129,8 @@ def due(engine: Engine, now: datetime = NOON, limit: int = 20) -> Sequence[Agend
 def _row(session: Session, **changes: Any) -> AgendaRow:
     fields = {"subject": "athlete:7", "local_date": DAY, "kind": "prompt", "due_at": NOON} | changes
     named = agenda.Named(*(fields.pop(name) for name in agenda.Named._fields))
-    return agenda.put(session, named, **fields)
+    put = agenda.put_in_rank if "rank" in fields else agenda.put
+    return put(session, named, **fields)
 
 
 def test_putting_a_duty_twice_moves_it(any_engine: Engine) -> None:
@@ -217,7 +218,7 @@ from bot.core.turn import Context
 from bot.core.timing import agenda
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.store.db import looking, make_engine
 structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
 NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -232,7 +233,7 @@ engine = make_engine(sys.argv[1])
 use_cases = UseCases(
     incoming=lambda turn: None, due=due, undeliverable=lambda turn, row: None, hold_their_people=True
 )
-duties = Duties(engine, use_cases, DrivenClock(NOON), lambda: Context(NOON))
+duties = Duties(Runtime(engine, use_cases, DrivenClock(NOON), lambda: Context(NOON)))
 sys.stdin.readline()
 while True:
     duties.do_due()
@@ -280,7 +281,7 @@ def test_four_processes_of_which_three_are_killed_amid_a_duty_do_each_once_and_i
 def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
         for subject, rank in (("later", 1), ("first", 0), ("later too", 1), ("first too", 0)):
-            agenda.put(
+            agenda.put_in_rank(
                 session, agenda.Named(subject, date(2027, 5, 6), "prompt"), due_at=NOON, rank=rank,
             )  # fmt: skip
     assert [row.subject for row in due(any_engine, limit=3)] == ["first", "first too", "later"]

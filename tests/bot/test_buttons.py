@@ -268,3 +268,18 @@ def test_no_buttons_data_is_written_or_taken_apart_by_hand() -> None:
     assert not found
     assert isinstance(PLAN(2), str)
     assert CallbackData is not str
+
+
+def test_a_number_beyond_any_row_is_nobodys_button(team_at: Callable[[datetime], Team]) -> None:
+    """Some are refused where they are read, others by whoever looks for the row."""
+    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    beyond = 10**22 + 1
+    for someone in (team.coach, team.athlete):
+        for prefix in TAPS:
+            for rest in (beyond, f"ack:{beyond}", f"{beyond}:{beyond}"):
+                someone.presses(f"{prefix}:{rest}")
+        for name in ON_CARD:
+            for rest in (beyond, f"{team.athlete_id}:{beyond}"):
+                someone.presses(f"c:{name}:{rest}")
+        someone.presses(f"q:{beyond}:use:yes")
+    assert len(team.athlete.answers_to_taps()) > len(TAPS)

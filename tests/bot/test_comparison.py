@@ -22,7 +22,7 @@ from bot.pictures.photos import kept
 from bot.store.tables.traffic import OutboxRow
 from bot.words.figures import MOST_ACROSS
 from tests.support.files import files_for
-from tests.support.past_weeks import ORDINARY, behind, moved
+from tests.support.past_weeks import ORDINARY, Lived, behind, moved
 from tests.support.pictures import BLUE, RED, picture
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
@@ -34,8 +34,8 @@ APRIL, MAY, MARCH = date(2027, 4, 4), date(2027, 4, 18), date(2027, 3, 14)
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """A week before the show; two trials lie behind Mira."""
     team = team_at(datetime(2027, 5, 2, 6, 0, tzinfo=UTC))
-    behind(team, APRIL, look="flat", load_g=420, told=moved(ORDINARY, 0.8, -2), photos=(1,))
-    behind(team, MAY, look="full", load_g=520, photos=(3, 1))
+    behind(team, APRIL, Lived(load_g=420, told=moved(ORDINARY, 0.8, -2), photos=(1,)), look="flat")
+    behind(team, MAY, Lived(load_g=520, photos=(3, 1)), look="full")
     return team
 
 

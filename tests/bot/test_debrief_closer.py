@@ -13,7 +13,7 @@ from bot.debrief.past_week import moved_by
 from bot.words.languages import speaking
 from engine.planning.behind.next_time import CARRIED_OUT
 from tests.support.decided import decided
-from tests.support.past_weeks import ORDINARY, behind, moved
+from tests.support.past_weeks import ORDINARY, Lived, behind, moved
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
@@ -27,9 +27,9 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 
 
 def trial_and_show(team: Team) -> None:
-    behind(team, TRIAL, look="flat", load_g=420, told=moved(ORDINARY, 0.3, -2))
+    behind(team, TRIAL, Lived(load_g=420, told=moved(ORDINARY, 0.3, -2)), look="flat")
     upset = {**ORDINARY, 2: replace(ORDINARY[2], carb_eaten_g=500)}
-    behind(team, SHOW, kind="show", look="full", load_g=530, told=upset)
+    behind(team, SHOW, Lived(load_g=530, told=upset), kind="show", look="full")
 
 
 def closer(team: Team) -> str:

@@ -17,7 +17,7 @@ from bot.core.timing.agenda import kind_alone
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
 from bot.core.turn import Context, Turn
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.week.prompts import NUDGE
@@ -52,7 +52,9 @@ class Day:
         use_cases = UseCases(
             incoming=lambda turn: None, due=due, undeliverable=lambda turn, row: None
         )
-        return Duties(self.engine, use_cases, self.clock, lambda: Context(self.clock.now()))
+        return Duties(
+            Runtime(self.engine, use_cases, self.clock, lambda: Context(self.clock.now()))
+        )
 
     def put(self, subject: str, kind: str, after: timedelta = timedelta()) -> None:
         with transaction(self.engine) as session:

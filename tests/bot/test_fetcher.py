@@ -13,7 +13,7 @@ from telegram.error import BadRequest, NetworkError, TimedOut
 
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Context, Turn
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.prune import prune_traffic
@@ -47,7 +47,8 @@ class Desk:
     def fetcher(self) -> Fetcher:
         cases: UseCases = replace(USE_CASES, unpack=self.unpack, fetched=self.fetched)
         return Fetcher(
-            self.engine, self.line, cases, self.clock, lambda: Context(now=self.clock.now())
+            Runtime(self.engine, cases, self.clock, lambda: Context(now=self.clock.now())),
+            self.line,
         )
 
     def order(self, update_id: int = 1, most_bytes: int = 100) -> None:

@@ -149,7 +149,7 @@ def test_the_same_update_is_stored_once_however_often_it_comes(
 
 @pytest.fixture
 async def webhook(any_engine: Engine, clock: DrivenClock) -> Any:
-    webhook = Webhook(any_engine, clock, lambda: None, path="/hook", secret=SECRET)
+    webhook = Webhook(Intake(any_engine, clock), lambda: None, path="/hook", secret=SECRET)
     port = webhook.listen("127.0.0.1", 0)
 
     async def post(body: bytes, path: str = "/hook", **headers: str) -> int:
@@ -239,7 +239,7 @@ async def test_who_says_half_of_it_and_waits_is_hung_up_on(
 ) -> None:
     monkeypatch.setattr(web, "IDLE_S", 0.1)
     monkeypatch.setattr(web, "BODY_S", 0.1)
-    hook = Webhook(own_engine, clock, lambda: None, path="/hook", secret=SECRET)
+    hook = Webhook(Intake(own_engine, clock), lambda: None, path="/hook", secret=SECRET)
     for server in (hook, HealthPage(own_engine, clock)):
         reader, writer = await asyncio.open_connection("127.0.0.1", server.listen("127.0.0.1", 0))
         writer.write(said)

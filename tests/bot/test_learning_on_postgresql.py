@@ -18,7 +18,7 @@ from bot.sheets.workbook.gather import frames_of
 from bot.store.tables.people import Person
 from bot.week.weeks_of import weeks_of
 from bot.words.languages import speaking
-from tests.support.past_weeks import behind
+from tests.support.past_weeks import Lived, behind
 from tests.support.weeks import Team
 from tests.support.whole_week import lived
 
@@ -30,7 +30,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira's week is over, with a decision, its band and its odds; a trial lies before it."""
     team = team_at(datetime(2027, 5, 6, 5, 40, tzinfo=UTC))
     lived(team)
-    behind(team, date(2027, 4, 4), look="flat", load_g=420)
+    behind(team, date(2027, 4, 4), Lived(load_g=420), look="flat")
     team.world.until(NOW)
     return team
 

@@ -19,6 +19,7 @@ from sqlalchemy.exc import OperationalError
 from bot.core.logs import KEYS, WITHHELD
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Context
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.settings import load_settings
 from bot.store.tables.traffic import OutboxRow
@@ -129,7 +130,7 @@ async def test_what_somebody_wrote_is_followed_by_ids_to_the_messages_that_answe
 
     raw = typed(team.athlete.user_id, "61.3 2 3.5 4 on target; I fainted")
     into_inbox(engine, [raw])
-    worker = Worker(engine, USE_CASES, clock, context, threads=1, handled=lambda: None)
+    worker = Worker(Runtime(engine, USE_CASES, clock, context), threads=1, handled=lambda: None)
     worker.handle(raw["update_id"], team.athlete.user_id)
     outcomes = Outcomes(engine, USE_CASES, clock, context, Pace(clock.monotonic()))
     (handled,) = (line for line in lines() if line["event"] == "an update was handled")

@@ -30,7 +30,7 @@ from engine.values.checkin import Look
 from engine.values.plan import Phase
 from tests.support.files import files_for, sends_file
 from tests.support.imported import as_sheet, taken_on
-from tests.support.past_weeks import behind
+from tests.support.past_weeks import Lived, behind
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -333,7 +333,7 @@ def test_a_named_load_needs_the_carbs_of_its_own_days(team: Team) -> None:
 
 
 def test_weeks_that_were_lived_here_are_the_same_when_they_come_in_as_a_sheet(team: Team) -> None:
-    behind(team, EVENT, look="full", load_g=530)
+    behind(team, EVENT, Lived(load_g=530), look="full")
     lived = past(team)
     with transaction(team.world.engine) as session:
         profile = get_profile(session, 2)

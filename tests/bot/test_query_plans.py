@@ -15,7 +15,7 @@ from sqlalchemy.dialects import postgresql
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
 from bot.core.turn import Turn
-from bot.core.use_cases import UseCases
+from bot.core.use_cases import Runtime, UseCases
 from bot.dispatcher import COMMANDS
 from bot.features import ON_CARD
 from bot.membership.my_data.handing_out import make
@@ -277,12 +277,12 @@ async def _queues_worked_off(team: Team) -> None:
         incoming=lambda turn: None, due=lambda turn, row: None, undeliverable=lambda turn, row: None
     )
     worker = Worker(
-        engine, nothing, clock, lambda: team.world.context, threads=1, handled=lambda: None
+        Runtime(engine, nothing, clock, lambda: team.world.context), threads=1, handled=lambda: None
     )
 
     await worker.step()
     await worker.close()
-    Duties(engine, nothing, clock, lambda: team.world.context).do_due()
+    Duties(Runtime(engine, nothing, clock, lambda: team.world.context)).do_due()
     with claiming(engine) as session:
         list(Sender.heads(session, MORNING))
         chats_on_stage(session, [101, 102], MORNING)

@@ -18,7 +18,7 @@ from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.store.tables.traffic import OutboxRow
 from bot.words.languages import speaking
 from tests.support.files import files_for
-from tests.support.past_weeks import ORDINARY, behind, moved
+from tests.support.past_weeks import ORDINARY, Lived, behind, moved
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
@@ -30,7 +30,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 
 
 def two_trials(team: Team) -> None:
-    behind(team, date(2027, 3, 14), look="flat", told=moved(ORDINARY, 1.5))
+    behind(team, date(2027, 3, 14), Lived(told=moved(ORDINARY, 1.5)), look="flat")
     behind(team, date(2027, 4, 11), look="full")
 
 

@@ -26,6 +26,7 @@ from bot.core.chat.outbox import say
 from bot.core.timing.clock import DrivenClock
 from bot.core.timing.duties import Duties
 from bot.core.turn import Context, Turn
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.people import locks
 from bot.store.base import id_of
@@ -121,7 +122,7 @@ async def until_nothing_is_open(url: str, handled: list[tuple[int, int]]) -> Non
         engine, USE_CASES, clock, lambda: Context(now=NOW), threads=3, handled=lambda: None
     )
     later = NOW + timedelta(minutes=1)
-    duties = Duties(engine, USE_CASES, DrivenClock(later), lambda: Context(now=later))
+    duties = Duties(Runtime(engine, USE_CASES, DrivenClock(later), lambda: Context(now=later)))
     while _is_open(engine):
         await asyncio.gather(worker.step(), duties.tick())
         if worker.busy:

@@ -14,7 +14,7 @@ from sqlmodel import Session, col, select
 from bot.core.chat import outbox
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Context, Turn
-from bot.core.use_cases import Came, UseCases
+from bot.core.use_cases import Came, Runtime, UseCases
 from bot.store.db import make_engine
 from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
 from bot.telegram.intake import Intake
@@ -55,15 +55,17 @@ class Office:
         self.engine = engine
         self.clock = DrivenClock(START)
         self.worker = Worker(
-            engine,
-            UseCases(
-                incoming=incoming,
-                due=lambda turn, row: None,
-                undeliverable=lambda turn, row: None,
-                poisoned=poisoned,
+            Runtime(
+                engine,
+                UseCases(
+                    incoming=incoming,
+                    due=lambda turn, row: None,
+                    undeliverable=lambda turn, row: None,
+                    poisoned=poisoned,
+                ),
+                self.clock,
+                lambda: Context(self.clock.now()),
             ),
-            self.clock,
-            lambda: Context(self.clock.now()),
             threads=4,
             handled=lambda: None,
         )

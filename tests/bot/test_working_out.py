@@ -15,6 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import ChatTurn, Context
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.food.list import figures_of
 from bot.store.base import id_of
@@ -55,9 +56,10 @@ class Week:
 
     def worker(self) -> Worker:
         return Worker(
-            self.engine, USE_CASES, DrivenClock(NOW), lambda: CONTEXT, threads=1,
+            Runtime(self.engine, USE_CASES, DrivenClock(NOW), lambda: CONTEXT),
+            threads=1,
             handled=lambda: None,
-        )  # fmt: skip
+        )
 
     def does(self, raw: dict[str, Any]) -> None:
         into_inbox(self.engine, [raw])

@@ -35,8 +35,7 @@ from engine.symptoms.ear.model import (
     vectors,
 )
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features, pieces
-from engine.symptoms.finding import Concern
-from engine.symptoms.names import Symptom
+from engine.symptoms.names import Concern, Symptom
 from tests.ear.corpus import KINDS, Sentence, digest, sentences
 
 HERE = Path(__file__).resolve().parents[2] / "engine" / "symptoms" / "ear" / "weights.bin"

@@ -1,7 +1,7 @@
 """Learns how what both ears heard is weighed together: `python -m tests.ear.weigh`.
 
 The second ear is taught anew without the tables that were read of late, so that it hears those as it
-will hear what nobody has written yet; from them the weights of `engine.symptoms.ear.weighing` are
+will hear what nobody has written yet; from them the weights of `engine.symptoms.ear.hearing` are
 learnt, and printed to be written there. Needs scikit-learn (the extra `train`) and some minutes.
 """
 
@@ -13,8 +13,8 @@ import numpy as np
 from sklearn.linear_model import LogisticRegression
 
 from engine.symptoms.ear import hearing
+from engine.symptoms.ear.hearing import WEIGHTS, measures
 from engine.symptoms.ear.model import vectors
-from engine.symptoms.ear.weighing import WEIGHTS, measures
 from engine.symptoms.screening import found_by_either, is_by_another
 from tests.ear.corpus import Sentence, sentences
 from tests.ear.train import fit, fit_meaning

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.safety import Level
-from engine.safety.after_show import LOOKED_AT, after_show_flags
+from engine.safety.weight import LOOKED_AT, after_show_flags
 from engine.symptoms import WARNINGS, Symptom
 
 

@@ -208,21 +208,20 @@ def test_the_coachs_own_load_is_taken() -> None:
 
 @settings(max_examples=200)
 @given(
-    sex=st.sampled_from(Sex),
-    kg=st.floats(30, 250),
+    athlete=st.builds(
+        Athlete, sex=st.sampled_from(Sex), birth_year=st.just(1990), height_cm=st.just(170),
+        body_mass_kg=st.floats(30, 250),
+    ),
+    habit=st.builds(
+        Baseline, carb_g=st.floats(0, 1500), protein_g=st.just(120), fat_g=st.floats(0, 400),
+        fibre_g=st.just(25), water_l=st.floats(0, 15), sodium_mg=st.just(2500),
+    ),
     shape=st.sampled_from(sorted(SHAPES)),
     mean=st.none() | st.floats(3, 10),
-    carb=st.floats(0, 1500),
-    fat=st.floats(0, 400),
-    water=st.floats(0, 15),
-)
-def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(  # noqa: PLR0913
-    sex: Sex, kg: float, shape: str, mean: float | None, carb: float, fat: float, water: float
+)  # fmt: skip
+def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(
+    athlete: Athlete, habit: Baseline, shape: str, mean: float | None
 ) -> None:
-    athlete = Athlete(sex=sex, birth_year=1990, height_cm=170, body_mass_kg=kg)
-    habit = Baseline(
-        carb_g=carb, protein_g=120, fat_g=fat, fibre_g=25, water_l=water, sodium_mg=2500
-    )
     plan = draft_plan(athlete, habit, Asked(shape, mean))
     limits = Limits.suggested(athlete, plan, habit)
     assert plan_problems(plan, limits) == ()

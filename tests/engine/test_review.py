@@ -71,14 +71,11 @@ EDGES = [
 ]
 
 
-@pytest.mark.parametrize(
-    ("id", "level", "days_out", "key", "fine", "past", "source"),
-    EDGES,
-    ids=[f"{edge[0]}-{edge[5]}" for edge in EDGES],
-)
-def test_a_bound_holds_at_its_edge_and_is_told_past_it(  # noqa: PLR0913
-    id: str, level: Level, days_out: int, key: str, fine: float, past: float, source: str
+@pytest.mark.parametrize("edge", EDGES, ids=[f"{edge[0]}-{edge[5]}" for edge in EDGES])
+def test_a_bound_holds_at_its_edge_and_is_told_past_it(
+    edge: tuple[str, Level, int, str, float, float, str],
 ) -> None:
+    id, level, days_out, key, fine, past, source = edge
     assert id not in found(changed(days_out, **{key: fine}))
     told = found(changed(days_out, **{key: past}))[id]
     assert told.level is level

@@ -243,10 +243,9 @@ def test_in_many_more_days_nothing_is_at_once_in_the_past_or_twice(**day: Any) -
     whatever_happens(**day)
 
 
-def whatever_happens(  # noqa: PLR0913
-    first: int, gap: int | None, wake: int, travel: int, registration: int | None,
-    tan: int | None, changes: list[tuple[int, int]],
-) -> None:  # fmt: skip
+def whatever_happens(
+    first: int, gap: int | None, changes: list[tuple[int, int]], **around: Any
+) -> None:
     midnight = at(0)
 
     def when(minutes: int | None) -> datetime | None:
@@ -256,8 +255,9 @@ def whatever_happens(  # noqa: PLR0913
     if gap is not None:
         stages.append(stages[0] + timedelta(minutes=gap))
     day = StageDay(
-        stages=tuple(stages), usual_wake=midnight + timedelta(minutes=wake), travel_min=travel,
-        registration=when(registration), tan=when(tan),
+        stages=tuple(stages), usual_wake=midnight + timedelta(minutes=around["wake"]),
+        travel_min=around["travel"], registration=when(around["registration"]),
+        tan=when(around["tan"]),
     )  # fmt: skip
     ahead, done, now = list(timeline(day)), list[Entry](), midnight
     check(day, ahead, done, None)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.symptoms import Screening, screen
-from engine.symptoms.ear.weighing import WEIGHTS, measures, stretches
+from engine.symptoms.ear.hearing import WEIGHTS, measures, stretches
 from engine.values.level import Level
 from tests.engine.test_hearing_holds import TOLD
 

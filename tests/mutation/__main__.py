@@ -38,8 +38,7 @@ WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
     ),
     ("planning/behind/next_load",): ("test_next_load", "test_next_load_moved"),
     (
-        "safety/__init__", "safety/water",
-        "safety/weight", "safety/readings", "safety/complaints", "safety/after_show",
+        "safety/__init__", "safety/water", "safety/weight", "safety/complaints",
     ): (
         "test_safety", "test_safety_levels", "test_safety_unnoticed", "test_safety_properties",
         "test_safety_edges", "test_drinking", "test_after_show",

@@ -97,11 +97,10 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
             "nobody drinks less than nothing"
         ),
     },
-    "engine.safety.after_show": {
+    "engine.safety.weight": {
         "after_show_flags: up > float(AFTER_RISE) + 1e-09"
         "  ->  up >= float(AFTER_RISE) + 1e-09": _DUST,
-    },
-    "engine.safety.weight": {
+    } | {
         f"{name}: return value {was} threshold {sign} _TOLERANCE * max(1.0, abs(threshold))"
         f"  ->  return value {now}": _DUST
         for name, was, sign, ored in (

@@ -14,6 +14,7 @@ from sqlmodel import col, select
 
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Document, SentFile, Turn
+from bot.core.use_cases import Runtime
 from bot.dispatcher import USE_CASES
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.fetcher import Fetcher
@@ -23,25 +24,12 @@ from tests.support.world import Said, Someone, World
 _ids = itertools.count(1)
 
 
-def sends_file(  # noqa: PLR0913
-    who: Someone,
-    content: bytes,
-    *,
-    name: str = "",
-    mime: str = "",
-    caption: str = "",
-    as_photo: bool = False,
-    size: int | None = None,
-) -> list[Said]:
-    """Somebody sends a file and it is fetched; returns what the bot says to them about it."""
+def sends_file(who: Someone, content: bytes, *, caption: str = "", **file: Any) -> list[Said]:
+    """Somebody sends a file (as `SentFile` has it) and it is fetched; returns what the bot says to them
+    about it.
+    """
     file_id = f"file-{next(_ids)}"
-    said = who.sends(
-        SentFile(
-            file_id=file_id, name=name, mime=mime, as_photo=as_photo,
-            size=len(content) if size is None else size,
-        ),
-        caption,
-    )  # fmt: skip
+    said = who.sends(SentFile(file_id=file_id, **{"size": len(content)} | file), caption)
     fetch(who.world, {file_id: content})
     return said + who.hears()
 
@@ -50,7 +38,9 @@ def fetch(world: World, files: dict[str, bytes]) -> None:
     """Fetch everything that waits."""
     line = Line()
     line.files = files
-    fetcher = Fetcher(world.engine, line, USE_CASES, DrivenClock(world.now), lambda: world.context)
+    fetcher = Fetcher(
+        Runtime(world.engine, USE_CASES, DrivenClock(world.now), lambda: world.context), line
+    )
 
     async def all_of_it() -> None:
         while await fetcher.step():

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
+from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from bot.store.base import id_of
@@ -41,18 +42,22 @@ ORDINARY = {
 }  # fmt: skip
 
 
-def behind(  # noqa: PLR0913
-    team: Team,
-    day: date,
-    *,
-    kind: str = "trial",
-    look: str | None = "full",
-    told: dict[int, Told] | None = None,
-    load_g: float | None = None,
-    photos: tuple[int, ...] = (),
+class Lived(NamedTuple):
+    """What was told by days out, the load that was planned, and front `photos` by days out."""
+
+    told: dict[int, Told] = ORDINARY
+    load_g: float | None = None
+    photos: tuple[int, ...] = ()
+
+
+AS_EVER = Lived()
+
+
+def behind(
+    team: Team, day: date, lived: Lived = AS_EVER, *, kind: str = "trial", look: str | None = "full"
 ) -> int:
-    """A week of that event, over and looked at; its number. `photos`: front ones, by days out."""
-    told = ORDINARY if told is None else told
+    """A week of that event, over and looked at; its number."""
+    told, load_g, photos = lived
     profile = team.profile()
     athlete, baseline = athlete_of(profile), baseline_of(profile)
     plan = draft_plan(athlete, baseline, Asked(shape="even"))

@@ -23,8 +23,7 @@ from bot.event import season
 from bot.membership import flow_second
 from bot.people import coach_settings
 from bot.people.coach_settings import clock_for, moment_for
-from bot.people.people import get_person, name_of
-from bot.people.rights import given_by
+from bot.people.people import get_person, given_by, name_of
 from bot.people.telling import answer, rewrite
 from bot.pictures.photos.photo_rows import mornings_of
 from bot.plan.planning import event_line

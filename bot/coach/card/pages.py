@@ -42,9 +42,9 @@ from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
 from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_holding as hold_words
 from bot.decision.buttons import EYE, HOLD, WHAT_IF
 from bot.decision.eye import words as eye_words
-from bot.decision.holding import words as hold_words
 from bot.decision.replay import words as replay_words
 from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
@@ -52,8 +52,7 @@ from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
 from bot.membership import flow_second
 from bot.membership.buttons import END, SECOND
-from bot.people.people import name_of
-from bot.people.rights import is_first_coach
+from bot.people.people import is_first_coach, name_of
 from bot.people.telling import answer, rewrite
 from bot.pictures.buttons import PHOTOS, TIMELINE, WEEKS
 from bot.pictures.comparison import words as comparison_words

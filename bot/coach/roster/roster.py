@@ -24,8 +24,7 @@ from bot.decision.signoff.taps import sign_tapped
 from bot.dialogue import asking
 from bot.people import coach_settings
 from bot.people.coach_settings import ShownAt
-from bot.people.people import get_person, name_of, own_athlete
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, get_person, name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import OpenQuestion, Person

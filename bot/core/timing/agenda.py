@@ -124,23 +124,26 @@ def put(
     due_at: datetime,
     payload: dict[str, Any] | None = None,
     again: bool = False,
-    rank: int = 0,
 ) -> AgendaRow:
-    """Note a duty, or move it. A cancelled one waits again; a done one only with `again`.
+    """Note a duty, or move it. A cancelled one waits again; a done one only with `again`."""
+    return _put(session, named, again=again, due_at=due_at, payload=dict(payload or {}), rank=0)
 
-    Of duties that fall due at the same instant those with the lower `rank` are done first.
-    """
+
+def put_in_rank(session: Session, named: Named, *, due_at: datetime, rank: int) -> AgendaRow:
+    """The same; of duties that fall due at one instant those with the lower rank are done first."""
+    return _put(session, named, again=False, due_at=due_at, payload={}, rank=rank)
+
+
+def _put(session: Session, named: Named, *, again: bool, **columns: Any) -> AgendaRow:
     row = session.exec(_NAMED, params=named._asdict()).first()
     if row is None:
-        row = AgendaRow(**named._asdict(), due_at=due_at)
+        row = AgendaRow(**named._asdict(), **columns)
     elif row.status == "done" and not again:
         return row
-    row.status = "waiting"
-    row.due_at = due_at
-    row.rank = rank
-    row.payload = dict(payload or {})
-    row.attempts = 0
-    row.claimed_until = None
+    else:
+        for name, value in columns.items():
+            setattr(row, name, value)
+        row.status, row.attempts, row.claimed_until = "waiting", 0, None
     session.add(row)
     session.flush()
     return row

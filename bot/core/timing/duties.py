@@ -10,15 +10,13 @@ import asyncio
 from collections.abc import Callable, Sequence
 
 import structlog
-from sqlalchemy import Engine
 from sqlmodel import Session
 from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.timing import agenda
-from bot.core.timing.clock import Clock
-from bot.core.turn import Context, Turn
-from bot.core.use_cases import UseCases
+from bot.core.turn import Turn
+from bot.core.use_cases import Runtime
 from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction, looking
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -31,18 +29,8 @@ _log = structlog.get_logger(__name__)
 class Duties:
     """Called at every tick; does all that is due by then."""
 
-    def __init__(
-        self,
-        engine: Engine,
-        use_cases: UseCases,
-        clock: Clock,
-        context: Callable[[], Context],
-        done: Callable[[], None] = lambda: None,
-    ) -> None:
-        self._engine = engine
-        self._use_cases = use_cases
-        self._clock = clock
-        self._context = context
+    def __init__(self, runtime: Runtime, done: Callable[[], None] = lambda: None) -> None:
+        self._engine, self._use_cases, self._clock, self._context = runtime
         self._done = done
         self._at_it = asyncio.Lock()
         self._closing = False

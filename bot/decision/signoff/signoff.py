@@ -21,8 +21,14 @@ from bot.decision.words_outlook import foreseen
 from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for
-from bot.people.people import get_profile, is_own_coach, name_of, person_in_chat, profile_of
-from bot.people.rights import approvers
+from bot.people.people import (
+    approvers,
+    get_profile,
+    is_own_coach,
+    name_of,
+    person_in_chat,
+    profile_of,
+)
 from bot.people.telling import edit_to, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

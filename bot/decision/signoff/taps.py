@@ -21,8 +21,16 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers, said
 from bot.people.changes import Change
 from bot.people.coach_settings import clock_for, moment_for
-from bot.people.people import get_profile, local_date, name_of, own_athlete, record
-from bot.people.rights import approvers, athletes_seen_by, others_coaching
+from bot.people.people import (
+    approvers,
+    athletes_seen_by,
+    get_profile,
+    local_date,
+    name_of,
+    others_coaching,
+    own_athlete,
+    record,
+)
 from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

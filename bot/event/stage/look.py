@@ -14,8 +14,7 @@ from bot.event.stage import day as stage_day
 from bot.event.stage import words
 from bot.event.stage.flow import LOOK
 from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, profile_of, record
-from bot.people.rights import approvers
+from bot.people.people import approvers, get_person, own_athlete, profile_of, record
 from bot.people.telling import answer, edit_to, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.event import StageRow

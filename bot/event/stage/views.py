@@ -18,6 +18,8 @@ from bot.event.stage import look as stage_look
 from bot.event.stage import words
 from bot.event.stage.flow import STAGE, stage_day_of
 from bot.people.people import (
+    approvers,
+    athletes_seen_by,
     get_person,
     is_own_coach,
     name_of,
@@ -25,7 +27,6 @@ from bot.people.people import (
     profile_of,
     speaking_to,
 )
-from bot.people.rights import approvers, athletes_seen_by
 from bot.people.telling import Said, answer, rewrite, say_to
 from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person

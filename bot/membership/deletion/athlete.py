@@ -19,8 +19,13 @@ from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.deletion import coach as coach_deletion
 from bot.membership.deletion import removal, told_others, words
 from bot.membership.flow_invitations import CHANGE_COACH
-from bot.people.people import drop_pending_entries, get_person, profile_of
-from bot.people.rights import given_to, others_coaching
+from bot.people.people import (
+    drop_pending_entries,
+    get_person,
+    given_to,
+    others_coaching,
+    profile_of,
+)
 from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.photos.photo_rows import delete_all_photos
 from bot.store.base import id_of

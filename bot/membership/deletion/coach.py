@@ -27,8 +27,16 @@ from bot.membership.deletion import words as athlete_words
 from bot.membership.ending import close_all, part, waiting
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.changes import Change
-from bot.people.people import athletes_of, get_person, name_of, profile_of, record
-from bot.people.rights import given_by, given_to, second_coaches
+from bot.people.people import (
+    athletes_of,
+    get_person,
+    given_by,
+    given_to,
+    name_of,
+    profile_of,
+    record,
+    second_coaches,
+)
 from bot.people.telling import say_to
 from bot.store.base import batches, id_of
 from bot.store.tables import metadata

@@ -11,8 +11,7 @@ from sqlmodel import Session
 from bot.core.chat.buttons import CallbackData
 from bot.core.chat.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import get_profile, name_of, profile_of
-from bot.people.rights import athletes_seen_by
+from bot.people.people import athletes_seen_by, get_profile, name_of, profile_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.pictures.photos import photo_rows, words

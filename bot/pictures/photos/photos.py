@@ -30,11 +30,11 @@ from bot.people.people import (
     get_profile,
     local_date,
     name_of,
+    others_coaching,
     profile_of,
     record,
     speaking_to,
 )
-from bot.people.rights import others_coaching
 from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.buttons import (
     ON_PHOTO,

@@ -14,8 +14,15 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import words_outlook as words
 from bot.decision.words_outlook import LOOK_SAID
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record
-from bot.people.rights import approvers, athletes_seen_by
+from bot.people.people import (
+    approvers,
+    athletes_seen_by,
+    get_person,
+    local_date,
+    name_of,
+    own_athlete,
+    record,
+)
 from bot.people.telling import answer, say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of

@@ -11,7 +11,7 @@ tables found, too: what sounds harmless becomes a question or is let pass, what 
 asked about, a sure warning is never dropped (thresholds: `judging.py` beside this folder,
 `hearing.py`), and one told beyond doubt is called by name (`model.py`, which learns from headings
 that name a symptom, and nothing from those that end in `mixed`). Last, what tables and ear found in
-the whole of a text is weighed together (`weighing.py`; `python -m tests.ear.weigh` learns how): most
+the whole of a text is weighed together (`hearing.py`; `python -m tests.ear.weigh` learns how): most
 of what is asked in vain goes there. A test fails while the weights are older than corpus or reading;
 `tests/ear/held_out.tsv` is never learnt from.
 """

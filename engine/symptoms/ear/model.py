@@ -22,8 +22,7 @@ import numpy as np
 import numpy.typing as npt
 
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features
-from engine.symptoms.finding import Concern
-from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
+from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Concern, Symptom
 from engine.written.whole_weights import WholeModel, chances_of, rounded, rows_packed, rows_unpacked
 
 if TYPE_CHECKING:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from engine.symptoms.english.language import Settings
-from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_DIALECT, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
 from engine.symptoms.german.dangers import GERMAN_DANGERS
@@ -14,6 +13,7 @@ from engine.symptoms.german.negation import german_drug_denied, german_polarity
 from engine.symptoms.german.others import GERMAN_OTHERS
 from engine.symptoms.german.spelling import GERMAN_CORRECTOR, folded
 from engine.symptoms.german.warnings import GERMAN_WARNINGS
+from engine.symptoms.judging import ComplaintLanguage
 from engine.symptoms.patterns import Cued, PhraseBook
 from engine.written.late import Late, word_set
 

@@ -17,9 +17,8 @@ from pathlib import Path
 from engine.symptoms import Symptom
 from engine.symptoms.clauses import clauses, spelt
 from engine.symptoms.ear import SecondOpinion
-from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.language import GERMAN
-from engine.symptoms.judging import heard
+from engine.symptoms.judging import ComplaintLanguage, heard
 from engine.symptoms.patterns import Phrase, PhraseBook, ways
 from engine.symptoms.screening import ENGLISH
 

@@ -10,9 +10,9 @@ from sqlmodel import Session, select
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
+from bot.decision import words_holding as words
 from bot.decision.buttons import HOLD_END
-from bot.decision.holding import words
-from bot.decision.holding.flow import HOLD, last_day
+from bot.decision.flow_figure import HOLD, last_day
 from bot.decision.signoff import words as figure_words
 from bot.decision.signoff.taps import question_context, say_frozen
 from bot.dialogue import asking

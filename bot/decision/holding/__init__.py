@@ -1,1 +1,0 @@
-"""An athlete is held at one figure for some days."""
