@@ -11,8 +11,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from bot.operation import commands
-from bot.operation.causes import cause
-from bot.operation.installation import DatabaseAwayError, DatabaseUnusableError
+from bot.operation.installation import DatabaseAwayError, DatabaseUnusableError, cause
 from bot.settings import Settings, SettingsError, load_settings
 
 Command = Callable[[Settings, argparse.Namespace], int]
@@ -36,7 +35,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         not_the_setting = isinstance(error, DatabaseAwayError | DatabaseUnusableError)
         return commands.FAILED if not_the_setting else commands.WRONG_SETTING
     except Exception as error:
-        known = cause(error) if chosen.command is not commands.run else None  # that one logs
+        known = cause(error) if given[:1] != ["run"] else None  # that one logs
         if known is None:
             raise
         print(f"brimline: {known}", file=sys.stderr)
@@ -57,19 +56,23 @@ def _parser() -> argparse.ArgumentParser:
         added.set_defaults(command=does)
         return added
 
-    command("setup", commands.setup, "set a bot up by questions: token, database, coach's link")
-    command("run", commands.run, "run the bot until it is stopped")
+    def plain(name: str, does: Callable[[Settings], int], text: str) -> argparse.ArgumentParser:
+        """One that goes by the settings alone."""
+        return command(name, lambda settings, _: does(settings), text)
+
+    plain("setup", commands.setup, "set a bot up by questions: token, database, coach's link")
+    plain("run", commands.run, "run the bot until it is stopped")
     migrate = command(
         "migrate", commands.migrate, "bring the database to this version's shape, or move it"
     )
     migrate.add_argument("--from", dest="source", metavar="ADDRESS", help="the database to move")
     migrate.add_argument("--to", dest="target", metavar="ADDRESS", help="an empty one")
-    command("check", commands.check, "say whether settings, database and token work")
-    command("doctor", commands.examine, "say what is wrong with a running bot, and what to do")
-    command("status", commands.status, "queues, what was set aside, when something was last sent")
-    invite = command("invite", commands.invite_coach, "make a one-time invitation")
+    plain("check", commands.check, "say whether settings, database and token work")
+    plain("doctor", commands.examine, "say what is wrong with a running bot, and what to do")
+    plain("status", commands.status, "queues, what was set aside, when something was last sent")
+    invite = plain("invite", commands.invite_coach, "make a one-time invitation")
     invite.add_argument("whom", choices=["coach"], help="whom to invite")
-    command("coaches", commands.coaches, "list coaches, and invitations that can still be used")
+    plain("coaches", commands.coaches, "list coaches, and invitations that can still be used")
     revoke = command("revoke", commands.revoke, "take back an invitation, or a coach's role")
     revoke.add_argument("what", choices=["invitation", "coach"])
     revoke.add_argument("number", type=int, help="as `brimline coaches` lists it")

@@ -26,8 +26,9 @@ draws the schedule, and when the machine runs which process is not in it.
 
 By hand: `bench.house` (the structure itself), `bench.deciding` (what a forecast and a morning cost),
 `bench.production answers | each | profile` and `bench.growth 1000 100000` (what an answer costs, what
-the server's connections wait for, whether it grows with the number of people), `bench.burst` (how
-soon an alert is there), `bench.takeover` (how soon another process goes on after a kill),
+the server's connections wait for, whether it grows with the number of people), `bench.held` (how
+long a morning keeps others from writing), `bench.burst` (how soon an alert is there), `bench.takeover`
+(how soon another process goes on after a kill),
 `bench.light` (disk and memory), each as `python -m tests.bench.NAME`. `python -m tests.mutation`
 prints the small slips in deciding that no test notices (`--only limits --most 20 --seed 7`: what you
 mend from one seed, report from another; `--phrases` leaves ways of saying a complaint out; what

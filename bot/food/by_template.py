@@ -13,7 +13,7 @@ from sqlmodel import Session
 
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Turn
-from bot.food import words_coach as words
+from bot.food import flow_coach
 from bot.food.buttons import TAKE
 from bot.food.list import begin_menus_anew, rows_of, set_times
 from bot.people.people import get_person
@@ -83,8 +83,8 @@ def suggest(turn: Turn, coach: Person, athlete: Person, food: Food) -> None:
     say_to(
         turn,
         athlete,
-        partial(words.athlete_told_suggested, coach.first_name, food.name),
-        buttons=lambda: [[Button(words.take_button(), TAKE(food.id))]],
+        partial(flow_coach.athlete_told_suggested, coach.first_name, food.name),
+        buttons=lambda: [[Button(flow_coach.take_button(), TAKE(food.id))]],
         how=SILENTLY,
     )
 

@@ -8,8 +8,8 @@ from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
+from bot.food import flow_coach
 from bot.food import words as list_words
-from bot.food import words_coach as words
 from bot.food import words_day as day_words
 from bot.food.buttons import FOOD_FIX, FOOD_MEAL, FOOD_OF, FOOD_SUGGEST, Known, OfFood, OfMealTime
 from bot.food.by_template import suggest
@@ -33,18 +33,20 @@ def show(turn: OnAthlete) -> None:
     answer(turn)
     profile, session = turn.profile, turn.session
     rows = rows_of(session, profile.person_id)
-    lines = [words.food_line(row.name, list_words.mark_of(row.liking), row.fixed_g) for row in rows]
+    lines = [
+        flow_coach.food_line(row.name, list_words.mark_of(row.liking), row.fixed_g) for row in rows
+    ]
     fixed = list(fixed_meals(session, profile.person_id, times_of(session, profile.person_id)))
-    lines += [words.fixed_line(fixed)] if fixed else []
+    lines += [flow_coach.fixed_line(fixed)] if fixed else []
     name = name_of(session, profile.person_id)
     times = times_of(session, profile.person_id)
     number = profile.person_id
     foods = [Button(food_name(row.name), FOOD_FIX(number, id_of(row))) for row in rows]
     keys = [foods[i : i + 2] for i in range(0, len(foods), 2)]
-    meals = [Button(words.meals_button(), FOOD_MEAL(number))] if rows else []
-    keys.append([Button(words.suggest_button(), FOOD_SUGGEST(number)), *meals])
+    meals = [Button(flow_coach.meals_button(), FOOD_MEAL(number))] if rows else []
+    keys.append([Button(flow_coach.suggest_button(), FOOD_SUGGEST(number)), *meals])
     keys.append([Button(common.back_button(), CARD(number))])
-    rewrite(turn, words.view(name, lines, times, _today(turn, profile, rows)), keys)
+    rewrite(turn, flow_coach.view(name, lines, times, _today(turn, profile, rows)), keys)
 
 
 def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
@@ -70,18 +72,26 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
         day = today(turn, profile)
         if athlete.id != turn.person.id:
             told = partial(
-                words.athlete_told_meal, turn.person.first_name, named, fixed=named in row.fixed
+                flow_coach.athlete_told_meal,
+                turn.person.first_name,
+                named,
+                fixed=named in row.fixed,
             )
             say_to(turn, athlete, told, how=SILENTLY)
     fixed = fixed_meals(session, profile.person_id, times)
     number = profile.person_id
     keys = [
-        [Button(words.meal_button(at, fixed=at in fixed), FOOD_MEAL(number, at.replace(":", "")))]
+        [
+            Button(
+                flow_coach.meal_button(at, fixed=at in fixed),
+                FOOD_MEAL(number, at.replace(":", "")),
+            )
+        ]
         for at in times
         if at in fixed or at in day.times
     ]
     keys.append([Button(common.back_button(), FOOD_OF(number))])
-    rewrite(turn, words.which_meal(day_words.plates(day.times, day.menu)), keys)
+    rewrite(turn, flow_coach.which_meal(day_words.plates(day.times, day.menu)), keys)
 
 
 def ask_fix(turn: OnAthlete, pressed: OfFood) -> None:
@@ -108,9 +118,9 @@ def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     turn.session.add(row)
     athlete = get_person(turn.session, profile.person_id)
     begin_menus_anew(turn, athlete)
-    say_to(turn, coach, words.fixed(row.name, grams))
+    say_to(turn, coach, flow_coach.fixed(row.name, grams))
     if athlete.id != coach.id:
-        told = partial(words.athlete_told_fixed, coach.first_name, row.name, grams)
+        told = partial(flow_coach.athlete_told_fixed, coach.first_name, row.name, grams)
         say_to(turn, athlete, told, how=SILENTLY)
 
 
@@ -128,7 +138,7 @@ def suggestion_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     athlete = get_person(turn.session, profile.person_id)
     suggest(turn, coach, athlete, food)
-    say_to(turn, coach, words.suggested(food.name, athlete.first_name))
+    say_to(turn, coach, flow_coach.suggested(food.name, athlete.first_name))
 
 
 def take(turn: Act, pressed: Known) -> None:
@@ -160,8 +170,8 @@ def _food(turn: Turn, profile: AthleteProfile, named: int | None) -> FoodRow | N
 def _today(turn: Turn, profile: AthleteProfile, rows: list[FoodRow]) -> str:
     """Today's plates as the athlete sees them, where there is anything to make them of."""
     if not profile.baseline or not any(row.liking != "never" for row in rows):
-        return words.no_menu()
+        return flow_coach.no_menu()
     day = today(turn, profile)
     plates = day_words.plates(day.times, day.menu)
     eaten = day_words.macros(day.eaten)
-    return words.menu_of_today(plates, eaten) if plates else words.no_menu()
+    return flow_coach.menu_of_today(plates, eaten) if plates else flow_coach.no_menu()

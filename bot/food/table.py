@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.core.chat.routes import ATHLETE, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.food import buttons, coach, routes, words
+from bot.food import buttons, coach, words
 from bot.food import list as food_list
 from bot.food import views as food_views
 from bot.food.flow import ADD_FOOD, ATE, FOOD_LABEL, MEAL_TIMES
@@ -15,7 +15,7 @@ from bot.words import common
 FEATURE = Feature(
     commands=(Command("food", ATHLETE, food_views.show_today, words.menu, rank=230),),
     taps=(
-        tap(buttons.FOOD, ATHLETE, routes.food_tapped, common.already_answered),
+        tap(buttons.FOOD, ATHLETE, food_views.food_tapped, common.already_answered),
         tap(buttons.SWAP, ATHLETE, food_views.swap, common.already_answered),
         tap(buttons.LOCK, ATHLETE, food_views.lock, common.already_answered),
         tap(buttons.EATEN, ATHLETE, food_views.ate_meal, common.already_answered),

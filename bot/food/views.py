@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from datetime import datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -11,9 +12,10 @@ from bot.core.chat.buttons import Rest
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Act, ChatTurn, Context, Turn
 from bot.dialogue import asking
+from bot.food import list as food_list
 from bot.food import words as list_words
 from bot.food import words_day as words
-from bot.food.buttons import EATEN, FOOD, LOCK, MISSED, SWAP, FoodView, OfFood, OfMeal, Swap
+from bot.food.buttons import EATEN, FOOD, LOCK, MISSED, SWAP, FoodView, OfFood, OfMeal, OnFood, Swap
 from bot.food.day import Today, eat, load_needs, today
 from bot.food.flow import ATE
 from bot.food.list import food_of, list_keys, own_food, rows_of, say_list
@@ -252,3 +254,18 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
 
 def _back() -> list[Button]:
     return [Button(list_words.back_button(), FOOD(FoodView.DAY))]
+
+
+SHOWS: Mapping[FoodView, Callable[[Act], None]] = {
+    FoodView.DAY: back_to_today,
+    FoodView.ELSE: ask_ate,
+    FoodView.SHOP: show_shopping,
+    FoodView.LIST: food_list.show_list,
+    FoodView.ADD: food_list.ask_food,
+    FoodView.LABEL: food_list.ask_label,
+    FoodView.TIMES: food_list.ask_times,
+}
+
+
+def food_tapped(turn: Act, pressed: OnFood) -> None:
+    SHOWS[pressed.view](turn)

@@ -16,7 +16,7 @@ from bot.settings import PREFIX, Settings, SettingsError
 FINE, FAILED, WRONG_SETTING = 0, 1, 2
 
 
-def run(settings: Settings, _given: argparse.Namespace) -> int:
+def run(settings: Settings) -> int:
     if settings.bot_token is None:
         raise SettingsError([NO_TOKEN])
     from telegram.error import InvalidToken  # noqa: PLC0415
@@ -72,8 +72,7 @@ def migrate(settings: Settings, given: argparse.Namespace) -> int:
 
 
 def _move(source: str, target: str) -> int:
-    from bot.operation.backup import BackupError  # noqa: PLC0415
-    from bot.operation.moving import move  # noqa: PLC0415
+    from bot.operation.backup import BackupError, move  # noqa: PLC0415
     from bot.store.db import make_engine  # noqa: PLC0415
 
     old = shaped(source, "--from")
@@ -94,13 +93,13 @@ def _move(source: str, target: str) -> int:
     return FINE
 
 
-def check(settings: Settings, _given: argparse.Namespace) -> int:
+def check(settings: Settings) -> int:
     from bot.operation import doctor  # noqa: PLC0415
 
     return asyncio.run(_findings(doctor.check(settings)))
 
 
-def examine(settings: Settings, _given: argparse.Namespace) -> int:
+def examine(settings: Settings) -> int:
     from bot.operation import doctor  # noqa: PLC0415
 
     return asyncio.run(_findings(doctor.doctor(settings)))
@@ -114,7 +113,7 @@ async def _findings(found: AsyncIterator[Finding]) -> int:
     return FINE if well else FAILED
 
 
-def status(settings: Settings, _given: argparse.Namespace) -> int:
+def status(settings: Settings) -> int:
     from sqlmodel import Session  # noqa: PLC0415
 
     from bot.operation.status import status as report  # noqa: PLC0415
@@ -127,13 +126,13 @@ def status(settings: Settings, _given: argparse.Namespace) -> int:
     return FINE if well else FAILED
 
 
-def setup(_settings: Settings, _given: argparse.Namespace) -> int:
+def setup(_settings: Settings) -> int:
     from bot.operation.setup import in_terminal  # noqa: PLC0415
 
     return FINE if in_terminal() else FAILED
 
 
-def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
+def invite_coach(settings: Settings) -> int:
     from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.membership.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
@@ -152,7 +151,7 @@ def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
     return FINE
 
 
-def coaches(settings: Settings, _given: argparse.Namespace) -> int:
+def coaches(settings: Settings) -> int:
     from sqlmodel import Session  # noqa: PLC0415
 
     from bot.operation.roles import coaches_and_invitations  # noqa: PLC0415

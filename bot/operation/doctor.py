@@ -209,8 +209,7 @@ def _running(settings: Settings) -> Iterator[Finding]:
 
     from bot.store.db import make_engine  # noqa: PLC0415
     from bot.store.shares import shares_of  # noqa: PLC0415
-    from bot.watching.backlog import backlog  # noqa: PLC0415
-    from bot.watching.watch import troubles  # noqa: PLC0415
+    from bot.watching.watch import backlog, troubles  # noqa: PLC0415
 
     try:
         engine = make_engine(settings.database_url)

@@ -10,8 +10,7 @@ from sqlmodel import Session, col, select
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow
-from bot.watching.backlog import Backlog, backlog
-from bot.watching.watch import minutes, troubles
+from bot.watching.watch import Backlog, backlog, minutes, troubles
 
 MOST_SHOWN = 10
 QUEUE_NAMES = {

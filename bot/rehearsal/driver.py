@@ -24,7 +24,7 @@ from bot.core.turn import Turn
 from bot.dispatcher import USE_CASES
 from bot.membership.invitations import invite_coach_command
 from bot.rehearsal.chats import Chats, Key, Message, Show
-from bot.rehearsal.demo.cast import CURTAIN, Player
+from bot.rehearsal.script import CURTAIN, Player
 from bot.settings import Settings
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head

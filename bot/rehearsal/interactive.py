@@ -11,10 +11,10 @@ from typing import Any
 from bot.core.timing.agenda import kind_alone
 from bot.features import DUTIES
 from bot.rehearsal.chats import Key, Message
-from bot.rehearsal.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.driver import Driver
 from bot.rehearsal.page import Page, full_name
 from bot.rehearsal.play import find_key
+from bot.rehearsal.script import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.table import table_lines, week_rows
 
 HOW_TO_PLAY = f"""\

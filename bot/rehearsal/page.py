@@ -15,7 +15,7 @@ from zoneinfo import ZoneInfo
 
 from bot.core.timing.clock import Clock
 from bot.rehearsal.chats import Happening, Message
-from bot.rehearsal.demo.cast import PLAYERS, Player, player_of
+from bot.rehearsal.script import PLAYERS, Player, player_of
 
 BOT = "Brimline"
 TITLES = {"athlete": "", "coach": " (coach)", "contact": " (2nd contact)"}

@@ -6,11 +6,13 @@ import re
 from collections.abc import Sequence
 
 from bot.rehearsal.chats import Happening, Key, Message
-from bot.rehearsal.demo.cast import Player, player_of
-from bot.rehearsal.demo.script import (
+from bot.rehearsal.driver import Driver
+from bot.rehearsal.page import Page, full_name
+from bot.rehearsal.script import (
     Act,
     Edits,
     Joins,
+    Player,
     Presses,
     Reads,
     ReadsNothing,
@@ -18,9 +20,8 @@ from bot.rehearsal.demo.script import (
     Step,
     Until,
     Waits,
+    player_of,
 )
-from bot.rehearsal.driver import Driver
-from bot.rehearsal.page import Page, full_name
 
 CODE = re.compile(r"/join ([0-9A-Z-]{19})")
 MOST_EVENTS = 200

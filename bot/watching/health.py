@@ -22,7 +22,7 @@ from bot.core.timing.clock import Clock
 from bot.core.web import WebServer
 from bot.store.db import looking, times_run_again
 from bot.store.tables.week import DecisionRow
-from bot.watching.backlog import backlog
+from bot.watching.watch import backlog
 
 CONTENT_TYPE = "text/plain; version=0.0.4; charset=utf-8"
 PREFIX = "brimline"

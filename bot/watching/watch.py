@@ -1,4 +1,4 @@
-"""A dead man's switch: where prompts or alerts fall behind, whoever runs the bot is told.
+"""How far behind the queues are; where prompts or alerts are, whoever runs the bot is told.
 
 The word goes straight to Telegram, past the outbox, since the outbox may be what stands still. It
 holds counts and minutes, nothing about anybody.
@@ -7,18 +7,92 @@ holds counts and minutes, nothing about anybody.
 from __future__ import annotations
 
 import asyncio
-from datetime import timedelta
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
 
 import structlog
-from sqlalchemy import Engine
+from sqlalchemy import Engine, func
 from sqlalchemy.exc import SQLAlchemyError
+from sqlmodel import Session, col, select
 from telegram.error import TelegramError
 
 from bot.core.logs import error_name
 from bot.core.timing.clock import Clock
 from bot.store.db import looking
+from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow, Urgency
 from bot.telegram.transport import Transport
-from bot.watching.backlog import Backlog, Queue, backlog
+
+NONE = timedelta(0)
+NEWEST = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Queue:
+    """How many rows of a queue wait now, and for how long the oldest has."""
+
+    name: str
+    count: int
+    oldest: timedelta
+
+
+@dataclass(frozen=True, slots=True)
+class Backlog:
+    """What waits, what was set aside, and when something was last sent."""
+
+    at: datetime
+    inbox: Queue
+    outbox: Queue
+    urgent: Queue
+    agenda: Queue
+    set_aside: int
+    undelivered: int
+    last_sent: datetime | None
+
+    @property
+    def queues(self) -> tuple[Queue, ...]:
+        return self.inbox, self.outbox, self.urgent, self.agenda
+
+
+def backlog(session: Session, now: datetime) -> Backlog:
+    """The backlog at a moment. Every query goes by an index on what is open."""
+    outbox_open = col(OutboxRow.status).in_(("waiting", "sending"))
+    return Backlog(
+        at=now,
+        inbox=_queue(session, "inbox", InboxRow.received_at, now, InboxRow.status == "new"),
+        outbox=_queue(session, "outbox", OutboxRow.created_at, now, outbox_open),
+        urgent=_queue(
+            session, "urgent", OutboxRow.created_at, now, outbox_open,
+            OutboxRow.urgency >= Urgency.URGENT,
+        ),
+        agenda=_queue(
+            session, "agenda", AgendaRow.due_at, now, AgendaRow.status == "waiting",
+            AgendaRow.due_at <= now,
+        ),
+        set_aside=_count(session, InboxRow, "poison"),
+        undelivered=_count(session, OutboxRow, "failed"),
+        last_sent=_last_sent(session),
+    )  # fmt: skip
+
+
+def _queue(session: Session, name: str, since: Any, now: datetime, *where: Any) -> Queue:
+    count, oldest = session.exec(select(func.count(), func.min(since)).where(*where)).one()
+    return Queue(name, count, max(NONE, now - oldest) if oldest is not None else NONE)
+
+
+def _last_sent(session: Session) -> datetime | None:
+    """When the latest of the newest messages was sent; all of them would be a great many."""
+    newest = session.exec(select(func.max(OutboxRow.id))).one() or 0
+    return session.exec(
+        select(func.max(OutboxRow.sent_at)).where(col(OutboxRow.id) > newest - NEWEST)
+    ).one()
+
+
+def _count(session: Session, table: type[InboxRow | OutboxRow], status: str) -> int:
+    return session.exec(
+        select(func.count()).select_from(table).where(col(table.status) == status)
+    ).one()
+
 
 LOOK_EVERY_S = 30.0
 SAY_AGAIN_AFTER_S = 3600.0

@@ -244,7 +244,22 @@ engine.dispose()
 """
 
 
-def test_four_processes_of_which_three_are_killed_amid_a_duty_do_each_once_and_in_order(
+def at_once(url: str, *kills: str) -> list[int | None]:
+    """Processes that do what is due, each killed at so many; how they ended."""
+    processes = [
+        Started("-c", DOER, url, kill, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        for kill in kills
+    ]
+    for process in processes:  # all at once, when all are up
+        assert process.stdin is not None
+        process.stdin.write("go\n")
+        process.stdin.flush()
+    for process in processes:
+        process.communicate()
+    return [process.returncode for process in processes]
+
+
+def test_of_five_processes_three_are_killed_amid_a_duty_and_each_is_done_once_and_in_order(
     any_url: str,
 ) -> None:
     engine = make_engine(any_url)
@@ -257,18 +272,9 @@ def test_four_processes_of_which_three_are_killed_amid_a_duty_do_each_once_and_i
                     rank=place,
                 )
             )  # fmt: skip
-    kills = ("5", "10", "15", "0")  # at which of its duties; the last lives
-    processes = [
-        Started("-c", DOER, any_url, kill, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
-        for kill in kills
-    ]
-    for process in processes:  # all at once, when all are up
-        assert process.stdin is not None
-        process.stdin.write("go\n")
-        process.stdin.flush()
-    for process in processes:
-        process.communicate()
-    assert [process.returncode for process in processes] == [-9, -9, -9, 0]
+    # Each is killed at one of its duties, of which there are enough for all; then two live.
+    assert at_once(any_url, "5", "10", "15") == [-9, -9, -9]
+    assert at_once(any_url, "0", "0") == [0, 0]
     with Session(engine) as session:
         said = session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
     told = [

@@ -18,9 +18,8 @@ from sqlalchemy import Engine, text
 from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 
-from bot.operation.backup import BackupError, back_up, put_back
+from bot.operation.backup import BackupError, back_up, move, put_back
 from bot.operation.installation import shaped, shown
-from bot.operation.moving import move
 from bot.operation.rows import lines_of, snapshot, tables_in
 from bot.settings import SettingsError
 from bot.store.db import make_engine, transaction

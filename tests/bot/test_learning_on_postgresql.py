@@ -11,7 +11,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session
 
-from bot.operation.moving import move
+from bot.operation.backup import move
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers.gather import numbers_of
 from bot.sheets.workbook.gather import frames_of

@@ -22,9 +22,8 @@ from bot.operation.status import status
 from bot.store.db import transaction
 from bot.store.tables.people import Invite
 from bot.store.tables.traffic import InboxRow, Urgency
-from bot.watching.backlog import backlog
 from bot.watching.health import metrics
-from bot.watching.watch import LONGEST, SPOKEN, Watch
+from bot.watching.watch import LONGEST, SPOKEN, Watch, backlog
 from tests.support.line import Line
 from tests.support.weeks import Team
 from tests.support.world import text_of

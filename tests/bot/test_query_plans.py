@@ -24,7 +24,7 @@ from bot.store.prune import prune_traffic
 from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
-from bot.watching.backlog import backlog
+from bot.watching.watch import backlog
 from bot.week.events import chats_on_stage
 from tests.bench.copies import copies
 from tests.bench.crew import counting

@@ -14,10 +14,9 @@ from typing import cast
 import pytest
 from sqlmodel import select
 
-from bot.rehearsal.checks import check_all_went_out, check_decisions_replay, check_outcomes
-from bot.rehearsal.demo.cast import ATHLETE, COACH
-from bot.rehearsal.demo.script import Outcome, Presses, Reads, ReadsNothing, Until
 from bot.rehearsal.play import ScriptBroken
+from bot.rehearsal.script import ATHLETE, COACH, Outcome, Presses, Reads, ReadsNothing, Until
+from bot.rehearsal.sitting import check_all_went_out, check_decisions_replay, check_outcomes
 from bot.rehearsal.table import week_rows
 from bot.store.db import transaction
 from bot.store.tables.traffic import OutboxRow
@@ -134,8 +133,8 @@ def test_what_goes_otherwise_than_scripted_fails_at_once_and_says_where() -> Non
     other_script = (
         "import sys\n"
         "from bot.rehearsal import main, sitting\n"
-        "from bot.rehearsal.demo.cast import COACH\n"
-        "from bot.rehearsal.demo.script import Act, Reads, Says\n"
+        "from bot.rehearsal.script import COACH\n"
+        "from bot.rehearsal.script import Act, Reads, Says\n"
         "steps = (Says(COACH, '/help'), Reads(COACH, 'Carbs 999 g'))\n"
         "sitting.OPENING = (Act('a test', steps),)\n"
         "sys.exit(main(['--auto']))"
@@ -154,7 +153,7 @@ def test_a_week_that_ends_otherwise_than_scripted_fails_and_says_where() -> None
     other_script = (
         "import sys\n"
         "from bot.rehearsal import main, sitting\n"
-        "from bot.rehearsal.demo.script import Outcome\n"
+        "from bot.rehearsal.script import Outcome\n"
         "sitting.WEEK, sitting.OUTCOMES = (), (Outcome(3, 999, ()),)\n"
         "sys.exit(main(['--auto']))"
     )

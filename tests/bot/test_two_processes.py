@@ -118,9 +118,8 @@ async def until_nothing_is_open(url: str, handled: list[tuple[int, int]]) -> Non
             begun.number = next(_numbers)
             super()._take(*taken)
 
-    worker = Noting(
-        engine, USE_CASES, clock, lambda: Context(now=NOW), threads=3, handled=lambda: None
-    )
+    now = Runtime(engine, USE_CASES, clock, lambda: Context(now=NOW))
+    worker = Noting(now, threads=3, handled=lambda: None)
     later = NOW + timedelta(minutes=1)
     duties = Duties(Runtime(engine, USE_CASES, DrivenClock(later), lambda: Context(now=later)))
     while _is_open(engine):

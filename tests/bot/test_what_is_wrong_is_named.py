@@ -12,8 +12,8 @@ from alembic import command
 from sqlalchemy.exc import OperationalError
 
 from bot.cli import main
-from bot.operation.causes import cause
 from bot.operation.doctor import clock
+from bot.operation.installation import cause
 from bot.store.db import make_engine, may_pass
 from bot.store.migrate import _config, revision_of, upgrade_to_head
 

@@ -69,6 +69,23 @@ def test_killed_after_telegram_took_the_message_it_is_sent_again(
     assert set(handled(bot).values()) == {1}
 
 
+def test_killed_each_time_after_telegram_took_the_message_it_stands_there_three_times(
+    telegram: Telegram, bot: BotProcess
+) -> None:
+    telegram.says(INES, "61.2 7 3.5")
+    for _ in range(3):
+        telegram.hold("sendMessage", "after")
+        with bot:
+            telegram.wait_for_held()
+        telegram.release()
+    with bot:
+        telegram.says(INES, "done")
+        telegram.wait_for_text(INES, "text done")
+
+    assert telegram.texts(INES) == ["text 61.2 7 3.5"] * 3 + ["text done"]
+    assert set(handled(bot).values()) == {1}
+
+
 def test_killed_when_updates_were_handed_out_and_not_yet_received(
     telegram: Telegram, bot: BotProcess
 ) -> None:

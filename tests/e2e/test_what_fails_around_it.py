@@ -12,9 +12,9 @@ from pathlib import Path
 import pytest
 from sqlmodel import Session, select
 
+from bot.operation.backup import move
 from bot.operation.commands import WRONG_SETTING
 from bot.operation.installation import shown
-from bot.operation.moving import move
 from bot.store.db import make_engine
 from bot.store.tables.setting import SettingRow
 from tests.support.chats import BotProcess, Telegram

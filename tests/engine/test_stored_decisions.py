@@ -21,7 +21,7 @@ from tests.support.decided import decided
 #: each other as they are.
 BY_COLUMN = {
     "sheets/coach_numbers/gather.py", "week/weeks_of.py", "coach/roster/roster.py",
-    "rehearsal/checks.py", "decision/replay/command.py",
+    "rehearsal/sitting.py", "decision/replay/command.py",
 }  # fmt: skip
 #: A key looked up in the record of a decision or a case.
 WALKED = re.compile(r"\b(?:\w+\.)?(?:decision|case)(?:\[[\"']|\.get\([\"'])|\[\"trace\"\]")

@@ -11,12 +11,11 @@ from pathlib import Path
 
 import pytest
 
-from bot.rehearsal.demo.cast import ATHLETE
-from bot.rehearsal.demo.opening import OPENING
-from bot.rehearsal.demo.script import Act, Says, Step, Until
 from bot.rehearsal.driver import Driver
 from bot.rehearsal.page import Page
 from bot.rehearsal.play import Heard, Play
+from bot.rehearsal.script import ATHLETE, Act, Says, Step, Until
+from bot.rehearsal.week import OPENING
 from tests.support.once import once_a_run
 
 OPENED, MORNING, HEARD = "opened.sqlite3", "morning.sqlite3", "heard"

@@ -48,7 +48,7 @@ from bot.decision.eye import words as eye_words
 from bot.decision.replay import words as replay_words
 from bot.event import flow_asks, words_season
 from bot.event.buttons import ASKS
-from bot.food import words_coach as food_words
+from bot.food import flow_coach
 from bot.food.buttons import FOOD_OF
 from bot.membership import flow_second
 from bot.membership.buttons import END, SECOND
@@ -103,7 +103,7 @@ def first_page(of: Of, *, set_up: bool) -> Buttons:
         [button(hold_words.hold_button(), HOLD), freezing],
         [
             *([] if of.self_coached else [button(words.message_button(of.name), MESSAGE)]),
-            button(food_words.button(), FOOD_OF),
+            button(flow_coach.button(), FOOD_OF),
         ],
         [Button(words.page_button(key), PAGE(number, key)) for key in PAGES],
         [Button(words.roster_button(), ROSTER(0))],

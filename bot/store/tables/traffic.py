@@ -118,7 +118,8 @@ class OutboxRow(Row, table=True):
 class FetchRow(Row, table=True):
     """status: waiting -> done | failed. `kind` and `about` say what it is wanted for.
 
-    Downloading happens outside any transaction, under a lease; what follows from it in one.
+    Downloading happens outside any transaction, under a lease of seconds (`not_before`) that is renewed
+    meanwhile; what follows from it in one.
     """
 
     __tablename__ = "fetch"
@@ -140,7 +141,9 @@ class FetchRow(Row, table=True):
 
 
 class AgendaRow(Row, table=True):
-    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/timing/agenda.py`)."""
+    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/timing/agenda.py`).
+    `claimed_until` puts off a duty that failed.
+    """
 
     __tablename__ = "agenda"
     __table_args__ = (

@@ -1,12 +1,37 @@
-"""A script as data: what people do, when, and what is to be read on whose screen because of it."""
+"""Who plays, and a script as data: what people do, when, and what is to be read on whose screen."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
 
-from bot.rehearsal.demo.cast import Player
+
+@dataclass(frozen=True, slots=True)
+class Player:
+    """Somebody with a chat of their own. `user_id` is that of the chat as well, as in Telegram."""
+
+    name: str
+    role: str
+    city: str
+    zone: str
+    user_id: int
+
+
+ATHLETE = Player("Orla", "athlete", "Galway", "Europe/Dublin", 7_001_001)
+COACH = Player("Aino", "coach", "Helsinki", "Europe/Helsinki", 7_001_002)
+CONTACT = Player("Eero", "contact", "Helsinki", "Europe/Helsinki", 7_001_003)
+PLAYERS = (ATHLETE, COACH, CONTACT)
+
+# The clocks go back in the night after the first morning, in both places.
+EVENT_DAY = date(2026, 10, 31)
+CURTAIN = datetime(2026, 10, 23, 18, 0, tzinfo=ZoneInfo(ATHLETE.zone))
+
+
+def player_of(chat_id: int) -> Player:
+    """Whose chat this is."""
+    return next(player for player in PLAYERS if player.user_id == chat_id)
 
 
 @dataclass(frozen=True, slots=True)
