@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from typing import Any, NamedTuple
+from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
@@ -49,6 +50,8 @@ from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
 from engine.written.training_told import Went, how_training_went
 
 _FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
+#: One that says it was sent longer ago says it by another clock: Telegram hands on a day's at most.
+_WAITS_AT_MOST = timedelta(days=7)
 
 
 def one_line(turn: ChatTurn, person: Person) -> bool:
@@ -82,6 +85,24 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
         answers[TYPED_IN] = typed_in
     _go_on(turn, person, profile, answers)
     return True
+
+
+def came_late(turn: ChatTurn, person: Person) -> bool:
+    """Whether a text tells a morning that was over before it got here (the bot was away meanwhile).
+
+    Its figures are another day's, so that they must not be taken for this one's.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or profile.status != AthleteStatus.ACTIVE or profile.zone is None:
+        return False
+    today = local_date(profile, turn.context)
+    sent = turn.incoming.sent_at
+    if sent.astimezone(ZoneInfo(profile.zone)).date() >= today or turn.now - sent > _WAITS_AT_MOST:
+        return False
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is not None and is_answered(row):
+        return False
+    return morning_in(turn.session, person, profile, turn.incoming.text, today) is not None
 
 
 class ToldMorning(NamedTuple):

@@ -57,6 +57,10 @@ cannot_keep_back = SentenceOn(
     "you trust.",
     figures.all_of,
 )
+came_late = Sentence(
+    "That was written on an earlier day and has only reached me now, so I haven't taken its numbers "
+    "for today. Send today's once you have weighed yourself."
+)
 a_program = Sentence("I am a program, not a person.")
 may_drink = Sentence(
     "You may always drink when you're thirsty, on every day of the plan. Small sips, as much as "

@@ -167,6 +167,8 @@ def land(
         return
     if it.latest is not None and opens_card(it):  # a city may be called like an athlete
         return
+    if _came_late(it):
+        return
     waits_for_words = it.latest is not None and answering.takes_anything(it.latest, house.flows)
     if not waits_for_words and answered(it):
         return
@@ -196,7 +198,7 @@ def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: 
     here can open that file.
     """
     it = Landing(turn, person, house, (), heard)
-    numbers = bool(it.text.strip()) and typed.one_line(turn, person)
+    numbers = bool(it.text.strip()) and (_came_late(it) or typed.one_line(turn, person))
     if not kept:
         lead = words.file_unread()
         if agreed(it) and not coaches(it):
@@ -232,6 +234,15 @@ def edited(
         return
     as_new = replace(turn.incoming, kind=Kind.TEXT)
     land(replace(turn, incoming=as_new), person, house, asked=asked, heard=heard)
+
+
+def _came_late(it: Landing) -> bool:
+    """A morning of a day that is over: the coach has the words, and the figures are not today's."""
+    if not typed.came_late(it.turn, it.person):
+        return False
+    told = "" if it.heard else tell_coach(it, it.text)
+    say_to(it.turn, it.person, f"{words.came_late()} {told}".strip())
+    return True
 
 
 def _delayed(it: Landing) -> bool:

@@ -414,3 +414,39 @@ def test_after_the_day_the_week_is_closed_with_cautions(own_engine: Engine) -> N
     team.athlete.hears()
     team.morning(-6)
     assert team.athlete.hears() == []
+
+
+def written_last_night(team: Team, text: str, waited: timedelta = timedelta(hours=9)) -> str:
+    """What the athlete hears of a text that has waited, on a morning with one before it."""
+    team.morning(4)
+    team.athlete.writes("60.4 5 3.5")
+    team.morning(3)
+    team.coach.hears()
+    team.world.waited = waited
+    said = text_of(team.athlete.writes(text))
+    team.world.waited = timedelta(0)
+    return said
+
+
+def test_a_morning_that_was_written_yesterday_and_came_only_today_sets_nothing(
+    own_engine: Engine,
+) -> None:
+    team = in_peak_week(own_engine)
+    said = written_last_night(team, "60.9 6 3.5, long day")
+    assert "haven't taken its numbers for today" in said
+    assert len(decisions(team)) == 1
+    assert "60.9 6 3.5, long day" in text_of(team.coach.hears())
+    assert "Carbs" in text_of(team.athlete.writes("60.6 6 3.5"))
+    assert checkins(team)[-1].weight_kg == 60.6
+
+
+def test_danger_in_a_morning_that_came_late_is_an_alarm_all_the_same(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
+    written_last_night(team, "60.9 6 3.5 I fainted")
+    assert "I fainted" in text_of(team.coach.hears())
+    assert len(decisions(team)) == 1
+
+
+def test_a_clock_far_off_keeps_no_morning_from_being_taken(own_engine: Engine) -> None:
+    team = in_peak_week(own_engine)
+    assert "Carbs" in written_last_night(team, "60.9 6 3.5", timedelta(days=300))

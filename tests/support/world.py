@@ -47,6 +47,7 @@ class World:
     updates: int = 1000
     read_up_to: dict[int, int] = field(default_factory=dict)
     photo_dir: Path | None = None
+    waited: timedelta = timedelta(0)  # how long ago what comes in was sent
 
     @property
     def context(self) -> Context:
@@ -169,7 +170,7 @@ class Someone:
                 text=text,
                 message_id=message_id,
                 tap_id=tap,
-                sent_at=self.world.now,
+                sent_at=self.world.now - self.world.waited,
                 file=file,
                 **more,
             )
