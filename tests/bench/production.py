@@ -159,10 +159,8 @@ def _work(url: str, begin: Any, results: Any, rests: bool) -> None:
             return done
 
     async def work() -> None:
-        worker = Watched(
-            engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW), threads=THREADS,
-            handled=lambda: None,
-        )  # fmt: skip
+        runtime = Runtime(engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW))
+        worker = Watched(runtime, threads=THREADS, handled=lambda: None)
         while True:
             await worker.step()
             if worker.busy:
