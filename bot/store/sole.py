@@ -1,7 +1,7 @@
-"""A right that one process holds at a time: to poll Telegram, to send from the outbox.
+"""A right that one process holds at a time: to poll Telegram; on SQLite, to send from the outbox.
 
-Several processes may share a database, but Telegram gives updates to one poller only, and its pace
-is per bot. The right is tied to an open connection, so it is free the moment its holder dies.
+Several processes may share a database, but Telegram gives updates to one poller only. The right is
+tied to an open connection, so it is free the moment its holder dies.
 """
 
 from __future__ import annotations

@@ -40,7 +40,7 @@ from bot.core.timing.clock import Clock
 from bot.core.timing.waiting import growing_pause, keep_going, wait_for
 from bot.store.base import id_of
 from bot.store.shares import ALL, SHARES, share_of, shares_of
-from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency, urgency_by
 from bot.telegram import rests
 from bot.telegram.outcomes import Outcomes, as_new_message, give_up, is_worth_another
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
@@ -80,12 +80,9 @@ _FIRST = (
     .group_by(col(OutboxRow.chat_id), _LANE)
 )
 
-#: What has waited for long takes its turn among the mornings, be it a view or a picture.
+#: A picture that has waited for long goes with the texts beside it.
 _IS_NEW = col(OutboxRow.created_at) > bindparam("long_ago")
-_URGENCY = case(
-    (and_(col(OutboxRow.urgency) < Urgency.ORDINARY, not_(_IS_NEW)), Urgency.ORDINARY.value),
-    else_=col(OutboxRow.urgency),
-)
+_URGENCY = urgency_by(col(OutboxRow.urgency), col(OutboxRow.created_at))
 
 
 def _heads(is_first: ColumnElement[bool]) -> SelectOfScalar[OutboxRow]:

@@ -16,7 +16,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 import structlog
-from sqlalchemy import BigInteger, and_, bindparam, case, func, or_, true, update
+from sqlalchemy import BigInteger, bindparam, func, or_, true, update
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 from structlog.contextvars import bound_contextvars
@@ -28,7 +28,7 @@ from bot.core.turn import ChatTurn, Incoming, Turn
 from bot.core.use_cases import Runtime
 from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead
 from bot.store.remembering import looked_up
-from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency
+from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency, urgency_by
 from bot.store.working_out import AtHand
 from bot.telegram.reading import Unreadable, read
 
@@ -47,16 +47,7 @@ _CHATS = (
     .group_by(col(InboxRow.chat_id))
     .subquery()
 )
-#: A view that has waited for long takes its turn among the mornings, however long a rush lasts.
-_URGENCY = case(
-    (
-        and_(
-            _CHATS.c.urgency < Urgency.ORDINARY, col(InboxRow.received_at) <= bindparam("long_ago")
-        ),
-        Urgency.ORDINARY.value,
-    ),
-    else_=_CHATS.c.urgency,
-)
+_URGENCY = urgency_by(_CHATS.c.urgency, col(InboxRow.received_at))
 _HEADS = (
     select(InboxRow.update_id, InboxRow.chat_id, _URGENCY.label("urgency"))
     .select_from(InboxRow)

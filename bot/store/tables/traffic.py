@@ -12,7 +12,17 @@ from datetime import date, datetime, timedelta
 from enum import IntEnum, StrEnum
 from typing import Any
 
-from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
+from sqlalchemy import (
+    JSON,
+    BigInteger,
+    ColumnElement,
+    Index,
+    SQLColumnExpression,
+    UniqueConstraint,
+    and_,
+    bindparam,
+    case,
+)
 from sqlmodel import Field
 
 from bot.store.base import Row
@@ -32,6 +42,16 @@ class Urgency(IntEnum):
 
 #: Our own choice: a view or a picture waits for so long behind mornings that came later.
 VIEWS_WAIT = timedelta(seconds=30)
+
+
+def urgency_by(
+    urgency: SQLColumnExpression[int], came_at: SQLColumnExpression[datetime]
+) -> ColumnElement[int]:
+    """What a queue goes by, as an expression: what came before `:long_ago`, which is `VIEWS_WAIT` ago,
+    takes its turn among the mornings, however long a rush lasts.
+    """
+    has_waited = and_(urgency < Urgency.ORDINARY, came_at <= bindparam("long_ago"))
+    return case((has_waited, Urgency.ORDINARY.value), else_=urgency)
 
 
 class InboxRow(Row, table=True):
