@@ -9,15 +9,12 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from datetime import datetime, timedelta
-from typing import Any
 
 from sqlalchemy import bindparam
-from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import Session, col, select
 
 from bot.store.shares import share_of
 from bot.store.tables import setting
-from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import OutboxRow
 
 TOLD_TO_SLOW_DOWN = "RetryAfter"
@@ -30,8 +27,6 @@ _RESTING = select(OutboxRow.chat_id, OutboxRow.not_before).where(
     OutboxRow.problem == TOLD_TO_SLOW_DOWN,
     col(OutboxRow.not_before) > bindparam("now"),
 )
-# In either's words, of which the library has them alike.
-_INSERTS: dict[str, Any] = {"sqlite": sqlite.insert, "postgresql": postgresql.insert}
 
 
 def chats_that_rest(
@@ -50,12 +45,7 @@ def another_chat_rests(session: Session, chat_id: int, now: datetime) -> bool:
 def let_all_rest(session: Session, now: datetime, span: timedelta) -> None:
     """From now on nobody sends anything for so long."""
     value = f"{now.isoformat()} {(now + span).isoformat()}"
-    insert = _INSERTS[session.get_bind().dialect.name](SettingRow)
-    session.connection().execute(
-        insert.values(name=_ALL_REST, value=value).on_conflict_do_update(
-            index_elements=["name"], set_={"value": value}
-        )
-    )
+    setting.keep(session, _ALL_REST, value)
 
 
 def all_rest_for(session: Session, now: datetime) -> timedelta:
