@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
-from datetime import timedelta
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 from types import ModuleType
 from typing import Any
 
@@ -205,6 +205,48 @@ def test_a_mornings_answers_are_guessed_so_that_it_begins_once(week: Week, tap: 
         USE_CASES.incoming(ChatTurn(session, CONTEXT, incoming))
 
     assert len(at_hand.found) == 1
+    assert week.decided().decision["foresight"]["planned"] is not None
+
+
+def test_once_a_morning_is_told_its_chat_is_left_alone_until_the_next_one(
+    week: Week, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Looking ahead is a statement for each message; it is done where something may come of it."""
+    real, looked = USE_CASES.foresee, list[datetime]()
+    context = Context(now=NOW)
+
+    def foresee(session: Session, told: Context, *more: Any) -> datetime | None:
+        looked.append(told.now)
+        return real(session, told, *more)
+
+    clock = DrivenClock(NOW)
+    use_cases = replace(USE_CASES, foresee=foresee)
+    worker = Worker(
+        Runtime(week.engine, use_cases, clock, lambda: context), threads=1, handled=lambda: None
+    )
+
+    def says(words: str) -> None:
+        raw = typed(CHAT, words)
+        into_inbox(week.engine, [raw])
+        assert worker.handle(raw["update_id"], CHAT)
+
+    for words in ("/today", LINE, "/today", "/week", "/today"):
+        says(words)
+    assert len(looked) == 3  # the morning may still come, it comes, and it is there
+
+    # Put right, the morning asks the model after all: the next message is looked at again.
+    with meanwhile(
+        monkeypatch, foresight, "forecast", lambda: others_can_write(week.other)
+    ) as times:
+        says("59.8 4 3.5 4 on target fine")
+    assert times
+    says("/today")
+    assert len(looked) == 4
+
+    context = Context(now=NOW + timedelta(days=1))
+    clock.advance(timedelta(days=1))
+    says(LINE)
+    assert len(looked) == 5
     assert week.decided().decision["foresight"]["planned"] is not None
 
 
