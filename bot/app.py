@@ -20,6 +20,7 @@ from bot.core.logs import error_name
 from bot.core.timing.clock import Clock, RealClock
 from bot.core.timing.clock_watch import ClockWatch
 from bot.core.timing.duties import Duties
+from bot.core.timing.first_while import FIRST_WHILE_S
 from bot.core.timing.waiting import growing_pause, keep_going
 from bot.core.turn import Context
 from bot.core.use_cases import Runtime, UseCases
@@ -80,9 +81,13 @@ class App:
             Runtime(engine, use_cases, clock, self.context),
             threads=settings.worker_threads,
             handled=self._handled,
+            noted_for_s=FIRST_WHILE_S,
         )
-        self.duties = Duties(Runtime(engine, use_cases, clock, self.context), self.sender.wake.set)
-
+        self.duties = Duties(
+            Runtime(engine, use_cases, clock, self.context),
+            self.sender.wake.set,
+            noted_for_s=FIRST_WHILE_S,
+        )
         self.watch = Watch(engine, clock, transport, settings.operator_chat)
 
     def context(self) -> Context:
