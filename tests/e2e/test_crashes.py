@@ -167,8 +167,8 @@ def test_what_kills_each_process_that_handles_it_is_gone_past_by_the_fourth(
     telegram.says(INES, "and now?")
     telegram.says(12, "61.2")
     for _ in range(3):
-        bot.start()
-        assert bot.wait() == -signal.SIGKILL
+        with bot:
+            assert bot.wait() == -signal.SIGKILL
     with bot:
         telegram.wait_for_text(INES, "text and now?")
         telegram.wait_for_text(12, "text 61.2")
