@@ -38,6 +38,7 @@ from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
 from bot.watching.health import HealthPage
 from bot.watching.watch import Watch
+from bot.watching.watchdog import watched
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20
@@ -285,9 +286,12 @@ async def serve(settings: Settings, use_cases: UseCases) -> None:
     transport = TelegramTransport(settings.bot_token.get_secret_value(), settings.api_base_url)
     stop = asyncio.Event()
     _on_signals(stop.set)
+    app = App(settings, engine, transport, use_cases, RealClock())
+    watchdog = asyncio.create_task(watched(app.worker.underway, app.duties.underway))
     try:
-        await App(settings, engine, transport, use_cases, RealClock()).run(stop)
+        await app.run(stop)
     finally:
+        watchdog.cancel()
         await transport.close()
         engine.dispose()
 

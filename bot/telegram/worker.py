@@ -24,6 +24,7 @@ from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.logs import error_name
+from bot.core.timing.underway import Underway
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
 from bot.core.turn import ChatTurn, Incoming, Turn
 from bot.core.use_cases import Runtime
@@ -107,6 +108,7 @@ class Worker:
         noted_for_s: float = 0.0,
     ) -> None:
         self.wake = asyncio.Event()
+        self.underway = Underway()
         self._engine, self._use_cases, self._clock, self._context = runtime
         self._handled = handled
         self._threads = threads
@@ -207,7 +209,7 @@ class Worker:
 
         Returns False, having done nothing, where another process is at work on this chat.
         """
-        with bound_contextvars(update_id=update_id):
+        with bound_contextvars(update_id=update_id), self.underway.doing():
             return self._handle_one(update_id, chat_id)
 
     def _handle_one(self, update_id: int, chat_id: int | None) -> bool:

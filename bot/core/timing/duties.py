@@ -16,6 +16,7 @@ from structlog.contextvars import bound_contextvars
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.timing import agenda
 from bot.core.timing.first_while import FirstWhile
+from bot.core.timing.underway import Underway
 from bot.core.turn import Turn
 from bot.core.use_cases import Runtime
 from bot.store.base import id_of
@@ -40,6 +41,7 @@ class Duties:
         self._engine, self._use_cases, self._clock, self._context = runtime
         self._first_while = FirstWhile(self._clock, noted_for_s)
         self._done = done
+        self.underway = Underway()
         self._at_it = asyncio.Lock()
         self._closing = False
 
@@ -64,7 +66,11 @@ class Duties:
         """
         with looking(self._engine) as session:
             found = agenda.due(session, self._clock.now(), AT_ONCE)
-        return sum(self._do(row) for row in found if not self._closing)
+        return sum(self._underway(row) for row in found if not self._closing)
+
+    def _underway(self, found: AgendaRow) -> bool:
+        with self.underway.doing():
+            return self._do(found)
 
     def _do(self, found: AgendaRow) -> bool:
         """Do this one, or put it off where it fails; whether it is no other process's."""
