@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from sqlmodel import Session
 
-from bot import documents, features, going_first, uploads
+from bot import features, files, going_first
 from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history import note_to_others
@@ -181,7 +181,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     if turn.incoming.kind is Kind.TAP:
         _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:
-        kept = uploads.received(turn, person)
+        kept = files.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
         landing.unreadable(turn, person, house, asked=asked, heard=heard)
@@ -290,7 +290,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     """What follows from a file that somebody sent."""
     locks.hold(turn.session, row.person_id)
-    uploads.fetched(turn, row, outcome)
+    files.fetched(turn, row, outcome)
     _after(turn)
 
 
@@ -341,9 +341,9 @@ USE_CASES = UseCases(
     undeliverable=undeliverable,
     moved=moved,
     poisoned=poisoned,
-    unpack=uploads.unpack,
+    unpack=files.unpack,
     fetched=fetched,
-    document=documents.document,
+    document=files.document,
     how_urgent=going_first.how_urgent,
     foresee=ahead.foresee,
     hold_their_people=True,

@@ -20,7 +20,7 @@ from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
-from bot.decision import words_outlook as look_words
+from bot.decision import words_forecast as look_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.people.changes import Change

@@ -41,7 +41,7 @@ from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
-from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_forecast as forecast_words
 from bot.decision import words_holding as hold_words
 from bot.decision.buttons import EYE, HOLD, WHAT_IF
 from bot.decision.eye import words as eye_words
