@@ -13,8 +13,8 @@ from bot.event import flow_asks, words_season
 from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.flow_fit import limit_moves
-from bot.plan.flow_review import findings_text
+from bot.plan.flow_limits import limit_moves
+from bot.plan.review.flow import findings_text
 from bot.setup import words, words_sheet
 from bot.setup.flow import LEAVE, SETUP_SURE
 from bot.setup.foreseeing import foresee
