@@ -10,7 +10,7 @@ from sqlmodel import Session, col, select
 from bot.core.chat.outbox import ARRIVED, Button
 from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
-from bot.event import words_moving as words
+from bot.event import words
 from bot.event.buttons import ON_STAGE, StageView
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views

@@ -8,7 +8,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from engine.evidence import deciding as e
-from engine.evidence.oneline import (
+from engine.evidence.units import (
     A_GLASS_L,
     CARBS_FAR_OVER,
     CARBS_FAR_UNDER,
