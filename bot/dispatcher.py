@@ -41,10 +41,9 @@ from bot.people.people import (
     person_in_chat,
     profile_of,
     sender,
-    speaking_to,
     touch_person,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.reachability import reachability
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of

@@ -14,8 +14,8 @@ from bot.calendar import file as calendar_file
 from bot.core.turn import ChatTurn, Context, Document, SentFile, Turn
 from bot.debrief.handout import handing_over
 from bot.membership.my_data import handing_out
-from bot.people.people import get_person, given_to, profile_of, speaking_to
-from bot.people.telling import say_to
+from bot.people.people import get_person, given_to, profile_of
+from bot.people.telling import say_to, speaking_to
 from bot.pictures.comparison import comparing
 from bot.pictures.photos import photo_rows, photos
 from bot.pictures.photos import words as photo_words

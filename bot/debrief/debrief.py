@@ -32,9 +32,8 @@ from bot.people.people import (
     own_athlete,
     profile_of,
     record,
-    speaking_to,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

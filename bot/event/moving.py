@@ -16,8 +16,8 @@ from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words as stage_words
 from bot.event.travel import ARRIVE
-from bot.people.people import get_person, local_date, name_of, speaking_to
-from bot.people.telling import say_to
+from bot.people.people import get_person, local_date, name_of
+from bot.people.telling import say_to, speaking_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of

@@ -18,8 +18,8 @@ from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
-from bot.people.telling import answer, say_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.telling import answer, say_to, speaking_to
 from bot.plan import words
 from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt

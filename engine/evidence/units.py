@@ -1,5 +1,5 @@
-"""Exact sizes of the units people answer in, what an answer can believably be, and how far it may be from
-its owner's habit before it is asked about.
+"""Exact sizes of the units people answer in, what an answer can believably be, and how far it may be
+from its owner's habit before it is asked about.
 """
 
 from __future__ import annotations
