@@ -93,7 +93,9 @@ def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
-    away = known is not None and reachability.is_away(known, turn.incoming)
+    away = (  # who acts and could not be reached until now
+        known is not None and not known.reachable and turn.incoming.kind is not Kind.BLOCKED
+    )
     person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)

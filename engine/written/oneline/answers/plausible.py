@@ -31,7 +31,7 @@ from engine.written.units import (
     parse_volume,
     parse_weight,
 )
-from engine.written.units.amounts import parse_number
+from engine.written.units.reading import parse_number
 
 _UNITS_OF = {
     "weight_kg": {Unit.NONE, Unit.WEIGHT},
