@@ -143,10 +143,9 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         lambda: flow_second.joined(person.first_name, flow_second.who(name), row.rights, until),
     )
     for profile in covered(turn.session, row):
-        record(
-            turn, profile.person_id, Change.SECOND_COACH_JOINED, by=coach.id,
+        record(turn, profile.person_id, by=coach.id, what=Change.SECOND_COACH_JOINED(
             name=person.first_name, rights=flow_second.RIGHTS[row.rights], until=until.isoformat(),
-        )  # fmt: skip
+        ))  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
             say_to(
@@ -201,10 +200,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
     coach, person = get_person(turn.session, row.coach_id), get_person(turn.session, row.person_id)
     say_to(turn, person, partial(flow_second.over, coach.first_name), how=SILENTLY)
     for profile in athletes:
-        record(
-            turn, profile.person_id, Change.SECOND_COACH_OVER, by=None,
-            name=person.first_name,
-        )  # fmt: skip
+        record(turn, profile.person_id, Change.SECOND_COACH_OVER(name=person.first_name), by=None)
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
             say_to(

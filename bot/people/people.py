@@ -16,7 +16,7 @@ from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
 from bot.core.turn import ChatTurn, Context, Kind, Turn
-from bot.people.changes import Change
+from bot.people.changes import Entry
 from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of
 from bot.store.remembering import remember, remembered, remembered_rows
@@ -304,9 +304,11 @@ def local_date(profile: AthleteProfile, context: Context) -> date:
     return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()
 
 
-def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detail: object) -> None:
+def record(turn: Turn, athlete_id: int, what: Entry, *, by: int | None) -> None:
     """Keep who did what, when and why; whoever has the roster open or a calendar sees it soon."""
-    row = HistoryRow(athlete_id=athlete_id, by_id=by, at=turn.now, what=what.value, detail=detail)
+    row = HistoryRow(
+        athlete_id=athlete_id, by_id=by, at=turn.now, what=what.kind, detail=what.detail
+    )
     turn.session.add(row)
     turn.session.info.setdefault(PENDING_ENTRIES, []).append(row)
     profile = profile_of(turn.session, athlete_id)

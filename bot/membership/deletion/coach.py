@@ -192,7 +192,7 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
 
     for other in told:
         say_to(turn, other, partial(call, other), how=Delivery(urgency=Urgency.URGENT))
-    record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)
+    record(turn, profile.person_id, Change.COACH_ENDED(), by=coach.id)
     close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: athlete_words.closed())
     part(turn, profile, coach)
 
@@ -233,7 +233,7 @@ def _hand_over(turn: ChatTurn, coach: Person, profile: AthleteProfile, other: Pe
     profile.coach_id = id_of(other)
     turn.session.add(profile)
     turn.session.flush()
-    record(turn, profile.person_id, Change.COACH_CHANGED, by=None, to=other.id)
+    record(turn, profile.person_id, Change.COACH_CHANGED(to=id_of(other)), by=None)
     athlete = get_person(turn.session, profile.person_id)
     say_to(turn, athlete, partial(athlete_words.athlete_taken, coach.first_name, other.first_name))
 
