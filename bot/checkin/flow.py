@@ -340,7 +340,7 @@ QUESTIONS: tuple[Question, ...] = (
 DOUBT = Step(
     key="doubt",
     ask=lambda answers: (
-        words_doubts.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else ""
+        words_doubts.first_of(answers[DOUBTS], answers) if answers.get(DOUBTS) else ""
     ),
     read_with=_read_doubt,
     choices=doubt_choices,

@@ -62,6 +62,17 @@ class About(NamedTuple):
     answers: Answers
 
 
+def first_of(doubts: Sequence[Answers], answers: Answers) -> str:
+    """The question about the first. Of a morning told again it names what else is doubtful, which
+    would seem unread in what is to be changed.
+    """
+    asked = doubt(doubts[0], answers)
+    later = [str(other["given"]) for other in doubts[1:] if other["given"]]
+    if doubts[0]["code"] != DoubtCode.CHANGE or not later:
+        return asked
+    return asked + " " + tr("I'll ask about {given} next.", given=", ".join(later))
+
+
 def doubt(doubt: Answers, answers: Answers) -> str:
     """The question about something that was read and is not taken yet."""
     code, key, given = doubt["code"], doubt["answer"], str(doubt["given"])

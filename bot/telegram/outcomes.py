@@ -8,7 +8,8 @@
 | message is not modified, tap too old | as good as sent                                        |
 | the message to edit is gone          | sent as a new message                                  |
 | any other bad request                | failed: it would fail for ever                         |
-| server error, no connection          | again, each time later, for a day                      |
+| server error, no connection          | again, each time later, for a day; what is urgent, for |
+|                                      | a month                                                |
 | line dead underway: outcome unknown  | again, three times in all; edits as often as it takes  |
 | nothing: killed with it underway     | the same, by whoever sends to that chat next           |
 """
@@ -45,6 +46,8 @@ from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
 
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(minutes=1)
 GIVE_UP_AFTER = timedelta(days=1)
+# Old news are a nuisance, but whoever was away for days has to learn that somebody fainted.
+GIVE_UP_URGENT_AFTER, LONGEST_RETRY_OF_OLD = timedelta(days=30), timedelta(minutes=10)
 MOST_DOUBTS = 3
 REFUSED_TOKEN_REST = timedelta(minutes=1)
 
@@ -229,11 +232,13 @@ class Outcomes:
 
     def _again(self, row: OutboxRow) -> None:
         now = self._clock.now()
-        if now - row.created_at > GIVE_UP_AFTER:
+        age = now - row.created_at
+        if age > (GIVE_UP_URGENT_AFTER if row.urgency >= Urgency.URGENT else GIVE_UP_AFTER):
             give_up(row)
             return
+        longest = LONGEST_RETRY if age <= GIVE_UP_AFTER else LONGEST_RETRY_OF_OLD
         row.status = "waiting"
-        row.not_before = now + retry_span(row.attempts, FIRST_RETRY, LONGEST_RETRY)
+        row.not_before = now + retry_span(row.attempts, FIRST_RETRY, longest)
 
     def _in_doubt(self, row: OutboxRow) -> None:
         """It may have arrived."""

@@ -4,8 +4,8 @@ Each chat is sent to by one process (`bot/store/shares.py`), so a row found `sen
 way from here was left by a crash, and nobody knows whether it arrived: it is sent again, a few times.
 So is one whose connection died underway. Both may put a message twice; neither may lose one.
 Answers to taps and menus, and what is urgent, have lanes of their own in each chat and overtake its
-messages; urgent ones go first over all chats too. A file
-that failed lets those behind it pass until it is tried again, so that no picture holds up an alert.
+messages; urgent ones go first over all chats too. A file that failed lets those behind it pass until
+it is tried again, so that no picture holds up an alert; so does an alert that has failed for a day.
 """
 
 from __future__ import annotations
@@ -30,6 +30,7 @@ from sqlalchemy import (
     func,
     literal_column,
     not_,
+    or_,
 )
 from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
@@ -42,7 +43,7 @@ from bot.store.base import id_of
 from bot.store.shares import ALL, SHARES, share_of, shares_of
 from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency, urgency_by
 from bot.telegram import rests
-from bot.telegram.outcomes import Outcomes, as_new_message, give_up, is_worth_another
+from bot.telegram.outcomes import GIVE_UP_AFTER, Outcomes, as_new_message, give_up, is_worth_another
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
 from bot.telegram.uploads import Uploads
@@ -65,7 +66,11 @@ _LANE = case(
     else_=0,
 )
 _PUT_OFF = and_(
-    col(OutboxRow.attached).is_not(None),
+    or_(
+        col(OutboxRow.attached).is_not(None),
+        # Ordinary ones are given up by then.
+        col(OutboxRow.created_at) < bindparam("tried_for_a_day"),
+    ),
     col(OutboxRow.status) == "waiting",
     col(OutboxRow.not_before) > bindparam("now"),
 )
@@ -302,7 +307,10 @@ class Sender:
         session: Session, now: datetime, shares: Collection[int] = ALL
     ) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat of these shares, where it is not put off."""
-        asked = {"now": now, "long_ago": now - VIEWS_WAIT, "shares": sorted(shares)}
+        asked = {
+            "now": now, "long_ago": now - VIEWS_WAIT, "tried_for_a_day": now - GIVE_UP_AFTER,
+            "shares": sorted(shares),
+        }  # fmt: skip
         return session.exec(_HEADS[session.get_bind().dialect.name], params=asked).all()
 
     @staticmethod

@@ -3,15 +3,16 @@
 English and German. A doubtful find is reported as such: the chat asks one question, and until it is
 answered the find counts.
 
-To teach: phrases, idioms and everyday causes are tables in `english/` and `german/`, looked for
-where one of a table's cues stands (for figures of speech and drugs `patterns.py` works them out). A new
-phrase gets a sentence that it alone hears in `tests/engine/by_phrase/`; a test names those without,
-and a cue that leads to none. Another language is a `ComplaintLanguage` like `german/language.py`.
+To teach: phrases, idioms and everyday causes are TOML files in `english/` and `german/`, looked for
+where one of a table's cues stands (for figures of speech and drugs `patterns.py` works them out; how
+the files are written: its `Tables`). A new phrase gets a sentence that it alone hears in
+`tests/engine/by_phrase/`; a test names those without, and a cue that leads to none. Another language
+is a `ComplaintLanguage` like `german/language.py`.
 
 Before either ear listens, sentences that only deny or say that it is over are taken out
 (`all_clear.py`: every word must be of that business); what is a warning only with what the next
 clause says stands in `across.py`, and signs that no symptom names are `DANGER_SIGNS`
-(`english/dangers.py`, `german/dangers.py`). What no phrase foresaw is heard by `ear/`.
+(`english/dangers.toml`, `german/dangers.toml`). What no phrase foresaw is heard by `ear/`.
 """
 
 from functools import lru_cache

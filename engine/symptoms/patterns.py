@@ -1,18 +1,21 @@
 """The form of the phrase tables: patterns over one clause of plain words.
 
-Patterns are regular expressions with bounded gaps, so that their cost stays in proportion to the
-text: `<3>` stands for up to three words of any kind, `<,3>` for three words or commas, `<limb>` for one of a group of words. The sure
-ones name the complaint; the doubtful ones lead to one question.
+The tables are text: TOML files in the folder of their language, a subject each (`Tables`). Patterns
+are regular expressions with bounded gaps, so that their cost stays in proportion to the text: `<3>`
+stands for up to three words of any kind, `<,3>` for three words or commas, `<limb>` for one of a group
+of words. The sure ones name the complaint; the doubtful ones lead to one question.
 """
 
 from __future__ import annotations
 
 import re
+import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from functools import cache, cached_property
+from importlib.resources import files
 from itertools import groupby
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from engine.symptoms.denying import DENIALS, GERMAN_DENIALS
 from engine.symptoms.names import Symptom
@@ -165,9 +168,6 @@ def _least(way: str, at: int) -> tuple[int, int]:
     return least, end
 
 
-# ruff: noqa: E501 - a pattern stays on one line
-
-
 @dataclass(frozen=True, slots=True)
 class Phrase:
     """One way of saying it. `cues` are stems, one of which must be in the text at all."""
@@ -189,7 +189,8 @@ class Phrase:
         return _compiled(self.written)
 
 
-# In a pattern "kein" may go on as "keine?n?", and "hardly" denies there although it does so nowhere else.
+# In a pattern "kein" may go on as "keine?n?", and "hardly" denies there although it does so nowhere
+# else.
 _DENIAL = re.compile(
     rf"n't|<can't>|kaum|nicht|kein|\b(?:{'|'.join(sorted(DENIALS | GERMAN_DENIALS))})\b"
 )
@@ -212,23 +213,15 @@ def _compiled(written: str) -> re.Pattern[str]:
 
 def _spelled_out(pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]) -> str:
     """The regular expression that a pattern of a table stands for."""
-    for name, words in groups.items():
-        if f"<{name}>" in pattern:
-            pattern = pattern.replace(f"<{name}>", words)
+    pattern = _with_groups(pattern, groups)
     pattern = _GAP.sub(lambda gap: _pause(gap[2]) if gap[1] else _gap(gap[2]), pattern)
     return rf"\b(?:{fold(pattern)})\b"
 
 
-_GROUPS = {
-    "limb": r"(?:legs?|arms?|limbs?|hands?|feet|foot|knees?|muscles|thighs?|calf|calves|quads?|grip|body|left side|right side|face)",
-    "can't": r"(?:can't|couldn't|can not|could not|can barely|could barely|can hardly|could hardly|barely|hardly|unable to|not able to|wasn't able to|struggl\w+ to|difficult\w* to|hard to|trouble)",
-    "vomit": r"(?:vomit(?:ed|ing|s)?|(?:throw|threw|thrown|throwing|threwing) up|puk(?:e|ed|ing|es)|barf(?:ed|ing)?|chuck(?:ed|ing) up|hurled|spew(?:ed|ing)|retch(?:ed|ing)|dry heav(?:ed|ing)|(?:being|been) sick|(?:bring|brought|bringing) (?:it|everything|food|dinner|breakfast|water) (?:back )?up)",
-    "bad": r"(?:severe|severely|splitting|pounding|thunderclap|worst|worse than ever|terrible|awful|unbearable|blinding|excruciating|horrible|horrific|horrendous|killer|massive|crushing|agoni[sz]ing|intense|extreme|extremely|brutal|insane|crippling|debilitating|violent|exploding|really bad|so bad|very bad|super bad|real bad|sudden|stabbing|murderous|monster|mega)",
-    "gut": r"(?:stomach|tummy|gut|guts|belly|abdominal|abdomen)",
-    "headache": r"(?:headaches?|head ?aches?|migraines?|head pains?|pain in my head)",
-    "pee": r"(?:urine|pee|peeing)",
-    "many": r"(?:twice|thrice|again|repeatedly|constantly|continuous(?:ly)?|nonstop|non stop|on repeat|over and over|on and off|all (?:night|day|morning|evening|weekend)|several|multiple|many|a few|few times|couple of times|couple times|(?:\d+|two|three|four|five|six|seven|eight|ten) ?(?:times|x)|x ?\d+|\dx|every (?:hour|time|few|half|thirty|meal|\d+)|everything|for hours|more than once|still|since)",
-}
+def _with_groups(pattern: str, groups: Mapping[str, str]) -> str:
+    for name, words in groups.items():
+        pattern = pattern.replace(f"<{name}>", words)
+    return pattern
 
 
 def spelled_briefly(pattern: str) -> str:
@@ -246,11 +239,52 @@ class Writing(NamedTuple):
     fold: Callable[[str], str]
 
 
-_ENGLISH = Writing(_GROUPS, str)
+_PLAIN = Writing({}, str)
+
+
+class Tables:
+    """What stands in the TOML files of a language: in the folder of `package`, a file a subject.
+
+    `groups.toml` has its groups of words; in a file of complaints each `[[complaint]]` is one `table`,
+    and the groups of its `[own]` stand as if they were written out; `figures.toml` says what is no
+    complaint.
+    """
+
+    def __init__(self, package: str, fold: Callable[[str], str] = str, **groups: str) -> None:
+        self._package = package
+        self._writing = Writing({**self._read("groups"), **groups}, fold)
+
+    def _read(self, subject: str) -> dict[str, Any]:
+        file = files(self._package) / f"{subject}.toml"
+        return tomllib.loads(file.read_text(encoding="utf-8"))
+
+    def phrases(self, *subjects: str) -> dict[str, tuple[Phrase, ...]]:
+        """The phrases of each of these subjects, in their order."""
+        return {subject: tuple(self._phrases(**self._read(subject))) for subject in subjects}
+
+    def _phrases(
+        self, complaint: Sequence[dict[str, str]], own: Mapping[str, str] | None = None
+    ) -> Iterator[Phrase]:
+        for told in complaint:
+            written = {key: _with_groups(words, own or {}) for key, words in told.items()}
+            symptom, cues = Symptom(written.pop("symptom")), written.pop("cues")
+            yield from table(symptom, cues, writing=self._writing, **written)
+
+    def figures(self) -> Iterator[Late]:
+        """What is said of other things: taken out of a text before anything is looked for."""
+        return map(self._words, self._read("figures")["figures"])
+
+    def everyday(self) -> dict[Symptom, Late]:
+        """Where the words of a complaint have an everyday cause, so that they are in doubt."""
+        causes = self._read("figures")["everyday"].items()
+        return {Symptom(symptom): self._words(words) for symptom, words in causes}
+
+    def _words(self, pattern: str) -> Late:
+        return Late(rf"\b(?:{self._writing.fold(pattern)})\b")
 
 
 def table(
-    symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "", writing: Writing = _ENGLISH
+    symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "", writing: Writing = _PLAIN
 ) -> list[Phrase]:
     """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones."""
     groups, fold = writing

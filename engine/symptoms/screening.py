@@ -6,27 +6,25 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence, Set
 from dataclasses import replace
+from itertools import chain
 
 from engine.symptoms.across import by_name_alone, is_of_thirst, told_together
 from engine.symptoms.all_clear import parted
 from engine.symptoms.clauses import Clause, clauses, spelt
 from engine.symptoms.ear import Plain, SecondOpinion, called, suspicions
 from engine.symptoms.ear.hearing import weighed
-from engine.symptoms.english.body import BODY_PHRASES, COLLOQUIAL_PHRASES, MUSCLES_HURT
-from engine.symptoms.english.daily import DAILY_PHRASES
-from engine.symptoms.english.dangers import DANGER_PHRASES
-from engine.symptoms.english.figures import EVERYDAY, FIGURES
-from engine.symptoms.english.images import IMAGE_PHRASES, OTHER_IMAGES
-from engine.symptoms.english.language import DRUG_VOCABULARY, ENGLISH_SETTINGS, drug_spans
-from engine.symptoms.english.mood import MOOD_PHRASES
+from engine.symptoms.english.language import (
+    DRUG_VOCABULARY,
+    ENGLISH_SETTINGS,
+    MISREADING,
+    drug_spans,
+)
 from engine.symptoms.english.negation import Span, drug_denied, said
-from engine.symptoms.english.others import OTHER_PHRASES
 from engine.symptoms.english.spelling import Corrector
-from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, ComplaintLanguage, heard, keep
 from engine.symptoms.names import WARNINGS, Concern, Hit, Screening, Suspicion, Symptom
-from engine.symptoms.patterns import Cued, PhraseBook
+from engine.symptoms.patterns import Cued, PhraseBook, Tables
 from engine.values.level import Level
 from engine.written.chatter import puts_off
 from engine.written.late import Late, word_set
@@ -48,19 +46,18 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
     bleeding nosebleed hopeless worthless depressed disgusting dehydrated laxatives
     stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
 """)
-_PHRASES = (
-    *WARNING_PHRASES,
-    *DANGER_PHRASES,
-    *IMAGE_PHRASES,
-    *BODY_PHRASES,
-    *MOOD_PHRASES,
-    *OTHER_PHRASES,
-    *OTHER_IMAGES,
-    *DAILY_PHRASES,
-    *COLLOQUIAL_PHRASES,
+_TABLES = Tables("engine.symptoms.english")
+_PHRASES = _TABLES.phrases(
+    "warnings", "dangers", "images", "body", "mood", "others", "other_images", "daily", "colloquial"
 )
 _CORRECTOR = Corrector(
-    _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
+    _VOCABULARY, frozenset().union(*(p.words for p in (*_PHRASES["warnings"], *_PHRASES["others"])))
+)
+#: Beside dark urine these make it muscle that breaks down.
+_MUSCLES_HURT = (
+    r"(?:muscles?|legs?|arms?|thighs?|quads?|calves|calf|shoulders?|glutes|hamstrings?|biceps|triceps|lats|back|whole body|everything|body)"
+    r"(?: [\w']+){0,4} (?:hurts?|hurting|pain\w*|sore|ach\w+|agony|killing|stiff|rock hard|swollen|tender|solid|wrecked|weak|bend|straighten|burn\w*|like rocks?|like wood|cramp\w*|excruciat\w*|unbearable|scream\w*|torture|destroyed)|"
+    r"muscle (?:pains?|aches?|soreness|cramps?)|(?:sore|aching|painful|swollen|stiff|tender) (?:muscles?|legs?|arms?|thighs?|quads?|calves|shoulders?)|doms|sore all over|aching all over"
 )
 
 _TAKEN_BACK = Late(
@@ -108,14 +105,14 @@ def _drugs(clause: str) -> list[Span]:
 
 
 ENGLISH = ComplaintLanguage(
-    phrases=PhraseBook(_PHRASES),
-    figures=Cued(FIGURES),
-    everyday=EVERYDAY,
+    phrases=PhraseBook(chain.from_iterable(_PHRASES.values())),
+    figures=Cued((MISREADING, *_TABLES.figures())),
+    everyday=_TABLES.everyday(),
     corrector=_CORRECTOR,
     said=said,
     settings=ENGLISH_SETTINGS,
     taken_back=_TAKEN_BACK,
-    muscles_hurt=Late(rf"\b(?:{MUSCLES_HURT})\b"),
+    muscles_hurt=Late(rf"\b(?:{_MUSCLES_HURT})\b"),
     no=_NO,
     drugs=_drugs,
 )

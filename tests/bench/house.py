@@ -132,7 +132,9 @@ def main() -> None:
     lengths = Counter(path.parent for path in known.values())
     longest, entries = lengths.most_common(1)[0]
     lines = sum(len(path.read_text(encoding="utf-8").splitlines()) for path in known.values())
-    print(f"modules {len(known)}, lines {lines}")
+    tables = [path for house in HOUSES for path in (ROOT / house).rglob("*.toml")]
+    told = sum(len(path.read_text(encoding="utf-8").splitlines()) for path in tables)
+    print(f"modules {len(known)}, lines {lines}; tables of text {len(tables)}, lines {told}")
     print(f"arrows {len(links)}: {len(links) - len(across)} inside a folder, {len(across)} across")
     tangles = circles({(folder(a), folder(b)) for a, b in across})
     print(f"circles of folders: {len(tangles)} {sorted(map(sorted, tangles))}")

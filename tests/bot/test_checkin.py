@@ -355,6 +355,18 @@ def test_a_weight_far_from_yesterdays_is_held_and_asked_again(own_engine: Engine
     assert checkins(team)[-1].weight_kg == 61.0
 
 
+def test_a_morning_told_again_with_a_doubtful_weight_names_it_while_it_asks_for_the_rest(
+    own_engine: Engine,
+) -> None:
+    team = in_peak_week(own_engine)
+    team.morning(7)
+    team.athlete.writes("61.0 6 3.5")
+    said = team.athlete.writes("71.0 kg, fullness 5, water 3.5 l")
+    assert "fullness 6 → fullness 5" in said[-1].text
+    assert "71.0" in said[-1].text
+    assert "71.0 kg" in team.athlete.taps("Yes")[-1].text
+
+
 def test_pounds_and_fluid_ounces_go_all_the_way(own_engine: Engine) -> None:
     team = in_peak_week(own_engine)
     for tap_path in (("Weight unit", "pounds"), ("Drinks unit", "US fluid ounces")):

@@ -465,6 +465,33 @@ async def test_a_server_out_of_order_is_asked_less_and_less_and_given_up_after_a
     assert post.row(row_id).status == "failed"
 
 
+async def test_an_alert_goes_out_as_soon_as_telegram_is_back_after_days_and_holds_up_no_later_one(
+    post: Post,
+) -> None:
+    post.line.fail(*[NetworkError("Bad Gateway (502)")] * 40)
+    old = post.say(INES, "Adem fainted", urgency=Urgency.URGENT)
+    await post.run_for(timedelta(minutes=4))
+    post.clock.advance(timedelta(days=3))
+    await post.run_for(timedelta(minutes=2))
+    assert post.row(old).status == "waiting"
+    assert post.row(old).not_before > post.clock.now() + timedelta(minutes=5)
+    post.line.failures.clear()
+    new = post.say(INES, "Adem is dizzy", urgency=Urgency.URGENT)
+    await post.run_for(timedelta(seconds=5))
+    assert post.row(new).status == "sent"
+    await post.run_until_empty()
+    assert post.row(old).status == "sent"
+
+
+async def test_an_alert_that_is_refused_for_a_month_is_given_up(post: Post) -> None:
+    post.line.fail(*[NetworkError("Bad Gateway (502)")] * 40)
+    row_id = post.say(INES, "Adem fainted", urgency=Urgency.URGENT)
+    await post.run_for(timedelta(minutes=4))
+    post.clock.advance(timedelta(days=31))
+    await post.run_for(timedelta(minutes=2))
+    assert post.row(row_id).status == "failed"
+
+
 @pytest.mark.parametrize("kind", [httpx.ReadTimeout, httpx.ReadError, httpx.RemoteProtocolError])
 async def test_what_may_have_gone_out_is_sent_three_times_at_most(
     post: Post, kind: type[httpx.TransportError]

@@ -45,6 +45,11 @@ def test_what_is_left_out_by_its_cues_is_in_no_sentence_that_anybody_wrote() -> 
                 assert pattern in cued.worth_trying(clause), clause
 
 
+def test_every_group_that_a_pattern_names_is_one_of_its_language_or_its_file() -> None:
+    for tongue in (ENGLISH, GERMAN):
+        assert not [p.written for p in tongue.phrases.all() if re.search(r"(?<!\?)<", p.written)]
+
+
 def test_a_clause_of_everyday_words_is_spared_nearly_all_of_them() -> None:
     for cued in CUED[:2]:
         tried = list(cued.worth_trying("the tan is booked for friday and i look forward to it"))

@@ -14,6 +14,11 @@ from engine.written.late import Late, word_set
 
 # ruff: noqa: E501 - a pattern stays on one line
 
+# What a watch showed and a better look put right; both languages know the English of it.
+MISREADING = Late(
+    r"\b(?:(?:watch|wrist sensor|tracker|ring)(?: [\w']+){0,2} \d{3}(?: bpm)?(?: [\w']+| ,){0,10} (?:chest belt|chest strap|by hand|counted)(?: [\w']+){0,3} [4-8]\d(?!\d)|(?:watch|wrist sensor|tracker|ring)(?: [\w']+){0,2} \d{3}(?: bpm)? (?:on|during) (?:the |my )?(?:bike|treadmill|stepper|rower|run|cardio|walk)(?: [\w']+| ,){0,8} (?:chest belt|chest strap)(?: [\w']+){0,3} 1[0-5]\d(?!\d))\b"
+)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settings:

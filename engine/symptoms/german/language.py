@@ -2,19 +2,14 @@
 
 from __future__ import annotations
 
-from engine.symptoms.english.language import Settings
-from engine.symptoms.german.body import GERMAN_BODY, GERMAN_DIALECT, GERMAN_MUSCLES_HURT
-from engine.symptoms.german.daily import GERMAN_DAILY
-from engine.symptoms.german.dangers import GERMAN_DANGERS
-from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
-from engine.symptoms.german.images import GERMAN_IMAGES, GERMAN_OTHER_IMAGES
-from engine.symptoms.german.mood import GERMAN_MOOD
+from itertools import chain
+
+from engine.symptoms.denying import NO_AT_HOME, NO_MORE, NOT
+from engine.symptoms.english.language import MISREADING, Settings
 from engine.symptoms.german.negation import german_drug_denied, german_polarity
-from engine.symptoms.german.others import GERMAN_OTHERS
 from engine.symptoms.german.spelling import GERMAN_CORRECTOR, folded
-from engine.symptoms.german.warnings import GERMAN_WARNINGS
 from engine.symptoms.judging import ComplaintLanguage
-from engine.symptoms.patterns import Cued, PhraseBook
+from engine.symptoms.patterns import Cued, PhraseBook, Tables
 from engine.written.late import Late, word_set
 
 # ruff: noqa: E501 - a pattern stays on one line
@@ -123,22 +118,21 @@ def german_drugs(clause: str) -> list[tuple[int, int]]:
     return [m.span() for m in _DRUGS.finditer(clause) if not german_drug_denied(clause, m.span())]
 
 
+_TABLES = Tables("engine.symptoms.german", folded, net=NOT, nimmer=NO_MORE, koa=NO_AT_HOME)
+_PHRASES = _TABLES.phrases(
+    "warnings", "dangers", "images", "body", "mood", "others", "other_images", "daily", "dialect"
+)
+#: Beside dark urine these make it muscle that breaks down.
+_MUSCLES_HURT = (
+    r"(?:muskeln?|beine?n?|arme?n?|oberschenkel\w*|waden?|schultern?|rücken|körper|alles)"
+    r"(?: [\w']+){0,4} (?:weh|schmerz\w*|steinhart|bretthart|hart|geschwollen|brennen|brennt|steif|schwach|krampf\w*|muskelkater|strecken|beugen|höllisch\w*|hölle|schreien|unerträglich|mörderisch)|"
+    r"muskel(?:schmerz\w*|kater|krämpf\w*)|gliederschmerz\w*|(?:schmerzende?|steife|harte|geschwollene) (?:muskeln|beine|arme|oberschenkel)|schmerz\w*(?: [\w']+){0,3} (?:muskeln?|beinen?|armen?|oberschenkeln?)"
+)
+
 GERMAN = ComplaintLanguage(
-    phrases=PhraseBook(
-        (
-            *GERMAN_WARNINGS,
-            *GERMAN_DANGERS,
-            *GERMAN_IMAGES,
-            *GERMAN_BODY,
-            *GERMAN_MOOD,
-            *GERMAN_OTHERS,
-            *GERMAN_OTHER_IMAGES,
-            *GERMAN_DAILY,
-            *GERMAN_DIALECT,
-        )
-    ),
-    figures=Cued(GERMAN_FIGURES),
-    everyday=GERMAN_EVERYDAY,
+    phrases=PhraseBook(chain.from_iterable(_PHRASES.values())),
+    figures=Cued((MISREADING, *_TABLES.figures())),
+    everyday=_TABLES.everyday(),
     corrector=GERMAN_CORRECTOR,
     said=german_polarity,
     settings=GERMAN_SETTINGS,
@@ -146,7 +140,7 @@ GERMAN = ComplaintLanguage(
         r"(?:heute|jetzt|seit heute|heute morgen)\b.{0,30}\b(?:schon|doch|ja|habe|ist|wieder|da)\b|"
         r"(?:doch|jetzt schon|wieder da)"
     ),
-    muscles_hurt=Late(rf"\b(?:{folded(GERMAN_MUSCLES_HURT)})\b"),
+    muscles_hurt=Late(rf"\b(?:{folded(_MUSCLES_HURT)})\b"),
     no=word_set(
         "nein ne nee no keine keinen kein keins nichts nie negativ null 0 nicht nope nö noe"
     ),

@@ -17,7 +17,6 @@ from bot.store.tables.people import Person
 from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import AlertRow, DaySetRow, DecisionRow, EventRow, LimitsRow
-from bot.telegram.outcomes import GIVE_UP_AFTER
 from tests.support.shaken.people import ATHLETES, COACH_OF, COACHES, NAMES, Act
 from tests.support.shaken.process import DUTY, UPDATE
 
@@ -124,11 +123,8 @@ def _not_told(session: Session, taken: Calls, witness: Witness) -> Iterator[str]
             for row in told
         ):
             yield f"alert {alert.id} ({alert.flag}) came into no chat: {[row.status for row in told]}"
-    newest = max(row.created_at for row in session.exec(select(OutboxRow)))
     for row in session.exec(select(OutboxRow).where(OutboxRow.urgency >= Urgency.URGENT)):
-        # A day passes within seconds here, and after one it is given up as promised.
-        might_go = row.created_at > newest - GIVE_UP_AFTER
-        if row.status == "failed" and might_go and row.chat_id not in witness.blocked:
+        if row.status == "failed" and row.chat_id not in witness.blocked:
             yield f"urgent message {row.id} was given up: {row.problem}"
     for act, _ in witness.said.values():
         coach = COACH_OF.get(act.chat)

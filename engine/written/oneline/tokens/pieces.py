@@ -49,9 +49,6 @@ class Meaning:
     value: float | None = None
 
 
-Table = dict[tuple[Means, str, float | None], str]
-
-
 class Unit(StrEnum):
     NONE = "none"
     WEIGHT = "weight"

@@ -1,16 +1,20 @@
-"""The words of a check-in by language: what each says, and what a misspelt one may have meant."""
+"""The words of a check-in by language: what each says, and what a misspelt one may have meant.
+
+What they say is text: `english.toml`, and a file for each language that people write beside it.
+"""
 
 from __future__ import annotations
 
+import tomllib
+from collections.abc import Iterator
 from functools import cache
+from importlib.resources import files
 
 from engine.written.late import Late
 from engine.written.oneline.tokens.pieces import Meaning, Means
-from engine.written.oneline.vocabulary.english import ENGLISH
-from engine.written.oneline.vocabulary.german import GERMAN
 
 _DAY_BEFORE = ("yesterday", "gestern")
-_BESIDE_ENGLISH = {"de": GERMAN}
+_ENGLISH, _BESIDE_ENGLISH = "english", {"de": "german"}
 _LONG = 5  # letters: a shorter label is one letter away from too many other words
 _FIGURE_AFTER = Late(r" ?[:=]? ?[~]?\d")
 _FIGURE_BEFORE = Late(r"\d ?$")
@@ -21,17 +25,25 @@ _SLIPPED = frozenset({"weight_kg", "fullness", "water_l"})
 def phrases(language: str) -> dict[tuple[str, ...], tuple[Meaning, ...]]:
     """What each phrase (as its words) may mean: English, and this language (ISO 639-1) beside it."""
     found: dict[tuple[str, ...], tuple[Meaning, ...]] = {}
-    other = _BESIDE_ENGLISH.get(language, {})
-    for table in (other, ENGLISH):
-        for (means, about, value), written in table.items():
-            for phrase in written.split(", "):
-                words = tuple(phrase.split())
-                said = [words]
-                if means is Means.TRAINING:  # the session that is told of is always that day's
-                    said += [way for day in _DAY_BEFORE for way in ((day, *words), (*words, day))]
-                for way in said:
-                    found[way] = (*found.get(way, ()), Meaning(means, about, value))
+    other = _BESIDE_ENGLISH.get(language)
+    for table in (other, _ENGLISH) if other else (_ENGLISH,):
+        for meaning, words in _told(table):
+            said = [words]
+            if meaning.means is Means.TRAINING:  # the session that is told of is always that day's
+                said += [way for day in _DAY_BEFORE for way in ((day, *words), (*words, day))]
+            for way in said:
+                found[way] = (*found.get(way, ()), meaning)
     return found
+
+
+def _told(table: str) -> Iterator[tuple[Meaning, tuple[str, ...]]]:
+    """Each phrase of a table, as its words, with what it means."""
+    file = files(__package__ or "") / f"{table}.toml"
+    for key, phrases in tomllib.loads(file.read_text(encoding="utf-8")).items():
+        means, about, value = [*key.split(" "), "", ""][:3]
+        meaning = Meaning(Means(means), about, int(value) if value else None)
+        for phrase in phrases.split(","):
+            yield meaning, tuple(phrase.split())
 
 
 @cache
