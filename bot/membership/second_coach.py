@@ -43,7 +43,7 @@ OVER = "second-coach-over"
 def show_second(turn: OnAthlete) -> None:
     """The card's button: who stands beside the coach now, and the way to invite somebody."""
     answer(turn)
-    rows = given_by(turn.session, turn.person)
+    rows = given_by(turn.session, id_of(turn.person))
     number = turn.profile.person_id
     lines = [
         flow_second.running_line(
@@ -118,7 +118,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     until_at = instants.local_instant(until + timedelta(days=1), time(0, 0), detail["zone"])
     if until_at <= turn.now:
         return False
-    for earlier in given_by(turn.session, coach):
+    for earlier in given_by(turn.session, id_of(coach)):
         if earlier.person_id == person.id and earlier.athlete_id == detail["athlete_id"]:
             _close(turn, earlier)
     row = SecondCoach(

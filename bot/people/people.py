@@ -131,7 +131,7 @@ def has_agreed(session: Session, athlete: Person) -> bool:
     return not questions or questions[-1].answers.get(CONSENT) == "yes"
 
 
-def beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
+def given_by(session: Session, coach_id: int) -> Sequence[SecondCoach]:
     """What this coach has given to others and not ended."""
     return remembered_rows(session, SecondCoach, ("by", coach_id), _BESIDE, coach=coach_id)
 
@@ -313,7 +313,7 @@ def record(turn: Turn, athlete_id: int, what: Entry, *, by: int | None) -> None:
     turn.session.info.setdefault(PENDING_ENTRIES, []).append(row)
     profile = profile_of(turn.session, athlete_id)
     if profile is not None:
-        fellows = {row.person_id for row in beside(turn.session, profile.coach_id)}
+        fellows = {row.person_id for row in given_by(turn.session, profile.coach_id)}
         for coach_id in (profile.coach_id, *sorted(fellows)):
             roster_stale(turn, coach_id)
 
@@ -375,7 +375,7 @@ def second_coaches(
     session: Session, profile: AthleteProfile, *, rights: Rights | None = None
 ) -> list[Person]:
     """Who stands beside the coach of this athlete now, the earliest first."""
-    rows = beside(session, profile.coach_id)
+    rows = given_by(session, profile.coach_id)
     theirs = [row for row in rows if row.athlete_id in (None, profile.person_id)]
     ids = dict.fromkeys(row.person_id for row in theirs if rights in (None, row.rights))
     return [get_person(session, one) for one in ids if one != profile.person_id]
@@ -383,20 +383,12 @@ def second_coaches(
 
 def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
     """The coach and those beside with full rights, as far as they are somebody else."""
-    coach = get_person(session, profile.coach_id)
-    everybody = [coach, *second_coaches(session, profile, rights=Rights.FULL)]
-    return [person for person in everybody if person.id != profile.person_id]
+    return [one for one in approvers(session, profile) if one.id != profile.person_id]
 
 
-def given_to(session: Session, person: Person) -> list[SecondCoach]:
+def given_to(session: Session, person: Person) -> Sequence[SecondCoach]:
     """What this person was given as second coach and still has."""
-    found = remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
-    return list(found)
-
-
-def given_by(session: Session, coach: Person) -> list[SecondCoach]:
-    """What this coach has given to others and not ended."""
-    return list(beside(session, id_of(coach)))
+    return remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
 
 
 def approvers(session: Session, profile: AthleteProfile) -> list[Person]:
