@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from sqlmodel import Session
 
-from bot import documents, features, going_first, uploads
+from bot import features, files, going_first
 from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history import note_to_others
@@ -41,10 +41,9 @@ from bot.people.people import (
     person_in_chat,
     profile_of,
     sender,
-    speaking_to,
     touch_person,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.reachability import reachability
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
@@ -94,7 +93,9 @@ def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
-    away = known is not None and reachability.is_away(known, turn.incoming)
+    away = (  # who acts and could not be reached until now
+        known is not None and not known.reachable and turn.incoming.kind is not Kind.BLOCKED
+    )
     person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
@@ -181,7 +182,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     if turn.incoming.kind is Kind.TAP:
         _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:
-        kept = uploads.received(turn, person)
+        kept = files.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
         landing.unreadable(turn, person, house, asked=asked, heard=heard)
@@ -290,7 +291,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     """What follows from a file that somebody sent."""
     locks.hold(turn.session, row.person_id)
-    uploads.fetched(turn, row, outcome)
+    files.fetched(turn, row, outcome)
     _after(turn)
 
 
@@ -341,9 +342,9 @@ USE_CASES = UseCases(
     undeliverable=undeliverable,
     moved=moved,
     poisoned=poisoned,
-    unpack=uploads.unpack,
+    unpack=files.unpack,
     fetched=fetched,
-    document=documents.document,
+    document=files.document,
     how_urgent=going_first.how_urgent,
     foresee=ahead.foresee,
     hold_their_people=True,
