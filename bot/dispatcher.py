@@ -45,6 +45,7 @@ from bot.people.people import (
 )
 from bot.people.telling import answer, say_to, speaking_to
 from bot.reachability import reachability
+from bot.safety import unheard
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
@@ -319,15 +320,22 @@ def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
         turn.session.add(person)
 
 
-def poisoned(turn: Turn, chat_id: int) -> None:
-    """Something that a person sent could not be handled: they are told, and nothing else waits."""
+def poisoned(turn: Turn, chat_id: int, urgent: str) -> None:
+    """Something that a person sent could not be handled: they are told, and nothing else waits. What
+    may be `urgent` of an athlete's goes to whoever coaches them, as it stands.
+    """
     locks.hold_chat(turn.session, chat_id)
     person = person_in_chat(turn.session, chat_id)
-    if person is not None:
-        with speaking_to(person):
-            profile = profile_of(turn.session, person.id)
+    if person is None:
+        return
+    with speaking_to(person):
+        profile = profile_of(turn.session, person.id)
+        if urgent and profile is not None:
+            unheard.bring(turn, person, profile, urgent)
+        else:
             text = common.gone_wrong(self_coached=profile is not None and is_own_coach(profile))
             say(turn, chat_id=chat_id, text=text)
+    _after(turn)
 
 
 def load() -> None:
