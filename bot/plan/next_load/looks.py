@@ -74,7 +74,7 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     answer(turn)
     event.look = None if look == "-" else look
     turn.session.add(event)
-    record(turn, profile.person_id, Change.LOOK, by=turn.person.id, event=event.id, look=look)
+    record(turn, profile.person_id, Change.LOOK(event=id_of(event), look=look), by=turn.person.id)
     name = name_of(turn.session, profile.person_id)
     self_coached = turn.person.id == profile.person_id
     kept = words.own_look_kept(look) if self_coached else words.look_kept(name, look)
