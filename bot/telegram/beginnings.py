@@ -20,6 +20,11 @@ from bot.store.db import claiming, is_sqlite
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow
 
+#: Our own choice: so often a row is begun on by processes that end over it. Ten ends are a minute or
+#: two in which nobody is served; fewer would blame a morning for what kills a starting process from
+#: outside, since the first forecast of each takes it seconds.
+MOST = 10
+
 _OURS = select(func.pg_try_advisory_xact_lock(bindparam("chat", type_=BigInteger)))
 _ROW = rows(InboxRow).where(col(InboxRow.update_id) == bindparam("update")).with_for_update()
 

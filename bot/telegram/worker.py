@@ -32,7 +32,7 @@ from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_a
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency, urgency_by
 from bot.store.working_out import AtHand
-from bot.telegram.beginnings import Beginnings
+from bot.telegram.beginnings import MOST, Beginnings
 from bot.telegram.reading import Unreadable, read
 from bot.telegram.reading import said_in as said_by
 
@@ -220,9 +220,9 @@ class Worker:
             times = self._beginnings.note(update_id, chat_id)
             if times is None:
                 return False
-            if times > ATTEMPTS:
+            if times > MOST:
                 # Where telling its person took a process along, too, less is tried the next time.
-                self._give_up(update_id, TookItsProcessAlong(), tried=times - ATTEMPTS - 1)
+                self._give_up(update_id, TookItsProcessAlong(), tried=times - MOST - 1)
                 return True
         try:
             at_hand = self._foreseen(update_id, chat_id)

@@ -16,6 +16,7 @@ from sqlmodel import Session, select
 
 from bot.store.db import make_engine
 from bot.store.tables.setting import SettingRow
+from bot.telegram.beginnings import MOST
 from tests.support.chats import BotProcess, Telegram
 
 pytestmark = [pytest.mark.loopback, pytest.mark.soak]
@@ -160,13 +161,13 @@ def test_killed_again_and_again_amid_the_work_nothing_is_lost_or_handled_twice(
     assert sum(len(words) for words in said.values()) - 4 * len(texts) <= kills * 10
 
 
-def test_what_kills_each_process_that_handles_it_is_gone_past_by_the_fourth(
+def test_what_kills_each_process_that_handles_it_is_gone_past_at_last(
     telegram: Telegram, bot: BotProcess
 ) -> None:
     telegram.says(INES, "deadly")
     telegram.says(INES, "and now?")
     telegram.says(12, "61.2")
-    for _ in range(3):
+    for _ in range(MOST):
         with bot:
             assert bot.wait() == -signal.SIGKILL
     with bot:
