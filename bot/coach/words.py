@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
@@ -165,12 +165,10 @@ def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
 
 
 def doctor_sure(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Has a doctor who knows the plan said that you may do this peak week? I save that "
-            "you said so, and when."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Has a doctor who knows the plan said that you may do this peak week? I save that "
+        "you said so, and when.",
         "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
         "you said so, and when.",
         name=name,

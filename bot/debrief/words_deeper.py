@@ -9,7 +9,7 @@ from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, tr_if, trn
 from engine.planning.behind.debrief import DayBehind
 from engine.planning.behind.hindsight import Foreseen, Helped, Odds
 from engine.planning.behind.learning import Quantity, Taught
@@ -150,12 +150,9 @@ def rules_lines(found: Sequence[Helped]) -> str:
 def _verdict(one: Helped) -> str:
     share = round(TEN * max(one.better, one.worse))
     if one.verdict != "open" and in_ten(one.given) == in_ten(one.without):
-        if one.verdict == "helped":
-            return tr(
-                "It probably helped ({share} in 10), but too little to move these odds.",
-                share=share,
-            )
-        return tr(
+        return tr_if(
+            one.verdict == "helped",
+            "It probably helped ({share} in 10), but too little to move these odds.",
             "It probably made the look worse ({share} in 10), but too little to move these odds.",
             share=share,
         )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import tr, tr_if
 
 
 def came_along(day: date, zone: str) -> str:
@@ -18,12 +18,10 @@ def came_along(day: date, zone: str) -> str:
 
 
 def stayed_behind(name: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "I could not move your timetable (it was cancelled, or its classes would be over "
-            "by then), so its reminders stop. You can set the times again."
-        )
-    return tr(
+    return tr_if(
+        own,
+        "I could not move your timetable (it was cancelled, or its classes would be over "
+        "by then), so its reminders stop. You can set the times again.",
         "I could not move {name}'s timetable (it was cancelled, or its classes would be over "
         "by then), so its reminders stop. The times can be set again.",
         name=name,
@@ -31,14 +29,11 @@ def stayed_behind(name: str, *, own: bool) -> str:
 
 
 def journey_gone(name: str, zone: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "Your journey no longer leads to your event (it is now in {zone}, or before you "
-            "arrive). Check-ins stay at the time where you are now. Use /travel to plan the "
-            "journey again.",
-            zone=zone,
-        )
-    return tr(
+    return tr_if(
+        own,
+        "Your journey no longer leads to your event (it is now in {zone}, or before you "
+        "arrive). Check-ins stay at the time where you are now. Use /travel to plan the "
+        "journey again.",
         "{name}'s journey no longer leads to the event (it is now in {zone}, or before the "
         "arrival). I have asked {name} to plan it again.",
         name=name,

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import event_name, kind_word
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 
 season_button = Sentence("Season")
 add_button = Sentence("Add an event")
@@ -45,9 +45,7 @@ replaces_button = SentenceOn("It replaces the {event}")
 
 
 def follows_button(*, first: bool) -> str:
-    if first:
-        return tr("One more: it comes first")
-    return tr("One more: it follows")
+    return tr_if(first, "One more: it comes first", "One more: it follows")
 
 
 def one_more(line: str, ahead_line: str) -> str:
@@ -75,9 +73,7 @@ def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
 def entry(event: str, *, planned: bool, has_plan: bool) -> str:
     if planned:
         return tr("{event}: plan and limits are set", event=event)
-    if has_plan:
-        return tr("{event}: plan set, limits missing", event=event)
-    return tr("{event}: no plan yet", event=event)
+    return tr_if(has_plan, "{event}: plan set, limits missing", "{event}: no plan yet", event=event)
 
 
 plan_button = SentenceOn("Plan: {event}")

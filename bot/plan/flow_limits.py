@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, mark, tr, tr_if
 from bot.words.names import LIMITS, cited
 from engine.planning.room import Room
 from engine.values.limits import LIMIT_KEYS
@@ -105,15 +105,10 @@ def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str)
 def outside_guard_rail(
     key: str, value: float, bound: float, citation: str, volume_unit: str
 ) -> str:
-    if value > bound:
-        return tr(
-            "{value} is over the safety bound: {bound} is the most for this body mass. Source: "
-            "{citation}.",
-            value=figures.limit(key, value, volume_unit),
-            bound=figures.limit(key, bound, volume_unit),
-            citation=cited(citation),
-        )
-    return tr(
+    return tr_if(
+        value > bound,
+        "{value} is over the safety bound: {bound} is the most for this body mass. Source: "
+        "{citation}.",
         "{value} is under the safety bound: {bound} is the least for this body mass. Source: "
         "{citation}.",
         value=figures.limit(key, value, volume_unit),

@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 
 
 class Media(StrEnum):
@@ -117,14 +117,12 @@ def former() -> str:
 
 def gone_wrong(*, self_coached: bool = False) -> str:
     """`own`: somebody without another coach."""
-    if self_coached:
-        return tr(
-            "Something went wrong on my side, and your last message was not saved. All that came "
-            "before it is. Please send it again in a while."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Something went wrong on my side, and your last message was not saved. All that came "
+        "before it is. Please send it again in a while.",
         "Something went wrong on my side, and your last message was not saved. All that came before "
-        "it is. Please send it again; if that fails too, call your coach."
+        "it is. Please send it again; if that fails too, call your coach.",
     )
 
 
