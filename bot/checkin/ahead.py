@@ -5,7 +5,8 @@ guess at what they will be taken for. A wrong guess costs time and nothing else.
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import timedelta
+from datetime import datetime, time, timedelta
+from zoneinfo import ZoneInfo
 
 from sqlalchemy import bindparam, func
 from sqlmodel import Session, col, select
@@ -14,6 +15,7 @@ from bot.checkin.checkins import row_with, with_note
 from bot.checkin.flow import CHECK_IN
 from bot.checkin.typed import morning_in
 from bot.core.chat.buttons import UnreadableError
+from bot.core.timing.instants import local_instant
 from bot.core.turn import Context, Incoming, Kind
 from bot.decision.deciding import decided_on
 from bot.dialogue import asking
@@ -27,7 +29,7 @@ from engine.values.case import ForecastUse
 
 #: Whoever has told mornings before, and whose forecast is asked: for nobody else does it take long.
 _FOLLOWED = (
-    select(AthleteProfile.person_id, func.max(CheckInRow.date))
+    select(AthleteProfile.person_id, AthleteProfile.zone, func.max(CheckInRow.date))
     .select_from(Person)
     .join(AthleteProfile, col(AthleteProfile.person_id) == Person.id)
     .join(EventRow, col(EventRow.athlete_id) == Person.id)
@@ -37,25 +39,37 @@ _FOLLOWED = (
         col(EventRow.active).is_(True),
         AthleteProfile.forecast != ForecastUse.RULES_ONLY,
     )
-    .group_by(col(AthleteProfile.person_id))
+    .group_by(col(AthleteProfile.person_id), col(AthleteProfile.zone))
 )
+
+
+#: For so long nobody is looked up again who was not followed.
+LOOK_AGAIN = timedelta(days=1)
 
 
 def foresee(
     session: Session, context: Context, chat_id: int, read: Callable[[], Incoming | None]
-) -> None:
-    """Work out what the answer to this may have to ask the model, where it tells a morning."""
+) -> datetime | None:
+    """Work out what the answer to this may have to ask the model, where it tells a morning. Returns
+    until when nothing in this chat will ask it, as things stand; None where something may at any time.
+    """
     found = session.exec(_FOLLOWED, params={"chat": chat_id}).first()
-    if found is None or found[1] > context.now.date() + timedelta(days=1):
-        return
+    if found is None:
+        return context.now + LOOK_AGAIN
+    athlete_id, zone, told = found
+    today = context.now.astimezone(ZoneInfo(zone or "UTC")).date()
+    if told >= today:  # it has been told, and is decided anew seldom
+        return local_instant(today + timedelta(days=1), time(), zone or "UTC")
     incoming = read()
-    if incoming is None or not incoming.private or incoming.kind not in (Kind.TEXT, Kind.TAP):
-        return
-    profile = get_profile(session, found[0])
+    if incoming is not None and incoming.private and incoming.kind in (Kind.TEXT, Kind.TAP):
+        _foresee(session, context, athlete_id, incoming)
+    return None
+
+
+def _foresee(session: Session, context: Context, athlete_id: int, incoming: Incoming) -> None:
+    profile = get_profile(session, athlete_id)
     person = session.get_one(Person, profile.person_id)
     today = local_date(profile, context)
-    if found[1] >= today:
-        return  # it has been told, and is decided anew seldom
     answers = (
         _tapped(session, person, incoming, context)
         if incoming.kind is Kind.TAP

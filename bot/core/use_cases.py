@@ -17,8 +17,8 @@ from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, Urgency
 #: What came in, as far as it says what is to go first: its chat, and what was typed or tapped.
 Came = tuple[int | None, str]
 #: What is worked out ahead: in a session that writes nothing, of the chat, with what came in, once it
-#: is wanted.
-Foresee = Callable[[Session, Context, int, Callable[[], Incoming | None]], None]
+#: is wanted. Where nothing of this chat's will take long for a while, until when.
+Foresee = Callable[[Session, Context, int, Callable[[], Incoming | None]], datetime | None]
 HowUrgent = Callable[[Session, datetime, Sequence[Came]], Sequence[Urgency]]
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass
+from functools import partial
 from typing import NamedTuple
 
 from sqlmodel import Session
@@ -30,6 +31,7 @@ from bot.people.people import asked
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import OpenQuestion, Person
+from bot.store.working_out import worked_out
 from bot.words import common, figures
 from bot.words.invalid_answers import parse_error_text
 from engine.written.late import Late
@@ -246,9 +248,8 @@ def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") 
     person, question, flow, step = put
     question.step = step.key
     question.asked_at = turn.now
-    text = "\n\n".join(
-        part for part in (lead, flow.given(question.answers), step.asked(question.answers)) if part
-    )
+    wording = step.asked(question.answers, partial(worked_out, turn.session))
+    text = "\n\n".join(part for part in (lead, flow.given(question.answers), wording) if part)
     buttons = _buttons(question, flow, step)
     if message_id is None:
         row = say_to(turn, person, text, buttons=buttons)
@@ -294,7 +295,8 @@ def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
     carried = (id_of(question), step.key, Rest(meant))
     if MEANT in question.answers and ANSWER.fits(*carried):
         buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
-    text = common.refused(sentence, step.asked(question.answers | {"_again": True}))
+    wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
+    text = common.refused(sentence, wording)
     say_to(turn, person, text, buttons=buttons)
     turn.session.add(question)
 

@@ -42,6 +42,13 @@ class Choice:
 
 Choices = Sequence[Sequence[Choice]]
 When = Callable[[Answers], bool]
+#: A pure function of a module and the values that it is to be given.
+Long = tuple[Callable[..., Any], tuple[object, ...]]
+FOUND = "_found"
+
+
+def _at_once(function: Callable[..., Any], *values: object) -> Any:
+    return function(*values)
 
 
 def both(first: When | None, second: When) -> When:
@@ -65,6 +72,8 @@ class Step:
     that earlier question again, and with `returns` any answer does. A step that `spreads` reads
     several answers by key (`given_by`).
     One that is `free` is answered by whatever words are typed, at least where that holds.
+    What asking takes long to work out is told by `beforehand`, and `ask` sees what came of it as
+    "_found": it is worked out while nobody waits for it.
     With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
     What is typed to one that is `private` is passed on to nobody, unless it asks something.
     """
@@ -83,6 +92,7 @@ class Step:
     spreads: bool = False
     names: bool = False
     free: bool | When = False
+    beforehand: Callable[[Answers], Long | None] | None = None
     private: bool = False
     ticks: str = field(
         init=False
@@ -94,7 +104,12 @@ class Step:
         if len(ways) != 1 and not (self.back_to and not ways):
             raise ValueError(f"step {self.key} is read in one way")
 
-    def asked(self, answers: Answers) -> str:
+    def asked(self, answers: Answers, work: Callable[..., Any] = _at_once) -> str:
+        """The question. `work` is how something is worked out that takes long."""
+        long = self.beforehand(answers) if self.beforehand is not None else None
+        if long is not None:
+            function, values = long
+            answers = answers | {FOUND: work(function, *values)}
         return worded(self.ask, answers)
 
     def offers(self, answers: Answers) -> Choices:

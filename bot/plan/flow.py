@@ -8,6 +8,7 @@ from functools import partial
 
 from bot.dialogue.flow import (
     AS_ALWAYS,
+    FOUND,
     MINUTES,
     STEPS,
     Answers,
@@ -15,6 +16,7 @@ from bot.dialogue.flow import (
     Choices,
     Flow,
     InvalidAnswer,
+    Long,
     Step,
     buttons,
     one_a_row,
@@ -44,7 +46,7 @@ from engine.planning.drafting.draft import (
     usual_load,
 )
 from engine.planning.drafting.draft_reasons import draft_reasons
-from engine.planning.teaching import best_lesson
+from engine.planning.teaching import Lesson, best_lesson
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase
 from engine.written.units import VolumeUnit, parse_grams, parse_number, parse_volume
@@ -185,10 +187,17 @@ def _ask_use(answers: Answers) -> str:
     return text
 
 
+def _lesson(answers: Answers) -> Long | None:
+    """What of a trial is to be worked out: which load would teach most in it."""
+    if answers.get("_kind") != "trial":
+        return None
+    return best_lesson, (_athlete(answers), Baseline(**answers["_baseline"]), drafted(answers))
+
+
 def _teaches(answers: Answers) -> str:
     """Which load would teach most in this trial, where another than the planned one would."""
     plan = drafted(answers)
-    found = best_lesson(_athlete(answers), Baseline(**answers["_baseline"]), plan)
+    found: Lesson | None = answers[FOUND]
     if found is None or found.narrower < WORTH_SAYING.value:
         return ""
     planned = plan.load_g / len(plan.load_days) / _athlete(answers).body_mass_kg
@@ -265,6 +274,7 @@ DRAFT = Flow(
         Step(
             key="use",
             ask=_ask_use,
+            beforehand=_lesson,
             read=_read_use,
             choices=buttons(
                 ((words.use_plan_button, "yes"), (words.another_draft_button, "no")),

@@ -182,7 +182,9 @@ class ReadsPlainly(Session):
         super().close()
 
     def flush_for(self, tables: Container[str]) -> None:
-        """Write what is pending, where a row of these tables is."""
+        """Write what is pending, where a row of these tables is; not within `no_autoflush`."""
+        if not self.autoflush:
+            return
         for states in (self._new, self.identity_map._modified, self._deleted):
             for state in states:
                 if state.class_.__tablename__ in tables:

@@ -38,6 +38,7 @@ LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 64
 AHEAD = 2  # how many of them a slot takes before it looks again; what is urgent waits for these
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
+REMEMBERED = 20_000  # of so many chats it is known that nothing is to be looked ahead for
 MIXED = 64  # of the oldest so many any may be first
 
 # Built once: building a statement costs more than asking it.
@@ -95,6 +96,7 @@ class Worker:
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
         self._busy: dict[int | None, asyncio.Task[None]] = {}
         self._elsewhere: dict[int | None, float] = {}
+        self._nothing_until: dict[int, datetime] = {}  # when a chat is looked ahead for again
         self._seen: list[tuple[int, int | None, int]] = []
 
     async def run(self) -> None:
@@ -188,12 +190,15 @@ class Worker:
     def _handle_one(self, update_id: int, chat_id: int | None) -> bool:
         began = self._clock.monotonic()
         try:
+            at_hand = self._foreseen(update_id, chat_id)
             done, written = in_transaction(
                 self._engine,
                 lambda session: self._handle(session, update_id, chat_id),
                 locked=self._use_cases.hold_their_people,
-                at_hand=self._foreseen(update_id, chat_id),
+                at_hand=at_hand,
             )
+            if at_hand.beginnings > 1 and chat_id is not None:
+                self._nothing_until.pop(chat_id, None)  # something was needed, or may be, after all
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
         except Exception as error:
@@ -208,7 +213,7 @@ class Worker:
     def _foreseen(self, update_id: int, chat_id: int | None) -> AtHand:
         """What the answer will need and takes long, worked out with nothing locked."""
         at_hand = AtHand()
-        if chat_id is None:
+        if chat_id is None or self._foresees_nothing(chat_id):
             return at_hand
         with looking_ahead(self._engine, at_hand) as session:
 
@@ -222,12 +227,22 @@ class Worker:
                     return None
 
             try:
-                self._use_cases.foresee(session, self._context(), chat_id, came)
+                until = self._use_cases.foresee(session, self._context(), chat_id, came)
             except (OperationalError, InterfaceError):
                 raise
             except Exception:
                 _log.exception("what an update will need was not worked out ahead")
+            else:
+                if until is not None:
+                    if len(self._nothing_until) >= REMEMBERED:
+                        self._nothing_until.clear()
+                    self._nothing_until[chat_id] = until
         return at_hand
+
+    def _foresees_nothing(self, chat_id: int) -> bool:
+        """Whether the last look ahead in this chat said that there is nothing to look for yet."""
+        until = self._nothing_until.get(chat_id)
+        return until is not None and self._clock.now() < until
 
     def _handle(
         self, session: Session, update_id: int, chat_id: int | None

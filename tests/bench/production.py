@@ -30,6 +30,7 @@ import structlog
 from sqlmodel import Session, col, func, select
 
 from bot.core.chat.outbox import say as say_plainly
+from bot.core.garbage import leave_out_what_is_loaded
 from bot.core.timing.clock import DrivenClock
 from bot.core.turn import Context, Turn
 from bot.core.use_cases import Runtime
@@ -173,6 +174,7 @@ def _work(url: str, begin: Any, results: Any, rests: bool) -> None:
         await worker.close()
 
     asyncio.run(work())
+    leave_out_what_is_loaded()  # as the bot does once it has all that it needs
     again, refused = sum(times_run_again().values()), 0
     begin.wait()
     with counting(engine) as said:
@@ -203,6 +205,7 @@ def each_kind(times: int, *, on_postgresql: bool = False) -> None:
         engine = make_engine(url)
         worker = worker_of(engine)
         _are_known(engine, worker, athletes)
+        leave_out_what_is_loaded()
         say("PostgreSQL" if on_postgresql else "SQLite")
         for name, raws in kinds(athletes, engine, worker, times):
             counted, bare = one_by_one(engine, worker, raws)

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
-from datetime import timedelta
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 from types import ModuleType
 from typing import Any
 
@@ -23,8 +23,8 @@ from bot.store.db import in_transaction, is_sqlite, make_engine, transaction
 from bot.store.tables.food import FoodDayRow, FoodRow
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.setting import SettingRow
-from bot.store.tables.traffic import InboxRow
-from bot.store.tables.week import CheckInRow, DecisionRow, LimitsRow
+from bot.store.tables.traffic import InboxRow, OutboxRow
+from bot.store.tables.week import CheckInRow, DecisionRow, EventRow, LimitsRow
 from bot.store.working_out import MOST_BEGINNINGS, AtHand, worked_out
 from bot.telegram.reading import read
 from bot.telegram.worker import Worker
@@ -32,6 +32,8 @@ from engine.decision import foresight
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.food.foods import search
 from engine.food.portions import menu
+from engine.planning import teaching
+from engine.values.athlete import EventKind
 from tests.bench.crew import NOW, into_inbox, tapped, typed
 from tests.support.many import Alike, many_athletes
 
@@ -63,7 +65,8 @@ class Week:
 
     def does(self, raw: dict[str, Any]) -> None:
         into_inbox(self.engine, [raw])
-        assert self.worker().handle(raw["update_id"], CHAT)
+        told = raw.get("message") or raw["callback_query"]["message"]
+        assert self.worker().handle(raw["update_id"], told["chat"]["id"])
         with Session(self.engine) as session:
             assert session.get_one(InboxRow, raw["update_id"]).status == "done"
 
@@ -208,6 +211,48 @@ def test_a_mornings_answers_are_guessed_so_that_it_begins_once(week: Week, tap: 
     assert week.decided().decision["foresight"]["planned"] is not None
 
 
+def test_once_a_morning_is_told_its_chat_is_left_alone_until_the_next_one(
+    week: Week, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Looking ahead is a statement for each message; it is done where something may come of it."""
+    real, looked = USE_CASES.foresee, list[datetime]()
+    context = Context(now=NOW)
+
+    def foresee(session: Session, told: Context, *more: Any) -> datetime | None:
+        looked.append(told.now)
+        return real(session, told, *more)
+
+    clock = DrivenClock(NOW)
+    use_cases = replace(USE_CASES, foresee=foresee)
+    worker = Worker(
+        Runtime(week.engine, use_cases, clock, lambda: context), threads=1, handled=lambda: None
+    )
+
+    def says(words: str) -> None:
+        raw = typed(CHAT, words)
+        into_inbox(week.engine, [raw])
+        assert worker.handle(raw["update_id"], CHAT)
+
+    for words in ("/today", LINE, "/today", "/week", "/today"):
+        says(words)
+    assert len(looked) == 3  # the morning may still come, it comes, and it is there
+
+    # Put right, the morning asks the model after all: the next message is looked at again.
+    with meanwhile(
+        monkeypatch, foresight, "forecast", lambda: others_can_write(week.other)
+    ) as times:
+        says("59.8 4 3.5 4 on target fine")
+    assert times
+    says("/today")
+    assert len(looked) == 4
+
+    context = Context(now=NOW + timedelta(days=1))
+    clock.advance(timedelta(days=1))
+    says(LINE)
+    assert len(looked) == 5
+    assert week.decided().decision["foresight"]["planned"] is not None
+
+
 def test_limits_set_while_the_forecast_is_made_are_those_that_hold(
     week: Week, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -248,6 +293,26 @@ def test_a_menu_is_made_with_nothing_locked(week: Week, monkeypatch: pytest.Monk
     assert times
     with Session(week.engine) as session:
         assert session.exec(select(FoodDayRow)).one().meals
+
+
+def test_what_a_trial_would_teach_is_worked_out_with_nothing_locked(
+    week: Week, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with transaction(week.engine) as session:
+        for event in session.exec(select(EventRow).where(EventRow.athlete_id == week.athlete_id)):
+            event.kind = EventKind.TRIAL
+    week.does(tapped(COACH_CHAT, f"c:draft:{week.athlete_id}", 1))
+    for words in ("back-load", "8"):
+        week.does(typed(COACH_CHAT, words))
+    with meanwhile(monkeypatch, teaching, "lessons", lambda: others_can_write(week.other)) as times:
+        week.does(typed(COACH_CHAT, "Mild"))
+
+    assert times == [1]
+    with Session(week.engine) as session:
+        query = select(OutboxRow).where(OutboxRow.chat_id == COACH_CHAT)
+        said = session.exec(query.order_by(col(OutboxRow.id).desc())).first()
+    assert said is not None
+    assert "This is the trial" in said.payload["text"]
 
 
 def _doubled(number: int) -> int:

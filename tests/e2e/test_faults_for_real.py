@@ -7,6 +7,7 @@ that fails: nothing is lost by it.
 from __future__ import annotations
 
 import argparse
+import signal
 import sys
 import time
 from pathlib import Path
@@ -65,6 +66,7 @@ def main() -> int:
     )
     given = parser.parse_args()
     kind = "postgresql" if given.postgresql else "sqlite"
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))  # what it has started ends with it
     whole = played(kind, given.seed, given.faults, given.keep)
     for name, counts in (
         ("faults", whole.faults), ("calls that met trouble", whole.met), ("starts", whole.starts),

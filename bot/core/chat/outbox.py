@@ -290,7 +290,7 @@ def _put(turn: Turn, how: Delivery, **columns: Any) -> OutboxRow:
     """A row with these columns, unless that was said before."""
     session = turn.session
     if how.dedupe is not None:
-        said = session.exec(_SAID, params={"dedupe": how.dedupe}).first()
+        said = _said(session, how.dedupe)
         if said is not None:
             return said
     if how.topic is not None:
@@ -308,6 +308,15 @@ def _put(turn: Turn, how: Delivery, **columns: Any) -> OutboxRow:
     session.add(row)
     session.info.setdefault(WRITTEN, []).append(row)
     return row
+
+
+def _said(session: Session, dedupe: str) -> OutboxRow | None:
+    """What was said under this name before, be it in this transaction."""
+    for row in said_in(session):
+        if row.dedupe == dedupe:
+            return row
+    with session.no_autoflush:  # nothing has to be written in order to look for it
+        return session.exec(_SAID, params={"dedupe": dedupe}).first()
 
 
 _SAID_SINCE = select(OutboxRow.id).where(

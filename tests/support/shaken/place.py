@@ -143,7 +143,6 @@ class OnServer:
         self._server = server
         self._numbers = itertools.count(1)
         self._name = ""
-        self._restarting = asyncio.Lock()
         server.execute(f"CREATE DATABASE {PREPARED}")
         engine = make_engine(server.url(PREPARED))
         upgrade_to_head(engine)
@@ -153,6 +152,7 @@ class OnServer:
     def new(self) -> str:
         if self._name:
             self._server.execute(f"DROP DATABASE {self._name} WITH (FORCE)")
+        self._restarting = asyncio.Lock()  # each chapter has an event loop of its own
         self._name = f"run_{next(self._numbers)}"
         self._server.execute(f"CREATE DATABASE {self._name} TEMPLATE {PREPARED}")
         # A copied sequence believes that its next 32 numbers are in the log already; of the copy they
