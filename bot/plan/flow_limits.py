@@ -133,8 +133,7 @@ def limits_contradict(key: str, volume_unit: str, floor: float, ceiling: float) 
     )
 
 
-def limits_set(cost: str = "") -> str:
-    return "\n\n".join(part for part in (tr("The limits are set."), cost) if part)
+limits_set = Sentence("The limits are set.")
 
 
 def limit_changed(line: str, cost: str = "") -> str:

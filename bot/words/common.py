@@ -214,10 +214,10 @@ def day_and_year(day: date) -> str:
 LONGEST_SHOWN = 300  # characters of a sentence that is quoted
 
 
-def shown(text: str, most: int = LONGEST_SHOWN) -> str:
+def shown(text: str) -> str:
     """The text, cut where it is too long to be quoted."""
     plain = text.strip()
-    return plain if len(plain) <= most else f"{plain[: most - 1]}…"
+    return plain if len(plain) <= LONGEST_SHOWN else f"{plain[: LONGEST_SHOWN - 1]}…"
 
 
 def wrote(name: str, said: str) -> str:
