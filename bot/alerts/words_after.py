@@ -68,13 +68,11 @@ def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> 
         )
     else:
         then = tr("There is no second contact to tell.")
-    what = (
-        tr(
-            "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
-            "somebody to be with you."
-        )
-        if urgent
-        else tr("If you feel unwell, don't wait: stop, and see a doctor.")
+    what = tr_if(
+        urgent,
+        "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
+        "somebody to be with you.",
+        "If you feel unwell, don't wait: stop, and see a doctor.",
     )
     return f"{why} {then} {what}"
 

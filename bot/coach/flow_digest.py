@@ -60,10 +60,8 @@ def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] 
         if quiet is not None
         else tr("No quiet hours: Info messages come silently at any hour.")
     )
-    clock = (
-        tr("Your time zone: {zone}.", zone=zone)
-        if zone
-        else tr("Your time zone: not known yet, so I use UTC.")
+    clock = tr_if(
+        zone, "Your time zone: {zone}.", "Your time zone: not known yet, so I use UTC.", zone=zone
     )
     return f"{comes}\n{hours}\n{clock}"
 

@@ -61,9 +61,7 @@ def target_lines(
         ),
     ]
     if target.fibre_g is None:
-        lines.append(
-            tr("Salt and fibre as always") if target.sodium_mg is None else tr("Fibre as always")
-        )
+        lines.append(tr_if(target.sodium_mg is None, "Salt and fibre as always", "Fibre as always"))
     elif target.sodium_mg is None:
         lines.append(tr("Salt as always"))
     if resting is not None:
@@ -86,13 +84,9 @@ def target_lines(
 
 
 def _macros(target: DayTarget) -> str:
-    if target.fibre_g is None:
-        return tr(
-            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
-            protein_g=target.protein_g,
-            fat_g=target.fat_g,
-        )
-    return tr(
+    return tr_if(
+        target.fibre_g is None,
+        "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
         "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
         protein_g=target.protein_g,
         fat_g=target.fat_g,

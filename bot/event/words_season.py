@@ -60,9 +60,7 @@ def athlete_one_more(coach: str, line: str) -> str:
 def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
     if not lines:
         return tr("No event is set.")
-    head = (
-        tr("Your season:") if self_coached else tr("{name}'s season:", name=figures.capital(name))
-    )
+    head = tr_if(self_coached, "Your season:", "{name}'s season:", name=figures.capital(name))
     body = "\n".join(f"{number}. {line}" for number, line in enumerate(lines, start=1))
     return f"{head}\n{body}\n\n" + tr(
         "When one is over, the next takes over by itself. What was answered and looked back on "

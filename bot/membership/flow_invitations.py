@@ -61,14 +61,12 @@ def coach_invitation(link: str, code: str, days: int) -> str:
         "An invitation for a coach. It works once, within {number} days.",
         days,
     )
-    how = (
-        tr(
-            "Open this link as the coach: {link}\nor send the bot: /join {code}",
-            link=link,
-            code=code,
-        )
-        if link
-        else tr("As the coach, open the chat with your bot and send: /join {code}", code=code)
+    how = tr_if(
+        link,
+        "Open this link as the coach: {link}\nor send the bot: /join {code}",
+        "As the coach, open the chat with your bot and send: /join {code}",
+        link=link,
+        code=code,
     )
     return f"{works}\n{how}"
 

@@ -25,12 +25,11 @@ def limits_view(
             else tr("{name}'s limits. I never go past them:", name=figures.capital(name))
         )
     else:
-        head = (
-            tr("Limits I suggest for your plan. They count once you have set them:")
-            if self_coached
-            else tr(
-                "Limits I suggest for {name}'s plan. They count once you have set them:", name=name
-            )
+        head = tr_if(
+            self_coached,
+            "Limits I suggest for your plan. They count once you have set them:",
+            "Limits I suggest for {name}'s plan. They count once you have set them:",
+            name=name,
         )
     parts = [head, "\n".join(lines), cost, tr("Tap one to change it.")]
     return "\n\n".join(part for part in parts if part)

@@ -139,16 +139,12 @@ def help_message(lines: Sequence[tuple[str, str]], example: str, *, self_coached
             "sharpness (1 to 5), such as {example}. Editing that message changes the answer.",
             example=example,
         )
-        rest = (
-            tr(
-                "Write anything else in your own words, at any time: what I can't answer I keep as "
-                "your own note. If something feels wrong, write that too."
-            )
-            if self_coached
-            else tr(
-                "Write anything else in your own words, at any time: what I can't answer, your coach "
-                "gets. If something feels wrong, write that too."
-            )
+        rest = tr_if(
+            self_coached,
+            "Write anything else in your own words, at any time: what I can't answer I keep as "
+            "your own note. If something feels wrong, write that too.",
+            "Write anything else in your own words, at any time: what I can't answer, your coach "
+            "gets. If something feels wrong, write that too.",
         )
         parts.append(f"{line}\n{rest}")
     parts.append(

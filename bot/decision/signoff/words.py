@@ -72,15 +72,10 @@ def proposal(of: Proposal) -> str:
             ),
             tr("Why, as {name} reads it: {why}", name=name, why=why),
             foreseen,
-            tr(
+            tr_if(
+                small,
                 "{name} eats {stands} for now: the small step that needs no approval. Answer by "
                 "{until}, or it stays and I tell {name} so.",
-                until=until,
-                stands=stands,
-                name=name,
-            )
-            if small
-            else tr(
                 "Answer by {until}, or {stands} stands and I tell {name} so.",
                 until=until,
                 stands=stands,
