@@ -88,8 +88,7 @@ def card_waiting(carb_g: float, day: date, until: str, *, self_coached: bool) ->
     return tr("Waits for approval until {clock}: {grams} for {day}", **said)
 
 
-def card_frozen(since: str) -> str:
-    return tr("Frozen since {when}", when=since)
+card_frozen = SentenceOn("Frozen since {when}")
 
 
 def card_limit(key: str, value: float, volume_unit: str) -> str:

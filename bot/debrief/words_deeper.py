@@ -9,7 +9,7 @@ from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
-from bot.words.languages import Sentence, mark, tr, tr_if, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from engine.planning.behind.debrief import DayBehind
 from engine.planning.behind.hindsight import Foreseen, Helped, Odds
 from engine.planning.behind.learning import Quantity, Taught
@@ -22,10 +22,7 @@ TEN = 10
 button = Sentence("Look closer")
 placing_button = Sentence("Placing")
 
-
-def head(title: str) -> str:
-    return tr("{debrief}: a closer look", debrief=title)
-
+head = SentenceOn("{debrief}: a closer look")
 
 # What it taught
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import tr, tr_if
+from bot.words.languages import SentenceOn, tr, tr_if
 
 
 def came_along(day: date, zone: str) -> str:
@@ -41,8 +41,7 @@ def journey_gone(name: str, zone: str, *, own: bool) -> str:
     )
 
 
-def event_is_back(line: str) -> str:
-    return tr("The event is again: {event}.", event=line)
+event_is_back = SentenceOn("The event is again: {event}.")
 
 
 def athlete_told_event_back(coach: str, line: str) -> str:

@@ -68,12 +68,7 @@ moved_on = Sentence(
 
 
 fits_now = SentenceOn("It fits now:\n\n{table}\n\nUse this plan?")
-
-
-def raise_button(raises: str) -> str:
-    return tr("Change the limit: {moves}", moves=raises)
-
-
+raise_button = SentenceOn("Change the limit: {moves}")
 no_such_day = SentenceOn("The draft has no {when}.", figures.days_out)
 
 

@@ -131,8 +131,7 @@ def day_set(name: str, day: date, carb_g: float, *, self_coached: bool) -> str:
     )
 
 
-def taken_back(by: str) -> str:
-    return tr("{name} has taken that answer back. Use the newer message.", name=by)
+taken_back = SentenceOn("{name} has taken that answer back. Use the newer message.")
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:
