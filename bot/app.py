@@ -20,6 +20,7 @@ from bot.core.logs import error_name
 from bot.core.timing.clock import Clock, RealClock
 from bot.core.timing.clock_watch import ClockWatch
 from bot.core.timing.duties import Duties
+from bot.core.timing.first_while import FIRST_WHILE_S
 from bot.core.timing.waiting import growing_pause, keep_going
 from bot.core.turn import Context
 from bot.core.use_cases import Runtime, UseCases
@@ -37,6 +38,7 @@ from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
 from bot.watching.health import HealthPage
 from bot.watching.watch import Watch
+from bot.watching.watchdog import watched
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20
@@ -80,9 +82,13 @@ class App:
             Runtime(engine, use_cases, clock, self.context),
             threads=settings.worker_threads,
             handled=self._handled,
+            noted_for_s=FIRST_WHILE_S,
         )
-        self.duties = Duties(Runtime(engine, use_cases, clock, self.context), self.sender.wake.set)
-
+        self.duties = Duties(
+            Runtime(engine, use_cases, clock, self.context),
+            self.sender.wake.set,
+            noted_for_s=FIRST_WHILE_S,
+        )
         self.watch = Watch(engine, clock, transport, settings.operator_chat)
 
     def context(self) -> Context:
@@ -280,9 +286,12 @@ async def serve(settings: Settings, use_cases: UseCases) -> None:
     transport = TelegramTransport(settings.bot_token.get_secret_value(), settings.api_base_url)
     stop = asyncio.Event()
     _on_signals(stop.set)
+    app = App(settings, engine, transport, use_cases, RealClock())
+    watchdog = asyncio.create_task(watched(app.worker.underway, app.duties.underway))
     try:
-        await App(settings, engine, transport, use_cases, RealClock()).run(stop)
+        await app.run(stop)
     finally:
+        watchdog.cancel()
         await transport.close()
         engine.dispose()
 

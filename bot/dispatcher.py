@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from sqlmodel import Session
 
-from bot import documents, features, going_first, uploads
+from bot import features, files, going_first
 from bot.checkin import ahead, typed
 from bot.checkin.flow import load_patterns
 from bot.coach.history import note_to_others
@@ -41,11 +41,11 @@ from bot.people.people import (
     person_in_chat,
     profile_of,
     sender,
-    speaking_to,
     touch_person,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.reachability import reachability
+from bot.safety import unheard
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
@@ -94,7 +94,9 @@ def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
-    away = known is not None and reachability.is_away(known, turn.incoming)
+    away = (  # who acts and could not be reached until now
+        known is not None and not known.reachable and turn.incoming.kind is not Kind.BLOCKED
+    )
     person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
@@ -181,7 +183,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     if turn.incoming.kind is Kind.TAP:
         _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:
-        kept = uploads.received(turn, person)
+        kept = files.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
         landing.unreadable(turn, person, house, asked=asked, heard=heard)
@@ -290,7 +292,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     """What follows from a file that somebody sent."""
     locks.hold(turn.session, row.person_id)
-    uploads.fetched(turn, row, outcome)
+    files.fetched(turn, row, outcome)
     _after(turn)
 
 
@@ -318,15 +320,22 @@ def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
         turn.session.add(person)
 
 
-def poisoned(turn: Turn, chat_id: int) -> None:
-    """Something that a person sent could not be handled: they are told, and nothing else waits."""
+def poisoned(turn: Turn, chat_id: int, urgent: str) -> None:
+    """Something that a person sent could not be handled: they are told, and nothing else waits. What
+    may be `urgent` of an athlete's goes to whoever coaches them, as it stands.
+    """
     locks.hold_chat(turn.session, chat_id)
     person = person_in_chat(turn.session, chat_id)
-    if person is not None:
-        with speaking_to(person):
-            profile = profile_of(turn.session, person.id)
+    if person is None:
+        return
+    with speaking_to(person):
+        profile = profile_of(turn.session, person.id)
+        if urgent and profile is not None:
+            unheard.bring(turn, person, profile, urgent)
+        else:
             text = common.gone_wrong(self_coached=profile is not None and is_own_coach(profile))
             say(turn, chat_id=chat_id, text=text)
+    _after(turn)
 
 
 def load() -> None:
@@ -341,9 +350,9 @@ USE_CASES = UseCases(
     undeliverable=undeliverable,
     moved=moved,
     poisoned=poisoned,
-    unpack=uploads.unpack,
+    unpack=files.unpack,
     fetched=fetched,
-    document=documents.document,
+    document=files.document,
     how_urgent=going_first.how_urgent,
     foresee=ahead.foresee,
     hold_their_people=True,

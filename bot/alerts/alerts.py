@@ -161,7 +161,8 @@ def correct(turn: Turn, profile: AthleteProfile, row: CheckInRow, flags: Sequenc
             continue
         facts = dict(alert.facts)
         if flag is not None:
-            facts = together.in_their_words(
+            told_with = {key: fact for key, fact in facts.items() if key.startswith("_")}
+            facts = told_with | together.in_their_words(
                 flag, words_told(turn.session, profile.person_id, row.date)
             )
         facts[CORRECTED] = {
@@ -183,12 +184,13 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     turn.session.flush()
     delivery.keep_step(turn, row, Change.ALERT_PUT_RIGHT)
     lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
-    if lead is not None:  # it was told in that one's message
+    if lead is not None and lead.acknowledged_at is None:  # it was told in that one's message
         rewrite_everywhere(turn, lead)
-        return
+    if lead is not None and (holds or lead.acknowledged_at is None):
+        return  # one that somebody saw to stays as it was read, and what holds is told anew
     profile = profile_of(turn.session, row.athlete_id)
     for person in delivery.told_of(turn.session, row):
-        if row.level != Level.ADVISORY or row.flag == FlagId.DOUBT:
+        if lead is None and (row.level != Level.ADVISORY or row.flag == FlagId.DOUBT):
             _rewrite(turn, row, person, to_acknowledge=was_open and holds)
         elif profile is not None and person.id != row.athlete_id:
             note_of = partial(_put_right, turn, profile, facts[CORRECTED])

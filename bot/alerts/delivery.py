@@ -19,16 +19,8 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import (
-    get_person,
-    get_profile,
-    name_of,
-    profile_of,
-    record,
-    second_coaches,
-    speaking_to,
-)
-from bot.people.telling import Keys, Said, edit_to, say_to
+from bot.people.people import get_person, get_profile, name_of, profile_of, record, second_coaches
+from bot.people.telling import Keys, Said, edit_to, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person

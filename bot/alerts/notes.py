@@ -23,8 +23,8 @@ from bot.core.turn import Context, Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_coaches
-from bot.people.people import get_person, speaking_to
-from bot.people.telling import Said, edit_to, say_to
+from bot.people.people import get_person
+from bot.people.telling import Said, edit_to, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person

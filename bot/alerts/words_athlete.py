@@ -110,6 +110,29 @@ def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
     )
 
 
+def could_not_be_handled(coach: str, helpline: str = "", *, self_coached: bool = False) -> str:
+    """Words that may tell of danger made the bot fail. `coach`: who has them, "" for nobody."""
+    parts = [
+        tr(
+            "Something went wrong on my side: I could not make anything of your last message, and it "
+            "may be about something dangerous."
+        ),
+        tr(
+            "I have sent it to {coach} as it stands, and keep on until somebody answers.",
+            coach=coach,
+        )
+        if coach
+        else "",
+        tr("I have alerted your second contact, if you have named one.") if self_coached else "",
+        tr(
+            "If you don't feel well, stop: no training, no cardio, no sauna, don't drive, don't stay "
+            "alone. If it may be serious, call your local emergency number now."
+        ),
+        crisis_line(helpline),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
 def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -> str:
     """Something else was told while a warning is open: its advice holds, and is not shouted again."""
     named = symptom_names(symptoms)

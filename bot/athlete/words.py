@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from bot.decision.words_outlook import why_lines
+from bot.decision.words_forecast import why_lines
 from bot.decision.words_target import bound_name, gate_name, signed
 from bot.words import figures
 from bot.words.common import kind_word

@@ -27,9 +27,8 @@ from bot.people.people import (
     name_of,
     own_athlete,
     profile_of,
-    speaking_to,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.event import CalendarRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Container, Mapping
 from dataclasses import asdict, replace
 from typing import Any
@@ -14,7 +15,8 @@ from bot.words.common import leave_out_button, no, none_of_these_button, yes
 from bot.words.languages import Sentence, language, worded
 from engine.symptoms import screen
 from engine.values.level import Level
-from engine.written.oneline import CORE, Doubt, DoubtCode, Known, Report, read_report
+from engine.written.late import Late
+from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Known, Report, read_report
 from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
 
 ALL_FINE, SOMETHING_OFF = "fine", "off"
@@ -29,6 +31,15 @@ ON_TARGET = "on"
 SKIPPED = "skip"
 LEAVE = "no"
 WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
+FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
+#: Who puts a figure right, whatever else stands around it.
+CORRECTS = Late(
+    r"\b(?:sorry|correct\w*|typo|mistake|mistyped|wrong|meant|i mean|instead of|change|"
+    r"make (?:it|that)|not \d|korrektur|korrigier\w*|tippfehler|vertippt|falsch|meinte|ich mein|"
+    r"statt|ändern?|änder|nicht \d)\b",
+    re.IGNORECASE,
+)
+ONE_FIGURE = Late(r"\s*\d+(?:[.,]\d+)?\s*[.!]?\s*")
 
 
 def known_of(answers: Answers, asked: tuple[str, ...]) -> Known:
@@ -105,6 +116,39 @@ def read_told(text: str, known: Known) -> Report:
         return report
     warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)
     return Report(note=text.strip()) if warns else report
+
+
+def is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
+    """Whether a text tells of the morning, rather than of anything else with figures in it."""
+    if asked:
+        return report.told > 0
+    told = sum(1 for key in report.answers if key in IN_ORDER)
+    if report.told >= len(CORE) and told:
+        return True
+    if told >= FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
+        return True
+    return whole_week and told == 1 and not report.note and not report.doubts
+
+
+def is_whole(report: Report) -> bool:
+    """Whether nothing but a morning can be meant, whatever else was asked and not answered by it."""
+    return "weight_kg" in report.answers and report.told >= len(CORE) and not report.doubts
+
+
+def agreed(report: Report, old: Answers) -> Report:
+    """A report without the doubts that were answered before: what stands is what they may mean."""
+    answers, doubts = dict(report.answers), []
+    for doubt in report.doubts:
+        stands = [
+            option
+            for option in doubt.options
+            if option and all(old.get(key) == value for key, value in option.items())
+        ]
+        if stands:
+            answers |= stands[0]
+        else:
+            doubts.append(doubt)
+    return replace(report, answers=answers, doubts=tuple(doubts))
 
 
 def insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:

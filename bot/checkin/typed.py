@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any, NamedTuple
 from zoneinfo import ZoneInfo
@@ -23,11 +21,17 @@ from bot.checkin.checkins import (
 )
 from bot.checkin.flow import CHECK_IN, open_figures, read_morning
 from bot.checkin.flow_reading import (
+    CORRECTS,
     DOUBTS,
+    FEWEST_OF_A_MORNING,
     NOTED,
     OFF_TARGET,
+    ONE_FIGURE,
     TAKEN_AS,
     WHY,
+    agreed,
+    is_morning,
+    is_whole,
     known_of,
     read_told,
     taken_from,
@@ -45,11 +49,9 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week
 from bot.words import figures
-from engine.written.late import Late
-from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
+from engine.written.oneline import CORE, Doubt, DoubtCode, Report
 from engine.written.training_told import Went, how_training_went
 
-_FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
 #: One that says it was sent longer ago says it by another clock: Telegram hands on a day's at most.
 _WAITS_AT_MOST = timedelta(days=7)
 
@@ -74,7 +76,7 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
             return False
         return _put_right(turn, person, profile, row) or _change_told(turn, person, profile, row)
     told = morning_in(turn.session, person, profile, turn.incoming.text, today)
-    if told is None or (beside_another and not _is_whole(told.report)):
+    if told is None or (beside_another and not is_whole(told.report)):
         return False
     for draft in told.drafts:
         asking.close(turn, draft)
@@ -128,7 +130,7 @@ def morning_in(
         return None  # what was doubtful is answered where it was asked
     report = read_morning(text, given) if drafts else read_told(text, known_of(given, ()))
     asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
-    if not _is_morning(report, asked=asked, whole_week=_in_week(session, profile, today)):
+    if not is_morning(report, asked=asked, whole_week=_in_week(session, profile, today)):
         return None
     return ToldMorning(report, given | taken_from(report, given), drafts)
 
@@ -152,43 +154,14 @@ def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers
     finish(turn, person, question)
 
 
-def _is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
-    """Whether a text tells of the morning, rather than of anything else with figures in it."""
-    if asked:
-        return report.told > 0
-    told = sum(1 for key in report.answers if key in IN_ORDER)
-    if report.told >= len(CORE) and told:
-        return True
-    if told >= _FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
-        return True
-    return whole_week and told == 1 and not report.note and not report.doubts
-
-
-def _is_whole(report: Report) -> bool:
-    """Whether nothing but a morning can be meant, whatever else was asked and not answered by it."""
-    return "weight_kg" in report.answers and report.told >= len(CORE) and not report.doubts
-
-
 def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
     week = current_week(session, profile)
     return week is not None and week.plan.day(week.days_out(today)) is not None
 
 
-#: Who puts a figure right, whatever else stands around it.
-_CORRECTS = Late(
-    r"\b(?:sorry|correct\w*|typo|mistake|mistyped|wrong|meant|i mean|instead of|change|"
-    r"make (?:it|that)|not \d|korrektur|korrigier\w*|tippfehler|vertippt|falsch|meinte|ich mein|"
-    r"statt|ändern?|änder|nicht \d)\b",
-    re.IGNORECASE,
-)
-
-
-_ONE_FIGURE = Late(r"\s*\d+(?:[.,]\d+)?\s*[.!]?\s*")
-
-
 def _put_right(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
     """One figure, where an answer was worked out and its writer told to send the right one."""
-    if not _ONE_FIGURE.fullmatch(turn.incoming.text):
+    if not ONE_FIGURE.fullmatch(turn.incoming.text):
         return False
     query = (
         select(OpenQuestion)
@@ -246,9 +219,9 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
     if report.off_target and not changed and not report.doubts:
         _ask_for_carbs(turn, person, profile, old)
         return True
-    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING):
+    if not (report.labelled or report.told >= FEWEST_OF_A_MORNING):
         return False
-    if report.note and not (len(changed) == 1 and _CORRECTS.search(turn.incoming.text)):
+    if report.note and not (len(changed) == 1 and CORRECTS.search(turn.incoming.text)):
         return False
     if not changed and not report.doubts:
         return False
@@ -315,9 +288,9 @@ def _edited_line(
         return
     old = answers_of(turn.session, profile, row)
     report = read_told(turn.incoming.text, known_of(old, ()))
-    report = _agreed(report, old)
+    report = agreed(report, old)
     told = {*report.answers, *(doubt.answer for doubt in report.doubts)}
-    if len(told & set(CORE)) < min(len(CORE), _FEWEST_OF_A_MORNING):
+    if len(told & set(CORE)) < min(len(CORE), FEWEST_OF_A_MORNING):
         say_to(turn, person, words.no_longer_a_check_in())
         return
     if report.doubts:
@@ -332,22 +305,6 @@ def _edited_line(
         return
     lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
     take(turn, profile, answers, message_id=turn.incoming.message_id, lead=lead)
-
-
-def _agreed(report: Report, old: Answers) -> Report:
-    """A report without the doubts that were answered before: what stands is what they may mean."""
-    answers, doubts = dict(report.answers), []
-    for doubt in report.doubts:
-        stands = [
-            option
-            for option in doubt.options
-            if option and all(old.get(key) == value for key, value in option.items())
-        ]
-        if stands:
-            answers |= stands[0]
-        else:
-            doubts.append(doubt)
-    return replace(report, answers=answers, doubts=tuple(doubts))
 
 
 def _question_typed_in(session: Session, person: Person, message_id: int) -> OpenQuestion | None:

@@ -13,14 +13,8 @@ from bot.alerts.words import LEVEL_WORDS
 from bot.alerts.words_athlete import cause
 from bot.coach import flow_digest
 from bot.coach.roster import words as coach_roster
-from bot.coach.roster.standing import (
-    ASKED,
-    NEEDS_THE_COACH,
-    RosterRow,
-    load_roster_rows,
-    outcome_now,
-    standing,
-)
+from bot.coach.roster.rows import RosterRow, load_roster_rows
+from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, outcome_now, standing
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn

@@ -39,8 +39,9 @@ class UseCases:
     undeliverable: Callable[[Turn, OutboxRow], None]
     # A chat got another id: (old, new).
     moved: Callable[[Turn, int, int], None] = _nothing_more
-    # An update from this chat failed again and again, or could not be read: (chat id).
-    poisoned: Callable[[Turn, int], None] = _nothing_more
+    # An update from this chat failed again and again, or could not be read: (chat id, what was said in
+    # it, where that may be urgent).
+    poisoned: Callable[[Turn, int, str], None] = _nothing_more
     # How urgent each of the things is that came in, so that what is more so goes first.
     how_urgent: HowUrgent = all_alike
     # What the answer to something may need and takes long to work out is worked out before the answer's

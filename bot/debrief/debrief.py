@@ -20,7 +20,7 @@ from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
-from bot.decision import words_outlook as look_words
+from bot.decision import words_forecast as look_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.people.changes import Change
@@ -32,9 +32,8 @@ from bot.people.people import (
     own_athlete,
     profile_of,
     record,
-    speaking_to,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.decision.words_outlook import LOOK_WORDS
+from bot.decision.words_forecast import LOOK_WORDS
 from bot.words import figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn

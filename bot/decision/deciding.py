@@ -31,8 +31,8 @@ from bot.decision.to_athlete import (
 )
 from bot.decision.words_target import no_plan_yet
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, record, speaking_to
-from bot.people.telling import say_to
+from bot.people.people import get_person, local_date, record
+from bot.people.telling import say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus

@@ -19,7 +19,7 @@ from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.signoff import signoff
-from bot.decision.words_outlook import outlook_line
+from bot.decision.words_forecast import outlook_line
 from bot.decision.words_target import nothing_planned_today, reason, resting_line, target_lines
 from bot.people.people import get_person, is_own_coach, local_date, name_of
 from bot.people.telling import say_to

@@ -23,16 +23,8 @@ from bot.direct import words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
-from bot.people.people import (
-    approvers,
-    get_person,
-    get_profile,
-    name_of,
-    own_athlete,
-    record,
-    speaking_to,
-)
-from bot.people.telling import answer, say_to
+from bot.people.people import approvers, get_person, get_profile, name_of, own_athlete, record
+from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow

@@ -29,9 +29,8 @@ from bot.people.people import (
     own_athlete,
     profile_of,
     record,
-    speaking_to,
 )
-from bot.people.telling import say_to
+from bot.people.telling import say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person

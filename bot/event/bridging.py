@@ -5,7 +5,8 @@ from __future__ import annotations
 from bot.core.chat.cards import OfEvent
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.event import season, words_season
+from bot.event import season
+from bot.event import words as event_words
 from bot.event.flow import BRIDGE_WEEK, USE, USUAL
 from bot.event.season import named, show
 from bot.people.people import own_athlete
@@ -36,8 +37,8 @@ def ask(turn: OnAthlete, pressed: OfEvent) -> None:
     asking.open_question(
         turn, turn.person, BRIDGE_WEEK, subject_id=turn.profile.person_id,
         answers={
-            "_event": event.id, "_said": words_season.short(event.kind, event.day),
-            "_earlier": words_season.short(earlier.kind, earlier.day), "_between": between,
+            "_event": event.id, "_said": event_words.short(event.kind, event.day),
+            "_earlier": event_words.short(earlier.kind, earlier.day), "_between": between,
             "_days": plan_days(plan),
             "_table": plan_words.plan_table(plan, event.day, turn.profile.volume_unit),
             "_base": standing.id if standing is not None else 0,
@@ -54,11 +55,11 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         else None
     )
     if profile is None or event is None:
-        say_to(turn, coach, words_season.not_there())
+        say_to(turn, coach, event_words.not_there())
         return
     standing = plan_row(turn.session, event)
     if (standing.id if standing is not None else 0) != answers["_base"]:
-        say_to(turn, coach, words_season.not_there())
+        say_to(turn, coach, event_words.not_there())
     elif do == USUAL:
         open_draft(turn, coach, profile, event)
     elif do == USE:

@@ -21,7 +21,7 @@ from bot.dialogue.flow import (
     one_of,
     zone_of,
 )
-from bot.event import words_season
+from bot.event import words as event_words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.plan import words
 from bot.plan.words import use_plan_button
@@ -71,9 +71,9 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 
 
 def _ask_stands(answers: Answers) -> str:
-    new = words_season.short(answers["kind"], date.fromisoformat(answers["day"]))
-    others = [words_season.short(kind, day) for _, kind, day in _others(answers)]
-    return words_season.ask_stands(new, others, self_coached=answers["_own"], name=answers["_name"])
+    new = event_words.short(answers["kind"], date.fromisoformat(answers["day"]))
+    others = [event_words.short(kind, day) for _, kind, day in _others(answers)]
+    return event_words.ask_stands(new, others, self_coached=answers["_own"], name=answers["_name"])
 
 
 def _stands(answers: Answers) -> Choices:
@@ -84,12 +84,11 @@ def _stands(answers: Answers) -> Choices:
 def standing(others: Sequence[tuple[int, str, date]], *, first: bool) -> Choices:
     """Whether a new event is one more, before or behind those ahead, or in the place of one of them."""
     return (
-        (Choice(words_season.follows_button(first=first), ONE_MORE),),
+        (Choice(event_words.follows_button(first=first), ONE_MORE),),
         *(
             (
                 Choice(
-                    words_season.replaces_button(words_season.short(kind, day)),
-                    f"{INSTEAD}{number}",
+                    event_words.replaces_button(event_words.short(kind, day)), f"{INSTEAD}{number}"
                 ),
             )
             for number, kind, day in others
@@ -145,7 +144,7 @@ USE, USUAL, LEAVE = "use", "usual", "leave"
 
 
 def _ask(answers: Answers) -> str:
-    return words_season.ask_bridge(
+    return event_words.ask_bridge(
         answers["_said"], answers["_earlier"], answers["_table"], answers["_between"]
     )
 
@@ -162,7 +161,7 @@ BRIDGE_WEEK = Flow(
             read=one_of(USE, USUAL, LEAVE),
             choices=buttons(
                 ((use_plan_button, USE), (leave_it_button, LEAVE)),
-                ((words_season.usual_draft_button, USUAL),),
+                ((event_words.usual_draft_button, USUAL),),
             ),
         ),
     ),

@@ -10,14 +10,14 @@ from sqlmodel import Session, col, select
 from bot.core.chat.outbox import ARRIVED, Button
 from bot.core.timing import agenda
 from bot.core.turn import OnAthlete, Turn
-from bot.event import words_moving as words
+from bot.event import words
 from bot.event.buttons import ON_STAGE, StageView
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words as stage_words
 from bot.event.travel import ARRIVE
-from bot.people.people import get_person, local_date, name_of, speaking_to
-from bot.people.telling import say_to
+from bot.people.people import get_person, local_date, name_of
+from bot.people.telling import say_to, speaking_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of

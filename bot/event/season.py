@@ -16,7 +16,7 @@ from bot.core.chat.outbox import Button, Buttons, Delivery
 from bot.core.timing import agenda, instants
 from bot.core.timing.agenda import Subject
 from bot.core.turn import OnAthlete, Turn
-from bot.event import words_season
+from bot.event import words as event_words
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.changes import Change
 from bot.people.people import (
@@ -195,12 +195,12 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
         return event_line(profile, event, turn.context)
 
     def keys() -> Buttons:
-        return [[Button(words_season.season_button(), SEASON(profile.person_id))]]
+        return [[Button(event_words.season_button(), SEASON(profile.person_id))]]
 
     say_to(
         turn,
         athlete,
-        lambda: words_season.athlete_next(
+        lambda: event_words.athlete_next(
             line(), planned=planned, close=close, asked=asked, self_coached=self_coached
         ),
         buttons=keys if self_coached else (),
@@ -209,7 +209,7 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
         say_to(
             turn,
             coach,
-            lambda: words_season.coach_next(athlete.first_name, line(), planned=planned),
+            lambda: event_words.coach_next(athlete.first_name, line(), planned=planned),
             buttons=keys,
             how=Delivery(silent=planned),
         )
@@ -226,8 +226,8 @@ def waiting(turn: Turn, profile: AthleteProfile) -> list[EventRow]:
 
 def ahead_line(turn: Turn, profile: AthleteProfile) -> str:
     """One line for all of them; "" where there is none."""
-    return words_season.ahead(
-        [words_season.short(row.kind, row.day, row.class_name) for row in waiting(turn, profile)]
+    return event_words.ahead(
+        [event_words.short(row.kind, row.day, row.class_name) for row in waiting(turn, profile)]
     )
 
 
@@ -243,14 +243,14 @@ def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
     event = named(turn, pressed)
     if event is None or not event.waits:
-        _again(turn, words_season.not_there())
+        _again(turn, event_words.not_there())
         return
     number = turn.profile.person_id
     ask_sure(
         turn,
         turn.person,
-        words_season.ask_remove(words_season.short(event.kind, event.day, event.class_name)),
-        Button(words_season.remove_yes_button(), SEASON_OUT(number, id_of(event))),
+        event_words.ask_remove(event_words.short(event.kind, event.day, event.class_name)),
+        Button(event_words.remove_yes_button(), SEASON_OUT(number, id_of(event))),
         Button(keep_it_button(), SEASON(number)),
     )
 
@@ -259,10 +259,10 @@ def remove(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
     event = named(turn, pressed)
     if event is None or not event.waits:
-        _again(turn, words_season.not_there())
+        _again(turn, event_words.not_there())
         return
     take_out(turn, turn.person, turn.profile, event)
-    _again(turn, words_season.removed(words_season.short(event.kind, event.day, event.class_name)))
+    _again(turn, event_words.removed(event_words.short(event.kind, event.day, event.class_name)))
 
 
 def named(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
@@ -281,30 +281,28 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
     profile, number = turn.profile, turn.profile.person_id
     rows = events_ahead(turn.session, number)
     counts = current_event(turn.session, number)
-    text = words_season.view(
+    text = event_words.view(
         name_of(turn.session, number),
         [_line(turn, profile, row) for row in rows],
         self_coached=turn.person.id == number,
     )
     buttons: list[list[Button]] = []
     for row in rows:
-        said = words_season.short(row.kind, row.day)
-        line = [Button(words_season.plan_button(said), PLAN(number, id_of(row)))]
+        said = event_words.short(row.kind, row.day)
+        line = [Button(event_words.plan_button(said), PLAN(number, id_of(row)))]
         if plan_row(turn.session, row) is None:
             close = before(turn, profile, row)
             begin = DRAFT if close is None else BRIDGE
             label = (
-                words_season.plan_button(said)
-                if close is None
-                else words_season.bridge_button(said)
+                event_words.plan_button(said) if close is None else event_words.bridge_button(said)
             )
             line = [Button(label, begin(number, id_of(row)))]
-        line.append(Button(words_season.asks_button(said), ASKS(number, id_of(row))))
+        line.append(Button(event_words.asks_button(said), ASKS(number, id_of(row))))
         if counts is None or row.id != counts.id:
-            line.append(Button(words_season.remove_button(said), SEASON_OFF(number, id_of(row))))
+            line.append(Button(event_words.remove_button(said), SEASON_OFF(number, id_of(row))))
         buttons.append(line)
     buttons.append(
-        [Button(words_season.add_button(), EVENT(number)), Button(step_back_button(), CARD(number))]
+        [Button(event_words.add_button(), EVENT(number)), Button(step_back_button(), CARD(number))]
     )
     return text, buttons
 
@@ -314,4 +312,4 @@ def _line(turn: OnAthlete, profile: AthleteProfile, row: EventRow) -> str:
     planned = has_plan and limits_row(turn.session, row) is not None
     line = event_line(profile, row, turn.context)
     said = f"{line} ({row.class_name})" if row.class_name else line
-    return words_season.entry(said, planned=planned, has_plan=has_plan)
+    return event_words.entry(said, planned=planned, has_plan=has_plan)

@@ -10,15 +10,16 @@ from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import after_show, debrief
 from bot.dialogue import asking
-from bot.event import flow_asks, season, words_season
+from bot.event import flow_asks, season
 from bot.event import moving as event_moving
+from bot.event import words as event_words
 from bot.event.buttons import ASKS, BRIDGE
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
-from bot.people.telling import answer, say_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.telling import answer, say_to, speaking_to
 from bot.plan import words
 from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt
@@ -168,22 +169,22 @@ def _tell_one_more(
     number = profile.person_id
     keys = [
         Button(common.draft_plan_button(), DRAFT(number, id_of(event))),
-        Button(words_season.season_button(), SEASON(number)),
+        Button(event_words.season_button(), SEASON(number)),
     ]
     close = season.before(turn, profile, event)
     if close is not None:
         keys[0] = Button(
-            words_season.bridge_button(words_season.short(event.kind, event.day)),
+            event_words.bridge_button(event_words.short(event.kind, event.day)),
             BRIDGE(number, id_of(event)),
         )
     say_to(
-        turn, coach, words_season.one_more(line(), season.ahead_line(turn, profile)),
+        turn, coach, event_words.one_more(line(), season.ahead_line(turn, profile)),
         buttons=[keys],
     )  # fmt: skip
     if coach.id == profile.person_id:
         return []
     athlete = get_person(turn.session, profile.person_id)
-    told = say_to(turn, athlete, lambda: words_season.athlete_one_more(coach.first_name, line()))
+    told = say_to(turn, athlete, lambda: event_words.athlete_one_more(coach.first_name, line()))
     return [id_of(told)]
 
 
@@ -232,7 +233,7 @@ def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     debrief.schedule(turn, profile, event)
     person = get_person(turn.session, profile.person_id)
     if event.kind == "trial":
-        say_to(turn, person, partial(words_season.event_over, event.kind))
+        say_to(turn, person, partial(event_words.event_over, event.kind))
         return
     with speaking_to(person):
         after_show.begin(turn, profile, event)

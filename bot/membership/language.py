@@ -7,8 +7,7 @@ from bot.core.turn import Act
 from bot.membership import words
 from bot.membership.buttons import LANGUAGE, Language
 from bot.people.coach_settings import roster_stale
-from bot.people.people import language_of, speaking_to
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import answer, language_of, rewrite, say_to, speaking_to
 from bot.words.languages import known
 
 AS_TELEGRAM = "auto"

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from contextlib import AbstractContextManager
 from datetime import date
 from itertools import chain, count
 from typing import Any
@@ -25,7 +24,6 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, O
 from bot.store.tables.traffic import TopicKind
 from bot.words import common
 from bot.words.figures import one_line
-from bot.words.languages import nearest, speaking
 from bot.words.names import CONSENT, FIRST_QUESTIONS
 
 PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
@@ -205,16 +203,6 @@ def tell_apart(session: Session, person: Person, coach_id: int, *, initial: str 
     )
     session.add(person)
     return shared
-
-
-def language_of(person: Person) -> str:
-    """What this person reads: as they have chosen, else as their Telegram is set."""
-    return nearest(person.chosen_language or person.language)
-
-
-def speaking_to(person: Person) -> AbstractContextManager[None]:
-    """Within this, sentences are for this person to read, in their language."""
-    return speaking(language_of(person))
 
 
 def get_person(session: Session, person_id: int) -> Person:

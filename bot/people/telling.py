@@ -3,17 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 
 from bot.core.chat.outbox import AS_EVER, Button, Buttons, Delivery, Shown, answer_tap, edit, say
 from bot.core.turn import ChatTurn, Turn
-from bot.people.people import speaking_to
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
+from bot.words.languages import nearest, speaking
 
 #: A sentence, or what makes it once the language of its reader is set.
 Said = str | Callable[[], str]
 #: Buttons, or what makes them likewise.
 Keys = Buttons | Callable[[], Buttons]
+
+
+def language_of(person: Person) -> str:
+    """What this person reads: as they have chosen, else as their Telegram is set."""
+    return nearest(person.chosen_language or person.language)
+
+
+def speaking_to(person: Person) -> AbstractContextManager[None]:
+    """Within this, sentences are for this person to read, in their language."""
+    return speaking(language_of(person))
 
 
 def say_to(

@@ -1,6 +1,6 @@
 """Plans: drafted, typed, reviewed, put in force, learnt from; limits and templates.
 
-A plan passes its review before it goes live (`gate`); a *warning* waits for the coach's reason,
+A plan passes its review before it goes live (`review/gate`); a *warning* waits for the coach's reason,
 kept with that version.
 
 What a day is for stands with it (`DayTarget.phase`); ask `plan.load_days`, `plan.first_load_day`,

@@ -14,7 +14,6 @@ from bot.people.people import name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import flow_limits, words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
-from bot.plan.fit import store_limits
 from bot.plan.flow_limits import LIMIT
 from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
@@ -27,7 +26,7 @@ from bot.plan.planning import (
     say_problems,
     week_changed,
 )
-from bot.plan.prep import Prep
+from bot.plan.prep import Prep, store_limits
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow

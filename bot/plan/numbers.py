@@ -23,10 +23,9 @@ from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
-from bot.plan import flow_review, flow_templates, words
+from bot.plan import words
 from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
-from bot.plan.gate import ask_first, look_over, new_findings
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
@@ -38,6 +37,9 @@ from bot.plan.planning import (
     week_changed,
 )
 from bot.plan.prep import Figure, Prep, Version
+from bot.plan.review import flow as flow_review
+from bot.plan.review.gate import ask_first, look_over, new_findings
+from bot.plan.templates import flow as flow_templates
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow

@@ -17,13 +17,13 @@ from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, own_athlete, record
 from bot.people.telling import answer, say_to
-from bot.plan import flow_fit, flow_review, words
-from bot.plan.fit import limits_for, offer_room, store_limits
+from bot.plan import flow_limits, words
 from bot.plan.flow import DRAFT, drafted
-from bot.plan.flow_fit import CUT, LEAVE, RAISE, draft_of, edited
-from bot.plan.gate import ask_first, keep_reason, look_over, said_of
+from bot.plan.flow_limits import CUT, LEAVE, RAISE, draft_of, edited
 from bot.plan.next_load.learnt import learnt_g_per_kg
-from bot.plan.prep import Prep, Version
+from bot.plan.prep import Prep, Version, limits_for, offer_room, store_limits
+from bot.plan.review import flow as flow_review
+from bot.plan.review.gate import ask_first, keep_reason, look_over, said_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow, EventRow, PlanRow
@@ -332,7 +332,7 @@ def fit_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         or (standing.id if standing is not None else 0) != answers["_base"]
         or (bounds.id if bounds is not None else 0) != answers["_limits"]
     ):
-        say_to(turn, coach, flow_fit.moved_on())
+        say_to(turn, coach, flow_limits.moved_on())
         return
     plan, prep = draft_of(answers), Prep(turn, coach, profile, event)
     if isinstance(do, dict):

@@ -1,13 +1,29 @@
-"""What a coach works on: one event of an athlete, a version of its plan, one figure of that."""
+"""What a coach works on: one event of an athlete, a version of its plan, one figure of that; and the
+limits around it: those in force, a new version, what could give way where plan and limits don't fit.
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from sqlmodel import Session
+
 from bot.core.turn import Turn
+from bot.dialogue import asking
+from bot.people.changes import Change
+from bot.people.people import record
+from bot.plan import flow_limits
+from bot.plan import words as plan_words
+from bot.plan.flow_limits import PLAN_FIT
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import EventRow
+from bot.store.tables.week import EventRow, LimitsRow
+from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
+from bot.week.snapshots import differences, take_snapshot
+from bot.words import figures
+from engine.planning.fitting import room_made
+from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
 
@@ -40,3 +56,73 @@ class Figure(NamedTuple):
 
     days_out: int
     key: str
+
+
+def limits_for(
+    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> Limits:
+    """The limits in force, or else those that would be suggested around the plan."""
+    athlete = athlete_of(profile)
+    limits = current_limits(session, event, athlete)
+    return limits or Limits.suggested(athlete, plan, baseline_of(profile))
+
+
+def offer_room(prep: Prep, version: Version) -> None:
+    """Ask what is to give way: a limit, a figure of the draft, or nothing; or whether it is used."""
+    turn, profile, event, plan = prep.turn, prep.profile, prep.event, version.plan
+    limits = limits_for(turn.session, profile, event, plan)
+    problems, unit = plan_problems(plan, limits), profile.volume_unit
+    room = room_made(plan, limits)
+    standing, bounds = plan_row(turn.session, event), limits_row(turn.session, event)
+    asking.open_question(
+        turn, prep.coach, PLAN_FIT, subject_id=profile.person_id,
+        answers={
+            "_event": event.id, "_event_day": event.day.isoformat(),
+            "_base": standing.id if standing is not None else 0,
+            "_limits": bounds.id if bounds is not None else 0,
+            "_days": plan_days(plan), "_shape": version.shape,
+            "_reason": version.reason, "_how": version.how,
+            "_problems": plan_words.problem_lines(problems, unit) if problems else "",
+            "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
+            if room.limits is not None else "",
+            "_past": _past(limits, room.past_bounds, unit),
+            "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
+            if room.limits is not None else None,
+            "_volume_unit": unit,
+        },
+    )  # fmt: skip
+
+
+def _past(limits: Limits, past: tuple[Problem, ...], unit: str) -> str:
+    if not past:
+        return ""
+    rail = limits.guard_rails.rail(past[0].limit)
+    over = past[0].value > rail.high
+    bound = rail.high if over else rail.low
+    source = rail.high_source if over else rail.low_source
+    return flow_limits.past_bound(
+        past[0].limit, figures.limit(past[0].limit, bound, unit), source.citation
+    )
+
+
+def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
+    """Whether the plan fits them is for the caller to have seen."""
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    earlier = limits_row(turn.session, event)
+    row = LimitsRow(
+        event_id=id_of(event),
+        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+        set_by=id_of(coach),
+        set_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
+        limits=row.id, bounds=row.bounds, how=how,
+        before={
+            "limits": earlier.id if earlier is not None else None,
+            **take_snapshot(turn, profile),
+        },
+        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
+    )  # fmt: skip

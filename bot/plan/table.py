@@ -6,16 +6,18 @@ from bot.core.chat import cards
 from bot.core.chat.routes import COACH, COACHING, Command, tap, view
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.plan import buttons, flow_templates, limits, planning, review, templates
+from bot.plan import buttons, limits, planning
 from bot.plan import numbers as plan_numbers
 from bot.plan import typed as plan_typed
 from bot.plan.flow import DRAFT, PLAN_NUMBER
-from bot.plan.flow_fit import PLAN_FIT
-from bot.plan.flow_limits import LIMIT
-from bot.plan.flow_review import PLAN_REVIEW, PLAN_TOTAL
-from bot.plan.flow_templates import TEMPLATE_NAME, TEMPLATE_USE
+from bot.plan.flow_limits import LIMIT, PLAN_FIT
 from bot.plan.next_load import looks, next_load
 from bot.plan.next_load.flow import NEXT_LOAD
+from bot.plan.review import review
+from bot.plan.review.flow import PLAN_REVIEW, PLAN_TOTAL
+from bot.plan.templates import flow as flow_templates
+from bot.plan.templates import templates
+from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 
 FEATURE = Feature(
     commands=(

@@ -18,7 +18,7 @@ from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.coach import words as coach_words
 from bot.core.chat.outbox import SILENTLY, Delivery, on
-from bot.core.turn import Incoming, Kind, Turn
+from bot.core.turn import Turn
 from bot.decision import to_athlete
 from bot.decision.signoff import signoff
 from bot.dialogue import asking
@@ -40,11 +40,6 @@ from bot.safety import alert_taps
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow
-
-
-def is_away(person: Person, incoming: Incoming) -> bool:
-    """Whether somebody acts here who could not be reached until now."""
-    return incoming.kind is not Kind.BLOCKED and not person.reachable
 
 
 def came_back(turn: Turn, person: Person) -> None:

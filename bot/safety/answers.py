@@ -9,15 +9,8 @@ from bot.core.timing.agenda import Subject
 from bot.core.turn import ChatTurn, Kind, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
-from bot.people.people import (
-    get_person,
-    get_profile,
-    has_agreed,
-    is_own_coach,
-    profile_of,
-    speaking_to,
-)
-from bot.people.telling import say_to
+from bot.people.people import get_person, get_profile, has_agreed, is_own_coach, profile_of
+from bot.people.telling import say_to, speaking_to
 from bot.safety.flow_symptom import EMERGENCY, FINE, SOMETHING_WRONG, SYMPTOM_CHECK, UNWELL_HOW
 from bot.safety.reports import Told, bring, cleared, who_knows
 from bot.safety.watch import let_go, short, wait

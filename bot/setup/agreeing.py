@@ -9,12 +9,13 @@ from typing import Any, NamedTuple
 
 from bot.core.turn import Turn
 from bot.dialogue import asking
-from bot.event import flow_asks, words_season
+from bot.event import flow_asks
+from bot.event import words as event_words
 from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.flow_fit import limit_moves
-from bot.plan.flow_review import findings_text
+from bot.plan.flow_limits import limit_moves
+from bot.plan.review.flow import findings_text
 from bot.setup import words, words_sheet
 from bot.setup.flow import LEAVE, SETUP_SURE
 from bot.setup.foreseeing import foresee
@@ -37,7 +38,7 @@ def parts(seen: Foreseen) -> list[str]:
     wanted, event = seen.wanted, seen.event
     found = [
         words.event_lines(
-            words_season.short(
+            event_words.short(
                 wanted.kind,
                 date.fromisoformat(wanted.day),
                 wanted.class_name or (event.class_name if event is not None else ""),

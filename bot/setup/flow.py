@@ -20,7 +20,7 @@ from bot.dialogue.flow import (
     one_of,
     reason,
 )
-from bot.event import words_season
+from bot.event import words as event_words
 from bot.event.flow import standing
 from bot.plan import words as plan_words
 from bot.setup import words, words_sheet
@@ -117,10 +117,10 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 
 def _ask_stands(answers: Answers) -> str:
     when = answers["when"]
-    new = words_season.short(when["kind"] or "show", date.fromisoformat(when["day"]))
-    return words_season.ask_stands(
+    new = event_words.short(when["kind"] or "show", date.fromisoformat(when["day"]))
+    return event_words.ask_stands(
         new,
-        [words_season.short(kind, day) for _, kind, day in _others(answers)],
+        [event_words.short(kind, day) for _, kind, day in _others(answers)],
         name=answers["_name"],
         self_coached=False,
     )

@@ -17,8 +17,9 @@ from bot.event import season
 from bot.event.stage import day as stage_day
 from bot.event.stage.flow import NIGHT_UNTIL
 from bot.people.people import local_date, name_of, own_athlete
-from bot.plan import gate, templates
-from bot.plan.templates import own_template
+from bot.plan.review import gate
+from bot.plan.templates import templates
+from bot.plan.templates.templates import own_template
 from bot.setup.foreseen import Foreseen, Trouble, Wanted
 from bot.store.tables.coach import TemplateRow
 from bot.store.tables.people import AthleteProfile, Person

@@ -12,7 +12,7 @@ from bot.event.stage import day as stage_day
 from bot.people.people import athletes_seen_by, local_date, name_of, own_athlete
 from bot.people.telling import answer, say_to
 from bot.plan import words as plan_words
-from bot.plan.templates import templates_of
+from bot.plan.templates.templates import templates_of
 from bot.setup import agreeing, roster_sheet, words, words_sheet
 from bot.setup.agreeing import foresee_all, offer_room_to_all, show_all_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet

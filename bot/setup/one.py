@@ -10,7 +10,7 @@ from bot.event.flow import INSTEAD
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import answer, say_to
 from bot.plan.planning import has_measures
-from bot.plan.templates import templates_of
+from bot.plan.templates.templates import templates_of
 from bot.setup import agreeing, words
 from bot.setup.agreeing import foresee_all, offer_room, show_one_and_ask
 from bot.setup.flow import SETUP

@@ -14,10 +14,9 @@ from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
 from bot.people.people import get_person, local_date, record
 from bot.people.telling import say_to
-from bot.plan import gate
-from bot.plan.fit import store_limits
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
-from bot.plan.prep import Prep, Version
+from bot.plan.prep import Prep, Version, store_limits
+from bot.plan.review import gate
 from bot.readiness import readiness as ready
 from bot.setup import words
 from bot.setup.foreseen import Foreseen

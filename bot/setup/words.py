@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime, time
 from typing import Any
 
-from bot.event.words_season import short
-from bot.plan.flow_fit import limit_moves
+from bot.event.words import short
+from bot.plan.flow_limits import limit_moves
 from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import figures

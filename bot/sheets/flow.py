@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Flow, Step, buttons, yes_or_no
-from bot.plan.flow_templates import leave_button
+from bot.plan.templates.flow import leave_button
 from bot.sheets import words
 from bot.sheets.past_weeks import words as past_words
 

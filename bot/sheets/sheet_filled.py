@@ -9,8 +9,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from bot.plan import flow_review
 from bot.plan import words as plan_words
+from bot.plan.review import flow as flow_review
 from bot.sheets import words
 from bot.sheets.format import layout
 from bot.sheets.format.reading import Filled, Wrong

@@ -13,8 +13,6 @@ from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import answer, say_to
-from bot.plan import flow_review
-from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first
 from bot.plan.planning import (
     counts_now,
@@ -25,6 +23,8 @@ from bot.plan.planning import (
     week_changed,
 )
 from bot.plan.prep import Prep, Version
+from bot.plan.review import flow as flow_review
+from bot.plan.review.gate import ask_first
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing

@@ -23,8 +23,10 @@ from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session
 
 from bot.store.db import claiming, claiming_on, is_sqlite
-from bot.store.sole import LeaderLease
+from bot.store.sole import LeaderLease, let_go_when_idle
 
+#: Our own choice: whoever sends looks after its shares each second.
+IDLE_S = 60
 #: More would not send more: a token's pace is divided by them, and must leave each a whole call ahead.
 SHARES = 4
 ALL = frozenset(range(SHARES))
@@ -158,6 +160,8 @@ class _OnServer:
         connection = self._engine.connect().execution_options(isolation_level="READ COMMITTED")
         with connection.begin():
             come = connection.execute(_NOBODY_THERE if exclusively else _COME).scalar_one()
+            if come and not exclusively:  # who holds all alone asks after nothing meanwhile
+                let_go_when_idle(connection, IDLE_S)
         if come:
             self._connection = connection
         else:

@@ -15,6 +15,22 @@ from sqlalchemy.exc import DBAPIError
 
 from bot.store.db import is_sqlite
 
+#: Our own choice: whoever polls asks after its right more often, but where Telegram bids it wait.
+IDLE_S = 120
+# A server older than the setting has none to set.
+_IDLE = text(
+    "SELECT set_config(name, CAST(:limit_ms AS TEXT), false) FROM pg_settings"
+    " WHERE name = 'idle_session_timeout'"
+)
+
+
+def let_go_when_idle(connection: Connection, seconds: float) -> None:
+    """Have the server end this connection, and with it whatever right it holds, once nothing has come
+    over it for so long: a process that is frozen or hangs is there, as far as its machine is concerned.
+    To be said of a connection that is never given back to the pool.
+    """
+    connection.execute(_IDLE, {"limit_ms": round(1000 * seconds)})
+
 
 class LeaderLease:
     """Taken with `hold`, and asked again and again, because a lost connection loses it."""
@@ -67,6 +83,7 @@ class LeaderLease:
         connection = self._engine.connect().execution_options(isolation_level="AUTOCOMMIT")
         key = zlib.crc32(f"brimline:{self._name}".encode())
         if connection.execute(text("SELECT pg_try_advisory_lock(:key)"), {"key": key}).scalar():
+            let_go_when_idle(connection, IDLE_S)
             self._on_server = connection
             return True
         connection.close()

@@ -13,6 +13,7 @@ from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from datetime import datetime, timedelta
+from functools import partial
 from typing import Any
 
 import structlog
@@ -23,6 +24,7 @@ from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.logs import error_name
+from bot.core.timing.underway import Underway
 from bot.core.timing.waiting import keep_going, retry_span, wait_for
 from bot.core.turn import ChatTurn, Incoming, Turn
 from bot.core.use_cases import Runtime
@@ -30,7 +32,9 @@ from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_a
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import VIEWS_WAIT, InboxRow, OutboxRow, Urgency, urgency_by
 from bot.store.working_out import AtHand
+from bot.telegram.beginnings import Beginnings
 from bot.telegram.reading import Unreadable, read
+from bot.telegram.reading import said_in as said_by
 
 ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
@@ -60,7 +64,7 @@ _HEADS = (
 _TAKEN = (
     update(InboxRow)
     .where(col(InboxRow.update_id) == bindparam("update"), col(InboxRow.status) == "new")
-    .values(status="done")
+    .values(status="done", attempts=InboxRow.attempts - bindparam("noted"))
     .returning(col(InboxRow.raw), col(InboxRow.received_at), col(InboxRow.urgency))
 )
 # On PostgreSQL the row is taken along with its chat, whose lock ends with the transaction: where
@@ -85,14 +89,30 @@ def mixed(heads: Sequence[tuple[int, int | None, int]]) -> list[tuple[int, int |
     return [head for _, head in sorted(zip(places, heads, strict=True), key=lambda pair: pair[0])]
 
 
-class Worker:
-    """Hands inbox rows to the use cases on a few threads."""
+class TookItsProcessAlong(Exception):  # noqa: N818 - it is what was found, and raised nowhere
+    """Each process that began on a row ended with it."""
 
-    def __init__(self, runtime: Runtime, *, threads: int, handled: Callable[[], None]) -> None:
+
+class Worker:
+    """Hands inbox rows to the use cases on a few threads.
+
+    `noted_for_s`: for how long after its start it notes what it begins on (`bot.telegram.beginnings`).
+    """
+
+    def __init__(
+        self,
+        runtime: Runtime,
+        *,
+        threads: int,
+        handled: Callable[[], None],
+        noted_for_s: float = 0.0,
+    ) -> None:
         self.wake = asyncio.Event()
+        self.underway = Underway()
         self._engine, self._use_cases, self._clock, self._context = runtime
         self._handled = handled
-        self._slots = threads
+        self._threads = threads
+        self._beginnings = Beginnings(self._engine, self._clock, noted_for_s)
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
         self._busy: dict[int | None, asyncio.Task[None]] = {}
         self._elsewhere: dict[int | None, float] = {}
@@ -106,22 +126,27 @@ class Worker:
     async def step(self) -> None:
         """Begin on the first open row of every chat that is not being served, as slots allow."""
         self._begin()
-        if len(self._busy) >= self._slots:
+        if len(self._busy) >= self.slots:
             return
         loop = asyncio.get_running_loop()
         heads = await loop.run_in_executor(None, self._next_per_chat)
         free = [head for head in heads if head[1] not in self._busy]
-        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: AHEAD * self._slots]
+        self._seen = (free if is_sqlite(self._engine) else mixed(free))[: AHEAD * self.slots]
         self._begin()
 
     def _begin(self) -> None:
         """Begin on what was seen at the last look. That is a few more than there are slots, so that
         in a burst not each answer is followed by a look; what is urgent waits for no more than these.
         """
-        while self._seen and len(self._busy) < self._slots:
+        while self._seen and len(self._busy) < self.slots:
             update_id, chat_id, _urgency = self._seen.pop(0)
             if chat_id not in self._busy and not self._is_elsewhere(chat_id):
                 self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
+
+    @property
+    def slots(self) -> int:
+        """How many chats it serves at once."""
+        return 1 if self._beginnings.are_noted else self._threads
 
     @property
     def busy(self) -> int:
@@ -184,11 +209,19 @@ class Worker:
 
         Returns False, having done nothing, where another process is at work on this chat.
         """
-        with bound_contextvars(update_id=update_id):
+        with bound_contextvars(update_id=update_id), self.underway.doing():
             return self._handle_one(update_id, chat_id)
 
     def _handle_one(self, update_id: int, chat_id: int | None) -> bool:
         began = self._clock.monotonic()
+        if self._beginnings.are_noted:
+            times = self._beginnings.note(update_id, chat_id)
+            if times is None:
+                return False
+            if times > ATTEMPTS:
+                # Where telling its person took a process along, too, less is tried the next time.
+                self._give_up(update_id, TookItsProcessAlong(), tried=times - ATTEMPTS - 1)
+                return True
         try:
             at_hand = self._foreseen(update_id, chat_id)
             done, written = in_transaction(
@@ -206,6 +239,7 @@ class Worker:
             self._failed(update_id, error)
             return True
         if done:
+            self._beginnings.came_back(update_id)
             spent = round(1000 * (self._clock.monotonic() - began))
             _log.info("an update was handled", outbox_ids=numbers_of(written), duration_ms=spent)
         return done
@@ -248,10 +282,12 @@ class Worker:
         self, session: Session, update_id: int, chat_id: int | None
     ) -> tuple[bool, Sequence[OutboxRow]]:
         """Whether it is done with, and which messages were written for it."""
+        # That it was begun on is no failure once it is done.
+        asked = {"update": update_id, "noted": int(self._beginnings.is_noted(update_id))}
         if is_sqlite(self._engine):
-            found = [(True, *row) for row in looked_up(session, _TAKEN, {"update": update_id})]
+            found = [(True, *row) for row in looked_up(session, _TAKEN, asked)]
         else:
-            asked = {"update": update_id, "chat": chat_id or 0}
+            asked["chat"] = chat_id or 0
             found = [tuple(row) for row in looked_up(session, _TAKEN_IN_CHAT, asked)]
         for ours, raw, received_at, urgency in found:
             if not ours:
@@ -285,7 +321,7 @@ class Worker:
             row = session.get(InboxRow, update_id, with_for_update=True)
             if row is None or row.status != "new":
                 return
-            row.attempts += 1
+            row.attempts += not self._beginnings.came_back(update_id)
             row.problem = error_name(error)
             row.not_before = self._clock.now() + retry_span(
                 row.attempts, FIRST_RETRY, LONGEST_RETRY
@@ -293,29 +329,43 @@ class Worker:
             session.add(row)
             if row.attempts < ATTEMPTS:
                 return
-        _log.error("an update is set aside", update_id=update_id, attempts=ATTEMPTS)
-        try:
-            in_transaction(
-                self._engine,
-                lambda session: self._give_up(session, update_id, error),
-                locked=self._use_cases.hold_their_people,
-            )
-        except Exception:
-            # Telling the person failed as well; the row must go all the same.
-            _log.exception("a person could not be told", update_id=update_id)
-            with claiming(self._engine) as session:
-                row = session.get_one(InboxRow, update_id)
-                row.status = "poison"
-                session.add(row)
+        self._give_up(update_id, error)
 
-    def _give_up(self, session: Session, update_id: int, error: Exception) -> None:
+    def _give_up(self, update_id: int, error: Exception, tried: int = 0) -> None:
+        """Set a row aside and tell of it; where that fails, in fewer words, and at last without.
+        `tried`: how many of these ways are known to fail.
+        """
+        _log.error("an update is set aside", update_id=update_id, attempts=ATTEMPTS)
+        for few in (False, True)[tried:]:
+            try:
+                in_transaction(
+                    self._engine,
+                    partial(self._give_up_in, update_id=update_id, error=error, in_few_words=few),
+                    locked=self._use_cases.hold_their_people,
+                )
+            except Exception:
+                _log.exception("a person could not be told", update_id=update_id)
+            else:
+                return
+        # Telling the person failed as well; the row must go all the same.
+        with claiming(self._engine) as session:
+            row = session.get_one(InboxRow, update_id)
+            row.status, row.problem = "poison", error_name(error)
+            session.add(row)
+
+    def _give_up_in(
+        self, session: Session, *, update_id: int, error: Exception, in_few_words: bool
+    ) -> None:
         row = session.get(InboxRow, update_id, with_for_update=True)
         if row is not None and row.status == "new":
-            self._set_aside(session, row, error)
+            self._set_aside(session, row, error, in_few_words=in_few_words)
 
-    def _set_aside(self, session: Session, row: InboxRow, error: Exception) -> None:
-        row.status = "poison"
-        row.problem = error_name(error)
+    def _set_aside(
+        self, session: Session, row: InboxRow, error: Exception, *, in_few_words: bool = False
+    ) -> None:
+        row.status, row.problem = "poison", error_name(error)
         session.add(row)
         if row.chat_id is not None:
-            self._use_cases.poisoned(Turn(session, self._context()), row.chat_id)
+            urgent = row.urgency >= Urgency.URGENT and not in_few_words
+            words = said_by(row.raw) if urgent else ""
+            self._use_cases.poisoned(Turn(session, self._context()), row.chat_id, words)

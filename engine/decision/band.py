@@ -14,11 +14,10 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from engine.evidence import deciding as e
-from engine.model.training import TRAINED, is_training
 from engine.safety import plausible_weight
 from engine.values.case import WeekSoFar
-from engine.values.checkin import History
-from engine.values.plan import PLAN_DAYS
+from engine.values.checkin import TRAINED, History
+from engine.values.plan import PLAN_DAYS, Exercise
 
 GRAMS_PER_KG = 1000
 
@@ -86,7 +85,7 @@ def _left_in_g(week: WeekSoFar) -> float:
 
 def _trained_yesterday(week: WeekSoFar) -> bool:
     yesterday = week.yesterday
-    return yesterday is not None and is_training(yesterday.training)
+    return yesterday is not None and yesterday.exercise is not Exercise.NONE
 
 
 def _watered() -> float:

@@ -25,12 +25,19 @@ from engine.model.tracker import (
     update_belief,
     update_on_look,
 )
-from engine.model.training import TRAINED, exercise, training_spread
 from engine.safety import plausible_weight
 from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.body import Prior, Taught
 from engine.values.case import Case, PastWeek
-from engine.values.checkin import USUAL_LOOK, CheckIn, History, TargetLook, TrainingDone
+from engine.values.checkin import (
+    TRAINED,
+    USUAL_LOOK,
+    CheckIn,
+    History,
+    TargetLook,
+    TrainingDone,
+    training_spread,
+)
 from engine.values.plan import DayTarget, PeakPlan
 
 DAY = timedelta(days=1)
@@ -295,7 +302,7 @@ def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
         fibre_g=target.fibre_g,
         sodium_mg=target.sodium_mg,
         water_l=target.water_l,
-        exercise=exercise(target.training),
+        exercise=target.exercise,
         cardio_h=(target.cardio_min or 0) / 60,
     )
 

@@ -10,6 +10,7 @@ from datetime import date
 from enum import StrEnum
 
 from engine.evidence import deciding as e
+from engine.evidence.body import tracking
 
 FULLEST, SHARPEST = 10, 5
 
@@ -132,6 +133,24 @@ class TrainingDone(StrEnum):
     LESS = "less"
     MORE = "more"
     NONE = "none"
+
+
+#: Share of the planned session and cardio by what was told; nothing told counts as planned.
+TRAINED = {
+    None: 1.0,
+    TrainingDone.AS_PLANNED: 1.0,
+    TrainingDone.LESS: float(tracking.TRAINED_LESS),
+    TrainingDone.MORE: float(tracking.TRAINED_MORE),
+    TrainingDone.NONE: 0.0,
+}
+
+
+def training_spread(done: TrainingDone | None) -> float:
+    """How little is known of what was done (SD of the logarithm)."""
+    if done is None:
+        return float(tracking.TRAINED_UNKNOWN_SPREAD)
+    vague = done in (TrainingDone.LESS, TrainingDone.MORE)
+    return float(tracking.TRAINED_SPREAD) if vague else 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -28,6 +28,18 @@ class Phase(StrEnum):
     EVENT = "event"  # the day itself
 
 
+class Exercise(StrEnum):
+    """How hard a session is, for the glycogen that it costs."""
+
+    NONE = "none"
+    LIGHT = "light"
+    DEPLETING = "depleting"
+
+
+#: What a coach calls a day without a session, and one that is there to deplete.
+_RESTING = ("rest", "none", "off", "posing")
+_DEPLETING = ("depletion", "depleting", "legs")
+
 #: The most of each that a day's target may name.
 _MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
@@ -65,6 +77,16 @@ class DayTarget:
             value = getattr(self, name)
             if value is not None and not 0 <= value <= most:
                 raise ValueError(f"{self.days_out} days out: {name} {value} is outside 0 to {most}")
+
+    @property
+    def exercise(self) -> Exercise:
+        """How hard a session the coach's words mean."""
+        said = self.training.lower()
+        if not said or any(said.startswith(word) for word in _RESTING):
+            return Exercise.NONE
+        if any(word in said for word in _DEPLETING):
+            return Exercise.DEPLETING
+        return Exercise.LIGHT
 
 
 @dataclass(frozen=True)

@@ -18,8 +18,8 @@ FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in 
 
 #: What stands above the features and puts them together; nothing below imports it.
 ABOVE = {
-    "app", "cli", "documents", "dispatcher", "features", "going_first", "landing", "operation",
-    "rehearsal", "uploads", "watching",
+    "app", "cli", "dispatcher", "features", "files", "going_first", "landing", "operation",
+    "rehearsal", "watching",
 }  # fmt: skip
 
 #: The features, each with the features that it imports.

@@ -15,7 +15,7 @@ import vobject
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
-from bot.documents import document
+from bot.files import document
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow

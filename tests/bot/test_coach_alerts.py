@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 import pytest
+from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.alerts import alerts
@@ -21,7 +22,7 @@ from bot.store.tables.week import AlertRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from engine.symptoms import WARNINGS
-from tests.support.weeks import Team, arrive
+from tests.support.weeks import Team, arrive, in_peak_week
 from tests.support.world import Said, Someone, text_of
 
 WATER = Flag(
@@ -472,3 +473,23 @@ def test_every_flag_is_told_in_words_with_its_figures(flag: str) -> None:
     assert "{" not in text
     assert "_" not in text
     assert (" lb" in text) == ("weight_kg" in facts)
+
+
+def test_figures_put_right_after_a_warning_was_seen_to_leave_it_as_it_was_read_and_come_anew(
+    own_engine: Engine,
+) -> None:
+    team = in_peak_week(own_engine)
+    team.morning(7)
+    team.athlete.writes("60.4 kg, fullness 6, water 3.5 l")
+    team.morning(6)
+    team.athlete.writes("61.4 kg, fullness 5, water 3.8 l")
+    team.coach.hears()
+    team.athlete.writes("I fainted in the shower, my head hurts a little")
+    assert "60.4 kg to 61.4 kg" in text_of(team.coach.hears())
+    team.coach.taps("Acknowledge")
+    team.athlete.writes("61.8 kg, fullness 5, water 3.8 l")
+    (heard,) = team.coach.hears()
+    assert heard.method == "sendMessage"
+    assert "60.4 kg to 61.8 kg" in heard.text
+    warning, gathered, *_ = alert_rows(team)
+    assert gathered.facts["_in"] == warning.id  # still known to have been told in that message

@@ -9,7 +9,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.decision import words_outlook as words
+from bot.decision import words_forecast as words
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow, LimitsRow

@@ -12,7 +12,7 @@ import pytest
 from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
-from bot.documents import document
+from bot.files import document
 from bot.store.tables.event import StageRow, TripRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.week.load import current_event

@@ -11,7 +11,7 @@ import pytest
 from sqlmodel import Session, select
 
 from bot.core.turn import SentFile, Turn
-from bot.documents import document
+from bot.files import document
 from bot.store.db import transaction
 from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person

@@ -9,7 +9,7 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.plan.flow_review import LEVELS, SENTENCES, finding_text
+from bot.plan.review.flow import LEVELS, SENTENCES, finding_text
 from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import HistoryRow
 from engine.evidence.deciding import OWN_CHOICE

@@ -12,7 +12,8 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import get_person, get_profile, speaking_to
+from bot.people.people import get_person, get_profile
+from bot.people.telling import speaking_to
 from bot.safety import watch as safety_watch
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow

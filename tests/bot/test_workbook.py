@@ -18,7 +18,7 @@ from sqlalchemy import delete
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
-from bot.decision.words_outlook import odds_in_force
+from bot.decision.words_forecast import odds_in_force
 from bot.decision.words_target import reason
 from bot.membership.ending import part
 from bot.people.people import get_profile

@@ -30,8 +30,8 @@ def _echo(turn: ChatTurn) -> None:
         raise ZeroDivisionError
 
 
-def _apologise(turn: Turn, chat_id: int) -> None:
-    outbox.say(turn, chat_id=chat_id, text="sorry")
+def _apologise(turn: Turn, chat_id: int, urgent: str) -> None:
+    outbox.say(turn, chat_id=chat_id, text=f"sorry {urgent}".strip())
 
 
 def _how_urgent(_session: Session, _now: datetime, came: Sequence[Came]) -> list[Urgency]:
@@ -50,7 +50,7 @@ class Office:
         self,
         engine: Engine,
         incoming: Callable[[ChatTurn], None] = _echo,
-        poisoned: Callable[[Turn, int], None] = _apologise,
+        poisoned: Callable[[Turn, int, str], None] = _apologise,
     ) -> None:
         self.engine = engine
         self.clock = DrivenClock(START)
@@ -257,7 +257,7 @@ async def test_an_update_that_cannot_be_read_is_set_aside_at_once_and_its_person
 
 
 async def test_a_row_is_set_aside_even_where_telling_its_person_fails(any_engine: Engine) -> None:
-    def fail(turn: Turn, chat_id: int) -> None:
+    def fail(turn: Turn, chat_id: int, urgent: str) -> None:
         raise ZeroDivisionError
 
     office = Office(any_engine, poisoned=fail)

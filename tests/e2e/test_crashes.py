@@ -7,6 +7,7 @@ hearing of that, because the Bot API has no way to ask whether a message arrived
 from __future__ import annotations
 
 import random
+import signal
 from collections import Counter
 from pathlib import Path
 
@@ -157,6 +158,25 @@ def test_killed_again_and_again_amid_the_work_nothing_is_lost_or_handled_twice(
     # Twice only what was underway at a kill: the five that may go ahead of the pace, and those
     # whose answers had not been noted yet.
     assert sum(len(words) for words in said.values()) - 4 * len(texts) <= kills * 10
+
+
+def test_what_kills_each_process_that_handles_it_is_gone_past_by_the_fourth(
+    telegram: Telegram, bot: BotProcess
+) -> None:
+    telegram.says(INES, "deadly")
+    telegram.says(INES, "and now?")
+    telegram.says(12, "61.2")
+    for _ in range(3):
+        with bot:
+            assert bot.wait() == -signal.SIGKILL
+    with bot:
+        telegram.wait_for_text(INES, "text and now?")
+        telegram.wait_for_text(12, "text 61.2")
+        assert bot.stop() == 0
+
+    assert telegram.texts(INES) == ["sorry, say it another way", "text and now?"]
+    assert set(handled(bot).values()) == {1}
+    assert bot.open_rows() == []
 
 
 def without_repeats(texts: list[str]) -> list[str]:

@@ -17,11 +17,10 @@ from engine.decision.foresight import stakes_of
 from engine.model.particles import Covariates
 from engine.model.physiology import Exercise, Intake, Row
 from engine.model.tracker import after_day, first_belief, generator
-from engine.model.training import training_spread
 from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse, PastWeek
-from engine.values.checkin import CheckIn, DaySet, Gut, History, Look, TrainingDone
+from engine.values.checkin import CheckIn, DaySet, Gut, History, Look, TrainingDone, training_spread
 from engine.values.limits import Limits
 from tests.support.twice import made_twice
 

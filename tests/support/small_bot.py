@@ -6,6 +6,8 @@ Every text is counted in the transaction that answers it, so that one handled tw
 from __future__ import annotations
 
 import asyncio
+import os
+import signal
 import sys
 from datetime import timedelta
 
@@ -49,6 +51,8 @@ def incoming(turn: ChatTurn) -> None:
         outbox.say(turn, chat_id=chat, text=f"{turn.incoming.kind} {turn.incoming.text}")
     else:
         outbox.say(turn, chat_id=COACH, text=f"{chat} {turn.incoming.kind}")
+    if turn.incoming.text == "deadly":
+        os.kill(os.getpid(), signal.SIGKILL)  # as the kernel does where memory runs out
     if turn.incoming.text == "bad":
         raise ZeroDivisionError("what she weighs: 61.2")
 
@@ -67,7 +71,7 @@ def moved(turn: Turn, old: int, new: int) -> None:
     outbox.say(turn, chat_id=COACH, text=f"{old} is now {new}")
 
 
-def poisoned(turn: Turn, chat_id: int) -> None:
+def poisoned(turn: Turn, chat_id: int, _urgent: str) -> None:
     outbox.say(turn, chat_id=chat_id, text="sorry, say it another way")
 
 

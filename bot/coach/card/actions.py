@@ -10,7 +10,7 @@ from bot.coach.card.card import card
 from bot.core.chat.cards import CARD, OfRow, OnProposal
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import ChatTurn, OnAthlete
-from bot.decision import words_forecast_use as use_words
+from bot.decision import words_forecast as use_words
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
 from bot.decision.to_athlete import told_whole

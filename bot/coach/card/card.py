@@ -12,7 +12,8 @@ from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.buttons import ACKNOWLEDGE, SIGN
 from bot.coach.card import pages
-from bot.coach.roster.standing import Decided, RosterRow, decided_line, load_roster_rows, standing
+from bot.coach.roster.rows import Decided, RosterRow, load_roster_rows
+from bot.coach.roster.standing import decided_line, standing
 from bot.core.chat.cards import Say
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import Context, OnAthlete, Turn

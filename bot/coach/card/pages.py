@@ -41,12 +41,13 @@ from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words as debrief_words
 from bot.debrief.buttons import DEBRIEF
-from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_forecast as forecast_words
 from bot.decision import words_holding as hold_words
 from bot.decision.buttons import EYE, HOLD, WHAT_IF
 from bot.decision.eye import words as eye_words
 from bot.decision.replay import words as replay_words
-from bot.event import flow_asks, words_season
+from bot.event import flow_asks
+from bot.event import words as event_words
 from bot.event.buttons import ASKS
 from bot.food import flow_coach
 from bot.food.buttons import FOOD_OF
@@ -130,7 +131,7 @@ def _plan(of: Of) -> Buttons:
 def _event(of: Of) -> Buttons:
     button = of.button
     return [
-        [button(common.event_button(), EVENT), button(words_season.season_button(), SEASON)],
+        [button(common.event_button(), EVENT), button(event_words.season_button(), SEASON)],
         [button(flow_asks.asks_button(), ASKS), button(common.calendar_button(), CALENDAR)],
         [button(debrief_words.button(), DEBRIEF)],
     ]

@@ -12,13 +12,12 @@ from sqlmodel import Session, col, select
 from bot.alerts.words_athlete import cause
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import flow_morning, words
+from bot.coach.roster.rows import Decided, RosterRow
 from bot.coach.roster.standing import (
     ASKED,
     MISSED,
     NEEDS_THE_COACH,
-    Decided,
     Priority,
-    RosterRow,
     asked_at,
     decided_line,
 )

@@ -12,7 +12,8 @@ from bot.coach.buttons import TOGETHER, Alike
 from bot.coach.roster import flow_morning, morning, words
 from bot.coach.roster.flow_morning import ALL, SEVERAL
 from bot.coach.roster.morning import Line, in_rows, look_closer, needs_coach, numbers_line, opening
-from bot.coach.roster.standing import Decided, RosterRow, load_roster_rows, standing
+from bot.coach.roster.rows import Decided, RosterRow, load_roster_rows
+from bot.coach.roster.standing import standing
 from bot.coach.roster.words import short
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged

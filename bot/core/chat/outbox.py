@@ -178,7 +178,7 @@ def send_document(
     caption: str = "",
     how: Delivery = AS_EVER,
 ) -> OutboxRow:
-    """A file, named by what it is made of (`bot.documents`) and made when it is sent."""
+    """A file, named by what it is made of (`bot.files`) and made when it is sent."""
     return _put(
         turn, how, chat_id=chat_id, method="sendDocument", payload=_captioned(caption) | how.quiet(),
         attached={"document": _in_this_language(document)},

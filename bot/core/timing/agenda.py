@@ -189,23 +189,50 @@ def is_ours(session: Session, subject: str) -> bool:
     return bool(ours)
 
 
-def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
-    """The duty, marked done in the transaction that is about to do it.
+def take(session: Session, row_id: int, now: datetime, *, begun: bool = False) -> AgendaRow | None:
+    """The duty, marked done in the transaction that is about to do it. `begun`: that it would be was
+    noted (`note_beginning`), and is no failure.
 
     None where it was cancelled, moved, put off or done since it was looked for, or where something of
     the same subject is to be done before it. It is marked before it is done so that the use case may
     put the same duty again (an alert that repeats itself).
     """
     row = session.exec(_HELD, params={"id": row_id}).first()
-    if row is None or row.status != "waiting" or not _may_be_done(row, now):
+    if row is None or row.status != "waiting" or not (begun or _may_be_done(row, now)):
         return None
     if _is_preceded(session, row, now):
         return None
     row.status = "done"
+    row.attempts -= begun
     row.claimed_until = None
     session.add(row)
     session.flush()
     return row
+
+
+#: So often a duty may be begun on, and its process end over it, before it is put off ahead of that.
+BEGINNINGS = 2
+
+
+def note_beginning(session: Session, row_id: int, now: datetime) -> bool:
+    """Note, before it is done in a transaction of its own, that a duty is begun on; whether it may be.
+    One over which process after process has ended is put off first, each time for longer.
+    """
+    row = session.exec(_HELD, params={"id": row_id}).first()
+    if row is None or row.status != "waiting" or not _may_be_done(row, now):
+        return False
+    if _is_preceded(session, row, now):
+        return False
+    row.attempts += 1
+    if row.attempts > BEGINNINGS:
+        row.claimed_until = now + _pause(row.attempts - BEGINNINGS)
+    session.add(row)
+    return True
+
+
+def _pause(times: int) -> timedelta:
+    pause: timedelta = FIRST_RETRY * 2 ** min(times - 1, 12)
+    return min(pause, LONGEST_RETRY)
 
 
 def _may_be_done(row: AgendaRow, now: datetime) -> bool:
@@ -215,20 +242,24 @@ def _may_be_done(row: AgendaRow, now: datetime) -> bool:
 def _is_preceded(session: Session, row: AgendaRow, now: datetime) -> bool:
     """Whether something is left, by a process that was killed over it, that is to be done before this.
 
-    What fails holds up nothing behind it.
+    What fails, and was put off for it, holds up nothing behind it.
     """
     place = (row.due_at, row.rank, row.id)
     return any(
-        (one.due_at, one.rank, one.id) < place and not one.attempts and _may_be_done(one, now)
+        (one.due_at, one.rank, one.id) < place
+        and one.claimed_until is None
+        and _may_be_done(one, now)
         for one in session.exec(_WAITING, params={"subject": row.subject})
     )
 
 
-def retry(session: Session, row_id: int, now: datetime) -> None:
-    """Put a duty that failed off: each time for longer, up to an hour, and for ever."""
+def retry(session: Session, row_id: int, now: datetime, *, begun: bool = False) -> None:
+    """Put a duty that failed off: each time for longer, up to an hour, and for ever. `begun`: it was
+    counted when it was begun on.
+    """
     row = session.exec(_HELD, params={"id": row_id}).first()
     if row is None or row.status != "waiting":
         return
-    row.attempts += 1
-    row.claimed_until = now + min(FIRST_RETRY * 2 ** min(row.attempts - 1, 12), LONGEST_RETRY)
+    row.attempts += not begun
+    row.claimed_until = now + _pause(row.attempts)
     session.add(row)

@@ -15,8 +15,8 @@ from bot.decision.buttons import EYE, Looked, Morning, Sharp
 from bot.decision.eye import view, words
 from bot.decision.signoff.signoff import LATEST
 from bot.people.changes import Change
-from bot.people.people import athletes_seen_by, get_person, local_date, name_of, record, speaking_to
-from bot.people.telling import answer, edit_to, rewrite, say_to
+from bot.people.people import athletes_seen_by, get_person, local_date, name_of, record
+from bot.people.telling import answer, edit_to, rewrite, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person

@@ -16,8 +16,7 @@ from bot.core.turn import Context, Turn
 from bot.decision import words_target as athlete_words
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.signoff import words
-from bot.decision.words_forecast_use import under_a_proposal
-from bot.decision.words_outlook import foreseen
+from bot.decision.words_forecast import foreseen, under_a_proposal
 from bot.decision.words_target import reason
 from bot.dialogue import asking
 from bot.people.coach_settings import clock_for

@@ -25,9 +25,8 @@ from bot.people.people import (
     name_of,
     own_athlete,
     profile_of,
-    speaking_to,
 )
-from bot.people.telling import Said, answer, rewrite, say_to
+from bot.people.telling import Said, answer, rewrite, say_to, speaking_to
 from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind

@@ -26,9 +26,8 @@ from bot.people.people import (
     name_of,
     profile_of,
     record,
-    speaking_to,
 )
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import answer, rewrite, say_to, speaking_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event
 from bot.week.prompts import schedule

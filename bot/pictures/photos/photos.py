@@ -33,9 +33,8 @@ from bot.people.people import (
     others_coaching,
     profile_of,
     record,
-    speaking_to,
 )
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import answer, rewrite, say_to, speaking_to
 from bot.pictures.buttons import (
     ON_PHOTO,
     OWN_COMPARED,

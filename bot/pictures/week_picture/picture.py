@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.chat.outbox import send_pictures
 from bot.core.turn import Act, Document, OnAthlete, Turn
-from bot.decision.words_outlook import odds_in_force
+from bot.decision.words_forecast import odds_in_force
 from bot.people.people import get_profile, local_date, name_of, still_sees
 from bot.people.telling import answer, say_to
 from bot.pictures.week_picture import words

@@ -15,13 +15,12 @@ from bot.people.people import name_of, own_athlete, record
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
-from bot.plan.fit import offer_room
 from bot.plan.limits import keep_limits
 from bot.plan.next_load import flow
 from bot.plan.next_load.flow import NEXT_LOAD
 from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
-from bot.plan.prep import Prep, Version
+from bot.plan.prep import Prep, Version, offer_room
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind

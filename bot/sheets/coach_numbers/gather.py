@@ -11,7 +11,7 @@ from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.core.timing import instants
-from bot.decision.words_outlook import nearest
+from bot.decision.words_forecast import nearest
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.past_weeks.importing import imported_events

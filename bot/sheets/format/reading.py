@@ -13,7 +13,7 @@ from functools import partial
 
 from bot.plan.flow import LONGEST_TRAINING, UNCOUNTED
 from bot.plan.flow import MOST as MOST_OF_PLAN
-from bot.plan.flow_review import MOST_KCAL
+from bot.plan.review.flow import MOST_KCAL
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at

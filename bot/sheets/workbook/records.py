@@ -18,7 +18,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts.words_athlete import cause
 from bot.decision import words_target
-from bot.decision.words_outlook import odds_in_force
+from bot.decision.words_forecast import odds_in_force
 from bot.food.words_names import food_name
 from bot.people.changes import Change
 from bot.sheets.past_weeks.importing import imported_events

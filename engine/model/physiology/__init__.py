@@ -15,7 +15,8 @@ from engine.model.physiology.days import (
     water_change_l,
 )
 from engine.model.physiology.dynamics import HOURS_A_DAY, DayPhase, Row, rates
-from engine.model.physiology.intake import WORK, Day, Exercise, Intake, Work, complete
+from engine.model.physiology.intake import WORK, Day, Intake, Work, complete
+from engine.values.plan import Exercise
 
 __all__ = [
     "HOURS_A_DAY",

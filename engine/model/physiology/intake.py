@@ -3,18 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from enum import StrEnum
 
 import numpy as np
 
 from engine.evidence.body import physiology as known
 from engine.model.physiology.body import Body, Quantity
-
-
-class Exercise(StrEnum):
-    NONE = "none"
-    LIGHT = "light"
-    DEPLETING = "depleting"
+from engine.values.plan import Exercise
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,16 +9,19 @@ from engine.written.units.amounts import (
     VolumeUnit,
     Weight,
     WeightUnit,
-    parse_grams,
     parse_height,
-    parse_number,
-    parse_score,
     parse_volume,
     parse_weight,
     show_volume,
     show_weight,
 )
-from engine.written.units.reading import ParseError, ParseErrorCode
+from engine.written.units.reading import (
+    ParseError,
+    ParseErrorCode,
+    parse_grams,
+    parse_number,
+    parse_score,
+)
 from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day
 
 __all__ = [

@@ -1,4 +1,4 @@
-"""From what was typed to plain characters, and from those to one number."""
+"""From what was typed to plain characters, and from those to one number: a bare one, a score, grams."""
 
 from __future__ import annotations
 
@@ -202,3 +202,55 @@ def why_not_read(answer: str, unit_words: str = "") -> ParseError:
 def spelt_out(answer: str) -> int | None:
     """The small whole number written as a word, if that is all there is."""
     return _SPELT.get(answer)
+
+
+_GRAMS = Late(
+    rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|gramm|grams?|gr|g)?"
+    r"(?: (?:of )?(?:carbs?|carbohydrates?|kh|kohlenhydrate))?"
+)
+_SCORE = Late(rf"\+?({NUMBER})(?: ?(?:/|of|out of|von) ?({NUMBER}))?")
+BARE = Late(rf"\+?({NUMBER})")
+
+
+def parse_grams(text: str, *, low: float = 0, high: float = 1500) -> float:
+    """Read a mass of food in grams between `low` and `high`."""
+    answer = number_typed(text)
+    match = _GRAMS.fullmatch(answer)
+    if match is None:
+        raise why_not_read(answer, "g")
+    return _within(decimal(match[1]), low, high, "g")
+
+
+def parse_number(text: str, *, low: float | None = None, high: float | None = None) -> float:
+    """Read a number without a unit, between `low` and `high` where given."""
+    answer = number_typed(text)
+    match = BARE.fullmatch(answer)
+    if match is None:
+        raise why_not_read(answer)
+    return _within(decimal(match[1]), low, high)
+
+
+def parse_score(text: str, low: int, high: int) -> int:
+    """Read a whole number on a scale: "7", "7/10", "7 of 10", "seven"."""
+    answer = number_typed(text)
+    if (word := spelt_out(answer)) is not None:
+        return int(_within(word, low, high))
+    match = _SCORE.fullmatch(answer)
+    if match is None:
+        raise why_not_read(answer)
+    value = decimal(match[1])
+    if not value.is_integer():
+        raise ParseError(ParseErrorCode.NOT_A_WHOLE_NUMBER, given=value, low=low, high=high)
+    if match[2] and decimal(match[2]) != high:
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, given=answer, low=low, high=high)
+    return int(_within(value, low, high))
+
+
+def _within(value: float, low: float | None, high: float | None, unit: str = "") -> float:
+    if (low is not None and value < low) or (high is not None and value > high):
+        facts: dict[str, str | float] = {"given": value}
+        facts |= {k: v for k, v in (("low", low), ("high", high)) if v is not None}
+        if unit:
+            facts["unit"] = unit
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, **facts)
+    return value

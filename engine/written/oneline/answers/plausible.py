@@ -8,7 +8,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from engine.evidence import deciding as e
-from engine.evidence.oneline import (
+from engine.evidence.units import (
     A_GLASS_L,
     CARBS_FAR_OVER,
     CARBS_FAR_UNDER,
@@ -31,7 +31,7 @@ from engine.written.units import (
     parse_volume,
     parse_weight,
 )
-from engine.written.units.amounts import parse_number
+from engine.written.units.reading import parse_number
 
 _UNITS_OF = {
     "weight_kg": {Unit.NONE, Unit.WEIGHT},

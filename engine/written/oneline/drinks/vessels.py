@@ -69,21 +69,10 @@ _LESS = frozenset({"less", "fewer", "weniger", "short", "shy", "under", "unter"}
 _OF_THE_DAY_BEFORE = frozenset({"yesterday", "the day before", "gestern"})
 _OF_THE_PLAN = frozenset(
     {
-        "planned",
-        "plan",
-        "target",
-        "the plan",
-        "geplant",
-        "der plan",
-        "im plan",
-        "vorgesehen",
-        "ziel",
-        "das ziel",
-        "the target",
-        "goal",
-        "soll",
+        "planned", "plan", "the plan", "target", "the target", "goal",
+        "geplant", "der plan", "im plan", "vorgesehen", "ziel", "das ziel", "soll",
     }
-)
+)  # fmt: skip
 
 
 def in_litres(line: str, known: Known) -> tuple[str, str]:
@@ -120,11 +109,8 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
 
 
 def _many(match: re.Match[str]) -> float:
-    return (
-        float(SMALL_NUMBERS[match["many"]])
-        if match["many"] in SMALL_NUMBERS
-        else rough(match["many"])
-    )
+    many = match["many"]
+    return float(SMALL_NUMBERS[many]) if many in SMALL_NUMBERS else rough(many)
 
 
 def _british(match: re.Match[str]) -> str:
@@ -217,10 +203,6 @@ def _litres_told(match: re.Match[str], prefix: str) -> float:
     return amount * per
 
 
-# ruff: noqa: E501 - a pattern stays on one line
-
-
-_LEFT_OVER = r"(?![^\W_]|')"
 _UNITS = r"(?:millilit(?:re|er)s?|mls?|cl|dl|lit(?:re|er)[sn]?|ltrs?|l|fl\.? ?oz|ounces?|ozs?|gallon(?:en|e|s)?|gals?|pints?|quarts?|cups?)"
 _ONE = r"(?:(?<![^\W_] )(?<![^\W_])(?=gallon)|(?:an? |ein(?:en|e)? |n |one )(?=(?:full |whole |ganze[nr]? )?(?:lit|gal|cup|pint|quart)))"
 _VESSEL = r"(?:bottles?|flaschen?|pullen?|jugs?|kr(?:u|ü)ge?|kannen?|karaffen?|pitchers?|kanister|canisters?|containers?|tanks?|shakers?|flasks?|glass(?:es)?|gläser|glas|becher|cans?|dosen?|canteens?|thermos(?:kanne)?|bidons?|mugs?|tumblers?)"
@@ -228,65 +210,60 @@ _LEFT = r"(?:left(?: ?over)?|übrig|drin(?:nen)?|drinne|over|remaining|to go|in 
 _AT = r"(?:at|à|a|á|mit|je|zu|zu je|of|with|@|von|each)"
 _AND = r"(?: *(?:,|and|und|plus|\+|&|dann|then|noch|dazu))+ *"
 
-_AMOUNT_LEFT = rf"(?:(?P<all>{N})|{_ONE})[ -]*(?P<unit>{_UNITS}){_LEFT_OVER}"
-_LESS_LEFT = rf"(?:(?P<half>half (?:of )?an? |(?:an? |ein(?:en)? |n )?hal(?:f|be[nr]?) )(?P<half_unit>{_UNITS}){_LEFT_OVER}|(?P<less>{N}) *(?P<less_unit>{_UNITS}{_LEFT_OVER})?|{_ONE}(?P<one_unit>{_UNITS}){_LEFT_OVER})"
+_AMOUNT_LEFT = rf"(?:(?P<all>{N})|{_ONE})[ -]*(?P<unit>{_UNITS}){_OVER}"
+_LESS_LEFT = rf"(?:(?P<half>half (?:of )?an? |(?:an? |ein(?:en)? |n )?hal(?:f|be[nr]?) )(?P<half_unit>{_UNITS}){_OVER}|(?P<less>{N}) *(?P<less_unit>{_UNITS}{_OVER})?|{_ONE}(?P<one_unit>{_UNITS}){_OVER})"
 _WITH_SOME_LEFT = Late(
-    rf"{_AMOUNT_LEFT}[ -]?{_VESSEL}?{_LEFT_OVER}[^\d\n;]{{0,45}}?{_LESS_LEFT}[^\d\n;,.]{{0,14}}?\b{_LEFT}{_LEFT_OVER}(?: (?:in it|drin|in there|over))?"
+    rf"{_AMOUNT_LEFT}[ -]?{_VESSEL}?{_OVER}[^\d\n;]{{0,45}}?{_LESS_LEFT}[^\d\n;,.]{{0,14}}?\b{_LEFT}{_OVER}(?: (?:in it|drin|in there|over))?"
 )
 _ALL_BAR = Late(
     rf"(?:\b(?:everything|all of it|all|alles|ganze?[sn]?)\b[^\d\n;]{{0,12}})?\b(?:bar|but|except(?: for)?|minus|bis auf|außer|ausser|ohne)\b[^\d\n;]{{0,14}}?{_LESS_LEFT}[^\d\n;]{{0,28}}?\b(?:of|von)\b[^\d\n;]{{0,12}}?{_AMOUNT_LEFT}(?: (?:day|tag|jug|krug|bottle|flasche))?"
 )
 _MINUS = Late(
-    rf"{_AMOUNT_LEFT}(?: {_VESSEL}{_LEFT_OVER})?,? *(?:minus|less|short of|weniger|but for|bis auf) *(?:about |the last |die letzten |the |die |den |das |etwa |ca\.? )?{_LESS_LEFT}"
+    rf"{_AMOUNT_LEFT}(?: {_VESSEL}{_OVER})?,? *(?:minus|less|short of|weniger|but for|bis auf) *(?:about |the last |die letzten |the |die |den |das |etwa |ca\.? )?{_LESS_LEFT}"
 )
 _SHORT_OF = Late(
-    rf"{_LESS_LEFT} *(?:short|shy|under|unter|weniger als|less than) *(?:of )?(?:my |the |meine[nrm]? |den |die )?(?:target |goal |ziel |soll )?(?:of |von )?(?P<all>{N})(?: *(?P<unit>{_UNITS}){_LEFT_OVER})?(?![.,]?\d| ?/| ?kg)"
+    rf"{_LESS_LEFT} *(?:short|shy|under|unter|weniger als|less than) *(?:of )?(?:my |the |meine[nrm]? |den |die )?(?:target |goal |ziel |soll )?(?:of |von )?(?P<all>{N})(?: *(?P<unit>{_UNITS}){_OVER})?(?![.,]?\d| ?/| ?kg)"
 )
 _HOLDS = Late(
-    rf"{_VESSEL}{_LEFT_OVER}(?: (?:of mine|i have|hat|holds?|is|fasst|has|takes|mit|of|with|ist|von))* *(?P<size>{N}) *(?P<unit>{_UNITS}){_LEFT_OVER}[^\d\n;.]{{0,28}}?(?:\b(?P<many>{N}) *(?:x|times|mal)|\b(?P<word>twice|thrice|zweimal|dreimal|viermal|fünfmal|sechsmal))(?![^\W_])(?: (?:empty|leer|full|voll)(?: gemacht| getrunken)?)?"
+    rf"{_VESSEL}{_OVER}(?: (?:of mine|i have|hat|holds?|is|fasst|has|takes|mit|of|with|ist|von))* *(?P<size>{N}) *(?P<unit>{_UNITS}){_OVER}[^\d\n;.]{{0,28}}?(?:\b(?P<many>{N}) *(?:x|times|mal)|\b(?P<word>twice|thrice|zweimal|dreimal|viermal|fünfmal|sechsmal))(?![^\W_])(?: (?:empty|leer|full|voll)(?: gemacht| getrunken)?)?"
 )
 _TIMES = {
-    "twice": 2,
-    "thrice": 3,
-    "zweimal": 2,
-    "dreimal": 3,
-    "viermal": 4,
-    "fünfmal": 5,
-    "sechsmal": 6,
-}
+    "twice": 2, "thrice": 3,
+    "zweimal": 2, "dreimal": 3, "viermal": 4, "fünfmal": 5, "sechsmal": 6,
+}  # fmt: skip
 _EACH = Late(
-    rf"(?P<many>{N}) *{_VESSEL}{_LEFT_OVER},? *(?:(?:jede[rsn]?|jeweils|each)(?: one)?(?: of| with| mit| zu| à| holds| hat)* *(?P<size>{N}) *(?P<unit>{_UNITS}){_LEFT_OVER}|(?P<size_>{N}) *(?P<unit_>{_UNITS}){_LEFT_OVER} *(?:each|jeweils|apiece|pro stück|pro flasche))"
+    rf"(?P<many>{N}) *{_VESSEL}{_OVER},? *(?:(?:jede[rsn]?|jeweils|each)(?: one)?(?: of| with| mit| zu| à| holds| hat)* *(?P<size>{N}) *(?P<unit>{_UNITS}){_OVER}|(?P<size_>{N}) *(?P<unit_>{_UNITS}){_OVER} *(?:each|jeweils|apiece|pro stück|pro flasche))"
 )
 _AS_PLANNED = Late(
     rf"(?P<amount>{N} *{_UNITS}),? (?:as planned|as prescribed|as per plan|per plan|according to plan|as told|wie geplant|nach plan|laut plan)(?![^\W_])"
 )
 #: What was to be drunk, before what was: "supposed to be 4 litres, was 3".
 _OF_A_GOAL = Late(
-    rf"(?:(?:supposed to be|meant to be|should(?: have been| be)?|sollten?|target|goal|ziel|soll)(?: (?:was|is|war|ist|of|eigentlich))*:? *{N} *(?P<unit>{_UNITS}){_LEFT_OVER}(?: sein| werden)?|{N} *(?P<unit_>{_UNITS}){_LEFT_OVER} *(?:target|goal|ziel|soll)),? *(?:but |aber )?(?:managed|was|were|got|did|made|geschafft|waren|war|wurden|drank|had|hab)(?: (?:only|nur|about|etwa))* *(?P<now>{N})(?! *(?:kg|/|{_UNITS}{_LEFT_OVER}))"
+    rf"(?:(?:supposed to be|meant to be|should(?: have been| be)?|sollten?|target|goal|ziel|soll)(?: (?:was|is|war|ist|of|eigentlich))*:? *{N} *(?P<unit>{_UNITS}){_OVER}(?: sein| werden)?|{N} *(?P<unit_>{_UNITS}){_OVER} *(?:target|goal|ziel|soll)),? *(?:but |aber )?(?:managed|was|were|got|did|made|geschafft|waren|war|wurden|drank|had|hab)(?: (?:only|nur|about|etwa))* *(?P<now>{N})(?! *(?:kg|/|{_UNITS}{_OVER}))"
 )
 #: Told besides, and in the day's amount already, or not in it: "(coffee 16 oz not counted)".
 _COUNTED_IN = Late(
-    rf"[,(][^,;.()\n\d]{{0,25}}(?:{N} *|hal[fb]\w* (?:a )?){_UNITS}{_LEFT_OVER}[^,;.()\n\d]{{0,25}}(?:mitgezählt|mitgerechnet|eingerechnet|mit drin|included|counted(?: in)?|inklusive|inclusive|not included|nicht dabei)\)?"
+    rf"[,(][^,;.()\n\d]{{0,25}}(?:{N} *|hal[fb]\w* (?:a )?){_UNITS}{_OVER}[^,;.()\n\d]{{0,25}}(?:mitgezählt|mitgerechnet|eingerechnet|mit drin|included|counted(?: in)?|inklusive|inclusive|not included|nicht dabei)\)?"
 )
-_SIZED = rf"(?P<many>{N}) *(?:x *)?(?P<vessel>{_VESSEL}) *(?:{_AT} +)+(?P<size>{N}) *(?P<size_unit>{_UNITS}{_LEFT_OVER})?"
+_SIZED = rf"(?P<many>{N}) *(?:x *)?(?P<vessel>{_VESSEL}) *(?:{_AT} +)+(?P<size>{N}) *(?P<size_unit>{_UNITS}{_OVER})?"
 _MORE = Late(
-    rf"{_AND}(?P<many>{N}|one|eine[rn]?|an?other) *(?:x *)?(?:{_VESSEL} *)?(?:{_AT} +)+(?P<size>{N}) *(?P<unit>{_UNITS}{_LEFT_OVER})?"
+    rf"{_AND}(?P<many>{N}|one|eine[rn]?|an?other) *(?:x *)?(?:{_VESSEL} *)?(?:{_AT} +)+(?P<size>{N}) *(?P<unit>{_UNITS}{_OVER})?"
 )
 _BOTTLES = Late(
     rf"{_SIZED}(?P<rest>(?:{_MORE.written.replace('P<many>', 'P<m_>').replace('P<size>', 'P<s_>').replace('P<unit>', 'P<u_>')})+)"
 )
 _CUPS = Late(
-    rf"(?P<many>{N}) *cups?{_LEFT_OVER}(?:(?P<when>[^\d\n;.]{{0,28}}?){_AND}(?P<more>{N})(?= *(?:cups?|after|before|later|more|then|in|at|during|with|on)(?![^\W_])))?"
+    rf"(?P<many>{N}) *cups?{_OVER}(?:(?P<when>[^\d\n;.]{{0,28}}?){_AND}(?P<more>{N})(?= *(?:cups?|after|before|later|more|then|in|at|during|with|on)(?![^\W_])))?"
 )
 _LABEL = r"\b(?:drank|drunk|drink(?:ing)?|water|wasser|getrunken|trinken|trank|h2o|💧)(?: (?:was|war|yesterday|gestern|yest|today|total|intake)|'?s)*[:=]* *"
 _LIST = Late(
-    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_LEFT_OVER})?(?:(?: *(?:[,+&/]|and|und|plus) *| +){N}(?: *{_UNITS}{_LEFT_OVER})?){{2,}})(?![^\W_])"
+    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *(?:[,+&/]|and|und|plus) *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
 )
 _LIST_TIGHT = Late(
-    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_LEFT_OVER})?(?:(?: *[+&] *| +){N}(?: *{_UNITS}{_LEFT_OVER})?){{2,}})(?![^\W_])"
+    rf"{_LABEL}(?P<list>{N}(?: *{_UNITS}{_OVER})?(?:(?: *[+&] *| +){N}(?: *{_UNITS}{_OVER})?){{2,}})(?![^\W_])"
 )
 _OF_THE_DAY = Late(
-    rf"{_LABEL}(?P<list>(?:{N} *(?:{_UNITS}{_LEFT_OVER})?(?: [^\W\d_]+\.?){{1,3}} *(?:,|and|und|\+|;) *){{2,}}{N} *(?:{_UNITS}{_LEFT_OVER})?(?: [^\W\d_]+){{0,3}})(?= *(?:[.;\n]|$))"
+    rf"{_LABEL}(?P<list>(?:{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+\.?){{1,3}} *(?:,|and|und|\+|;) *){{2,}}{N} *(?:{_UNITS}{_OVER})?(?: [^\W\d_]+){{0,3}})(?= *(?:[.;\n]|$))"
 )
 _ANSWER = Late(
     r"\b(?:full\w*|fülle|voll|look|optik|form|weight|gewicht|scale|waage|kg|kilos?|lbs?|pounds?|slept|sleep|geschlafen|carbs|kh)(?![^\W_])"
@@ -389,7 +366,7 @@ def _listed(match: re.Match[str], known: Known) -> str | None:
     listed = match["list"]
     if _ANSWER.search(listed):
         return None
-    found = re.findall(rf"({N}) *({_UNITS}{_LEFT_OVER})?", listed)
+    found = re.findall(rf"({N}) *({_UNITS}{_OVER})?", listed)
     unit = next((unit for _, unit in found if unit), "")
     litres = [_litres(rough(number), own or unit, known) for number, own in found]
     if any(one is None or one < _LEAST_PART_L for one in litres):

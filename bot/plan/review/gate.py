@@ -11,8 +11,8 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.people import local_date
-from bot.plan.flow_review import PLAN_REVIEW, findings_text
 from bot.plan.prep import Figure, Prep, Version
+from bot.plan.review.flow import PLAN_REVIEW, findings_text
 from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, EventRow

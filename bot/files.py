@@ -1,28 +1,41 @@
-"""Files that people send: which are wanted, and what follows once they are here."""
+"""Files in and out: which are wanted of those that people send, and what follows once they are here;
+and the files that outbox rows name, by what they are made of.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from pathlib import PurePath
+from typing import Any
 
 from sqlmodel import Session
 
-from bot.core.turn import ChatTurn, Context, SentFile, Turn
-from bot.people.people import get_person, given_to, profile_of, speaking_to
-from bot.people.telling import say_to
-from bot.pictures.photos import photos
+from bot.calendar import file as calendar_file
+from bot.core.turn import ChatTurn, Context, Document, SentFile, Turn
+from bot.debrief.handout import handing_over
+from bot.membership.my_data import handing_out
+from bot.people.people import get_person, given_to, profile_of
+from bot.people.telling import say_to, speaking_to
+from bot.pictures.comparison import comparing
+from bot.pictures.photos import photo_rows, photos
 from bot.pictures.photos import words as photo_words
 from bot.pictures.photos.photos import order
+from bot.pictures.timeline import seasons
+from bot.pictures.week_picture import picture
 from bot.setup import many
 from bot.setup.roster_sheet import Roster, is_roster, read_roster
 from bot.sheets import sheets
 from bot.sheets import words as sheet_words
+from bot.sheets.coach_numbers import view as numbers
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
 from bot.sheets.format.opening import SheetRefused, open_sheet
 from bot.sheets.past_weeks import importing
 from bot.sheets.past_weeks.reading import is_past_weeks
+from bot.sheets.workbook import files as workbook_files
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import FetchRow
+from bot.words.languages import ENGLISH, speaking
 
 SHEET = "sheet"
 SHEET_NAMES = (".xlsx", ".xlsm", ".xls", ".ods", ".csv", ".tsv", ".txt", ".numbers")
@@ -93,3 +106,30 @@ def _may_be_sheet(file: SentFile) -> bool:
         or "excel" in mime
         or mime in ("text/csv", "text/plain", "application/zip", "application/octet-stream")
     )
+
+
+Maker = Callable[[Turn, dict[str, Any]], Document | None]
+
+MAKERS: Mapping[str, Maker] = {
+    "plan-sheet": sheets.make_sheet,
+    many.MAKE: many.make_sheet,
+    "photo": photo_rows.make_photo,
+    "pair": photo_rows.make_pair,
+    "photo-row": photo_rows.make_row,
+    picture.MAKE: picture.make_picture,
+    comparing.MAKE: comparing.make_picture,
+    seasons.MAKE: seasons.make_picture,
+    calendar_file.MAKE: calendar_file.make_calendar,
+    importing.MAKE: importing.make,
+    numbers.PICTURE: numbers.make_picture,
+    numbers.SHEET: numbers.make_sheet,
+    handing_over.MAKE: handing_over.make,
+    handing_out.MAKE: handing_out.make,
+    workbook_files.MAKE: workbook_files.make,
+}
+
+
+def document(turn: Turn, named: dict[str, Any]) -> Document | None:
+    """The file, its words in the reader's language; None where what it was made of is gone."""
+    with speaking(named.get("language", ENGLISH)):
+        return MAKERS[named["make"]](turn, named)

@@ -18,11 +18,8 @@ from bot.dialogue import asking
 from bot.food import by_template
 from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
-from bot.plan import flow_templates
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
-from bot.plan.fit import offer_room
-from bot.plan.flow_templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
@@ -32,7 +29,9 @@ from bot.plan.planning import (
     plan_misfits,
     use_plan,
 )
-from bot.plan.prep import Prep, Version
+from bot.plan.prep import Prep, Version, offer_room
+from bot.plan.templates import flow as flow_templates
+from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.store.base import id_of
 from bot.store.tables.coach import TemplateRow
 from bot.store.tables.event import StageRow

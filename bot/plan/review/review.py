@@ -11,11 +11,8 @@ from bot.dialogue import asking
 from bot.people.coach_settings import own_moment
 from bot.people.people import name_of, own_athlete
 from bot.people.telling import answer, rewrite, say_to
-from bot.plan import flow_review
-from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan.buttons import DAY, OfDay
-from bot.plan.flow_review import PLAN_TOTAL
 from bot.plan.numbers import meant_plan, number_is_live
 from bot.plan.planning import (
     THE_ONE,
@@ -27,6 +24,9 @@ from bot.plan.planning import (
     set_plan,
 )
 from bot.plan.prep import Figure, Prep, Version
+from bot.plan.review import flow as flow_review
+from bot.plan.review import gate as plan_gate
+from bot.plan.review.flow import PLAN_TOTAL
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, event_ahead, plan_row

@@ -1,1 +1,0 @@
-"""Pictures: plain values in, PNG out; no database, clock or chat."""

@@ -1,0 +1,1 @@
+"""A coach's own plan templates."""
