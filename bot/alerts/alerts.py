@@ -12,12 +12,12 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.alerts import delivery, notes, together, words, words_after
-from bot.alerts.delivery import WITHIN
+from bot.alerts.delivery import WITHIN, step_of
 from bot.core.chat.outbox import Buttons
 from bot.core.timing import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import name_of, others_coaching, profile_of
+from bot.people.people import name_of, others_coaching, profile_of, record
 from bot.store.remembering import remembered_rows
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import AlertRow, CheckInRow
@@ -182,7 +182,7 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
         agenda.cancel(turn.session, subject=delivery.subject_of(row))
     turn.session.add(row)
     turn.session.flush()
-    delivery.keep_step(turn, row, Change.ALERT_PUT_RIGHT)
+    record(turn, row.athlete_id, Change.ALERT_PUT_RIGHT(**step_of(row)), by=None)
     lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
     if lead is not None and lead.acknowledged_at is None:  # it was told in that one's message
         rewrite_everywhere(turn, lead)
@@ -244,7 +244,7 @@ def open_as_caution(turn: Turn, row: AlertRow) -> None:
     row.acknowledged_at, row.repeats = None, 0
     turn.session.add(row)
     turn.session.flush()
-    delivery.keep_step(turn, row, Change.ALERT_OPENED, facts=row.facts)
+    record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=row.facts), by=None)
     delivery.ping(turn, row)
 
 
@@ -302,7 +302,7 @@ def _raise(
     )
     turn.session.add(row)
     turn.session.flush()
-    delivery.keep_step(turn, row, Change.ALERT_OPENED, facts=facts)
+    record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=facts), by=None)
     return row
 
 
@@ -343,6 +343,7 @@ def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
     turn.session.add(row)
     turn.session.flush()  # the index allows one open row a cause and level
     agenda.cancel(turn.session, subject=delivery.subject_of(row))
-    delivery.keep_step(turn, row, Change.ALERT_BECAME_WORSE, now=level.value)
+    worse = Change.ALERT_BECAME_WORSE(**step_of(row), now=level.value)
+    record(turn, row.athlete_id, worse, by=None)
     for person in delivery.told_of(turn.session, row):
         delivery.settle_message(turn, row, person, settled=partial(words_after.superseded, level))

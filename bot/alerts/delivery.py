@@ -19,6 +19,7 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
+from bot.people.details import AlertOn
 from bot.people.people import get_person, get_profile, name_of, profile_of, record, second_coaches
 from bot.people.telling import Keys, Said, edit_to, say_to, speaking_to
 from bot.store.base import id_of
@@ -82,13 +83,14 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
     if turn.now - row.opened_at >= STOP_REPEATING_AFTER:
         for person in told_of(turn.session, row):
             send(turn, row, person, words_after.stopped)
-        keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
+        record(turn, row.athlete_id, Change.ALERT_NO_LONGER_REPEATED(**step_of(row)), by=None)
         return
     if _waits_for_the_day(row) and _at_night(turn, row, coach):
         _put_repeat(turn, row)
         return
     row.repeats += 1
-    keep_step(turn, row, Change.ALERT_REPEATED, times=row.repeats)
+    repeated = Change.ALERT_REPEATED(**step_of(row), times=row.repeats)
+    record(turn, row.athlete_id, repeated, by=None)
     for person in told_of(turn.session, row):
         send(turn, row, person, partial(words_after.again, row.repeats))
     if row.repeats >= _pace(row).contact_after:
@@ -217,9 +219,10 @@ def _bring_in_contact(
         send(
             turn, row, contact, lambda text: words_after.to_contact(why_of(coach.first_name), text)
         )
-        keep_step(turn, row, Change.SECOND_CONTACT_TOLD, contact=contact.first_name, why=why)
+        kept = Change.SECOND_CONTACT_TOLD(**step_of(row), contact=contact.first_name, why=why)
     else:
-        keep_step(turn, row, Change.NO_SECOND_CONTACT_TO_TELL, why=why)
+        kept = Change.NO_SECOND_CONTACT_TO_TELL(**step_of(row), why=why)
+    record(turn, row.athlete_id, kept, by=None)
     if row.coach_id != row.athlete_id:
         athlete = get_person(turn.session, row.athlete_id)
         others = _others(turn.session, row, contact)
@@ -328,9 +331,8 @@ def _fellows(session: Session, row: AlertRow) -> list[Person]:
     return second_coaches(session, profile)
 
 
-def keep_step(turn: Turn, row: AlertRow, what: Change, **detail: object) -> None:
-    """A step of the alert's life, for the history."""
-    record(
-        turn, row.athlete_id, what, by=None, alert=row.id, flag=row.flag,
-        level=row.level, day=row.date.isoformat(), **detail,
-    )  # fmt: skip
+def step_of(row: AlertRow) -> AlertOn:
+    """What a step of the alert's life is kept with."""
+    return {
+        "alert": id_of(row), "flag": row.flag, "level": row.level, "day": row.date.isoformat(),
+    }  # fmt: skip

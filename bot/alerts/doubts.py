@@ -16,6 +16,7 @@ from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import get_person, has_agreed, is_own_coach, local_date, record
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.tables.week import AlertRow
 from engine.safety import FlagId, Level
@@ -52,8 +53,8 @@ def asked(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     turn.session.add(row)
     turn.session.flush()
     record(
-        turn, profile.person_id, Change.DOUBT, by=None, alert=row.id, words=words, about=about
-    )  # fmt: skip
+        turn, profile.person_id, Change.DOUBT(alert=id_of(row), words=words, about=about), by=None
+    )
     for person in () if own else delivery.told_of(turn.session, row):
         say_to(
             turn,

@@ -198,7 +198,7 @@ def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:
         waiting.answers = waiting.answers | checkins.units_of(
             profile
         )  # the next figure is in these
-    record(turn, profile.person_id, Change.SETTINGS, by=person.id, flow=question.flow)
+    record(turn, profile.person_id, Change.SETTINGS(flow=question.flow), by=person.id)
     schedule(turn, profile)
     say_to(turn, person, words.settings_changed(_settings_lines(profile)))
 
@@ -222,9 +222,11 @@ def resume(turn: Act) -> None:
 def _set_status(turn: Turn, person: Person, profile: AthleteProfile, status: AthleteStatus) -> None:
     profile.status = status
     turn.session.add(profile)
-    record(turn, profile.person_id, Change(status.value), by=person.id)
+    paused = status == AthleteStatus.PAUSED
+    kept = Change.PAUSED() if paused else Change.RESUMED()
+    record(turn, profile.person_id, kept, by=person.id)
     schedule(turn, profile)
-    told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
+    told = words.coach_told_paused if paused else words.coach_told_resumed
     for coach in others_coaching(turn.session, profile):
         say_to(
             turn,

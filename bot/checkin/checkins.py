@@ -194,10 +194,8 @@ def take(
     _write(row, answers)
     row.message_id = message_id or row.message_id
     keep_checkin(turn.session, row)
-    record(
-        turn, profile.person_id, Change.CHECKED_IN, by=profile.person_id,
-        checkin=id_of(row), revision=row.revision,
-    )  # fmt: skip
+    entry = Change.CHECKED_IN(checkin=id_of(row), revision=row.revision)
+    record(turn, profile.person_id, entry, by=profile.person_id)
     prompts.cancel_morning(turn.session, profile, day)
     if again and not lead:
         lead = words.re_decided()

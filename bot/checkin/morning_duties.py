@@ -85,7 +85,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         checkins.pass_on_words(turn, profile, question.answers.get(NOTED, ""))
     person = get_person(turn.session, profile.person_id)
     say_to(turn, person, on_your_own.missed() if is_own_coach(profile) else words.missed())
-    record(turn, profile.person_id, Change.MISSED, by=None)
+    record(turn, profile.person_id, Change.MISSED(), by=None)
     week = current_week(turn.session, profile)
     if week is None:
         return

@@ -16,7 +16,7 @@ from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.changes import Change
+from bot.people.changes import KINDS
 from bot.people.people import approvers, get_person, local_date, name_of, own_athlete, profile_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
@@ -55,7 +55,7 @@ def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
-    return Change(row.what).told(row.detail, volume_unit=profile.volume_unit)
+    return KINDS[row.what].told(row.detail, volume_unit=profile.volume_unit)
 
 
 def who(session: Session, row: HistoryRow) -> str:

@@ -20,10 +20,10 @@ from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
-from bot.decision import words_forecast as look_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
-from bot.people.changes import Change
+from bot.people.changes import Change, Kind
+from bot.people.details import Event
 from bot.people.people import (
     get_person,
     is_first_coach,
@@ -81,7 +81,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
         return
     row.sent_at = turn.now
     turn.session.add(row)
-    record(turn, profile.person_id, Change.DEBRIEF, by=None, event=event.id)
+    record(turn, profile.person_id, Change.DEBRIEF(event=id_of(event)), by=None)
     coach = get_person(turn.session, profile.coach_id)
     with speaking_to(coach):
         _tell_coach(turn, coach, profile, found)
@@ -134,7 +134,7 @@ class Place(NamedTuple):
     """Where an answer goes: a column of the week's row, a kind of history entry, what is said."""
 
     column: str
-    change: Change
+    change: Kind[..., Event]
     said: Callable[[], str]
 
 
@@ -153,7 +153,7 @@ def keep(turn: Turn, coach: Person, question: OpenQuestion, place: Place) -> Non
     row = debrief_row(turn.session, event)
     setattr(row, place.column, question.answers["text"])
     turn.session.add(row)
-    record(turn, profile.person_id, place.change, by=coach.id, event=event.id)
+    record(turn, profile.person_id, place.change(event=id_of(event)), by=coach.id)
     say_to(turn, coach, place.said())
 
 
@@ -170,7 +170,7 @@ def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     row = debrief_row(turn.session, event)
     row.athlete_said = said
     turn.session.add(row)
-    record(turn, profile.person_id, Change.DEBRIEF_WORD, by=person.id, event=event.id)
+    record(turn, profile.person_id, Change.DEBRIEF_WORD(event=id_of(event)), by=person.id)
     coach = get_person(turn.session, profile.coach_id)
     say_to(turn, person, words.thanks(coach.first_name))
     told = partial(words.coach_told, person.first_name, said)
@@ -196,10 +196,7 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
     keys: list[Sequence[Button]] = []
     if event.look is None and is_first_coach(coach, profile):
         keys.append(
-            [
-                Button(look_words.look_button(look), LOOK(id_of(event), look))
-                for look in look_words.LOOKS
-            ]
+            [Button(words.look_button(look), LOOK(id_of(event), look)) for look in words.LOOKS]
         )
     keys.append(
         [
@@ -261,7 +258,7 @@ def _in_sum(
         lines.append(words.weight_line(summed.weight_change_kg, unit))
     looked = _look_check(session, event)
     if looked is not None:
-        detail = looked.detail
+        detail = Change.LOOK_CHECK.of(looked)
         lines.append(words.day_itself(detail["fullness"], detail["sharpness"], detail["gut"]))
     lines.append(words.look_line(event.look, to_hand_over=to_hand_over))
     after = _weight_after(session, found)

@@ -80,10 +80,7 @@ def finished_with(session: Session, profile: AthleteProfile, today: date) -> tup
     """The athlete's finished weeks since they came to this coach."""
     came = session.exec(
         select(HistoryRow)
-        .where(
-            HistoryRow.athlete_id == profile.person_id,
-            HistoryRow.what == Change.COACH_CHANGED.value,
-        )
+        .where(HistoryRow.athlete_id == profile.person_id, HistoryRow.what == Change.COACH_CHANGED)
         .order_by(col(HistoryRow.id).desc())
     ).first()
     weeks = weeks_before(session, profile.person_id, today)

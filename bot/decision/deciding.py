@@ -104,11 +104,11 @@ def decide_checkin(
     )
     keep_made(decided, decision)
     turn.session.add(decided)
-    record(
-        turn, profile.person_id, Change.DECIDED, by=None, decision=id_of(decided),
-        outcome=decided.outcome, rule=decision.rule, day=decided.sets_date.isoformat(),
-        carb_g=decided.carb_g, planned_carb_g=decided.planned_carb_g, status=decided.status,
-    )  # fmt: skip
+    record(turn, profile.person_id, by=None, what=Change.DECIDED(
+        decision=id_of(decided), outcome=decided.outcome, rule=decision.rule,
+        day=decided.sets_date.isoformat(), carb_g=decided.carb_g,
+        planned_carb_g=decided.planned_carb_g, status=decided.status,
+    ))  # fmt: skip
     # A warning that was seen to is not sounded again because a number or the plan changed.
     seen_to = not on.told_anew and alerts.seen_to(
         turn.session, profile, decision.flags, decision.date
@@ -284,7 +284,7 @@ def freeze(turn: Turn, profile: AthleteProfile, because: str) -> None:
     if profile.frozen_at is None or graver:
         profile.frozen_at, profile.frozen_because = turn.now, because
         turn.session.add(profile)
-        record(turn, profile.person_id, Change.FROZEN, by=None, because=because)
+        record(turn, profile.person_id, Change.FROZEN(because=because), by=None)
 
 
 def _bring_to_coach(

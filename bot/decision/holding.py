@@ -86,11 +86,10 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if not self_coached:
         told = partial(words.athlete_told_held, coach.first_name, carb_g, last)
         said = [id_of(say_to(turn, athlete, told))]
-    record(
-        turn, profile.person_id, Change.HELD, by=coach.id, hold=hold.id,
-        day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
+    record(turn, profile.person_id, by=coach.id, what=Change.HELD(
+        hold=id_of(hold), day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
         before=before, said=said,
-    )  # fmt: skip
+    ))  # fmt: skip
     deciding.redecide(turn, profile, because="held")
 
 
@@ -115,10 +114,9 @@ def end_hold(turn: OnAthlete) -> None:
     if not self_coached:
         told = partial(words.athlete_told_ended, turn.person.first_name)
         said = [id_of(say_to(turn, athlete, told))]
-    record(
-        turn, turn.profile.person_id, Change.HOLD_ENDED, by=turn.person.id, hold=hold.id,
-        day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,
-    )  # fmt: skip
+    record(turn, turn.profile.person_id, by=turn.person.id, what=Change.HOLD_ENDED(
+        hold=id_of(hold), day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,
+    ))  # fmt: skip
     deciding.redecide(turn, turn.profile, because="hold-ended")
 
 

@@ -9,14 +9,14 @@ from typing import NamedTuple
 from bot.core.chat.routes import CallbackRoute, Command, Duty, View
 from bot.core.turn import Turn
 from bot.dialogue.asking import FlowBinding
-from bot.people.changes import Change
+from bot.people.changes import AnyKind
 from bot.store.tables.people import HistoryRow
 
 
 class After(NamedTuple):
     """What is looked at, at the end of a use case, where something of these kinds was kept in it."""
 
-    kinds: Collection[Change]
+    kinds: Collection[AnyKind]
     run: Callable[[Turn, list[HistoryRow]], None]
 
 

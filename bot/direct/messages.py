@@ -171,9 +171,7 @@ def deliver(
     say_to(turn, athlete, text, buttons=partial(_reply, REPLY(id_of(coach))))
     _confirm(turn, coach, [athlete])
     _note(turn, profile, coach, [athlete], said)
-    record(
-        turn, profile.person_id, Change.MESSAGE_TO_ATHLETE, by=coach.id, text=said
-    )  # fmt: skip
+    record(turn, profile.person_id, Change.MESSAGE_TO_ATHLETE(text=said), by=coach.id)
 
 
 def write(turn: Act) -> None:
@@ -212,10 +210,8 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
         )
     _confirm(turn, athlete, readers)
     _note(turn, profile, athlete, readers, said)
-    record(
-        turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=said,
-        to=[reader.first_name for reader in readers],
-    )  # fmt: skip
+    entry = Change.MESSAGE_TO_COACH(text=said, to=[reader.first_name for reader in readers])
+    record(turn, profile.person_id, entry, by=athlete.id)
 
 
 def _ask_athlete(turn: Turn, athlete: Person, to: int | None) -> None:

@@ -58,7 +58,7 @@ def from_athlete(
     if is_own_coach(profile) and is_chatter(said):
         return words.nothing_to_do()
     if is_own_coach(profile):
-        record(turn, profile.person_id, Change.OWN_NOTE, by=profile.person_id, text=said)
+        record(turn, profile.person_id, Change.OWN_NOTE(text=said), by=profile.person_id)
         return words.own_note()
     coaches, athlete = (
         others_coaching(turn.session, profile),
@@ -69,10 +69,8 @@ def from_athlete(
     comes = notes.Comes.AT_ONCE if at_once and not idle else comes
     for coach in coaches:
         text = notes.gather(turn, coach, athlete, wrote, comes)
-    record(
-        turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
-        to=[coach.first_name for coach in coaches],
-    )  # fmt: skip
+    entry = Change.MESSAGE_TO_COACH(text=text, to=[coach.first_name for coach in coaches])
+    record(turn, profile.person_id, entry, by=athlete.id)
     return told(coaches, in_words=bool(said), idle=idle)
 
 
@@ -108,9 +106,7 @@ def edited(turn: Turn, athlete: Person, message_id: int, said: str, *, heard: bo
     if not changed:
         return False
     names = [name_of(turn.session, note.coach_id) for note in changed]
-    record(
-        turn, id_of(athlete), Change.MESSAGE_TO_COACH, by=athlete.id, text=said, to=names
-    )  # fmt: skip
+    record(turn, id_of(athlete), Change.MESSAGE_TO_COACH(text=said, to=names), by=athlete.id)
     if not heard:
         say_to(turn, athlete, words.changed_for(names))
     return True

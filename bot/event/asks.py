@@ -22,6 +22,7 @@ from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import asked_event, event_line, meant_event, naming
 from bot.plan.prep import Prep
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import checkin_of, history_before
@@ -128,22 +129,23 @@ def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -
     turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     before = {"asks": event.asks.get(key), **take_snapshot(turn, profile)}
     _put(turn.session, event, key, value)
-    record(
-        turn, profile.person_id, Change.EVENT_ASKS, by=coach.id,
-        event=event.id, key=key, before=before, now=value, **({"how": how} if how else {}),
-    )  # fmt: skip
+    record(turn, profile.person_id, by=coach.id, what=Change.EVENT_ASKS(
+        event=id_of(event), key=key, before=before, now=value, **{"how": how} if how else {},
+    ))  # fmt: skip
 
 
 def can_go_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether the event is still ahead and asks for what was set then."""
-    event = event_ahead(turn.session, turn.profile.person_id, row.detail["event"])
-    return event is not None and event.asks.get(row.detail["key"]) == row.detail["now"]
+    detail = Change.EVENT_ASKS.of(row)
+    event = event_ahead(turn.session, turn.profile.person_id, detail["event"])
+    return event is not None and event.asks.get(detail["key"]) == detail["now"]
 
 
 def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     """It asks for what it did before."""
-    event = turn.session.get_one(EventRow, row.detail["event"])
-    _put(turn.session, event, row.detail["key"], row.detail["before"]["asks"])
+    detail = Change.EVENT_ASKS.of(row)
+    event = turn.session.get_one(EventRow, detail["event"])
+    _put(turn.session, event, detail["key"], detail["before"]["asks"])
 
 
 def _put(session: Session, event: EventRow, key: str, value: dict[str, Any] | None) -> None:

@@ -16,6 +16,7 @@ from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words as stage_words
 from bot.event.travel import ARRIVE
+from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of
 from bot.people.telling import say_to, speaking_to
 from bot.plan.planning import event_line
@@ -74,15 +75,16 @@ def follow(turn: Turn, profile: AthleteProfile, earlier: EventRow, event: EventR
 
 def can_go_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether the event before has its day to come; or there was none, and no times rest on it."""
-    number = row.detail["before"].get("event")
+    detail = Change.EVENT_SET.of(row)
+    number = detail["before"].get("event")
     earlier = turn.session.get(EventRow, number) if number is not None else None
-    now_set = event_ahead(turn.session, turn.profile.person_id, row.detail["event"])
+    now_set = event_ahead(turn.session, turn.profile.person_id, detail["event"])
     if now_set is None:
         return False
-    if row.detail["before"].get("more"):
+    if detail["before"].get("more"):
         return stage_day.stage_row(turn.session, now_set) is None
     if earlier is None:
-        first = row.detail.get("was") is None
+        first = detail.get("was") is None
         return first and stage_day.stage_row(turn.session, now_set) is None
     return earlier.day >= local_date(turn.profile, turn.context)
 
@@ -90,8 +92,8 @@ def can_go_back(turn: OnAthlete, row: HistoryRow) -> bool:
 def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     """The event before counts again with its plan and limits; timetable and journey go back to it."""
     by, profile = turn.person, turn.profile
-    before = row.detail["before"]
-    event = turn.session.get_one(EventRow, row.detail["event"])
+    detail = Change.EVENT_SET.of(row)
+    before, event = detail["before"], turn.session.get_one(EventRow, detail["event"])
     number = before.get("counted") if before.get("more") else before["event"]
     earlier = turn.session.get_one(EventRow, number) if number is not None else None
     more = bool(before.get("more"))
@@ -123,7 +125,9 @@ def _tell_gone_back(
     if earlier is not None:
         text = words.event_is_back(line())
         say_to(turn, by, text)
-    said = [turn.session.get(OutboxRow, number) for number in row.detail.get("said", [])]
+    said = [
+        turn.session.get(OutboxRow, number) for number in Change.EVENT_SET.of(row).get("said", [])
+    ]
     athlete = get_person(turn.session, profile.person_id)
     if athlete.id != by.id and any(one is not None and one.status in ARRIVED for one in said):
         say_to(turn, athlete, lambda: words.athlete_told_event_back(by.first_name, line()))

@@ -134,10 +134,8 @@ def take_out(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow
     event.waits = False
     turn.session.add(event)
     turn.session.flush()
-    record(
-        turn, profile.person_id, Change.EVENT_REMOVED, by=coach.id,
-        event=event.id, kind=event.kind, day=event.day.isoformat(),
-    )  # fmt: skip
+    entry = Change.EVENT_REMOVED(event=id_of(event), kind=event.kind, day=event.day.isoformat())
+    record(turn, profile.person_id, entry, by=coach.id)
     choose_active(turn, profile)
 
 

@@ -94,12 +94,11 @@ def in_place_of(
     before = take_snapshot(turn, profile)
     event, followed, moved_from = replace_event(turn, coach, profile, new, earlier)
     said = _tell_event(turn, coach, profile, event, earlier)
-    record(
-        turn, profile.person_id, Change.EVENT_SET, by=coach.id,
-        event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+    record(turn, profile.person_id, by=coach.id, what=Change.EVENT_SET(
+        event=id_of(event), kind=event.kind, day=event.day.isoformat(), zone=event.zone,
         before={"event": moved_from, **before}, said=said,
         was=[earlier.kind, earlier.day.isoformat()] if earlier is not None else None,
-    )  # fmt: skip
+    ))  # fmt: skip
     if event.active:
         event_moving.tell(turn, coach, profile, event, followed)
     season.choose_active(turn, profile)
@@ -143,12 +142,11 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
     before = take_snapshot(turn, profile)
     event = season.add(turn, coach, profile, new)
     said = _tell_one_more(turn, coach, profile, event)
-    record(
-        turn, profile.person_id, Change.EVENT_SET, by=coach.id,
-        event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
-        before={"event": None, "counted": _id(counted), "more": True, **before},
-        said=said, was=None,
-    )  # fmt: skip
+    record(turn, profile.person_id, by=coach.id, what=Change.EVENT_SET(
+        event=id_of(event), kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+        before={"event": None, "counted": _id(counted), "more": True, **before}, said=said,
+        was=None,
+    ))  # fmt: skip
     if season.choose_active(turn, profile):
         ready.schedule(turn, profile)
         days_follow_plan(turn, profile)
@@ -162,7 +160,7 @@ def _id(event: EventRow | None) -> int | None:
 
 def _tell_one_more(
     turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow
-) -> list[int | None]:
+) -> list[int]:
     def line() -> str:
         return event_line(profile, event, turn.context)
 
@@ -190,7 +188,7 @@ def _tell_one_more(
 
 def _tell_event(
     turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, earlier: EventRow | None
-) -> list[int | None]:
+) -> list[int]:
     """Both are told; the outbox row of the athlete's message."""
     ahead = earlier is not None and earlier.day >= local_date(profile, turn.context)
     replaced = earlier.day if earlier is not None and ahead and earlier.day != event.day else None

@@ -13,6 +13,7 @@ from bot.event.flow_travel import TRAVEL, arriving, leaving
 from bot.people.changes import Change
 from bot.people.people import active, get_person, profile_of, record
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.event import TripRow
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -67,7 +68,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
         turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),
         due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
     )  # fmt: skip
-    record(turn, profile.person_id, Change.JOURNEY, by=person.id, trip=trip.id)
+    record(turn, profile.person_id, Change.JOURNEY(trip=id_of(trip)), by=person.id)
     found = plan_journey(
         Journey(
             leave=trip.leave_at, arrive=trip.arrive_at, home_zone=trip.home_zone,
@@ -93,7 +94,7 @@ def arrived(turn: Turn, duty: AgendaRow) -> None:
     trip.arrived_at = turn.now
     turn.session.add(profile)
     turn.session.add(trip)
-    record(turn, profile.person_id, Change.ARRIVED, by=None, trip=trip.id)
+    record(turn, profile.person_id, Change.ARRIVED(trip=id_of(trip)), by=None)
     prompts.schedule(turn, profile)
     person = get_person(turn.session, profile.person_id)
     say_to(turn, person, flow_travel.arrived(trip.away_zone))

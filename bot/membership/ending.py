@@ -12,7 +12,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import notes
 from bot.alerts.alerts import open_alerts
-from bot.alerts.delivery import settle_message, subject_of, told_of
+from bot.alerts.delivery import settle_message, step_of, subject_of, told_of
 from bot.core.chat.outbox import Button
 from bot.core.timing import agenda
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
@@ -58,7 +58,7 @@ def end(turn: OnAthlete) -> None:
         rewrite(turn, refused)
         return
     athlete = get_person(turn.session, turn.profile.person_id)
-    record(turn, turn.profile.person_id, Change.COACH_ENDED, by=turn.person.id)
+    record(turn, turn.profile.person_id, Change.COACH_ENDED(), by=turn.person.id)
     part(turn, turn.profile, turn.person)
     rewrite(turn, flow_second.ended(athlete.first_name))
     say_to(turn, athlete, lambda: flow_second.athlete_told_ended(turn.person.first_name))
@@ -102,7 +102,7 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
     waits = onboarding.has_to_wait(profile)
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     turn.session.add(profile)
-    record(turn, profile.person_id, Change.COACH_BEGAN, by=coach.id)
+    record(turn, profile.person_id, Change.COACH_BEGAN(), by=coach.id)
     self_coached = coach.id == person.id
     if self_coached:
         say_to(turn, person, flow_second.taken_up_own)
@@ -173,7 +173,7 @@ def _leave(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
         get_person(turn.session, profile.coach_id),
         second_coaches(turn.session, profile),
     )
-    record(turn, profile.person_id, Change.ATHLETE_LEFT, by=person.id, coach=coach.first_name)
+    record(turn, profile.person_id, Change.ATHLETE_LEFT(coach=coach.first_name), by=person.id)
     closed = close_all(turn, person, profile, by=id_of(person), why=words.closed)
     for second in beside:
         say_to(turn, second, partial(words.second_told, person.first_name, coach.first_name))
@@ -205,10 +205,7 @@ def _close_alert(
     row.acknowledged_at = turn.now
     turn.session.add(row)
     agenda.cancel(turn.session, subject=subject_of(row))
-    record(
-        turn, row.athlete_id, Change.ALERT_CLOSED, by=by, alert=row.id,
-        flag=row.flag, level=row.level, day=row.date.isoformat(),
-    )  # fmt: skip
+    record(turn, row.athlete_id, Change.ALERT_CLOSED(**step_of(row)), by=by)
     for reader in readers:
         settle_message(turn, row, reader, settled=partial(why, person.first_name))
 
@@ -218,10 +215,9 @@ def _close_proposal(
 ) -> None:
     row.status = DecisionStatus.CLOSED
     turn.session.add(row)
-    record(
-        turn, id_of(person), Change.PROPOSAL_CLOSED, by=by,
-        decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
-    )  # fmt: skip
+    record(turn, id_of(person), by=by, what=Change.PROPOSAL_CLOSED(
+        decision=id_of(row), day=row.sets_date.isoformat(), carb_g=row.carb_g,
+    ))  # fmt: skip
     signoff.close_proposal(turn, row, lambda _: why(person.first_name))
 
 

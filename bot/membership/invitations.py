@@ -238,7 +238,7 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     ending.let_go(turn, profile, old)
     profile.coach_id = id_of(coach)
     turn.session.add(profile)
-    record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
+    record(turn, profile.person_id, Change.COACH_CHANGED(to=id_of(coach)), by=person.id)
     say_to(turn, person, flow_invitations.coach_changed(_called(coach, person)))
     shared = tell_apart(turn.session, person, id_of(coach))
     if coach.id != person.id:

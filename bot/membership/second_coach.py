@@ -43,7 +43,7 @@ OVER = "second-coach-over"
 def show_second(turn: OnAthlete) -> None:
     """The card's button: who stands beside the coach now, and the way to invite somebody."""
     answer(turn)
-    rows = given_by(turn.session, turn.person)
+    rows = given_by(turn.session, id_of(turn.person))
     number = turn.profile.person_id
     lines = [
         flow_second.running_line(
@@ -118,7 +118,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     until_at = instants.local_instant(until + timedelta(days=1), time(0, 0), detail["zone"])
     if until_at <= turn.now:
         return False
-    for earlier in given_by(turn.session, coach):
+    for earlier in given_by(turn.session, id_of(coach)):
         if earlier.person_id == person.id and earlier.athlete_id == detail["athlete_id"]:
             _close(turn, earlier)
     row = SecondCoach(
@@ -143,10 +143,9 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         lambda: flow_second.joined(person.first_name, flow_second.who(name), row.rights, until),
     )
     for profile in covered(turn.session, row):
-        record(
-            turn, profile.person_id, Change.SECOND_COACH_JOINED, by=coach.id,
+        record(turn, profile.person_id, by=coach.id, what=Change.SECOND_COACH_JOINED(
             name=person.first_name, rights=flow_second.RIGHTS[row.rights], until=until.isoformat(),
-        )  # fmt: skip
+        ))  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
             say_to(
@@ -201,10 +200,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
     coach, person = get_person(turn.session, row.coach_id), get_person(turn.session, row.person_id)
     say_to(turn, person, partial(flow_second.over, coach.first_name), how=SILENTLY)
     for profile in athletes:
-        record(
-            turn, profile.person_id, Change.SECOND_COACH_OVER, by=None,
-            name=person.first_name,
-        )  # fmt: skip
+        record(turn, profile.person_id, Change.SECOND_COACH_OVER(name=person.first_name), by=None)
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
             say_to(

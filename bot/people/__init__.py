@@ -1,8 +1,9 @@
 """Who is who and who may what; what is kept of who did what; telling somebody.
 
-History: `people.record` keeps who did what, as one of the kinds in `changes` with what follows from
-it; at the end of a use case each feature's `after` hooks see it (calendar files).
-`bot/week/snapshots.py` keeps what held before a change, `bot/undo/kinds.py` how it is put back.
+History: `people.record` keeps who did what, as one of the kinds in `changes`: with what is kept with it
+(`details`), its sentence, what follows from it and how it is taken back. At the end of a use case
+each feature's `after` hooks see it (calendar files). `bot/week/snapshots.py` keeps what held before a
+change, `bot/undo/kinds.py` puts it back.
 
 Telling somebody is `say_to(turn, reader, sentence)` (`telling`): it sets the reader's language; for
 anybody but who acts, the sentence is given as a function. In tests every message is held against

@@ -15,7 +15,7 @@ from sqlmodel import Session, SQLModel, col, or_, select
 
 from bot.core.chat.outbox import LAST_MENU, menu_was_read, say, some_wait, were_found_to_wait
 from bot.core.turn import ChatTurn, Context, Kind, Turn
-from bot.people.changes import Change
+from bot.people.changes import Entry
 from bot.people.coach_settings import roster_stale
 from bot.store.base import id_of
 from bot.store.remembering import remember, remembered, remembered_rows
@@ -129,7 +129,7 @@ def has_agreed(session: Session, athlete: Person) -> bool:
     return not questions or questions[-1].answers.get(CONSENT) == "yes"
 
 
-def beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
+def given_by(session: Session, coach_id: int) -> Sequence[SecondCoach]:
     """What this coach has given to others and not ended."""
     return remembered_rows(session, SecondCoach, ("by", coach_id), _BESIDE, coach=coach_id)
 
@@ -292,14 +292,16 @@ def local_date(profile: AthleteProfile, context: Context) -> date:
     return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()
 
 
-def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detail: object) -> None:
+def record(turn: Turn, athlete_id: int, what: Entry, *, by: int | None) -> None:
     """Keep who did what, when and why; whoever has the roster open or a calendar sees it soon."""
-    row = HistoryRow(athlete_id=athlete_id, by_id=by, at=turn.now, what=what.value, detail=detail)
+    row = HistoryRow(
+        athlete_id=athlete_id, by_id=by, at=turn.now, what=what.kind, detail=what.detail
+    )
     turn.session.add(row)
     turn.session.info.setdefault(PENDING_ENTRIES, []).append(row)
     profile = profile_of(turn.session, athlete_id)
     if profile is not None:
-        fellows = {row.person_id for row in beside(turn.session, profile.coach_id)}
+        fellows = {row.person_id for row in given_by(turn.session, profile.coach_id)}
         for coach_id in (profile.coach_id, *sorted(fellows)):
             roster_stale(turn, coach_id)
 
@@ -361,7 +363,7 @@ def second_coaches(
     session: Session, profile: AthleteProfile, *, rights: Rights | None = None
 ) -> list[Person]:
     """Who stands beside the coach of this athlete now, the earliest first."""
-    rows = beside(session, profile.coach_id)
+    rows = given_by(session, profile.coach_id)
     theirs = [row for row in rows if row.athlete_id in (None, profile.person_id)]
     ids = dict.fromkeys(row.person_id for row in theirs if rights in (None, row.rights))
     return [get_person(session, one) for one in ids if one != profile.person_id]
@@ -369,20 +371,12 @@ def second_coaches(
 
 def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
     """The coach and those beside with full rights, as far as they are somebody else."""
-    coach = get_person(session, profile.coach_id)
-    everybody = [coach, *second_coaches(session, profile, rights=Rights.FULL)]
-    return [person for person in everybody if person.id != profile.person_id]
+    return [one for one in approvers(session, profile) if one.id != profile.person_id]
 
 
-def given_to(session: Session, person: Person) -> list[SecondCoach]:
+def given_to(session: Session, person: Person) -> Sequence[SecondCoach]:
     """What this person was given as second coach and still has."""
-    found = remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
-    return list(found)
-
-
-def given_by(session: Session, coach: Person) -> list[SecondCoach]:
-    """What this coach has given to others and not ended."""
-    return list(beside(session, id_of(coach)))
+    return remembered_rows(session, SecondCoach, ("to", person.id), _GIVEN_TO, person=person.id)
 
 
 def approvers(session: Session, profile: AthleteProfile) -> list[Person]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from bot.people import details as kept
 from bot.words import figures, phases
 from bot.words.common import day_and_year
 from bot.words.languages import mark, tr
@@ -14,22 +15,21 @@ from bot.words.phases import training_words
 from engine.values.case import ForecastUse
 from engine.values.plan import Phase
 
-Detail = Mapping[str, Any]
 LONGEST_QUOTE = 200
 
 
-def day(detail: Detail) -> str:
+def day(detail: kept.Day) -> str:
     return (
         figures.short_day(date.fromisoformat(detail["day"])) if "day" in detail else tr("the day")
     )
 
 
-def event_set(detail: Detail) -> str:
+def event_set(detail: kept.EventSet) -> str:
     """The event, with what it was before where there was one."""
     kind = word(detail["kind"])
-    if not detail.get("was"):
+    if not (was := detail.get("was")):
         return tr("set the event: {kind}, {day}", kind=kind, day=day(detail))
-    earlier_kind, earlier_day = detail["was"]
+    earlier_kind, earlier_day = was
     return tr(
         "set the event: {kind}, {day} (before that {earlier_kind}, {earlier_day})",
         kind=kind, day=day(detail), earlier_kind=word(earlier_kind),
@@ -37,32 +37,22 @@ def event_set(detail: Detail) -> str:
     )  # fmt: skip
 
 
-def _with_reason(said: str, detail: Detail) -> str:
+def _with_reason(said: str, because: str | None) -> str:
     """Followed by the reason that was given, where one was."""
-    if not detail.get("because"):
-        return said
-    return tr("{said}. Why: {because}", said=said, because=detail["because"])
+    return tr("{said}. Why: {because}", said=said, because=because) if because else said
 
 
-def quoted(key: str) -> Callable[[Detail], str]:
-    return lambda detail: _quote(detail.get(key, ""))
-
-
-def named(key: str) -> Callable[[Detail], str]:
-    return lambda detail: word(detail.get(key, ""))
-
-
-def _quote(text: object) -> str:
-    said = " ".join(str(text).split())
+def quote(text: str) -> str:
+    said = " ".join(text.split())
     return f'"{said[: LONGEST_QUOTE - 1]}…"' if len(said) > LONGEST_QUOTE else f'"{said}"'
 
 
-def _grams(detail: Detail, key: str = "carb_g") -> str:
-    return figures.grams(detail[key]) if detail.get(key) is not None else tr("no value")
+def _grams(carb_g: float | None) -> str:
+    return figures.grams(carb_g) if carb_g is not None else tr("no value")
 
 
-def _for_day(detail: Detail) -> dict[str, str]:
-    return {"figure": _grams(detail), "day": day(detail)}
+def _for_day(detail: kept.Figure) -> dict[str, str]:
+    return {"figure": _grams(detail.get("carb_g")), "day": day(detail)}
 
 
 def _value(key: str, value: object, volume_unit: str) -> str:
@@ -82,7 +72,7 @@ def _from_to(what: str, old: str, new: str) -> str:
     return tr("{what} {old} to {new}", what=what, old=old, new=new)
 
 
-def plan_set(detail: Detail) -> str:
+def plan_set(detail: kept.PlanSet) -> str:
     changed = [
         f"{figures.days_out(day['days_out'])}: {_fields(day['fields'], detail['_volume_unit'])}"
         for day in detail.get("changed", [])
@@ -103,7 +93,7 @@ def _field(key: str) -> str:
     return tr(FIELD_WORDS[key]) if key in FIELD_WORDS else key.replace("_", " ")
 
 
-def limits_set(detail: Detail) -> str:
+def limits_set(detail: kept.LimitsSet) -> str:
     volume_unit = detail["_volume_unit"]
     changed = [
         _from_to(
@@ -123,15 +113,14 @@ DECIDED = {
 }
 
 
-def decided(detail: Detail) -> str:
+def decided(detail: kept.Decided) -> str:
     if detail["outcome"] == "escalated":
         return tr("stopped by a warning, nothing adjusted for {day}", day=day(detail))
     outcome = "proposed" if detail.get("status") == "waiting" else detail["outcome"]
     return tr(
         DECIDED[outcome],
-        figure=_grams(detail),
-        day=day(detail),
-        planned=_grams(detail, "planned_carb_g"),
+        **_for_day(detail),
+        planned=_grams(detail.get("planned_carb_g")),
         rule=rule_name(detail["rule"]),
     )
 
@@ -143,9 +132,9 @@ SIGNED = {
 }
 
 
-def signed(detail: Detail) -> str:
+def signed(detail: kept.SignedOff) -> str:
     message = SIGNED[detail["status"]]
-    return _with_reason(tr(message, figure=_grams(detail), day=day(detail)), detail)
+    return _with_reason(tr(message, **_for_day(detail)), detail.get("because"))
 
 
 #: Readings, and what a doubtful word was asked about, kept beside complaints.
@@ -157,34 +146,35 @@ READINGS = {
 }
 
 
-def symptom(d: Detail) -> str:
-    told, _, value = str(d["told"]).partition(":")
+def symptom(d: kept.Symptom) -> str:
+    told, _, value = d["told"].partition(":")
     if told in READINGS:
         return tr(READINGS[told], value=symptom_name(value))
     what = tr("reported: {symptom}", symptom=symptom_name(told))
-    return f"{what}: {_quote(d['words'])}" if d.get("words") else what
+    return f"{what}: {quote(d['words'])}" if d.get("words") else what
 
 
-def to_coach(detail: Detail) -> str:
-    said = _quote(detail.get("text", ""))
+def to_coach(detail: kept.TextTo) -> str:
+    said = quote(detail.get("text", ""))
     if detail.get("to"):
         return tr("wrote to {names} {words}", names=", ".join(detail["to"]), words=said)
     return tr("wrote to the coach {words}", words=said)
 
 
-def by_hand(detail: Detail) -> str:
-    said = tr("set {day} by hand to {figure}", day=day(detail), figure=_grams(detail))
-    return _with_reason(said, detail)
+def by_hand(detail: kept.SetByHand) -> str:
+    figure = _grams(detail.get("carb_g"))
+    said = tr("set {day} by hand to {figure}", day=day(detail), figure=figure)
+    return _with_reason(said, detail.get("because"))
 
 
-def held(detail: Detail) -> str:
+def held(detail: kept.Held) -> str:
     said = tr(
         "set a hold from {first} to {last}: {figure}",
         first=day(detail),
         last=figures.short_day(date.fromisoformat(detail["last"])),
-        figure=_grams(detail),
+        figure=_grams(detail.get("carb_g")),
     )
-    return _with_reason(said, detail)
+    return _with_reason(said, detail.get("because"))
 
 
 #: By the rule of the last choice before the stage.
@@ -198,10 +188,10 @@ LOOK_RULES = {
 }
 
 
-def alert(message: str) -> Callable[[Detail], str]:
+def alert(message: str) -> Callable[[kept.Alert], str]:
     """A step of an alert's life; `message` may name its level, its flag and what else is kept."""
 
-    def told(detail: Detail) -> str:
+    def told(detail: kept.Alert) -> str:
         named = {"level": word(detail.get("level", "alert")), "flag": flag_name(detail["flag"])}
         more = {key: value for key, value in detail.items() if key in ("times", "contact", "why")}
         return tr(message, **named, **more, now=word(detail.get("now", "")))
@@ -209,21 +199,21 @@ def alert(message: str) -> Callable[[Detail], str]:
     return told
 
 
-def coach_look(detail: Detail) -> str:
+def coach_look(detail: kept.Look) -> str:
     return tr(
         "saw on {day}: {look}", day=day(detail), look=seen(detail["look"], detail.get("sharpness"))
     )
 
 
-def proposal_closed(detail: Detail) -> str:
+def proposal_closed(detail: kept.Figure) -> str:
     return tr(
         "left before {grams} for {day} was approved, so it was not taken",
-        grams=_grams(detail),
+        grams=_grams(detail.get("carb_g")),
         day=day(detail),
     )
 
 
-def second_coach_joined(detail: Detail) -> str:
+def second_coach_joined(detail: kept.SecondCoach) -> str:
     return tr(
         "{name} joined as second coach ({rights})",
         name=detail["name"],
@@ -231,13 +221,13 @@ def second_coach_joined(detail: Detail) -> str:
     )
 
 
-def event_removed(detail: Detail) -> str:
+def event_removed(detail: kept.EventRemoved) -> str:
     return tr(
         "took the {kind} of {day} out of the season", kind=word(detail["kind"]), day=day(detail)
     )
 
 
-def sign_off_lapsed(detail: Detail) -> str:
+def sign_off_lapsed(detail: kept.Lapsed) -> str:
     return (
         tr("no answer in time, the small step stands: {figure} for {day}", **_for_day(detail))
         if detail.get("small")
@@ -245,11 +235,11 @@ def sign_off_lapsed(detail: Detail) -> str:
     )
 
 
-def frozen(detail: Detail) -> str:
-    return _with_reason(tr("froze the adjusting"), detail)
+def frozen(detail: kept.Frozen) -> str:
+    return _with_reason(tr("froze the adjusting"), detail.get("because"))
 
 
-def always_tomorrow(detail: Detail) -> str:
+def always_tomorrow(detail: kept.OnOff) -> str:
     return (
         tr("check-ins now set the next day's carbs")
         if detail.get("on")
@@ -257,11 +247,11 @@ def always_tomorrow(detail: Detail) -> str:
     )
 
 
-def checked_in(detail: Detail) -> str:
+def checked_in(detail: kept.CheckIn) -> str:
     return tr("checked in") if detail["revision"] == 1 else tr("changed the check-in")
 
 
-def look_check(detail: Detail) -> str:
+def look_check(detail: kept.LookCheck) -> str:
     return tr(
         "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
         "Rule: {rule}",
@@ -272,11 +262,11 @@ def look_check(detail: Detail) -> str:
     )
 
 
-def top_up(detail: Detail) -> str:
+def top_up(detail: kept.TopUp) -> str:
     return tr("approved {figure} of extra carbs", figure=figures.grams(detail["grams"]))
 
 
-def look(detail: Detail) -> str:
+def look(detail: kept.EventLook) -> str:
     return (
         tr("gave no verdict on the look")
         if detail["look"] == "-"
@@ -291,14 +281,14 @@ FORECAST = {
 }
 
 
-def forecast(detail: Detail) -> str:
+def forecast(detail: kept.Forecast) -> str:
     """Older entries know only on and off."""
     if "use" in detail:
         return tr(FORECAST[ForecastUse(detail["use"])])
     return tr("switched the forecast on") if detail.get("on") else tr("switched the forecast off")
 
 
-def load_suggested(detail: Detail) -> str:
+def load_suggested(detail: kept.Load) -> str:
     if detail["g_per_kg"] == detail["was_g_per_kg"]:
         return tr(
             "suggested the same load for next time, {now} g/kg",
@@ -310,12 +300,12 @@ def load_suggested(detail: Detail) -> str:
     )  # fmt: skip
 
 
-def load_taken_over(detail: Detail) -> str:
+def load_taken_over(detail: kept.Load) -> str:
     return tr(
         "used the suggested load: {now} g/kg, before {was}",
         now=figures.number(detail["g_per_kg"], 1), was=figures.number(detail["was_g_per_kg"], 1),
     )  # fmt: skip
 
 
-def days(detail: Detail) -> str:
+def days(detail: kept.Weeks) -> str:
     return ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])

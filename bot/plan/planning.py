@@ -186,15 +186,11 @@ def set_plan(prep: Prep, version: Version) -> bool:
     )
     turn.session.add(row)
     turn.session.flush()
-    record(
-        turn, profile.person_id, Change.PLAN_SET, by=coach.id, plan=row.id, shape=version.shape,
-        how=version.how,
-        before={
-            "plan": earlier.id if earlier is not None else None,
-            **take_snapshot(turn, profile),
-        },
+    record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
+        plan=id_of(row), shape=version.shape, how=version.how,
+        before={"plan": earlier.id if earlier is not None else None, **take_snapshot(turn, profile)},
         changed=days_changed(earlier.days if earlier is not None else [], row.days),
-    )  # fmt: skip
+    ))  # fmt: skip
     return True
 
 

@@ -49,7 +49,7 @@ def came_back(turn: Turn, person: Person) -> None:
     profile = profile_of(turn.session, person.id)
     if profile is not None and profile.status != AthleteStatus.DECLINED:
         _morning_missed(turn, person, profile)
-        record(turn, profile.person_id, Change.REACHABLE_AGAIN, by=None)
+        record(turn, profile.person_id, Change.REACHABLE_AGAIN(), by=None)
         alerts.note(turn, profile, lambda: words.athlete_back(person.first_name))
     backed = select(Person).where(Person.second_contact_id == person.id).order_by(col(Person.id))
     told: list[tuple[Person, Callable[[str], str]]] = []
@@ -125,7 +125,7 @@ def became_unreachable(turn: Turn, person: Person) -> None:
     turn.session.add(person)
     profile = profile_of(turn.session, person.id)
     if profile is not None and profile.status != AthleteStatus.DECLINED:
-        record(turn, profile.person_id, Change.UNREACHABLE, by=None)
+        record(turn, profile.person_id, Change.UNREACHABLE(), by=None)
         for coach in others_coaching(turn.session, profile):
             quiet = quiet_now(turn, coach)
             say_to(

@@ -241,10 +241,8 @@ def _conclude(turn: Turn, profile: AthleteProfile, row: ReadinessRow) -> None:
     event = current_event(turn.session, profile.person_id)
     row.outcome, row.reasons = found.outcome, _kept(found)
     turn.session.add(row)
-    record(
-        turn, profile.person_id, Change.READINESS, by=row.by_id, readiness=row.id,
-        outcome=row.outcome,
-    )  # fmt: skip
+    entry = Change.READINESS(readiness=id_of(row), outcome=row.outcome)
+    record(turn, profile.person_id, entry, by=row.by_id)
     coach = get_person(turn.session, profile.coach_id)
     person, self_coached = get_person(turn.session, profile.person_id), is_own_coach(profile)
     to_draft = event is not None and plan_row(turn.session, event) is None
@@ -279,10 +277,8 @@ def went_on(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     row.went_on = question.answers["reason"]
     turn.session.add(row)
-    record(
-        turn, row.athlete_id, Change.WENT_ON_AGAINST_READINESS, by=coach.id,
-        readiness=row.id, outcome=row.outcome,
-    )  # fmt: skip
+    entry = Change.WENT_ON_AGAINST_READINESS(readiness=id_of(row), outcome=row.outcome)
+    record(turn, row.athlete_id, entry, by=coach.id)
     say_to(turn, coach, words.reason_kept(row.went_on))
 
 

@@ -137,7 +137,7 @@ def freeze(turn: OnAthlete) -> None:
     if turn.profile.frozen_at is None:
         turn.profile.frozen_at, turn.profile.frozen_because = turn.now, FROZEN_BY_HAND
         turn.session.add(turn.profile)
-        record(turn, turn.profile.person_id, Change.FROZEN, by=turn.person.id)
+        record(turn, turn.profile.person_id, Change.FROZEN(), by=turn.person.id)
         if not self_coached:
             say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
     answer(turn)
@@ -196,7 +196,7 @@ def lift(turn: OnAthlete) -> None:
         return
     turn.profile.frozen_at, turn.profile.frozen_because = None, ""
     turn.session.add(turn.profile)
-    record(turn, turn.profile.person_id, Change.FREEZE_LIFTED, by=turn.person.id)
+    record(turn, turn.profile.person_id, Change.FREEZE_LIFTED(), by=turn.person.id)
     rewrite(turn, words_after.lifted(athlete.first_name, self_coached=self_coached))
     if not self_coached and not _has_target_today(turn, turn.profile):
         say_to(turn, athlete, lambda: words_after.athlete_told_lifted(turn.person.first_name))
@@ -227,10 +227,8 @@ def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:
     turn.session.add(row)
     _with_it(turn.session, row)
     agenda.cancel(turn.session, subject=subject_of(row))
-    record(
-        turn, row.athlete_id, Change.ALERT_ACKNOWLEDGED, by=person.id,
-        alert=row.id, flag=row.flag, level=row.level,
-    )  # fmt: skip
+    entry = Change.ALERT_ACKNOWLEDGED(alert=id_of(row), flag=row.flag, level=row.level)
+    record(turn, row.athlete_id, entry, by=person.id)
     answer(turn, words_after.acknowledged_tap())
     buttons = _after(turn.session, person, row)
     latest = latest_message(turn.session, row, person)

@@ -119,10 +119,8 @@ def keep(turn: Turn, profile: AthleteProfile, told: str, their_words: str) -> bo
     ).first()
     if known is not None and (not their_words or their_words in known.words):
         return False
-    record(
-        turn, profile.person_id, Change.SYMPTOM, by=profile.person_id, told=told,
-        words=their_words,
-    )  # fmt: skip
+    entry = Change.SYMPTOM(told=told, words=their_words)
+    record(turn, profile.person_id, entry, by=profile.person_id)
     if known is not None:
         known.words = their_words
         turn.session.add(known)

@@ -57,13 +57,11 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
     _habits(turn, coach, profile, seen)
     said = _tell_athlete(turn, coach, profile, event, seen)
     if seen.event is None or seen.moves:
-        record(
-            turn, profile.person_id, Change.EVENT_SET, by=coach.id,
-            event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
-            how=BY_SETUP, said=said,
-            before=_before(seen, counted) | before,
+        record(turn, profile.person_id, by=coach.id, what=Change.EVENT_SET(
+            event=id_of(event), kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+            how=BY_SETUP, said=said, before=_before(seen, counted) | before,
             was=[seen.event.kind, seen.event.day.isoformat()] if seen.event is not None else None,
-        )  # fmt: skip
+        ))  # fmt: skip
     season.choose_active(turn, profile)
     _follow(turn, profile, event, seen)
     return event
@@ -102,11 +100,10 @@ def _habits(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) 
     profile.prompt_time = seen.asked_at or profile.prompt_time
     if seen.always_tomorrow is not None:
         profile.always_tomorrow = seen.always_tomorrow
-        record(
-            turn, profile.person_id, Change.ALWAYS_TOMORROW, by=coach.id, on=seen.always_tomorrow
-        )
+        entry = Change.ALWAYS_TOMORROW(on=seen.always_tomorrow)
+        record(turn, profile.person_id, entry, by=coach.id)
     if seen.asked_at is not None:
-        record(turn, profile.person_id, Change.SETTINGS, by=coach.id, flow="set-prompt_time")
+        record(turn, profile.person_id, Change.SETTINGS(flow="set-prompt_time"), by=coach.id)
     turn.session.add(profile)
     turn.session.flush()
 
@@ -129,7 +126,7 @@ def _follow(turn: Turn, profile: AthleteProfile, event: EventRow, seen: Foreseen
 
 def _tell_athlete(
     turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, seen: Foreseen
-) -> list[int | None]:
+) -> list[int]:
     """One message for all of it; the outbox row, so that it can be corrected if it is taken back."""
     if coach.id == profile.person_id:
         return []

@@ -10,7 +10,7 @@ from bot.core.chat.cards import PLAN_SHEET, PlanInFormat
 from bot.core.chat.outbox import Button, send_document
 from bot.core.turn import Document, OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.changes import Change
+from bot.people.changes import BY_SHEET, Change
 from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import answer, say_to
 from bot.plan.numbers import first_things_first
@@ -243,22 +243,19 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
         )  # fmt: skip
         turn.session.add(row)
         turn.session.flush()
-        record(
-            turn, profile.person_id, Change.PLAN_SET, by=coach.id,
-            plan=row.id, shape=row.shape, how="sheet",
-            before={"plan": base.plan_row.id, **before},
+        record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
+            plan=id_of(row), shape=row.shape, how=BY_SHEET, before={"plan": base.plan_row.id, **before},
             changed=changes.days_changed(base.plan_row.days, row.days),
-        )  # fmt: skip
+        ))  # fmt: skip
     if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
         kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=id_of(coach), set_at=turn.now)
         turn.session.add(kept)
         turn.session.flush()
-        record(
-            turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
-            limits=kept.id, bounds=bounds, how="sheet",
+        record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
+            limits=id_of(kept), bounds=bounds, how=BY_SHEET,
             before={"limits": base.limits_id, **before},
             changed=changes.differences(base.limits_row.bounds, bounds),
-        )  # fmt: skip
+        ))  # fmt: skip
 
 
 def _base_of(session: Session, profile: AthleteProfile, plan_id: int) -> Base | None:

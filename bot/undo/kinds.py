@@ -1,6 +1,6 @@
 """How each change is put back: what it has to find still there, and what it restores.
 
-One of figures, by `KINDS`; one of the times of the day of the event (moved, called off, laid out anew).
+One of figures, by `WAYS`; one of the times of the day of the event (moved, called off, laid out anew).
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from bot.event import moving as event_moving
 from bot.event.stage import day as stage_day
 from bot.event.stage import views as stage_views
 from bot.event.stage import words
-from bot.people.changes import Change
+from bot.people.changes import KINDS, Back, Change
 from bot.people.people import get_person, local_date, record
 from bot.store.base import id_of
 from bot.store.tables.event import StageRow
@@ -36,7 +36,7 @@ SIGNED = (DecisionStatus.APPROVED, DecisionStatus.OTHER_FIGURE, DecisionStatus.P
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class Way:
     """`may`: whether it still can be; `put_back`: what it restores beside days and hold, if it does."""
 
     may: Callable[[OnAthlete, HistoryRow], bool]
@@ -45,17 +45,18 @@ class Kind:
 
 def may_be_taken_back(turn: OnAthlete, row: HistoryRow) -> bool:
     """Whether what held before this change is known and can hold again."""
-    before = row.detail.get("before")
-    if Change(row.what) not in KINDS or not isinstance(before, dict) or "hold" not in before:
+    before, back = row.detail.get("before"), KINDS[row.what].back
+    if back not in WAYS or not isinstance(before, dict) or "hold" not in before:
         return False
-    return KINDS[Change(row.what)].may(turn, row)
+    return WAYS[back].may(turn, row)
 
 
 def put_back(turn: OnAthlete, row: HistoryRow) -> None:
     """What held before this change holds again, figures and hold included."""
-    kind, profile = KINDS[Change(row.what)], turn.profile
-    if kind.put_back is not None:
-        kind.put_back(turn, row)
+    back, profile = KINDS[row.what].back, turn.profile
+    assert back is not None
+    if (restore := WAYS[back].put_back) is not None:
+        restore(turn, row)
     restore_hold(turn, profile, row.detail["before"]["hold"])
     days = row.detail["before"]["days"]
     restore_days(turn, profile, days, local_date(profile, turn.context))
@@ -93,7 +94,7 @@ def _version_again(turn: OnAthlete, row: HistoryRow) -> None:
 
 
 def _still_signed(turn: OnAthlete, row: HistoryRow) -> bool:
-    decision = turn.session.get(DecisionRow, row.detail["decision"])
+    decision = turn.session.get(DecisionRow, Change.SIGNED_OFF.of(row)["decision"])
     if decision is None:
         return False
     # A warning since then may have replaced the decision; what was approved is eaten all the same.
@@ -105,33 +106,29 @@ def _still_signed(turn: OnAthlete, row: HistoryRow) -> bool:
 
 def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
     """The word is withdrawn; the morning's proposal is to be made anew."""
-    decision = turn.session.get_one(DecisionRow, row.detail["decision"])
+    decision = turn.session.get_one(DecisionRow, Change.SIGNED_OFF.of(row)["decision"])
     close_proposal(turn, decision, lambda _: signoff_words.taken_back(turn.person.first_name))
     decision.status = DecisionStatus.REPLACED
     turn.session.add(decision)
     turn.session.flush()
 
 
-KINDS: Mapping[Change, Kind] = {
-    Change.PLAN_SET: Kind(_version_is_there, _version_again),
-    Change.LIMITS_SET: Kind(_version_is_there, _version_again),
-    Change.EVENT_ASKS: Kind(asks.can_go_back, asks.go_back),
-    Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
-    Change.SIGNED_OFF: Kind(_still_signed, _unsign),
-    Change.DAY_SET_BY_HAND: Kind(_days_left),
-    Change.HELD: Kind(_days_left),
-    Change.HOLD_ENDED: Kind(_days_left),
+WAYS: Mapping[Back | None, Way] = {
+    Back.DAYS: Way(_days_left),
+    Back.VERSION: Way(_version_is_there, _version_again),
+    Back.ASKS: Way(asks.can_go_back, asks.go_back),
+    Back.EVENT: Way(event_moving.can_go_back, event_moving.go_back),
+    Back.SIGNATURE: Way(_still_signed, _unsign),
 }
-
-
-CHANGES = (Change.DAY_LAID_OUT, Change.DAY_MOVED, Change.STAGE_CALLED_OFF)
+SETS_FIGURES = tuple(kind for kind in KINDS.values() if kind.back in {*WAYS, Back.NEVER})
+SETS_TIMES = tuple(kind for kind in KINDS.values() if kind.back is Back.TIMES)
 
 
 def last_change(turn: Turn, profile: AthleteProfile) -> HistoryRow | None:
     """The last one of the times of the current event, where it still can be taken back."""
     query = select(HistoryRow).where(
         HistoryRow.athlete_id == profile.person_id,
-        col(HistoryRow.what).in_((*CHANGES, Change.TIMES_TAKEN_BACK)),
+        col(HistoryRow.what).in_((*SETS_TIMES, Change.TIMES_TAKEN_BACK)),
     )
     row = turn.session.exec(query.order_by(col(HistoryRow.id).desc())).first()
     event = current_event(turn.session, profile.person_id)
@@ -139,7 +136,7 @@ def last_change(turn: Turn, profile: AthleteProfile) -> HistoryRow | None:
     if row is None or kept is None or row.detail.get("stage_day") != kept.id:
         return None
     before = row.detail.get("before")
-    if row.what not in CHANGES or before is None or not before["facts"]:
+    if row.what not in SETS_TIMES or before is None or not before["facts"]:
         return None
     last = max(datetime.fromisoformat(stage) for stage in before["facts"]["stages"])
     return row if last > turn.now else None
@@ -162,10 +159,9 @@ def take_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) 
             message.status = "dropped"
             turn.session.add(message)
     stage_day.restore(turn, profile, event, kept, row.detail["before"])
-    record(
-        turn, profile.person_id, Change.TIMES_TAKEN_BACK, by=by.id, of=row.id,
-        sentence=in_words(row, profile), stage_day=kept.id,
-    )  # fmt: skip
+    record(turn, profile.person_id, by=by.id, what=Change.TIMES_TAKEN_BACK(
+        of=id_of(row), sentence=in_words(row, profile), stage_day=id_of(kept),
+    ))  # fmt: skip
     if arrived:
         for reader in stage_views.readers(turn.session, profile):
             lead = partial(words.times_taken_back, by.first_name, own=reader.id == by.id)

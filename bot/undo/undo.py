@@ -15,7 +15,7 @@ from bot.coach.history import in_words, when, who
 from bot.core.chat.outbox import ARRIVED, Button, Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
-from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
+from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change
 from bot.people.people import local_date, record
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
@@ -25,12 +25,11 @@ from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.undo import kinds as stage_back
 from bot.undo import words
 from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
-from bot.undo.kinds import may_be_taken_back, put_back
+from bot.undo.kinds import SETS_FIGURES, may_be_taken_back, put_back
 from bot.week.load import checkin_row, current_week
 from bot.words.common import cancel_button, cancelled, take_back_button
 from engine.decision.decide import Outcome
 
-SETS_FIGURES = following(Follows.FIGURES)
 LOOKED_THROUGH = 20  # entries, the latest first: more mornings than a week can be stopped
 
 
@@ -77,11 +76,10 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
     sentence = _sentence(turn.session, turn.profile, row)
     for one in _together(turn.session, row):
         put_back(turn, one)
-    record(
-        turn, turn.profile.person_id, Change.TAKEN_BACK, by=turn.person.id, of=row.id,
-        sentence=sentence,
+    record(turn, turn.profile.person_id, by=turn.person.id, what=Change.TAKEN_BACK(
+        of=id_of(row), sentence=sentence,
         day=row.detail.get("day", local_date(turn.profile, turn.context).isoformat()),
-    )  # fmt: skip
+    ))  # fmt: skip
     rewrite(turn, words.undone(told=told, self_coached=self_coached))
     if row.what == Change.EVENT_SET:
         told = figures_told  # the event's own words have gone out
@@ -211,7 +209,7 @@ def _checkin(
 ) -> CheckInRow | None:
     """The morning that is decided anew: the one whose proposal was signed, else today's."""
     if row.what == Change.SIGNED_OFF:
-        decision = session.get_one(DecisionRow, row.detail["decision"])
+        decision = session.get_one(DecisionRow, Change.SIGNED_OFF.of(row)["decision"])
         return session.get(CheckInRow, decision.checkin_id)
     return checkin_row(session, profile.person_id, today)
 
@@ -220,7 +218,7 @@ def _answer_by(session: Session, row: HistoryRow) -> datetime | None:
     """The deadline that a proposal had, on which a word is taken back."""
     if row.what != Change.SIGNED_OFF:
         return None
-    return session.get_one(DecisionRow, row.detail["decision"]).sign_off_due_at
+    return session.get_one(DecisionRow, Change.SIGNED_OFF.of(row)["decision"]).sign_off_due_at
 
 
 def _drop_what_was_read(session: Session, profile: AthleteProfile) -> None:

@@ -31,14 +31,14 @@ def given_way(session: Session, athletes: Collection[int]) -> set[int]:
     moves: dict[int, tuple[int, int | None]] = {}
     for row in session.exec(query):
         if row.what == Change.EVENT_SET:
-            event = int(row.detail["event"])
-            earlier = (row.detail.get("before") or {}).get("event")
+            detail = Change.EVENT_SET.of(row)
+            event, earlier = detail["event"], (detail.get("before") or {}).get("event")
             moves[id_of(row)] = event, earlier
             gone.discard(event)
             if earlier is not None:
-                gone.add(int(earlier))
+                gone.add(earlier)
         elif row.what == Change.EVENT_REMOVED:
-            gone.add(int(row.detail["event"]))
+            gone.add(Change.EVENT_REMOVED.of(row)["event"])
         elif row.detail.get("of") in moves:
             event, earlier = moves[row.detail["of"]]
             gone.add(event)

@@ -38,7 +38,7 @@ ATHLETE = 2
 #: The flows of the questions whether something is wrong.
 ABOUT_SIGNS = ("symptom-check", "something-wrong", "unwell")
 #: The history's row for a complaint in words that had not been kept before.
-TOLD_OF_A_SYMPTOM = Change.SYMPTOM.value
+TOLD_OF_A_SYMPTOM = Change.SYMPTOM
 #: Of what is harmless, so much may be asked about at most: the ears are set to miss nothing.
 ASKED_IN_VAIN = 0.08
 # A message is tried in every so manieth state, each beginning at another one: in a few seconds a run,

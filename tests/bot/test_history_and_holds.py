@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import UTC, date, datetime, timedelta
+from inspect import get_annotations
 
 import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.people.changes import Change, Follows, following
+from bot.people.changes import KINDS, Back, Change
 from bot.people.people import get_profile, profile_of
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow, Person
-from bot.undo.kinds import KINDS
+from bot.undo.kinds import WAYS
 from bot.week.load import current_event, current_plan, current_week, day_set, limits_row
 from engine.values.limits import LIMIT_KEYS
 from tests.support.weeks import Team, arrive, in_peak_week
@@ -123,7 +124,13 @@ def test_a_day_on_which_much_happened_still_fits_a_message(team: Team) -> None:
 
 def test_every_change_of_figures_by_a_person_has_its_way_back() -> None:
     by_itself = {Change.DECIDED, Change.SIGN_OFF_LAPSED, Change.TAKEN_BACK}
-    assert {*KINDS} | by_itself == set(following(Follows.FIGURES))
+    assert by_itself == {kind for kind in KINDS.values() if kind.back is Back.NEVER}
+    assert {*WAYS} == {*Back} - {Back.NEVER, Back.TIMES}
+
+
+def test_an_entry_keeps_what_held_before_just_where_it_can_be_taken_back() -> None:
+    keeps = {kind for kind in KINDS.values() if "before" in get_annotations(kind.detail)}
+    assert keeps == {kind for kind in KINDS.values() if kind.back not in (None, Back.NEVER)}
 
 
 # Taking back

@@ -108,7 +108,7 @@ def test_it_counts_for_the_coachs_other_athletes_and_for_nobody_elses(team: Team
 def test_weeks_with_an_earlier_coach_stay_with_that_coach(team: Team) -> None:
     with transaction(team.world.engine) as session:
         turn = Turn(session, team.world.context)
-        record(turn, 2, Change.COACH_CHANGED, by=2, to=1)
+        record(turn, 2, Change.COACH_CHANGED(to=1), by=2)
         assert not learn(turn, _profile(session))
     assert taught_rows(team) == []
 

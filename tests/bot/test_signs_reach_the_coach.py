@@ -482,7 +482,7 @@ def test_a_caution_that_nobody_acknowledges_sounds_seldomer_once_everybody_was_t
     team.athlete.writes("my vision is blurry today")
     team.world.later(hours=24)
     with team.world.session() as session:
-        query = select(HistoryRow).where(HistoryRow.what == Change.ALERT_REPEATED.value)
+        query = select(HistoryRow).where(HistoryRow.what == Change.ALERT_REPEATED)
         assert 12 <= len(session.exec(query).all()) <= 17
 
 

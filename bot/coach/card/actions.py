@@ -103,10 +103,8 @@ def turn_tomorrow(turn: OnAthlete) -> None:
     """Whether a morning sets the day that begins, or always the day after."""
     turn.profile.always_tomorrow = not turn.profile.always_tomorrow
     turn.session.add(turn.profile)
-    record(
-        turn, turn.profile.person_id, Change.ALWAYS_TOMORROW, by=turn.person.id,
-        on=turn.profile.always_tomorrow,
-    )  # fmt: skip
+    entry = Change.ALWAYS_TOMORROW(on=turn.profile.always_tomorrow)
+    record(turn, turn.profile.person_id, entry, by=turn.person.id)
     said = words.always_tomorrow_changed(always_tomorrow=turn.profile.always_tomorrow)
     answer(turn, said)
     _again(turn, turn.person, turn.profile)
@@ -134,7 +132,7 @@ def doctor_said_yes(turn: OnAthlete) -> None:
         return
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
     turn.session.add(turn.profile)
-    record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED, by=turn.person.id)
+    record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED(), by=turn.person.id)
     self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
     rewrite(turn, words.doctor_noted(athlete.first_name, self_coached=self_coached))
@@ -180,7 +178,7 @@ def choose(turn: OnAthlete, pressed: ChosenUse) -> None:
     answer(turn)
     turn.profile.forecast = use
     turn.session.add(turn.profile)
-    record(turn, turn.profile.person_id, Change.FORECAST, by=turn.person.id, use=use.value)
+    record(turn, turn.profile.person_id, Change.FORECAST(use=use.value), by=turn.person.id)
     rewrite(turn, use_words.chosen(use), _buttons(turn.profile))
 
 

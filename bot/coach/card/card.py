@@ -138,7 +138,7 @@ def contacts_line(session: Session, profile: AthleteProfile) -> str:
     coach = get_person(session, profile.coach_id)
     beside = [
         flow_second.beside(name_of(session, row.person_id), row.rights)
-        for row in given_by(session, coach)
+        for row in given_by(session, id_of(coach))
         if row.athlete_id in (None, profile.person_id)
     ]
     contact = second_contact(session, coach)

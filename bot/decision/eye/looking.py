@@ -82,10 +82,9 @@ def take_back(turn: OnAthlete, pressed: Morning) -> None:
     answer(turn, words.taken_back())
     turn.session.delete(row)
     turn.session.flush()
-    record(
-        turn, turn.profile.person_id, Change.COACH_LOOK_TAKEN_BACK, by=turn.person.id,
+    record(turn, turn.profile.person_id, by=turn.person.id, what=Change.COACH_LOOK_TAKEN_BACK(
         day=day.isoformat(), look=row.look, sharpness=row.sharpness,
-    )  # fmt: skip
+    ))  # fmt: skip
     _again(turn, day)
 
 
@@ -94,10 +93,8 @@ def _keep(turn: OnAthlete, row: CoachLookRow) -> None:
     row.at = turn.now
     turn.session.add(row)
     turn.session.flush()
-    record(
-        turn, row.athlete_id, Change.COACH_LOOK, by=turn.person.id,
-        day=row.date.isoformat(), look=row.look, sharpness=row.sharpness,
-    )  # fmt: skip
+    entry = Change.COACH_LOOK(day=row.date.isoformat(), look=row.look, sharpness=row.sharpness)
+    record(turn, row.athlete_id, entry, by=turn.person.id)
     _again(turn, row.date)
 
 

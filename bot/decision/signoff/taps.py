@@ -32,6 +32,7 @@ from bot.people.people import (
     record,
 )
 from bot.people.telling import answer, say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
@@ -152,11 +153,10 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
         return
     before = take_snapshot(turn, profile)
     set_day(turn, profile.person_id, day, Figure(figure, "coach"))
-    record(
-        turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
+    record(turn, profile.person_id, by=coach.id, what=Change.DAY_SET_BY_HAND(
         day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
         before=before,
-    )  # fmt: skip
+    ))  # fmt: skip
     said = words.day_set(name, day, figure, self_coached=coach.id == profile.person_id)
     say_to(turn, coach, said)
     if _set_by_this_morning(turn, profile) == day:
@@ -200,11 +200,10 @@ def _sign(
     turn.session.add(row)
     stands = Figure(carb_g, "plan" if kept else "coach", row.id)
     set_day(turn, profile.person_id, row.sets_date, stands)
-    record(
-        turn, profile.person_id, Change.SIGNED_OFF, by=coach.id,
-        decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
+    record(turn, profile.person_id, by=coach.id, what=Change.SIGNED_OFF(
+        decision=id_of(row), status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
         proposed_g=row.carb_g, because=because, before=before,
-    )  # fmt: skip
+    ))  # fmt: skip
     close_proposal(turn, row, partial(_what_happened, turn.session, profile, row))
     to_athlete.send_target(turn, profile, row.sets_date, because=status.value)
 
@@ -215,11 +214,10 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     figure, small = default_carb_g(row), is_small_step(row)
     stands = Figure(figure, "decision" if small else "plan", row.id)
     set_day(turn, profile.person_id, row.sets_date, stands)
-    record(
-        turn, profile.person_id, Change.SIGN_OFF_LAPSED, by=None, decision=row.id,
-        day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
+    record(turn, profile.person_id, by=None, what=Change.SIGN_OFF_LAPSED(
+        decision=id_of(row), day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
         small=small,
-    )  # fmt: skip
+    ))  # fmt: skip
     close_proposal(turn, row, partial(_what_happened, turn.session, profile, row))
     name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):

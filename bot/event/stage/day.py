@@ -61,9 +61,8 @@ def lay_out(
     row.set_by, row.set_at = id_of(by), turn.now
     _plan(turn, profile, event, row, day)
     record(
-        turn, profile.person_id, Change.DAY_LAID_OUT, by=by.id, stage_day=row.id,
-        before=before,
-    )  # fmt: skip
+        turn, profile.person_id, Change.DAY_LAID_OUT(stage_day=id_of(row), before=before), by=by.id
+    )
     return row
 
 
@@ -128,10 +127,8 @@ def move(turn: Turn, profile: AthleteProfile, event: EventRow, minutes: int, by:
     before = _before(row)
     day = day_of(row).moved(timedelta(minutes=minutes), turn.now)
     _plan(turn, profile, event, row, day)
-    record(
-        turn, profile.person_id, Change.DAY_MOVED, by=by.id, minutes=minutes,
-        stage_day=row.id, before=before,
-    )  # fmt: skip
+    entry = Change.DAY_MOVED(minutes=minutes, stage_day=id_of(row), before=before)
+    record(turn, profile.person_id, entry, by=by.id)
 
 
 def call_off(turn: Turn, profile: AthleteProfile, row: StageRow, by: Person) -> None:
@@ -140,10 +137,8 @@ def call_off(turn: Turn, profile: AthleteProfile, row: StageRow, by: Person) -> 
     turn.session.add(row)
     cancel_reminders(turn, profile, row)
     drop_look_check(turn, profile)
-    record(
-        turn, profile.person_id, Change.STAGE_CALLED_OFF, by=by.id, stage_day=row.id,
-        before=before,
-    )  # fmt: skip
+    entry = Change.STAGE_CALLED_OFF(stage_day=id_of(row), before=before)
+    record(turn, profile.person_id, entry, by=by.id)
 
 
 def restore(

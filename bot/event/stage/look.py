@@ -50,10 +50,9 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
         if waits
         else words.look_result(choice.rule, choice.grams)
     )
-    record(
-        turn, profile.person_id, Change.LOOK_CHECK, by=person.id, fullness=full,
-        sharpness=sharp, gut=gut, rule=choice.rule, grams=choice.grams,
-    )  # fmt: skip
+    record(turn, profile.person_id, by=person.id, what=Change.LOOK_CHECK(
+        fullness=full, sharpness=sharp, gut=gut, rule=choice.rule, grams=choice.grams,
+    ))  # fmt: skip
     say_to(turn, person, said)
     if own:
         return
@@ -108,10 +107,8 @@ def top_up(
         return
     question.answers = question.answers | {"_coach_said": choice.grams if wanted else 0}
     turn.session.add(question)
-    record(
-        turn, profile.person_id, Change.TOP_UP, by=coach.id,
-        grams=question.answers["_coach_said"],
-    )  # fmt: skip
+    entry = Change.TOP_UP(grams=question.answers["_coach_said"])
+    record(turn, profile.person_id, entry, by=coach.id)
     answer(turn)
     athlete = get_person(turn.session, profile.person_id)
     rewrite(turn, words.top_up_told(athlete.first_name, question.answers["_coach_said"]))

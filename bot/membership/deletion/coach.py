@@ -9,6 +9,7 @@ everybody who was there for alerts, once more and for the last time, and the ath
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
 
@@ -60,7 +61,7 @@ class Foreseen:
     alerts: list[AlertRow]
     waiting: list[int]  # athletes for whom a change waits for approval
     contact_for: list[Person]
-    stands_in: list[SecondCoach]
+    stands_in: Sequence[SecondCoach]
 
     @property
     def mark(self) -> str:
@@ -156,7 +157,7 @@ def delete_all(turn: ChatTurn, person: Person) -> None:
         profile.person_id for profile in athletes_of(session, person)
     }
     chats = _chats(session, person, athletes)
-    beside = given_by(session, person)
+    beside = given_by(session, id_of(person))
     for profile in foreseen.alone:
         _leave_alone(turn, person, profile)
     for profile, other in foreseen.taken:
@@ -192,7 +193,7 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
 
     for other in told:
         say_to(turn, other, partial(call, other), how=Delivery(urgency=Urgency.URGENT))
-    record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)
+    record(turn, profile.person_id, Change.COACH_ENDED(), by=coach.id)
     close_all(turn, athlete, profile, by=id_of(coach), why=lambda _name: athlete_words.closed())
     part(turn, profile, coach)
 
@@ -233,7 +234,7 @@ def _hand_over(turn: ChatTurn, coach: Person, profile: AthleteProfile, other: Pe
     profile.coach_id = id_of(other)
     turn.session.add(profile)
     turn.session.flush()
-    record(turn, profile.person_id, Change.COACH_CHANGED, by=None, to=other.id)
+    record(turn, profile.person_id, Change.COACH_CHANGED(to=id_of(other)), by=None)
     athlete = get_person(turn.session, profile.person_id)
     say_to(turn, athlete, partial(athlete_words.athlete_taken, coach.first_name, other.first_name))
 
@@ -254,7 +255,7 @@ def _tell_taker(turn: ChatTurn, coach: Person, other: Person, foreseen: Foreseen
 
 
 def _end_what_others_do(
-    turn: ChatTurn, coach: Person, foreseen: Foreseen, beside: list[SecondCoach]
+    turn: ChatTurn, coach: Person, foreseen: Foreseen, beside: Sequence[SecondCoach]
 ) -> None:
     """Whoever stood beside this coach, or was their contact, does no more."""
     takers = {one.id for one in _takers(foreseen)}
@@ -302,7 +303,7 @@ def _delete_rows(session: Session, number: int) -> None:
 
 def _chats(session: Session, person: Person, athletes: set[int]) -> set[int]:
     """Who may have been told of this person by name."""
-    rows = [*given_by(session, person), *given_to(session, person)]
+    rows = [*given_by(session, id_of(person)), *given_to(session, person)]
     people = athletes | {one for row in rows for one in (row.coach_id, row.person_id)}
     people |= {id_of(one) for one in _contact_for(session, person)}
     people |= {person.second_contact_id} if person.second_contact_id is not None else set()

@@ -72,7 +72,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     waits, self_coached = has_to_wait(profile), coach.id == person.id
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     turn.session.add(profile)
-    record(turn, profile.person_id, Change.ONBOARDED, by=person.id, status=profile.status)
+    record(turn, profile.person_id, Change.ONBOARDED(status=profile.status), by=person.id)
     told = words.coach_told_doctor_first if waits else words.coach_told_all_set
     say_to(
         turn,
@@ -142,10 +142,8 @@ def _decline(
     profile.status = AthleteStatus.DECLINED
     turn.session.add(question)
     turn.session.add(profile)
-    record(
-        turn, profile.person_id, Change.DECLINED, by=person.id,
-        because="under age" if minor else "no consent",
-    )  # fmt: skip
+    entry = Change.DECLINED(because="under age" if minor else "no consent")
+    record(turn, profile.person_id, entry, by=person.id)
     self_coached = coach.id == person.id
     say_to(
         turn,
@@ -219,7 +217,7 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
     if not health.floor and not health.doctor_first:
         profile.status = AthleteStatus.ACTIVE
     turn.session.add(profile)
-    record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN, by=person.id)
+    record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN(), by=person.id)
     say_to(turn, person, flow_health.measures_kept())
     coach = get_person(turn.session, profile.coach_id)
     say_to(
@@ -268,7 +266,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     profile.body_fat_percent = fat_of(question.answers)
     profile.baseline = {**profile.baseline, **told}
     turn.session.add(profile)
-    record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN, by=person.id)
+    record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN(), by=person.id)
     say_to(turn, person, words.later_kept())
     if not is_own_coach(profile):
         coach = get_person(turn.session, profile.coach_id)

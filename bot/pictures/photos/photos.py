@@ -92,7 +92,7 @@ def received(turn: ChatTurn, person: Person, profile: AthleteProfile) -> bool:
     )  # fmt: skip
     turn.session.add(row)
     turn.session.flush()
-    order(turn, person, PHOTO, MOST_BYTES, photo=row.id, name=row.name)
+    order(turn, person, PHOTO, MOST_BYTES, photo=id_of(row), name=row.name)
     return True
 
 
@@ -122,7 +122,7 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
     row.kept_at = turn.now
     turn.session.add(row)
     turn.session.flush()
-    record(turn, profile.person_id, Change.PICTURE_KEPT, by=person.id, photo=row.id)
+    record(turn, profile.person_id, Change.PICTURE_KEPT(photo=id_of(row)), by=person.id)
     _show_summary(turn, person, profile, row.date)
     agenda.put(
         turn.session, agenda.Named(Subject.ATHLETE(profile.person_id), row.date, FORWARD),
@@ -253,7 +253,7 @@ def ask_wipe(turn: Act) -> None:
 def wipe(turn: Act) -> None:
     answer(turn)
     photo_rows.delete_all_photos(turn, id_of(turn.person))
-    record(turn, id_of(turn.person), Change.PICTURES_DELETED, by=turn.person.id)
+    record(turn, id_of(turn.person), Change.PICTURES_DELETED(), by=turn.person.id)
     rewrite(turn, words.wiped())
 
 

@@ -11,8 +11,8 @@ from sqlmodel import col, select
 from bot.core.chat.cards import LOOK, AtLook
 from bot.core.chat.outbox import Button, Delivery, Shown, edit
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision import words_forecast as words
-from bot.decision.words_forecast import LOOK_SAID
+from bot.debrief import words
+from bot.debrief.words import LOOK_SAID
 from bot.people.changes import Change
 from bot.people.people import (
     approvers,
@@ -74,7 +74,7 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     answer(turn)
     event.look = None if look == "-" else look
     turn.session.add(event)
-    record(turn, profile.person_id, Change.LOOK, by=turn.person.id, event=event.id, look=look)
+    record(turn, profile.person_id, Change.LOOK(event=id_of(event), look=look), by=turn.person.id)
     name = name_of(turn.session, profile.person_id)
     self_coached = turn.person.id == profile.person_id
     kept = words.own_look_kept(look) if self_coached else words.look_kept(name, look)

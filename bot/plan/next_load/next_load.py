@@ -41,11 +41,10 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
     except ModelMisfit:
         _say_misfit(turn, coach, profile)
         return
-    record(
-        turn, profile.person_id, Change.NEXT_LOAD_SUGGESTED, by=None, event=event.id,
-        look=made.found.look, g_per_kg=made.found.g_per_kg,
+    record(turn, profile.person_id, by=None, what=Change.NEXT_LOAD_SUGGESTED(
+        event=id_of(event), look=made.found.look, g_per_kg=made.found.g_per_kg,
         was_g_per_kg=made.found.before_g_per_kg,
-    )  # fmt: skip
+    ))  # fmt: skip
     number = profile.person_id
     take = Button(flow.take_over_button(), LEARNT(number))
     leave = Button(common.cancel_button(), LEARNT_NO(number))
@@ -81,7 +80,7 @@ def show(turn: OnAthlete) -> None:
 def leave(turn: OnAthlete) -> None:
     """The other button under the offer."""
     answer(turn)
-    record(turn, turn.profile.person_id, Change.NEXT_LOAD_LEFT, by=turn.person.id)
+    record(turn, turn.profile.person_id, Change.NEXT_LOAD_LEFT(), by=turn.person.id)
     rewrite(turn, common.cancelled())
 
 
@@ -92,7 +91,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if profile is None or not answers["use"]:
         say_to(turn, coach, common.cancelled())
         if profile is not None:
-            record(turn, profile.person_id, Change.NEXT_LOAD_LEFT, by=coach.id)
+            record(turn, profile.person_id, Change.NEXT_LOAD_LEFT(), by=coach.id)
         return
     event = event_ahead(turn, profile)
     if (
@@ -105,10 +104,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     prep = Prep(turn, coach, profile, event)
-    record(
-        turn, profile.person_id, Change.NEXT_LOAD_TAKEN_OVER, by=coach.id,
+    record(turn, profile.person_id, by=coach.id, what=Change.NEXT_LOAD_TAKEN_OVER(
         g_per_kg=answers["_g_per_kg"], was_g_per_kg=answers["_was_g_per_kg"],
-    )  # fmt: skip
+    ))  # fmt: skip
     limits, total_g = (
         current_limits(turn.session, event, athlete_of(profile)),
         answers["_load_total_g"],

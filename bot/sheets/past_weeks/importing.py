@@ -163,10 +163,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )
     turn.session.add(kept)
     turn.session.flush()
-    record(
-        turn, profile.person_id, Change.WEEKS_IMPORTED, by=coach.id,
-        of=kept.id, days=days,
-    )  # fmt: skip
+    record(turn, profile.person_id, Change.WEEKS_IMPORTED(of=id_of(kept), days=days), by=coach.id)
     say_to(turn, coach, words.imported(len(weeks)))
 
 
@@ -193,10 +190,8 @@ def back(turn: OnAthlete, pressed: OfImport) -> None:
     _take_out(turn.session, row)
     row.rows, row.taken_back_at = {}, turn.now
     turn.session.add(row)
-    record(
-        turn, turn.profile.person_id, Change.IMPORT_TAKEN_BACK, by=turn.person.id,
-        of=row.id, days=row.days,
-    )  # fmt: skip
+    entry = Change.IMPORT_TAKEN_BACK(of=id_of(row), days=row.days)
+    record(turn, turn.profile.person_id, entry, by=turn.person.id)
     rewrite(turn, words.taken_back(len(row.days)))
 
 
