@@ -215,6 +215,8 @@ class Worker:
     def _handle_one(self, update_id: int, chat_id: int | None) -> bool:
         began = self._clock.monotonic()
         if self._beginnings.are_noted:
+            # What is killed while it loads for seconds was not taken along by any update.
+            self._use_cases.load()
             times = self._beginnings.note(update_id, chat_id)
             if times is None:
                 return False

@@ -28,7 +28,9 @@ from engine.symptoms.names import (
 )
 
 
-@lru_cache(maxsize=16)  # one message is asked about from several sides
+# One message is asked about from several sides, and once more when its turn has come, in a rush long
+# after it came in: others would wait then for what takes milliseconds.
+@lru_cache(maxsize=512)
 def screen(text: str) -> Screening:
     """Read free text for complaints and drugs; never raises, in time linear in the text."""
     # The phrases of both languages are many: they are loaded with the first text, not at the start.

@@ -56,6 +56,7 @@ class Installation:
         engine: Engine,
         incoming: Callable[[ChatTurn], None] = _dies_of_it,
         told: Callable[[Turn, int, str], None] = _apologise,
+        load: Callable[[], None] = lambda: None,
     ) -> None:
         self.engine, self.clock = engine, DrivenClock(START)
         use_cases = UseCases(
@@ -63,6 +64,7 @@ class Installation:
             due=lambda turn, row: None,
             undeliverable=lambda turn, row: None,
             poisoned=told,
+            load=load,
         )
         self._runtime = Runtime(engine, use_cases, self.clock, lambda: Context(self.clock.now()))
 
@@ -118,6 +120,16 @@ def test_what_has_killed_three_processes_is_gone_past_by_the_fourth(any_engine: 
     assert bot.rows()[0].problem == "TookItsProcessAlong"
     assert bot.said(INES) == ["sorry", "and now?"]
     assert bot.said(MARA) == ["61.2"]
+
+
+def test_what_is_killed_while_it_loads_is_nobodys_fault(any_engine: Engine) -> None:
+    def dies() -> None:
+        raise Killed
+
+    bot = Installation(any_engine, load=dies)
+    bot.receives((INES, "61.2"))
+    assert [bot.lives() for _ in range(5)] == [False] * 5
+    assert (bot.statuses(), bot.rows()[0].attempts) == (["new"], 0)
 
 
 def test_what_may_be_urgent_in_it_is_told_as_it_stands(any_engine: Engine) -> None:

@@ -26,6 +26,7 @@ from bot.store.tables.setting import SettingRow
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, EventRow, LimitsRow
 from bot.store.working_out import MOST_BEGINNINGS, AtHand, worked_out
+from bot.telegram.intake import Intake
 from bot.telegram.reading import read
 from bot.telegram.worker import Worker
 from engine.decision import foresight
@@ -33,6 +34,8 @@ from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.food.foods import search
 from engine.food.portions import menu
 from engine.planning import teaching
+from engine.symptoms import screen as screening_of
+from engine.symptoms import screening
 from engine.values.athlete import EventKind
 from tests.bench.crew import NOW, into_inbox, tapped, typed
 from tests.support.many import Alike, many_athletes
@@ -293,6 +296,28 @@ def test_a_menu_is_made_with_nothing_locked(week: Week, monkeypatch: pytest.Monk
     assert times
     with Session(week.engine) as session:
         assert session.exec(select(FoodDayRow)).one().meals
+
+
+def test_what_was_screened_as_it_came_in_is_at_hand_when_its_turn_comes_in_a_rush(
+    week: Week, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    intake = Intake(week.engine, DrivenClock(NOW), USE_CASES.how_urgent)
+    raws = [typed(CHAT, f"{LINE} and walked {n} steps") for n in range(4)]
+    others = [typed(9_000 + n, f"slept {n} minutes") for n in range(300)]
+    really, screened = screening.screen, list[str]()
+
+    def counted(text: str) -> screening.Screening:
+        screened.append(text)
+        return really(text)
+
+    screening_of.cache_clear()
+    monkeypatch.setattr(screening, "screen", counted)
+    intake.store([*raws, *others])
+    worker = week.worker()
+    for raw in raws:
+        assert worker.handle(raw["update_id"], CHAT)
+    assert len(screened) >= 304
+    assert len(set(screened)) == len(screened)
 
 
 def test_what_a_trial_would_teach_is_worked_out_with_nothing_locked(
