@@ -20,7 +20,6 @@ from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
-from bot.decision import words_forecast as look_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.people.changes import Change, Kind
@@ -197,10 +196,7 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
     keys: list[Sequence[Button]] = []
     if event.look is None and is_first_coach(coach, profile):
         keys.append(
-            [
-                Button(look_words.look_button(look), LOOK(id_of(event), look))
-                for look in look_words.LOOKS
-            ]
+            [Button(words.look_button(look), LOOK(id_of(event), look)) for look in words.LOOKS]
         )
     keys.append(
         [

@@ -1,13 +1,12 @@
-"""What coach and athlete read of a week that is over."""
+"""What coach and athlete read of a week that is over, and of the verdict on how its day looked."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
 
-from bot.decision.words_forecast import LOOK_WORDS
 from bot.words import figures
-from bot.words.common import day_and_year, event_name
+from bot.words.common import day_and_year, event_name, kind_word
 from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import seen as look_seen
 from bot.words.names import word
@@ -297,3 +296,75 @@ def coach_told(name: str, said: str) -> str:
 
 
 # In the history
+
+
+def ask_look(name: str, kind: str) -> str:
+    """To the coach, the day after."""
+    return tr(
+        "{name}'s {kind} was yesterday. How did {name} look when it mattered? I use this for "
+        "the next load.",
+        name=name,
+        kind=kind_word(kind),
+    )
+
+
+ASK_OWN_LOOK = {
+    "show": mark(
+        "Your show was yesterday. How did you look on stage? I use this for your next load."
+    ),
+    "shoot": mark("Your shoot was yesterday. How did you look? I use this for your next load."),
+    "trial": mark("Your trial was yesterday. How did you look? I use this for your next load."),
+}
+
+
+def ask_own_look(kind: str) -> str:
+    """The same to somebody who coaches themself."""
+    return tr(ASK_OWN_LOOK[kind])
+
+
+LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spilled over")}
+
+
+#: The same inside a sentence.
+LOOK_WORDS = {"flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over")}
+
+#: How it is said in a sentence of a coach's own.
+LOOK_SAID = {
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled, spilled over, spill over, spilt"),
+}
+own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
+
+
+look_still_asked = SentenceOn(
+    "Is that your verdict on how {name} looked on the day? Tap it, and it counts."
+)
+
+
+def look_button(look: str) -> str:
+    return tr(LOOKS[look])
+
+
+look_left = Sentence("No verdict saved.")
+
+
+def look_kept(name: str, look: str) -> str:
+    return tr(
+        "Saved: {name} was {look} on the day. The next forecast starts from there.",
+        name=name,
+        look=tr(LOOK_WORDS[look]) if look in LOOK_WORDS else look,
+    )
+
+
+OWN_LOOK_KEPT = {
+    "flat": mark("Saved: you were flat on the day. The next forecast starts from there."),
+    "full": mark("Saved: you were full on the day. The next forecast starts from there."),
+    "spilled over": mark(
+        "Saved: you were spilled over on the day. The next forecast starts from there."
+    ),
+}
+
+
+def own_look_kept(look: str) -> str:
+    return tr(OWN_LOOK_KEPT[look])

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.debrief.words import WHY
-from bot.decision.words_forecast import LOOK_WORDS
+from bot.debrief.words import LOOK_WORDS, WHY
 from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed

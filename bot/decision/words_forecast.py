@@ -9,9 +9,9 @@ from collections.abc import Iterable
 from bot.decision.words_target import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
-from bot.words.common import kind_word, noted
+from bot.words.common import noted
 from bot.words.figures import capital
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.kept import InShort
@@ -199,78 +199,6 @@ def foreseen(decision: Decision) -> str:
     if view is None or not view.trusted:
         return ""
     return "\n".join(f"{line}." for line in odds_lines(view))
-
-
-def ask_look(name: str, kind: str) -> str:
-    """To the coach, the day after."""
-    return tr(
-        "{name}'s {kind} was yesterday. How did {name} look when it mattered? I use this for "
-        "the next load.",
-        name=name,
-        kind=kind_word(kind),
-    )
-
-
-ASK_OWN_LOOK = {
-    "show": mark(
-        "Your show was yesterday. How did you look on stage? I use this for your next load."
-    ),
-    "shoot": mark("Your shoot was yesterday. How did you look? I use this for your next load."),
-    "trial": mark("Your trial was yesterday. How did you look? I use this for your next load."),
-}
-
-
-def ask_own_look(kind: str) -> str:
-    """The same to somebody who coaches themself."""
-    return tr(ASK_OWN_LOOK[kind])
-
-
-LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spilled over")}
-
-
-#: The same inside a sentence.
-LOOK_WORDS = {"flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over")}
-
-#: How it is said in a sentence of a coach's own.
-LOOK_SAID = {
-    "flat": mark("flat"),
-    "full": mark("full"),
-    "spilled over": mark("spilled, spilled over, spill over, spilt"),
-}
-own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
-
-
-look_still_asked = SentenceOn(
-    "Is that your verdict on how {name} looked on the day? Tap it, and it counts."
-)
-
-
-def look_button(look: str) -> str:
-    return tr(LOOKS[look])
-
-
-look_left = Sentence("No verdict saved.")
-
-
-def look_kept(name: str, look: str) -> str:
-    return tr(
-        "Saved: {name} was {look} on the day. The next forecast starts from there.",
-        name=name,
-        look=tr(LOOK_WORDS[look]) if look in LOOK_WORDS else look,
-    )
-
-
-OWN_LOOK_KEPT = {
-    "flat": mark("Saved: you were flat on the day. The next forecast starts from there."),
-    "full": mark("Saved: you were full on the day. The next forecast starts from there."),
-    "spilled over": mark(
-        "Saved: you were spilled over on the day. The next forecast starts from there."
-    ),
-}
-
-
-def own_look_kept(look: str) -> str:
-    return tr(OWN_LOOK_KEPT[look])
 
 
 #: What a coach taps.

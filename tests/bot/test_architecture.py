@@ -40,7 +40,7 @@ FEATURES: dict[str, set[str]] = {
         "plan",
         "safety",
     },
-    "debrief": {"alerts", "decision", "safety"},
+    "debrief": {"alerts", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
     "event": {"alerts", "debrief", "decision", "food", "membership", "plan", "readiness"},

@@ -11,8 +11,8 @@ from sqlmodel import col, select
 from bot.core.chat.cards import LOOK, AtLook
 from bot.core.chat.outbox import Button, Delivery, Shown, edit
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision import words_forecast as words
-from bot.decision.words_forecast import LOOK_SAID
+from bot.debrief import words
+from bot.debrief.words import LOOK_SAID
 from bot.people.changes import Change
 from bot.people.people import (
     approvers,
