@@ -52,9 +52,8 @@ def asked(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     )
     turn.session.add(row)
     turn.session.flush()
-    record(
-        turn, profile.person_id, Change.DOUBT(alert=id_of(row), words=words, about=about), by=None
-    )
+    entry = Change.DOUBT(alert=id_of(row), words=words, about=about)
+    record(turn, profile.person_id, entry, by=None)
     for person in () if own else delivery.told_of(turn.session, row):
         say_to(
             turn,

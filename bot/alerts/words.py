@@ -9,7 +9,7 @@ from typing import Any
 from bot.alerts.words_advice import advice, under_a_warning
 from bot.alerts.words_athlete import cause
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, mark, tr, tr_if
 from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -298,19 +298,13 @@ def _caution(name: str, flag: Finding, *, to_thirst: bool = False) -> list[str]:
             tr("What to do now: ask {name} what got in the way, and how they feel.", name=name),
         ]
     if flag in _TOO_MUCH_WATER:
-        told = (
-            tr(
-                "{name} was told to drink only to thirst, not to train, and to see a doctor today. "
-                "{no_raise}",
-                name=name,
-                no_raise=_no_raise(),
-            )
-            if flag is FlagId.LOW_SODIUM
-            else tr(
-                "{name} was told not to drink more to catch up on anything. {no_raise}",
-                name=name,
-                no_raise=_no_raise(),
-            )
+        told = tr_if(
+            flag is FlagId.LOW_SODIUM,
+            "{name} was told to drink only to thirst, not to train, and to see a doctor today. "
+            "{no_raise}",
+            "{name} was told not to drink more to catch up on anything. {no_raise}",
+            name=name,
+            no_raise=_no_raise(),
         )
         return [
             told,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.alerts.words_athlete import if_worse
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, mark, tr, tr_if
 from bot.words.names import symptom_names
 from engine.safety.words import LOW_SODIUM_ADVICE, TOO_FAST_ADVICE
 from engine.symptoms import Symptom
@@ -118,11 +118,7 @@ def told(
     `to_thirst`: there may be too much water in the blood.
     """
     named = symptom_names(symptoms)
-    first = (
-        tr("I've told {coach}: {named}.", coach=coach, named=named)
-        if coach
-        else tr("Saved: {named}.", named=named)
-    )
+    first = tr_if(coach, "I've told {coach}: {named}.", "Saved: {named}.", coach=coach, named=named)
     if warned:
         return " ".join(part for part in (first, under_a_warning(symptoms)) if part)
     what_to_do = advice(symptoms, to_thirst=to_thirst)
@@ -208,17 +204,13 @@ def mood(
     `beside`: complaints of the body that were told with it, each of which gets its advice.
     """
     said = gently(symptoms)
-    rest = (
-        tr(
-            "I've told {coach}, who will talk with you. Your plan stays as it is until then. I don't "
-            "send you today's figures now; if you want them, they are under /today.",
-            coach=coach,
-        )
-        if coach
-        else tr(
-            "Your plan stays as it is until you lift that. I don't send you today's figures now; if "
-            "you want them, they are under /today. Please talk to somebody about it, a doctor best."
-        )
+    rest = tr_if(
+        coach,
+        "I've told {coach}, who will talk with you. Your plan stays as it is until then. I don't "
+        "send you today's figures now; if you want them, they are under /today.",
+        "Your plan stays as it is until you lift that. I don't send you today's figures now; if "
+        "you want them, they are under /today. Please talk to somebody about it, a doctor best.",
+        coach=coach,
     )
     lines = [
         " ".join(part for part in (said, advice(beside, to_thirst=to_thirst)) if part),

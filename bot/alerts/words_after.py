@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from engine.safety import Level
 
 acknowledge_button = Sentence("Acknowledge")
@@ -68,13 +68,11 @@ def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> 
         )
     else:
         then = tr("There is no second contact to tell.")
-    what = (
-        tr(
-            "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
-            "somebody to be with you."
-        )
-        if urgent
-        else tr("If you feel unwell, don't wait: stop, and see a doctor.")
+    what = tr_if(
+        urgent,
+        "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
+        "somebody to be with you.",
+        "If you feel unwell, don't wait: stop, and see a doctor.",
     )
     return f"{why} {then} {what}"
 
@@ -111,12 +109,10 @@ def how_many_open(count: int) -> str:
 
 
 def lift_sure(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Lift the freeze? Do so only once a doctor has said that you may go on. "
-            "Adjusting goes on with your next check-in."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Lift the freeze? Do so only once a doctor has said that you may go on. "
+        "Adjusting goes on with your next check-in.",
         "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
         "after a warning, a doctor has said that they may go on. Adjusting goes on with "
         "the next check-in.",
@@ -144,10 +140,8 @@ def open_line(level: str, what: str) -> str:
 
 
 def lifted(name: str, *, self_coached: bool) -> str:
-    return (
-        tr("The freeze is lifted.")
-        if self_coached
-        else tr("The freeze is lifted, and {name} knows.", name=name)
+    return tr_if(
+        self_coached, "The freeze is lifted.", "The freeze is lifted, and {name} knows.", name=name
     )
 
 
@@ -157,11 +151,9 @@ athlete_told_lifted = SentenceOn(
 
 
 def frozen_by_hand(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
         "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
         name=name,
     )

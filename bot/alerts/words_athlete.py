@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.figures import InChat
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from bot.words.names import symptom_name, symptom_names
 from engine.safety import FlagId, finding
 from engine.safety import words as engine_words
@@ -91,14 +91,12 @@ def despair(coach: str, helpline: str = "", *, self_coached: bool = False) -> st
 
 def crisis_line(helpline: str) -> str:
     """Whom to call, day or night: as whoever runs the bot has put it, or in general."""
-    if helpline:
-        return tr(
-            "Call {helpline}, or somebody you trust, and say it as plainly as you said it here.",
-            helpline=helpline,
-        )
-    return tr(
+    return tr_if(
+        helpline,
+        "Call {helpline}, or somebody you trust, and say it as plainly as you said it here.",
         "Call a crisis line in your country, day or night, or somebody you trust, and say it as "
-        "plainly as you said it here."
+        "plainly as you said it here.",
+        helpline=helpline,
     )
 
 
@@ -143,11 +141,9 @@ def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -
         if self_coached
         else tr("until {coach} has lifted the freeze", coach=coach)
     )
-    if "self-harm" in symptoms:
-        return tr(
-            "Nothing in your plan is adjusted {until}. You need not be alone with it.", until=until
-        )
-    return tr(
+    return tr_if(
+        "self-harm" in symptoms,
+        "Nothing in your plan is adjusted {until}. You need not be alone with it.",
         "The warning still stands ({named}): no training, no cardio, nothing adjusted {until}. If it "
         "is still going on: your local emergency number.",
         named=named,

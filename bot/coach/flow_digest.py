@@ -10,7 +10,7 @@ from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.words import figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 from engine.written.units import parse_clock
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
@@ -60,10 +60,8 @@ def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] 
         if quiet is not None
         else tr("No quiet hours: Info messages come silently at any hour.")
     )
-    clock = (
-        tr("Your time zone: {zone}.", zone=zone)
-        if zone
-        else tr("Your time zone: not known yet, so I use UTC.")
+    clock = tr_if(
+        zone, "Your time zone: {zone}.", "Your time zone: not known yet, so I use UTC.", zone=zone
     )
     return f"{comes}\n{hours}\n{clock}"
 
@@ -117,9 +115,7 @@ def needs_line(name: str, state: str) -> str:
 
 def today_line(name: str, kind: str, *, self_coached: bool) -> str:
     what = tr(KINDS[kind])
-    if self_coached:
-        return tr("- your {kind}", kind=what)
-    return tr("- {name}'s {kind}", name=name, kind=what)
+    return tr_if(self_coached, "- your {kind}", "- {name}'s {kind}", name=name, kind=what)
 
 
 def changed_line(name: str, what: str, why: str, *, self_coached: bool = False) -> str:

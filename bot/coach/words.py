@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
@@ -88,8 +88,7 @@ def card_waiting(carb_g: float, day: date, until: str, *, self_coached: bool) ->
     return tr("Waits for approval until {clock}: {grams} for {day}", **said)
 
 
-def card_frozen(since: str) -> str:
-    return tr("Frozen since {when}", when=since)
+card_frozen = SentenceOn("Frozen since {when}")
 
 
 def card_limit(key: str, value: float, volume_unit: str) -> str:
@@ -165,12 +164,10 @@ def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
 
 
 def doctor_sure(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Has a doctor who knows the plan said that you may do this peak week? I save that "
-            "you said so, and when."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Has a doctor who knows the plan said that you may do this peak week? I save that "
+        "you said so, and when.",
         "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
         "you said so, and when.",
         name=name,

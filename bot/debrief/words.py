@@ -286,9 +286,7 @@ def ask_athlete(said: str, coach: str) -> str:
 
 skipped = Sentence("All right. Eat well.")
 
-
-def thanks(coach: str) -> str:
-    return tr("Thank you. {name} has it. Eat well.", name=coach)
+thanks = SentenceOn("Thank you. {name} has it. Eat well.")
 
 
 def coach_told(name: str, said: str) -> str:

@@ -8,7 +8,7 @@ from bot.debrief.words import LOOK_WORDS, WHY
 from bot.words import figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from engine.planning.behind.debrief import DayBehind
 from engine.planning.behind.hindsight import Foreseen, Helped, Odds
 from engine.planning.behind.learning import Quantity, Taught
@@ -21,10 +21,7 @@ TEN = 10
 button = Sentence("Look closer")
 placing_button = Sentence("Placing")
 
-
-def head(title: str) -> str:
-    return tr("{debrief}: a closer look", debrief=title)
-
+head = SentenceOn("{debrief}: a closer look")
 
 # What it taught
 
@@ -149,12 +146,9 @@ def rules_lines(found: Sequence[Helped]) -> str:
 def _verdict(one: Helped) -> str:
     share = round(TEN * max(one.better, one.worse))
     if one.verdict != "open" and in_ten(one.given) == in_ten(one.without):
-        if one.verdict == "helped":
-            return tr(
-                "It probably helped ({share} in 10), but too little to move these odds.",
-                share=share,
-            )
-        return tr(
+        return tr_if(
+            one.verdict == "helped",
+            "It probably helped ({share} in 10), but too little to move these odds.",
             "It probably made the look worse ({share} in 10), but too little to move these odds.",
             share=share,
         )

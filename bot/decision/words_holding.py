@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if, trn
 
 hold_button = Sentence("Hold")
 end_button = Sentence("End the hold")
@@ -13,13 +13,10 @@ nothing_held = Sentence("There is no hold.")
 
 
 def ask_days(name: str, last: date, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Hold the same carbs for how many days, counting today? The week ends on {last}. "
-            "Tap one or send a number.",
-            last=figures.short_day(last),
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Hold the same carbs for how many days, counting today? The week ends on {last}. "
+        "Tap one or send a number.",
         "Hold {name} at the same carbs for how many days, counting today? The week ends on "
         "{last}. Tap one or send a number.",
         name=name,
@@ -54,13 +51,9 @@ as_now_button = SentenceOn("As now, {stands}", figures.grams)
 
 
 def held(name: str, carb_g: float, last: date, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Hold: you stay at {carb} until {last}.",
-            carb=figures.grams(carb_g),
-            last=figures.short_day(last),
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Hold: you stay at {carb} until {last}.",
         "Hold: {name} stays at {carb} until {last}.",
         name=name,
         carb=figures.grams(carb_g),

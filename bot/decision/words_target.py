@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import figures, phases
 from bot.words.figures import InChat
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from bot.words.names import seen_in
 from bot.words.phases import training_words
 from engine.decision import reason as engine_reason
@@ -61,9 +61,7 @@ def target_lines(
         ),
     ]
     if target.fibre_g is None:
-        lines.append(
-            tr("Salt and fibre as always") if target.sodium_mg is None else tr("Fibre as always")
-        )
+        lines.append(tr_if(target.sodium_mg is None, "Salt and fibre as always", "Fibre as always"))
     elif target.sodium_mg is None:
         lines.append(tr("Salt as always"))
     if resting is not None:
@@ -86,13 +84,9 @@ def target_lines(
 
 
 def _macros(target: DayTarget) -> str:
-    if target.fibre_g is None:
-        return tr(
-            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
-            protein_g=target.protein_g,
-            fat_g=target.fat_g,
-        )
-    return tr(
+    return tr_if(
+        target.fibre_g is None,
+        "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
         "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
         protein_g=target.protein_g,
         fat_g=target.fat_g,
@@ -136,15 +130,10 @@ def waiting_for_coach(
     """
     if small:
         return _small_step_for_now(coach_name, proposed_g, default_carb_g, until)
-    if not coach_name:
-        return tr(
-            "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
-            "waits for your own approval until {until}.",
-            proposed_g=proposed_g,
-            default_carb_g=default_carb_g,
-            until=until,
-        )
-    return tr(
+    return tr_if(
+        not coach_name,
+        "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
+        "waits for your own approval until {until}.",
         "Stay at {default_carb_g:.0f} g for now, as planned. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}.",
         coach_name=coach_name,
@@ -157,15 +146,10 @@ def waiting_for_coach(
 def _small_step_for_now(
     coach_name: str, proposed_g: float, default_carb_g: float, until: str
 ) -> str:
-    if not coach_name:
-        return tr(
-            "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
-            "waits for your own approval until {until}; without it the small step stays.",
-            proposed_g=proposed_g,
-            default_carb_g=default_carb_g,
-            until=until,
-        )
-    return tr(
+    return tr_if(
+        not coach_name,
+        "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
+        "waits for your own approval until {until}; without it the small step stays.",
         "Eat {default_carb_g:.0f} g for now, a small step. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}; without an answer the small step stays.",
         coach_name=coach_name,

@@ -64,9 +64,7 @@ def range_button(look: TargetLook) -> str:
     return tr("Fullness {full}, sharpness {sharp}", **_ranges(look))
 
 
-def saved(line: str) -> str:
-    return tr("Saved. {asks}", asks=line)
-
+saved = SentenceOn("Saved. {asks}")
 
 # The weigh-in
 

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from bot.core.timing.instants import local_instant
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, day_in
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 from engine.planning.travel import JourneyPlan
 from engine.written.units import parse_clock
 
@@ -85,11 +85,9 @@ def _shift(shift_h: float, home: str, away: str) -> str:
 
 
 def _settled(on: date, event_day: date) -> str:
-    if on <= event_day:
-        return tr(
-            "Your body clock should have caught up by about {day}.", day=figures.short_day(on)
-        )
-    return tr(
+    return tr_if(
+        on <= event_day,
+        "Your body clock should have caught up by about {day}.",
         "Your body clock will catch up only by about {day}, which is after the event. Travel "
         "earlier if you can; if not, eat and sleep by the new time from the first hour.",
         day=figures.short_day(on),

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import event_name, kind_word
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 
 season_button = Sentence("Season")
 add_button = Sentence("Add an event")
@@ -45,9 +45,7 @@ replaces_button = SentenceOn("It replaces the {event}")
 
 
 def follows_button(*, first: bool) -> str:
-    if first:
-        return tr("One more: it comes first")
-    return tr("One more: it follows")
+    return tr_if(first, "One more: it comes first", "One more: it follows")
 
 
 def one_more(line: str, ahead_line: str) -> str:
@@ -62,9 +60,7 @@ def athlete_one_more(coach: str, line: str) -> str:
 def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
     if not lines:
         return tr("No event is set.")
-    head = (
-        tr("Your season:") if self_coached else tr("{name}'s season:", name=figures.capital(name))
-    )
+    head = tr_if(self_coached, "Your season:", "{name}'s season:", name=figures.capital(name))
     body = "\n".join(f"{number}. {line}" for number, line in enumerate(lines, start=1))
     return f"{head}\n{body}\n\n" + tr(
         "When one is over, the next takes over by itself. What was answered and looked back on "
@@ -75,9 +71,7 @@ def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
 def entry(event: str, *, planned: bool, has_plan: bool) -> str:
     if planned:
         return tr("{event}: plan and limits are set", event=event)
-    if has_plan:
-        return tr("{event}: plan set, limits missing", event=event)
-    return tr("{event}: no plan yet", event=event)
+    return tr_if(has_plan, "{event}: plan set, limits missing", "{event}: no plan yet", event=event)
 
 
 plan_button = SentenceOn("Plan: {event}")
@@ -142,12 +136,10 @@ def came_along(day: date, zone: str) -> str:
 
 
 def stayed_behind(name: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "I could not move your timetable (it was cancelled, or its classes would be over "
-            "by then), so its reminders stop. You can set the times again."
-        )
-    return tr(
+    return tr_if(
+        own,
+        "I could not move your timetable (it was cancelled, or its classes would be over "
+        "by then), so its reminders stop. You can set the times again.",
         "I could not move {name}'s timetable (it was cancelled, or its classes would be over "
         "by then), so its reminders stop. The times can be set again.",
         name=name,
@@ -155,14 +147,11 @@ def stayed_behind(name: str, *, own: bool) -> str:
 
 
 def journey_gone(name: str, zone: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "Your journey no longer leads to your event (it is now in {zone}, or before you "
-            "arrive). Check-ins stay at the time where you are now. Use /travel to plan the "
-            "journey again.",
-            zone=zone,
-        )
-    return tr(
+    return tr_if(
+        own,
+        "Your journey no longer leads to your event (it is now in {zone}, or before you "
+        "arrive). Check-ins stay at the time where you are now. Use /travel to plan the "
+        "journey again.",
         "{name}'s journey no longer leads to the event (it is now in {zone}, or before the "
         "arrival). I have asked {name} to plan it again.",
         name=name,
@@ -170,8 +159,7 @@ def journey_gone(name: str, zone: str, *, own: bool) -> str:
     )
 
 
-def event_is_back(line: str) -> str:
-    return tr("The event is again: {event}.", event=line)
+event_is_back = SentenceOn("The event is again: {event}.")
 
 
 def athlete_told_event_back(coach: str, line: str) -> str:

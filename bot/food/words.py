@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -115,10 +115,8 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
             energy=figures.plain(round(food.kcal)),
         )
     )
-    source = (
-        tr("From your label.")
-        if from_label
-        else tr("From USDA National Nutrient Database, release 26.")
+    source = tr_if(
+        from_label, "From your label.", "From USDA National Nutrient Database, release 26."
     )
     return "\n".join(lines) + " " + source
 

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -148,13 +148,10 @@ no_load = Sentence("There is no load to shop for yet: event, plan and limits hav
 
 def still_left(left: Aim, *, self_coached: bool) -> str:
     """`own`: somebody without another coach."""
-    if self_coached:
-        return tr(
-            "No meal is left today. Still to eat: {left}. Don't force it: set a later meal under "
-            "Meal times, or leave it.",
-            left=macros(left),
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "No meal is left today. Still to eat: {left}. Don't force it: set a later meal under "
+        "Meal times, or leave it.",
         "No meal is left today. Still to eat: {left}. Don't force it: tell your coach, or set a later "
         "meal under Meal times.",
         left=macros(left),

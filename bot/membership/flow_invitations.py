@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, yes_or_no
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 
 invite_menu = Sentence("Invite an athlete")
 contact_menu = Sentence("Second contact: told when you don't answer an alert")
@@ -61,14 +61,12 @@ def coach_invitation(link: str, code: str, days: int) -> str:
         "An invitation for a coach. It works once, within {number} days.",
         days,
     )
-    how = (
-        tr(
-            "Open this link as the coach: {link}\nor send the bot: /join {code}",
-            link=link,
-            code=code,
-        )
-        if link
-        else tr("As the coach, open the chat with your bot and send: /join {code}", code=code)
+    how = tr_if(
+        link,
+        "Open this link as the coach: {link}\nor send the bot: /join {code}",
+        "As the coach, open the chat with your bot and send: /join {code}",
+        link=link,
+        code=code,
     )
     return f"{works}\n{how}"
 
@@ -107,18 +105,16 @@ def contact_invitation(coach: str, link: str, code: str) -> str:
 
 
 def your_contact(name: str | None) -> str:
-    if name:
-        return tr(
-            "Your second contact is {name}. If somebody else takes the invitation below, they "
-            "take {name}'s place.\n\nA second contact sees alerts, with your athlete's name "
-            "and values. Choose somebody your athletes agree to, and give them your athletes' "
-            "phone numbers.",
-            name=name,
-        )
-    return tr(
+    return tr_if(
+        name,
+        "Your second contact is {name}. If somebody else takes the invitation below, they "
+        "take {name}'s place.\n\nA second contact sees alerts, with your athlete's name "
+        "and values. Choose somebody your athletes agree to, and give them your athletes' "
+        "phone numbers.",
         "You have no second contact yet: if you don't answer an alert, nobody else is told.\n\n"
         "A second contact sees alerts, with your athlete's name and values. Choose somebody "
-        "your athletes agree to, and give them your athletes' phone numbers."
+        "your athletes agree to, and give them your athletes' phone numbers.",
+        name=name,
     )
 
 
@@ -184,13 +180,10 @@ def change_coach(old: str, new: str) -> str:
             "you, and {new} sets plan and limits from then on.",
             new=new,
         )
-    if new == yourself():
-        return tr(
-            "You are coached by {old} now. Do you want to coach yourself from now on? Your "
-            "answers, plan and limits go with you, and {old} no longer sees them.",
-            old=old,
-        )
-    return tr(
+    return tr_if(
+        new == yourself(),
+        "You are coached by {old} now. Do you want to coach yourself from now on? Your "
+        "answers, plan and limits go with you, and {old} no longer sees them.",
         "You are coached by {old} now. Shall {new} take over? Your answers, plan and "
         "limits go with you, and {old} no longer sees them.",
         old=old,
@@ -199,18 +192,14 @@ def change_coach(old: str, new: str) -> str:
 
 
 def change_button(new: str) -> str:
-    if new == yourself():
-        return tr("Yes, I coach myself")
-    return tr("Yes, {new} takes over", new=new)
+    return tr_if(new == yourself(), "Yes, I coach myself", "Yes, {new} takes over", new=new)
 
 
 def settle_first(old: str) -> str:
-    if old == yourself():
-        return tr(
-            "Something of yours is still open: an alert, or a change that waits for your "
-            "approval as your own coach. Settle that first, then use this invitation again."
-        )
-    return tr(
+    return tr_if(
+        old == yourself(),
+        "Something of yours is still open: an alert, or a change that waits for your "
+        "approval as your own coach. Settle that first, then use this invitation again.",
         "Something between you and {old} is still open: an alert, or a change that waits for "
         "approval. Once it is settled, use this invitation again.",
         old=old,

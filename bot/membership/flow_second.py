@@ -18,7 +18,7 @@ from bot.dialogue.flow import (
     one_of,
 )
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 
 RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
 
@@ -109,18 +109,13 @@ remove_button = SentenceOn("End it for {name}")
 
 
 def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
-    if rights == "full":
-        return tr(
-            "You are second coach for {who_for} until {until}, with {coach}.\n\n/roster shows "
-            "them and everything you can do. Changes to approve come to both of you; the first "
-            "answer counts. {coach} is told what you do.\n\nBrimline is not a medical device; "
-            "where health is concerned, a doctor decides. What you read here is private. Leave "
-            "this chat's notifications on.",
-            who_for=who_for,
-            until=figures.short_day(until),
-            coach=coach,
-        )
-    return tr(
+    return tr_if(
+        rights == "full",
+        "You are second coach for {who_for} until {until}, with {coach}.\n\n/roster shows "
+        "them and everything you can do. Changes to approve come to both of you; the first "
+        "answer counts. {coach} is told what you do.\n\nBrimline is not a medical device; "
+        "where health is concerned, a doctor decides. What you read here is private. Leave "
+        "this chat's notifications on.",
         "You are second coach for {who_for} until {until}, with {coach}.\n\nWarnings and "
         "cautions come to you here as they come to their coach. Call the athlete, then tap "
         "Acknowledge, so everybody knows somebody is on it.\n\nBrimline is not a medical "
@@ -143,15 +138,10 @@ def joined(name: str, who_for: str, rights: str, until: date) -> str:
 
 
 def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
-    if rights == "full":
-        return tr(
-            "{name} is your second coach, with {coach}, until {until}: {name} sees your "
-            "check-ins and plan, and may set your days.",
-            name=name,
-            coach=coach,
-            until=figures.short_day(until),
-        )
-    return tr(
+    return tr_if(
+        rights == "full",
+        "{name} is your second coach, with {coach}, until {until}: {name} sees your "
+        "check-ins and plan, and may set your days.",
         "{name} is your second coach, with {coach}, until {until}: {name} gets alerts about you.",
         name=name,
         coach=coach,

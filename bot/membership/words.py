@@ -15,10 +15,7 @@ def name(code: str) -> str:
     return capital(locale_of(code).get_display_name() or code)
 
 
-def which(now: str) -> str:
-    return tr("In which language shall I write to you? Now it is {language}.", language=now)
-
-
+which = SentenceOn("In which language shall I write to you? Now it is {language}.")
 chosen = SentenceOn("I write {language} to you from now on. /language changes it.")
 
 
@@ -34,26 +31,17 @@ yes_button = Sentence("Yes, end it")
 no_button = Sentence("No, keep coaching")
 goes_on = Sentence("The coaching goes on.")
 
-
-def sure(coach: str) -> str:
-    return tr(
-        "End the coaching with {name}? Check-ins stop, and neither {name} nor a second coach "
-        "sees anything of yours any more. I tell them that you have left. You keep all your "
-        "answers and decisions, and can take a new invitation from any coach at any time.",
-        name=coach,
-    )
-
-
-def left(coach: str) -> str:
-    return tr(
-        "You have ended the coaching with {name}, who no longer sees anything of yours. "
-        "Check-ins stop. If you are in a low-carb week now, don't go on with it alone: eat and "
-        "drink as you usually do. Your answers and decisions stay yours: /past and /why show "
-        "them.",
-        name=coach,
-    )
-
-
+sure = SentenceOn(
+    "End the coaching with {name}? Check-ins stop, and neither {name} nor a second coach "
+    "sees anything of yours any more. I tell them that you have left. You keep all your "
+    "answers and decisions, and can take a new invitation from any coach at any time."
+)
+left = SentenceOn(
+    "You have ended the coaching with {name}, who no longer sees anything of yours. "
+    "Check-ins stop. If you are in a low-carb week now, don't go on with it alone: eat and "
+    "drink as you usually do. Your answers and decisions stay yours: /past and /why show "
+    "them."
+)
 coach_told = SentenceOn(
     "{name} has ended the coaching. You no longer see {name}'s answers. To coach {name} "
     "again, send a new invitation: /invite"

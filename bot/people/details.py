@@ -23,8 +23,8 @@ Figure = TypedDict("Figure", {"day": str, "carb_g": Grams})
 Forecast = TypedDict("Forecast", {"use": str})
 Frozen = TypedDict("Frozen", {"because": NotRequired[str]})
 Look = TypedDict("Look", {"day": str, "look": str, "sharpness": int | None})
-LookCheck = TypedDict(
-    "LookCheck", {"fullness": int, "sharpness": int, "gut": str, "rule": str, "grams": float})
+LookCheck = TypedDict("LookCheck", {"fullness": int, "sharpness": int, "gut": str, "rule": str,
+    "grams": float})
 Named = TypedDict("Named", {"name": str})
 NewCoach = TypedDict("NewCoach", {"to": int})
 OnOff = TypedDict("OnOff", {"on": bool})
@@ -42,64 +42,48 @@ Weeks = TypedDict("Weeks", {"of": int, "days": list[str]})
 
 Alert = TypedDict("Alert", {"alert": int, "flag": str, "level": str})
 AlertOn = TypedDict("AlertOn", {"alert": int, "flag": str, "level": str, "day": str})
-AlertOpened = TypedDict(
-    "AlertOpened", {"alert": int, "flag": str, "level": str, "day": str, "facts": Keyed})
-AlertRepeated = TypedDict(
-    "AlertRepeated", {"alert": int, "flag": str, "level": str, "day": str, "times": int})
-AlertWorse = TypedDict(
-    "AlertWorse", {"alert": int, "flag": str, "level": str, "day": str, "now": str})
-AlertPassedOn = TypedDict(
-    "AlertPassedOn",
-    {"alert": int, "flag": str, "level": str, "day": str, "contact": str, "why": str})
-AlertStuck = TypedDict(
-    "AlertStuck", {"alert": int, "flag": str, "level": str, "day": str, "why": str})
+AlertOpened = TypedDict("AlertOpened", {"alert": int, "flag": str, "level": str, "day": str,
+    "facts": Keyed})
+AlertRepeated = TypedDict("AlertRepeated", {"alert": int, "flag": str, "level": str, "day": str,
+    "times": int})
+AlertWorse = TypedDict("AlertWorse", {"alert": int, "flag": str, "level": str, "day": str,
+    "now": str})
+AlertPassedOn = TypedDict("AlertPassedOn", {"alert": int, "flag": str, "level": str, "day": str,
+    "contact": str, "why": str})
+AlertStuck = TypedDict("AlertStuck", {"alert": int, "flag": str, "level": str, "day": str,
+    "why": str})
 Doubt = TypedDict("Doubt", {"alert": int, "words": str, "about": str})
 
-Decided = TypedDict(
-    "Decided",
-    {"decision": int, "outcome": str, "rule": str, "day": str, "carb_g": Grams,
-     "planned_carb_g": Grams, "status": str})
-Lapsed = TypedDict(
-    "Lapsed",
-    {"decision": int, "day": str, "carb_g": Grams, "proposed_g": Grams, "small": bool})
+Decided = TypedDict("Decided", {"decision": int, "outcome": str, "rule": str, "day": str,
+    "carb_g": Grams, "planned_carb_g": Grams, "status": str})
+Lapsed = TypedDict("Lapsed", {"decision": int, "day": str, "carb_g": Grams, "proposed_g": Grams,
+    "small": bool})
 ProposalClosed = TypedDict("ProposalClosed", {"decision": int, "day": str, "carb_g": Grams})
-SignedOff = TypedDict(
-    "SignedOff",
-    {"decision": int, "status": str, "carb_g": Grams, "day": str, "proposed_g": Grams,
-     "because": str, "before": Keyed})
-SetByHand = TypedDict(
-    "SetByHand", {"day": str, "carb_g": float, "because": str, "before": Keyed})
-Held = TypedDict(
-    "Held",
-    {"hold": int, "day": str, "last": str, "carb_g": float, "because": str, "before": Keyed,
-     "said": list[int]})
-HoldEnded = TypedDict(
-    "HoldEnded", {"hold": int, "day": str, "last": str, "before": Keyed, "said": list[int]})
+SignedOff = TypedDict("SignedOff", {"decision": int, "status": str, "carb_g": Grams, "day": str,
+    "proposed_g": Grams, "because": str, "before": Keyed})
+SetByHand = TypedDict("SetByHand", {"day": str, "carb_g": float, "because": str, "before": Keyed})
+Held = TypedDict("Held", {"hold": int, "day": str, "last": str, "carb_g": float, "because": str,
+    "before": Keyed, "said": list[int]})
+HoldEnded = TypedDict("HoldEnded", {"hold": int, "day": str, "last": str, "before": Keyed,
+    "said": list[int]})
 TakenBack = TypedDict("TakenBack", {"of": int, "sentence": str, "day": str})
 
 Event = TypedDict("Event", {"event": int})
-EventAsks = TypedDict(
-    "EventAsks",
-    {"event": int, "key": str, "before": Keyed, "now": Keyed | None, "how": NotRequired[str]})
+EventAsks = TypedDict("EventAsks", {"event": int, "key": str, "before": Keyed, "now": Keyed | None,
+    "how": NotRequired[str]})
 EventLook = TypedDict("EventLook", {"event": int, "look": str})
 EventRemoved = TypedDict("EventRemoved", {"event": int, "kind": str, "day": str})
-EventSet = TypedDict(
-    "EventSet",
-    {"event": int, "kind": str, "day": str, "zone": str, "before": Keyed, "said": list[int],
-     "was": list[str] | None, "how": NotRequired[str]})
+EventSet = TypedDict("EventSet", {"event": int, "kind": str, "day": str, "zone": str,
+    "before": Keyed, "said": list[int], "was": list[str] | None, "how": NotRequired[str]})
 Load = TypedDict("Load", {"g_per_kg": float, "was_g_per_kg": float})
-LoadSuggested = TypedDict(
-    "LoadSuggested", {"event": int, "look": str, "g_per_kg": float, "was_g_per_kg": float})
+LoadSuggested = TypedDict("LoadSuggested", {"event": int, "look": str, "g_per_kg": float,
+    "was_g_per_kg": float})
 
 # `_volume_unit` is not kept: it is that of whoever reads the sentence.
-LimitsSet = TypedDict(
-    "LimitsSet",
-    {"limits": int, "bounds": Keyed, "how": str, "before": Keyed,
-     "changed": dict[str, list[Any]], "_volume_unit": NotRequired[str]})
-PlanSet = TypedDict(
-    "PlanSet",
-    {"plan": int, "shape": str, "how": str, "before": Keyed, "changed": list[Keyed],
-     "_volume_unit": NotRequired[str]})
+LimitsSet = TypedDict("LimitsSet", {"limits": int, "bounds": Keyed, "how": str, "before": Keyed,
+    "changed": dict[str, list[Any]], "_volume_unit": NotRequired[str]})
+PlanSet = TypedDict("PlanSet", {"plan": int, "shape": str, "how": str, "before": Keyed,
+    "changed": list[Keyed], "_volume_unit": NotRequired[str]})
 
 Times = TypedDict("Times", {"stage_day": int, "before": Keyed})
 TimesMoved = TypedDict("TimesMoved", {"minutes": int, "stage_day": int, "before": Keyed})

@@ -56,11 +56,11 @@ def _for_day(detail: kept.Figure) -> dict[str, str]:
 
 
 def _value(key: str, value: object, volume_unit: str) -> str:
-    if value is None or isinstance(value, str):
-        return training_words(value) if value else tr("none")
+    if value is None or value == "":
+        return tr("none")
+    if isinstance(value, str):
+        return phases.phase_words(Phase(value)) if key == "phase" else training_words(value)
     assert isinstance(value, int | float)
-    if key == "phase":
-        return phases.phase_words(Phase(str(value)) if value else None)
     if key.endswith("_l"):
         return figures.volume(value, volume_unit)
     if key.endswith("_mg"):

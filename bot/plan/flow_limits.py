@@ -16,7 +16,7 @@ from bot.plan.flow import PLAN_NUMBER
 from bot.plan.flow_number import read_number
 from bot.words import figures
 from bot.words.common import leave_it_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from bot.words.names import LIMIT_WORDS, LIMITS, cited
 from engine.planning.room import Room
 from engine.values.limits import LIMIT_KEYS
@@ -35,12 +35,11 @@ def limits_view(
             else tr("{name}'s limits. I never go past them:", name=figures.capital(name))
         )
     else:
-        head = (
-            tr("Limits I suggest for your plan. They count once you have set them:")
-            if self_coached
-            else tr(
-                "Limits I suggest for {name}'s plan. They count once you have set them:", name=name
-            )
+        head = tr_if(
+            self_coached,
+            "Limits I suggest for your plan. They count once you have set them:",
+            "Limits I suggest for {name}'s plan. They count once you have set them:",
+            name=name,
         )
     parts = [head, "\n".join(lines), cost, tr("Tap one to change it.")]
     return "\n\n".join(part for part in parts if part)
@@ -115,15 +114,10 @@ def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str)
 def outside_guard_rail(
     key: str, value: float, bound: float, citation: str, volume_unit: str
 ) -> str:
-    if value > bound:
-        return tr(
-            "{value} is over the safety bound: {bound} is the most for this body mass. Source: "
-            "{citation}.",
-            value=figures.limit(key, value, volume_unit),
-            bound=figures.limit(key, bound, volume_unit),
-            citation=cited(citation),
-        )
-    return tr(
+    return tr_if(
+        value > bound,
+        "{value} is over the safety bound: {bound} is the most for this body mass. Source: "
+        "{citation}.",
         "{value} is under the safety bound: {bound} is the least for this body mass. Source: "
         "{citation}.",
         value=figures.limit(key, value, volume_unit),
@@ -148,8 +142,7 @@ def limits_contradict(key: str, volume_unit: str, floor: float, ceiling: float) 
     )
 
 
-def limits_set(cost: str = "") -> str:
-    return "\n\n".join(part for part in (tr("The limits are set."), cost) if part)
+limits_set = Sentence("The limits are set.")
 
 
 def limit_changed(line: str, cost: str = "") -> str:
@@ -233,12 +226,7 @@ moved_on = Sentence(
 
 
 fits_now = SentenceOn("It fits now:\n\n{table}\n\nUse this plan?")
-
-
-def raise_button(raises: str) -> str:
-    return tr("Change the limit: {moves}", moves=raises)
-
-
+raise_button = SentenceOn("Change the limit: {moves}")
 no_such_day = SentenceOn("The draft has no {when}.", figures.days_out)
 
 

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import figures, phases
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.phases import training_words
 from engine.values.limits import Problem
@@ -45,13 +45,9 @@ same_place_button = Sentence("Same time zone")
 
 
 def ask_place(zone: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest "
-            "large city.",
-            zone=zone,
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest large city.",
         "Where is it? Tap if it is in the athlete's own time zone ({zone}), or send the "
         "nearest large city.",
         zone=zone,
@@ -167,10 +163,8 @@ def plan_view(name: str, table: str, set_when: str, *, self_coached: bool) -> st
 
 
 def plan_set(*, self_coached: bool) -> str:
-    return (
-        tr("The plan is set.")
-        if self_coached
-        else tr("The plan is set. Check-ins adjust it from here.")
+    return tr_if(
+        self_coached, "The plan is set.", "The plan is set. Check-ins adjust it from here."
     )
 
 

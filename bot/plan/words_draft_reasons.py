@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.source import Provenance, Source
 from engine.planning.drafting.draft_reasons import Line
@@ -183,14 +183,12 @@ def _figures(facts: Mapping[str, float], volume_unit: str) -> dict[str, str]:
 
 
 def ask_depletion(*, fat_lead_in: bool) -> str:
-    if fat_lead_in:
-        return tr(
-            "How far down should carbs go before the load?\n- mild: about 60 % of normal\n- "
-            "deep: about 1 g/kg or less; I'll ask for a reason"
-        )
-    return tr(
+    return tr_if(
+        fat_lead_in,
+        "How far down should carbs go before the load?\n- mild: about 60 % of normal\n- "
+        "deep: about 1 g/kg or less; I'll ask for a reason",
         "How far down should carbs go before the load?\n- none: normal carbs\n- mild: about 60 "
-        "% of normal\n- deep: about 1 g/kg or less; I'll ask for a reason"
+        "% of normal\n- deep: about 1 g/kg or less; I'll ask for a reason",
     )
 
 

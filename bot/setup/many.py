@@ -17,8 +17,9 @@ from bot.setup import agreeing, roster_sheet, words, words_sheet
 from bot.setup.agreeing import foresee_all, offer_room_to_all, show_all_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
-from bot.setup.roster_sheet import Choices, Roster, Value, write
+from bot.setup.roster_sheet import Choices, Roster, write
 from bot.setup.sheet_meaning import Known, meant
+from bot.sheets.format.making import FORMATS, Value
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import events_ahead, limits_row, plan_row, target_of, weigh_in_row
@@ -26,7 +27,6 @@ from bot.words import common
 from engine.values.limits import LIMIT_KEYS
 
 MAKE = "setup-sheet"
-FORMATS = ("xlsx", "csv")
 _BUTTONS_IN_A_ROW = 3
 
 

@@ -10,18 +10,15 @@ headings are the coach's own.
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date, datetime, time
 from functools import partial
 
 from bot.setup import words_sheet as words
 from bot.sheets import words as sheet_words
-from bot.sheets.format.cells import heading_font, height_of_headings, to_print, width_for
-from bot.sheets.format.layout import FORMULA_SIGNS
+from bot.sheets.format.cells import width_for
+from bot.sheets.format.making import Value, as_csv, lay_out, new_book, put, saved
 from bot.sheets.format.opening import MOST_COLUMNS, MOST_ROWS, Cell, Content, Grid, name_of
 from bot.words.languages import in_each, mark, tr
 from engine.values.limits import LIMIT_KEYS
@@ -159,10 +156,8 @@ def _head(grid: Grid) -> int | None:
     return None
 
 
-Value = float | int | str | date | time
 _WIDTHS = {CODE: 10, ATHLETE: 16, DAY: 12, PLACE: 18, PLAN: 20, REASON: 30}
 _USUAL_WIDTH = 13
-_DATE, _CLOCK = "yyyy-mm-dd", "hh:mm"
 _LIST_MOST = 250  # what a spreadsheet program takes as a list of choices
 
 
@@ -177,75 +172,27 @@ class Choices:
 
 def write(rows: list[dict[str, Value]], choices: Choices, form: str) -> bytes:
     """`rows`: values by column key. `form`: xlsx or csv."""
-    return _xlsx(rows, choices) if form == "xlsx" else _csv(rows)
+    table: list[list[Value]] = [[heading(key) for key in COLUMNS]]
+    table += [[row.get(key) for key in COLUMNS] for row in rows]
+    return _xlsx(table, choices) if form == "xlsx" else as_csv(table)
 
 
-def _csv(rows: list[dict[str, Value]]) -> bytes:
-    out = io.StringIO()
-    lines = csv.writer(out)
-    lines.writerow([heading(key) for key in COLUMNS])
-    for row in rows:
-        lines.writerow([_plain(row.get(key, "")) for key in COLUMNS])
-    return out.getvalue().encode("utf-8-sig")
+def _xlsx(table: list[list[Value]], choices: Choices) -> bytes:
+    from openpyxl.styles import Alignment  # noqa: PLC0415 - loaded at the first sheet
 
-
-def _plain(value: Value) -> float | int | str:
-    if isinstance(value, time):
-        return f"{value:%H:%M}"
-    if isinstance(value, date):
-        return value.isoformat()
-    if isinstance(value, str) and value.startswith(FORMULA_SIGNS):
-        return f"'{value}"
-    return value
-
-
-def _xlsx(rows: list[dict[str, Value]], choices: Choices) -> bytes:
-    # Heavy: loaded at the first sheet, not at the start.
-    from openpyxl import Workbook  # noqa: PLC0415
-    from openpyxl.styles import Alignment  # noqa: PLC0415
-    from openpyxl.utils import get_column_letter  # noqa: PLC0415
-
-    book = Workbook()
-    page = book.worksheets[0]
-    page.title = words.page_title()
-    headings = [heading(key) for key in COLUMNS]
-    widths = [
-        width_for(heading, _WIDTHS.get(key, _USUAL_WIDTH))
-        for key, heading in zip(COLUMNS, headings, strict=True)
-    ]
-    page.row_dimensions[1].height = height_of_headings(list(zip(headings, widths, strict=True)))
-    for column, key in enumerate(COLUMNS, start=1):
-        head = page.cell(1, column, headings[column - 1])
-        head.font = heading_font()
-        head.alignment = Alignment(wrap_text=True, vertical="top")
-        page.column_dimensions[get_column_letter(column)].width = widths[column - 1]
-        for number, row in enumerate(rows, start=2):
-            _put(page.cell(number, column), row.get(key, ""))
-    _offer(page, choices, last=max(len(rows) + 40, 60))
-    page.freeze_panes = "C2"
-    to_print(page, head=1)
+    book, page = new_book(words.page_title())
+    for number, row in enumerate(table, start=1):
+        for column, value in enumerate(row, start=1):
+            put(page, number, column, value)
+    widths = [width_for(heading(key), _WIDTHS.get(key, _USUAL_WIDTH)) for key in COLUMNS]
+    _offer(page, choices, last=max(len(table) + 39, 60))
+    lay_out(page, 1, widths, beside="C")
     notes = book.create_sheet(words.notes_title())
     notes.column_dimensions["A"].width = 100
     for number, line in enumerate(words.notes(choices.plans), start=1):
-        cell = notes.cell(number, 1, line)
-        cell.data_type = "s"
-        cell.alignment = Alignment(wrap_text=True)
-    out = io.BytesIO()
-    book.save(out)
-    return out.getvalue()
-
-
-def _put(cell: object, value: Value) -> None:
-    if value == "":
-        return
-    cell.value = value  # type: ignore[attr-defined]
-    if isinstance(value, str):
-        cell.data_type = "s"  # type: ignore[attr-defined]
-        cell.quotePrefix = value.startswith(FORMULA_SIGNS)  # type: ignore[attr-defined]
-    elif isinstance(value, time):
-        cell.number_format = _CLOCK  # type: ignore[attr-defined]
-    elif isinstance(value, date | datetime):
-        cell.number_format = _DATE  # type: ignore[attr-defined]
+        put(notes, number, 1, line)
+        notes.cell(number, 1).alignment = Alignment(wrap_text=True)
+    return saved(book)
 
 
 def _offer(page: object, choices: Choices, last: int) -> None:

@@ -28,6 +28,7 @@ from bot.plan.review.gate import ask_first
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
+from bot.sheets.format.making import FORMATS
 from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
@@ -64,11 +65,10 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         first_things_first(turn, turn.person, turn.profile, event)
         return
     form = pressed.format
-    if form not in writing.FORMATS:
+    if form not in FORMATS:
         who, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
         buttons = [
-            Button(words.format_button(form), PLAN_SHEET(who, form, ahead))
-            for form in writing.FORMATS
+            Button(words.format_button(form), PLAN_SHEET(who, form, ahead)) for form in FORMATS
         ]
         text = f"{words.ask_format()}\n\n{flow_review.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say_to(turn, turn.person, text, buttons=[buttons])

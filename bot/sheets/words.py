@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr, trn, worded
+from bot.words.languages import Sentence, mark, tr, tr_if, trn, worded
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
@@ -94,12 +94,10 @@ def refused(why: str) -> str:
 
 
 def moved_on(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Your plan or limits have changed since this sheet was made, so I changed nothing. "
-            "Please get a new sheet and put your changes into it."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Your plan or limits have changed since this sheet was made, so I changed nothing. "
+        "Please get a new sheet and put your changes into it.",
         "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
         "Please get a new sheet and put your changes into it.",
         name=name,

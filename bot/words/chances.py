@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Protocol
 
-from bot.words.languages import mark, tr
+from bot.words.languages import mark, tr, tr_if
 
 LOOKS = ("full", "flat", "spilled")
 NAMES = {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
@@ -38,9 +38,7 @@ def about(tenths: int) -> str:
     """ "about 7 in 10"."""
     if tenths == 0:
         return tr("under 1 in 10")
-    if tenths == 10:
-        return tr("over 9 in 10")
-    return tr("about {tenths} in 10", tenths=tenths)
+    return tr_if(tenths == 10, "over 9 in 10", "about {tenths} in 10", tenths=tenths)
 
 
 def look_name(look: str) -> str:

@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 
 
 class Media(StrEnum):
@@ -117,14 +117,12 @@ def former() -> str:
 
 def gone_wrong(*, self_coached: bool = False) -> str:
     """`own`: somebody without another coach."""
-    if self_coached:
-        return tr(
-            "Something went wrong on my side, and your last message was not saved. All that came "
-            "before it is. Please send it again in a while."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Something went wrong on my side, and your last message was not saved. All that came "
+        "before it is. Please send it again in a while.",
         "Something went wrong on my side, and your last message was not saved. All that came before "
-        "it is. Please send it again; if that fails too, call your coach."
+        "it is. Please send it again; if that fails too, call your coach.",
     )
 
 
@@ -141,16 +139,12 @@ def help_message(lines: Sequence[tuple[str, str]], example: str, *, self_coached
             "sharpness (1 to 5), such as {example}. Editing that message changes the answer.",
             example=example,
         )
-        rest = (
-            tr(
-                "Write anything else in your own words, at any time: what I can't answer I keep as "
-                "your own note. If something feels wrong, write that too."
-            )
-            if self_coached
-            else tr(
-                "Write anything else in your own words, at any time: what I can't answer, your coach "
-                "gets. If something feels wrong, write that too."
-            )
+        rest = tr_if(
+            self_coached,
+            "Write anything else in your own words, at any time: what I can't answer I keep as "
+            "your own note. If something feels wrong, write that too.",
+            "Write anything else in your own words, at any time: what I can't answer, your coach "
+            "gets. If something feels wrong, write that too.",
         )
         parts.append(f"{line}\n{rest}")
     parts.append(
@@ -216,10 +210,10 @@ def day_and_year(day: date) -> str:
 LONGEST_SHOWN = 300  # characters of a sentence that is quoted
 
 
-def shown(text: str, most: int = LONGEST_SHOWN) -> str:
+def shown(text: str) -> str:
     """The text, cut where it is too long to be quoted."""
     plain = text.strip()
-    return plain if len(plain) <= most else f"{plain[: most - 1]}…"
+    return plain if len(plain) <= LONGEST_SHOWN else f"{plain[: LONGEST_SHOWN - 1]}…"
 
 
 def wrote(name: str, said: str) -> str:

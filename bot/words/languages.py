@@ -2,9 +2,10 @@
 
 Sentences stand in the `words` of each feature: as an entry `saved = Sentence("...")` where nothing is
 filled in, `joined = SentenceOn("{name} has joined.")` where one thing is, else in a function as
-`tr("...")`. Which language they come out in is set around a use case (`speaking`), for the person who
-will read them, and not passed from function to function. Catalogues are read from their source
-(`locale/de/LC_MESSAGES/brimline.po`) at first use, so there is no compiled file that could be older.
+`tr("...")`, or `tr_if(own, "...", "...")` where it is one of two. Which language they come out in is
+set around a use case (`speaking`), for the person who will read them, and not passed from function to
+function. Catalogues are read from their source (`locale/de/LC_MESSAGES/brimline.po`) at first use, so
+there is no compiled file that could be older.
 """
 
 from __future__ import annotations
@@ -26,7 +27,8 @@ from engine.values.telling import mark
 
 __all__ = [
     "CATALOGUES", "DOMAIN", "ENGLISH", "Sentence", "SentenceOn", "catalogue", "in_each", "known",
-    "language", "mark", "nearest", "speaking", "tr", "translated", "trn", "ways_written", "worded",
+    "language", "mark", "nearest", "speaking", "tr", "tr_if", "translated", "trn", "ways_written",
+    "worded",
 ]  # fmt: skip
 
 ENGLISH = "en"
@@ -83,6 +85,11 @@ def speaking(code: str) -> Iterator[None]:
 def tr(message: str, /, **values: object) -> str:
     """The sentence in the language in force, its {names} filled in."""
     return translated(message).format(**values)
+
+
+def tr_if(condition: object, then: str, otherwise: str, /, **values: object) -> str:
+    """One of two sentences that are told of the same, as to somebody of themself or of another."""
+    return tr(then if condition else otherwise, **values)
 
 
 def translated(message: str, /) -> str:

@@ -20,38 +20,24 @@ from engine.symptoms.english.language import (
     drug_spans,
 )
 from engine.symptoms.english.negation import Span, drug_denied, said
-from engine.symptoms.english.spelling import Corrector
+from engine.symptoms.english.spelling import Corrector, Habits
 from engine.symptoms.german.language import GERMAN
 from engine.symptoms.judging import TOO_SHORT, ComplaintLanguage, heard, keep
 from engine.symptoms.names import WARNINGS, Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms.patterns import Cued, PhraseBook, Tables
 from engine.values.level import Level
 from engine.written.chatter import puts_off
-from engine.written.late import Late, word_set
+from engine.written.late import Late
 from engine.written.questions import about_targets
 
-# The words that a slip of the finger is put right to.
-_VOCABULARY = DRUG_VOCABULARY | word_set("""
-    chest sternum heart heartbeat breath breathe breathing breathless breathlessness shortness
-    difficulty struggling gasping suffocating fainted fainting faint passed blacked unconscious
-    consciousness collapsed blackout seizure seizures convulsion convulsions convulsing epileptic
-    fitting palpitations palpitation arrhythmia fluttering irregular pounding racing skipping
-    weakness paralysed paralysis buckled confused confusion disoriented delirious hallucinating
-    slurring slurred vomit vomited vomiting puking puked thrown throwing headache headaches
-    migraine severe splitting unbearable excruciating nausea nauseous nauseated queasy swollen
-    swelling puffy fingers ankles dizzy dizziness lightheaded lightheadedness vertigo insomnia
-    cramp cramps cramping tingling trembling diarrhoea constipated constipation bloated bloating
-    couldn't wouldn't haven't killing hurting hardly trouble seizing ectopic heaving panting angina
-    myself throat extreme massive
-    bleeding nosebleed hopeless worthless depressed disgusting dehydrated laxatives
-    stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
-""")
 _TABLES = Tables("engine.symptoms.english")
 _PHRASES = _TABLES.phrases(
     "warnings", "dangers", "images", "body", "mood", "others", "other_images", "daily", "colloquial"
 )
+_HABITS = Habits.written("engine.symptoms.english")
 _CORRECTOR = Corrector(
-    _VOCABULARY, frozenset().union(*(p.words for p in (*_PHRASES["warnings"], *_PHRASES["others"])))
+    _HABITS._replace(vocabulary={*DRUG_VOCABULARY, *_HABITS.vocabulary}),
+    frozenset().union(*(p.words for p in (*_PHRASES["warnings"], *_PHRASES["others"]))),
 )
 #: Beside dark urine these make it muscle that breaks down.
 _MUSCLES_HURT = (

@@ -40,12 +40,20 @@ def sample(kind: AnyKind) -> dict[str, Any]:
 
 
 @pytest.mark.parametrize("kind", KINDS.values())
-def test_each_kind_is_worded_from_what_is_kept_with_it(kind: AnyKind) -> None:
+def test_each_kind_is_worded_from_what_is_kept_with_it(kind: AnyKind, ours: None) -> None:
     entry = kind(**sample(kind))
     assert entry.kind == kind
     for said in in_each(lambda: kind.told(entry.detail, volume_unit="l")):
         assert said.strip()
         assert "{" not in said
+
+
+def test_a_phase_reads_in_the_words_of_each_language(ours: None) -> None:
+    changed = [{"days_out": 4, "fields": {"phase": ["depletion", "load"]}}]
+    kept = sample(Change.PLAN_SET) | {"changed": changed}
+    english, german = in_each(lambda: Change.PLAN_SET.told(kept, volume_unit="l"))
+    assert "phase Depletion to Load" in english
+    assert "Phase von Entladen auf Laden" in german
 
 
 def test_two_kinds_are_never_kept_as_the_same() -> None:

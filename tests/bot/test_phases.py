@@ -96,6 +96,8 @@ def test_a_coach_says_what_a_day_is_for_by_a_tap_or_in_words(team: Team) -> None
     asked = text_of(team.coach.taps("Phase"))
     assert "4 days out is a depletion day now" in asked
     assert "Phase, 4 days out: Load." in text_of(team.coach.taps("Load"))
+    shown = text_of(team.coach.presses(f"c:history:{team.athlete_id}"))
+    assert "set the plan (4 days out: phase Depletion to Load)" in shown
     assert team.week().plan.load_days == (4, 3, 2, 1)
     assert "Phase, 2 days out: Rest from the load." in text_of(
         team.coach.writes("Mira 2 days out phase rest")

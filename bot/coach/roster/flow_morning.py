@@ -52,8 +52,7 @@ def sharpness(now: int, before: int | None) -> str:
     return tr("sharpness {sharpness} (was {before})", sharpness=now, before=before)
 
 
-def water(drunk: str) -> str:
-    return tr("water {water}", water=drunk)
+water = SentenceOn("water {water}")
 
 
 def photo(*, there: bool) -> str:
@@ -186,14 +185,8 @@ def several_line(name: str, days_out: int | None, carbs: Proposed, numbers: str)
     return f"{short(name)}{when}: {change}. {figures.sentence(numbers)}".strip()
 
 
-def ask_several(count: int) -> str:
-    return tr("Approve all {number} as proposed?", number=count)
-
-
-def yes_several_button(count: int) -> str:
-    return tr("Approve all {number}", number=count)
-
-
+ask_several = SentenceOn("Approve all {number} as proposed?")
+yes_several_button = SentenceOn("Approve all {number}")
 no_several_button = Sentence("Approve none of them here")
 use_the_buttons = Sentence("Use the buttons: approve them all, or none of them here.")
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 from bot.words.names import cited, training_went
 
 
@@ -72,15 +72,10 @@ def proposal(of: Proposal) -> str:
             ),
             tr("Why, as {name} reads it: {why}", name=name, why=why),
             foreseen,
-            tr(
+            tr_if(
+                small,
                 "{name} eats {stands} for now: the small step that needs no approval. Answer by "
                 "{until}, or it stays and I tell {name} so.",
-                until=until,
-                stands=stands,
-                name=name,
-            )
-            if small
-            else tr(
                 "Answer by {until}, or {stands} stands and I tell {name} so.",
                 until=until,
                 stands=stands,
@@ -126,11 +121,9 @@ def other_figure(by: str, carb_g: float | None, when: str) -> str:
 
 
 def day_set(name: str, day: date, carb_g: float, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Your {day} is set to {carb}.", day=figures.short_day(day), carb=figures.grams(carb_g)
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Your {day} is set to {carb}.",
         "{name}'s {day} is set to {carb}.",
         name=name,
         day=figures.short_day(day),
@@ -138,8 +131,7 @@ def day_set(name: str, day: date, carb_g: float, *, self_coached: bool) -> str:
     )
 
 
-def taken_back(by: str) -> str:
-    return tr("{name} has taken that answer back. Use the newer message.", name=by)
+taken_back = SentenceOn("{name} has taken that answer back. Use the newer message.")
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:
@@ -157,14 +149,10 @@ def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
 
 
 def lapsed_told(name: str, carb_g: float, *, small: bool) -> str:
-    if small:
-        return tr(
-            "Too late for this message: {name} was told to eat {carb}, the small step. You can "
-            "still set the day by hand from /roster.",
-            name=name,
-            carb=figures.grams(carb_g),
-        )
-    return tr(
+    return tr_if(
+        small,
+        "Too late for this message: {name} was told to eat {carb}, the small step. You can "
+        "still set the day by hand from /roster.",
         "Too late for this message: {name} was told to stay on plan, {carb}. You can still set "
         "the day by hand from /roster.",
         name=name,
@@ -181,12 +169,10 @@ def replaced(name: str, *, self_coached: bool) -> str:
 
 
 def frozen(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
-            "else, lift the freeze first (/roster, then your card)."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
+        "else, lift the freeze first (/roster, then your card).",
         "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
         "else, lift the freeze first (/roster, then {name}'s card).",
         name=name,
@@ -196,14 +182,9 @@ def frozen(name: str, *, self_coached: bool) -> str:
 def ask_figure(
     name: str, day: date, planned_g: float, proposed_g: float, *, self_coached: bool
 ) -> str:
-    if self_coached:
-        return tr(
-            "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
-            day=figures.short_day(day),
-            planned=figures.grams(planned_g),
-            proposed=figures.grams(proposed_g),
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
         "How many grams of carbs for {name}'s {day}? Planned {planned}, proposed {proposed}.",
         name=name,
         day=figures.short_day(day),
@@ -213,14 +194,10 @@ def ask_figure(
 
 
 def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
-            "whatever the check-in says, until you change it.",
-            day=figures.short_day(day),
-            stands=figures.grams(default_carb_g),
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
+        "whatever the check-in says, until you change it.",
         "How many grams of carbs for {name}'s {day}? Now {stands}. What you set stays, "
         "whatever the check-in says, until you change it.",
         name=name,
@@ -230,15 +207,10 @@ def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, self_coac
 
 
 def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
-    if carb_g > bound_g:
-        return tr(
-            "{carb} is over your own limit ({label}: {bound}). Set it anyway, for this one "
-            "day? Your limits stay as they are.",
-            carb=figures.grams(carb_g),
-            label=label,
-            bound=figures.grams(bound_g),
-        )
-    return tr(
+    return tr_if(
+        carb_g > bound_g,
+        "{carb} is over your own limit ({label}: {bound}). Set it anyway, for this one "
+        "day? Your limits stay as they are.",
         "{carb} is under your own limit ({label}: {bound}). Set it anyway, for this one day? "
         "Your limits stay as they are.",
         carb=figures.grams(carb_g),
@@ -251,15 +223,10 @@ set_anyway_button = SentenceOn("Yes, {carb}", figures.grams)
 
 
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
-    if carb_g > bound_g:
-        return tr(
-            "{carb} is over the safety bound: {bound} is the most for this body mass. Source: "
-            "{citation}.",
-            carb=figures.grams(carb_g),
-            bound=figures.grams(bound_g),
-            citation=cited(citation),
-        )
-    return tr(
+    return tr_if(
+        carb_g > bound_g,
+        "{carb} is over the safety bound: {bound} is the most for this body mass. Source: "
+        "{citation}.",
         "{carb} is under the safety bound: {bound} is the least for this body mass. Source: "
         "{citation}.",
         carb=figures.grams(carb_g),

@@ -60,9 +60,8 @@ def lay_out(
     row.cancelled_at = None
     row.set_by, row.set_at = id_of(by), turn.now
     _plan(turn, profile, event, row, day)
-    record(
-        turn, profile.person_id, Change.DAY_LAID_OUT(stage_day=id_of(row), before=before), by=by.id
-    )
+    entry = Change.DAY_LAID_OUT(stage_day=id_of(row), before=before)
+    record(turn, profile.person_id, entry, by=by.id)
     return row
 
 

@@ -276,12 +276,7 @@ def no_event(own: bool) -> str:
 
 late_button = SentenceOn("{minutes} min late")
 early_button = SentenceOn("{minutes} min early")
-
-
-def on_stage_button(clocks: Sequence[str]) -> str:
-    return tr("On stage {times}", times=", ".join(clocks))
-
-
+on_stage_button = SentenceOn("On stage {times}", ", ".join)
 perhaps_times = Sentence("Is that when you are on? Nothing is set by it yet.")
 perhaps_times_of = SentenceOn("Is that when {name} is on? Nothing is set by it yet.")
 perhaps_late = Sentence("Does that move the day? Nothing is moved yet.")

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from bot.dialogue.flow import DONE, NONE, Answers, Choice, Choices, InvalidAnswer, Step, said
 from bot.words import figures
 from bot.words.common import none_of_these_button
-from bot.words.languages import Sentence, listed, mark, tr
+from bot.words.languages import Sentence, listed, mark, tr, tr_if
 from bot.words.names import cited
 from engine.evidence.planning.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign, asked_of, sign_named
@@ -145,15 +145,13 @@ def sign_button(sign: Sign) -> str:
 
 
 def tap_or_type(part: Part) -> str:
-    if part is Part.EATING:
-        return tr(
-            "Nobody sees what you answer here, so I have passed that on to nobody. Please tap the "
-            "numbers of the questions that you would answer with yes, or type them (such as 1 3). If "
-            "there is none, tap or type: none of these."
-        )
-    return tr(
+    return tr_if(
+        part is Part.EATING,
+        "Nobody sees what you answer here, so I have passed that on to nobody. Please tap the "
+        "numbers of the questions that you would answer with yes, or type them (such as 1 3). If "
+        "there is none, tap or type: none of these.",
         "Please tap what is true of you, or type it as it stands on the button. If nothing is, tap or "
-        "type: none of these."
+        "type: none of these.",
     )
 
 
@@ -241,12 +239,10 @@ def _sign(sign: Sign) -> str:
 
 def floor_holds(name: str, *, self_coached: bool) -> str:
     """In place of noting a clearance."""
-    if self_coached:
-        return tr(
-            "At the weight on file for your height I run no peak week, with or without a clearance. "
-            "If height or weight was mistyped or has changed, answer them again."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "At the weight on file for your height I run no peak week, with or without a clearance. "
+        "If height or weight was mistyped or has changed, answer them again.",
         "At the weight on file for {name}'s height I run no peak week, with or without a clearance. "
         "If height or weight was mistyped or has changed, I can ask {name} again.",
         name=name,
@@ -258,9 +254,7 @@ def ask_again_button(name: str, *, self_coached: bool) -> str:
 
 
 def asked_again(name: str, *, self_coached: bool) -> str:
-    return (
-        tr("Asked.") if self_coached else tr("I am asking {name} for height and weight.", name=name)
-    )
+    return tr_if(self_coached, "Asked.", "I am asking {name} for height and weight.", name=name)
 
 
 measures_kept = Sentence("Thank you, height and weight are saved.")

@@ -291,15 +291,14 @@ def steps(when: When | None = None) -> tuple[Step, ...]:
     )
 
 
-def fat_steps(when: When | None = None) -> tuple[Step, ...]:
-    """Body fat, put where `when` holds."""
+def fat_steps() -> tuple[Step, ...]:
+    """Body fat."""
     return (
         Step(
             key="body_fat_percent",
             ask=ask_body_fat,
             read=_read_fat,
             choices=buttons(((skip_button, "skip"),)),
-            when=when,
         ),
         Step(
             key="fat_check",
@@ -308,7 +307,7 @@ def fat_steps(when: When | None = None) -> tuple[Step, ...]:
             choices=buttons(
                 ((fat_keep_button, KEEP),), ((leave_out_button, LEAVE), (fat_again_button, AGAIN))
             ),
-            when=both(when, _fat_doubted),
+            when=_fat_doubted,
             back_to="body_fat_percent",
         ),
     )

@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -17,25 +17,23 @@ CONSENT_VERSION = "2"
 
 def cautions(coach_name: str, *, self_coached: bool) -> str:
     """`own` for somebody who coaches themself."""
-    if self_coached:
-        return tr(
-            "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
-            "Please read this first:\n"
-            "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
-            "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
-            "• Very low food, big swings of water or salt, and eating a great deal very fast after "
-            "long dieting have put people in hospital. I never cut your water or salt.\n"
-            "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
-            "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
-            "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
-            "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
-            "What you tell me is kept for you, and goes to nobody else but the second contact that you "
-            "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
-            "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
-            "time with /pause.\n\n"
-            "Do you understand this, and agree that I keep your answers?"
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
+        "Please read this first:\n"
+        "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+        "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
+        "• Very low food, big swings of water or salt, and eating a great deal very fast after "
+        "long dieting have put people in hospital. I never cut your water or salt.\n"
+        "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+        "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+        "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+        "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
+        "What you tell me is kept for you, and goes to nobody else but the second contact that you "
+        "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
+        "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
+        "time with /pause.\n\n"
+        "Do you understand this, and agree that I keep your answers?",
         "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
         "Please read this first:\n"
         "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
@@ -142,30 +140,26 @@ BASELINE = {
 
 def under_age(*, self_coached: bool) -> str:
     """`own`: nobody else coaches them."""
-    if self_coached:
-        return tr(
-            "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
-            "still building itself, and I won't take part in it. Train, eat well, and if food or "
-            "weight ever worries you, talk to a parent, a doctor or someone you trust. "
-            "None of your answers is kept except this one."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
+        "still building itself, and I won't take part in it. Train, eat well, and if food or "
+        "weight ever worries you, talk to a parent, a doctor or someone you trust. "
+        "None of your answers is kept except this one.",
         "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
         "still building itself, and I won't take part in it. Your coach knows. Train, eat well, and "
         "if food or weight ever worries you, talk to a parent, a doctor or someone you trust. "
-        "None of your answers is kept except this one."
+        "None of your answers is kept except this one.",
     )
 
 
 def no_consent(*, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "That is fine. I keep none of your answers. If you change your mind, send /selfcoach "
-            "again."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "That is fine. I keep none of your answers. If you change your mind, send /selfcoach "
+        "again.",
         "That is fine. I keep none of your answers and won't write to you. If you change your mind, "
-        "ask your coach for a new invitation."
+        "ask your coach for a new invitation.",
     )
 
 
@@ -222,11 +216,9 @@ def coach_told_all_set(name: str, lines: str, *, self_coached: bool) -> str:
 
 
 def coach_told_doctor_first(name: str, lines: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Your answers. Nothing starts before a doctor's clearance:\n\n{lines}", lines=lines
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Your answers. Nothing starts before a doctor's clearance:\n\n{lines}",
         "{name} is through the first questions. Caution: a doctor's clearance comes first, so please "
         "don't start before {name} has it.\n\n{lines}",
         name=name,

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 
 POSES: Mapping[str, str] = {
     "front": mark("front"),
@@ -122,17 +122,11 @@ no_athlete_with_two = Sentence(
 
 
 def nothing_kept(name: str, *, own: bool) -> str:
-    return (
-        tr("No photos of you are saved.")
-        if own
-        else tr("No photos of {name} are saved.", name=name)
-    )
+    return tr_if(own, "No photos of you are saved.", "No photos of {name} are saved.", name=name)
 
 
 def mornings(name: str, *, own: bool) -> str:
-    return (
-        tr("Your mornings with photos:") if own else tr("{name}'s mornings with photos:", name=name)
-    )
+    return tr_if(own, "Your mornings with photos:", "{name}'s mornings with photos:", name=name)
 
 
 # Side by side

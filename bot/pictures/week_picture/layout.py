@@ -120,15 +120,13 @@ def gutter(on: Drawing, y: float, text: str) -> None:
     )  # fmt: skip
 
 
-def joined(
-    on: Drawing, told: Iterable[tuple[ChartDay, float | None]], *, colour: str = c.INK
-) -> None:
+def joined(on: Drawing, told: Iterable[tuple[ChartDay, float | None]]) -> None:
     """A line from each morning to the next; none across a morning without an answer."""
     before: tuple[float, float] | None = None
     for day, at in told:
         here = (on.columns.middle(day), at) if at is not None else None
         if before is not None and here is not None:
-            on.page.line([before, here], colour=colour, width=5, above=4)
+            on.page.line([before, here], colour=c.INK, width=5, above=4)
         before = here
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from bot.pictures.week_picture.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, mark, tr, tr_if
 from bot.words.names import seen_look, symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.values.plan import Phase
@@ -253,21 +253,16 @@ def _odds_line(week: ChartWeek, odds: ChartOdds) -> str:
 
 def _caption(week: ChartWeek, *, own: bool, told: Said) -> str:
     kind, day = event_name(week.kind), f"{figures.short_day(week.event_day)} {week.event_day.year}"
-    if own:
-        lead = tr(
-            "Your week to the {kind} on {day}: morning weight (expected range), fullness of "
-            "10, sharpness of 5, carbs in g (against the plan).",
-            kind=kind,
-            day=day,
-        )
-    else:
-        lead = tr(
-            "{name}'s week to the {kind} on {day}: morning weight (expected range), fullness "
-            "of 10, sharpness of 5, carbs in g (against the plan).",
-            name=week.name,
-            kind=kind,
-            day=day,
-        )
+    lead = tr_if(
+        own,
+        "Your week to the {kind} on {day}: morning weight (expected range), fullness of "
+        "10, sharpness of 5, carbs in g (against the plan).",
+        "{name}'s week to the {kind} on {day}: morning weight (expected range), fullness "
+        "of 10, sharpness of 5, carbs in g (against the plan).",
+        name=week.name,
+        kind=kind,
+        day=day,
+    )
     lines = [_line(week, day, told) for day in week.days]
     if week.odds is not None:
         lines.append(_odds_line(week, week.odds))

@@ -7,7 +7,7 @@ from bot.plan.words import use_plan_button
 from bot.words import figures
 from bot.words.chances import all_three
 from bot.words.common import cancel_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
 from engine.planning.behind.next_load import NextLoad
 from engine.values.checkin import Look
 from engine.values.plan import PeakPlan
@@ -154,12 +154,10 @@ as_it_stands = SentenceOn(
 
 
 def nothing_learnt(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
-            "looked; then I can."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
+        "looked; then I can.",
         "I can't suggest a load for {name} yet. After a trial or a show with check-ins I ask "
         "you how {name} looked; then I can.",
         name=name,
@@ -167,13 +165,11 @@ def nothing_learnt(name: str, *, self_coached: bool) -> str:
 
 
 def model_misfits(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "The forecast did not fit your body: on three mornings in a row your weight was "
-            "outside what it expected. So I suggest no number for the next load; go by what "
-            "you saw."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "The forecast did not fit your body: on three mornings in a row your weight was "
+        "outside what it expected. So I suggest no number for the next load; go by what "
+        "you saw.",
         "The forecast did not fit {name}'s body: on three mornings in a row the weight was "
         "outside what it expected. So I suggest no number for the next load; go by what you "
         "saw.",

@@ -7,7 +7,7 @@ from datetime import datetime
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons, yes_or_no
 from bot.plan.words import use_plan_button
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, tr, tr_if
 
 LONGEST_NAME = 40
 
@@ -66,12 +66,9 @@ def none_yet() -> str:
 
 
 def which(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr(
-            "Which template, scaled to your body mass and habits? I show the plan before it "
-            "is used."
-        )
-    return tr(
+    return tr_if(
+        self_coached,
+        "Which template, scaled to your body mass and habits? I show the plan before it is used.",
         "Which template, scaled to {name}'s body mass and habits? I show the plan before "
         "it is used.",
         name=name,

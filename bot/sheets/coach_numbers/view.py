@@ -12,7 +12,8 @@ from bot.people.coach_settings import zone_of_coach
 from bot.people.telling import answer, say_to
 from bot.sheets.buttons import NUMBERS, Numbers
 from bot.sheets.coach_numbers import words
-from bot.sheets.workbook.writing import FORMATS, file_name, write
+from bot.sheets.format.making import FORMATS
+from bot.sheets.workbook.writing import file_name, write
 from bot.store.tables.people import Person
 from bot.words import common
 

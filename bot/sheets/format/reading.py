@@ -17,6 +17,7 @@ from bot.plan.review.flow import MOST_KCAL
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
+from bot.sheets.format.cells import from_csv
 from bot.sheets.format.opening import MOST_COLUMNS, Cell, Content, Grid, SheetRefused, name_of
 from bot.words.languages import tr, ways_written
 from bot.words.phases import as_drafted, phase_in
@@ -208,9 +209,7 @@ def _phase(grid: Grid, row: int, cell: Cell, where: str, found: list[Wrong]) -> 
 
 
 def _training(cell: Cell, where: str, found: list[Wrong]) -> str:
-    said = " ".join(cell.text.split())
-    if said[:1] == "'" and said[1:2] in at.FORMULA_SIGNS:
-        said = said[1:]  # how a sheet says that this is text and no formula
+    said = from_csv(" ".join(cell.text.split()))
     if len(said) > LONGEST_TRAINING:
         found.append(Wrong(where, "training-too-long", {"most": LONGEST_TRAINING}))
     return as_drafted(said)

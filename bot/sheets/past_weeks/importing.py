@@ -25,6 +25,7 @@ from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.sheets import words as sheet_words
 from bot.sheets.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.sheets.flow import IMPORT
+from bot.sheets.format.making import FORMATS
 from bot.sheets.format.opening import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import layout, words
@@ -55,7 +56,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
         say_to(turn, turn.person, words.not_onboarded(name))
         return
     form = pressed.format
-    if form in layout.FORMATS:
+    if form in FORMATS:
         send_document(
             turn,
             chat_id=turn.person.chat_id,
@@ -68,7 +69,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]
-    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in layout.FORMATS]
+    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in FORMATS]
     back_ = [
         Button(words.back_button(_day(profile, row), len(row.days)), BACK(number, id_of(row)))
         for row in here

@@ -17,22 +17,13 @@ Empty, it is written as XLSX or CSV with one week of dates laid out.
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
-from bot.sheets.format.cells import (
-    computes,
-    for_csv,
-    heading_font,
-    height_of_headings,
-    sayable,
-    to_print,
-    width_for,
-)
+from bot.sheets.format.cells import width_for
+from bot.sheets.format.making import DAY_SHOWN, as_csv, lay_out, new_book, put, saved
 from bot.sheets.past_weeks import words
 from bot.words.languages import mark, tr
 from engine.values.plan import PLAN_DAYS
@@ -113,7 +104,6 @@ def athlete_in(text: str) -> int | None:
     return int(found[1]) if found else None
 
 
-FORMATS = ("xlsx", "csv")
 #: Where the table begins, and how many rows of it a spreadsheet program is told to treat as dates.
 HEAD, DATED_ROWS = 10, 170
 _WIDTH, _WIDTHS = 10, {TRAINING: 18, "note": 24}
@@ -123,7 +113,7 @@ Row = list[str | date | None]
 def empty_sheet(name: str, athlete_id: int, last_event: date, form: str) -> bytes:
     """`last_event`: the day of the week that is laid out as an example to overwrite."""
     rows = _rows(name, athlete_id, last_event)
-    return _xlsx(rows) if form == "xlsx" else _csv(rows)
+    return _xlsx(rows) if form == "xlsx" else as_csv(rows)
 
 
 def _rows(name: str, athlete_id: int, last_event: date) -> list[Row]:
@@ -142,48 +132,14 @@ def _lines() -> list[Row]:
 
 
 def _xlsx(rows: list[Row]) -> bytes:
-    from openpyxl import Workbook  # noqa: PLC0415 - loaded at the first file
-    from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
-    from openpyxl.utils import get_column_letter  # noqa: PLC0415
-
-    book = Workbook()
-    page = book.active
-    assert page is not None
-    page.title = tr(SHEET_NAME)[:31]
+    book, page = new_book(tr(SHEET_NAME)[:31])
     for number, row in enumerate(rows, start=1):
         for column, value in enumerate(row, start=1):
-            if value is None:
-                continue
-            cell = page.cell(number, column)
-            cell.value = sayable(value) if isinstance(value, str) else value
-            if isinstance(value, str):
-                cell.data_type = "s"
-                cell.quotePrefix = computes(value)
-            if number == HEAD:
-                cell.font, cell.fill = heading_font(), PatternFill("solid", fgColor="E7E7E7")
-                cell.alignment = Alignment(wrap_text=True, vertical="top")
+            put(page, number, column, value)
     for number in range(HEAD + 1, HEAD + DATED_ROWS):
         for column in (1, 2):
-            page.cell(number, column).number_format = "yyyy-mm-dd"
-    headings = [column.titled() for column in COLUMNS]
-    widths = [
-        width_for(heading, _WIDTHS.get(column.key, _WIDTH))
-        for heading, column in zip(headings, COLUMNS, strict=True)
-    ]
+            page.cell(number, column).number_format = DAY_SHOWN
+    widths = [width_for(column.titled(), _WIDTHS.get(column.key, _WIDTH)) for column in COLUMNS]
     widths[0] = max(widths[0], *(len(tr(label)) for label in (PAST_WEEKS_OF, ATHLETE)))
-    for number, width in enumerate(widths, start=1):
-        page.column_dimensions[get_column_letter(number)].width = width
-    page.row_dimensions[HEAD].height = height_of_headings(list(zip(headings, widths, strict=True)))
-    page.freeze_panes = f"A{HEAD + 1}"
-    to_print(page, head=HEAD)
-    out = io.BytesIO()
-    book.save(out)
-    return out.getvalue()
-
-
-def _csv(rows: list[Row]) -> bytes:
-    out = io.StringIO(newline="")
-    lines = csv.writer(out)
-    for row in rows:
-        lines.writerow([for_csv(v) if isinstance(v, str) else v for v in row])
-    return out.getvalue().encode("utf-8-sig")
+    lay_out(page, HEAD, widths)
+    return saved(book)

@@ -17,8 +17,9 @@ from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, name_of, own_athlete, profile_of
 from bot.people.telling import answer, say_to
 from bot.sheets.buttons import OWN_FILES, OwnFiles, Whose
+from bot.sheets.format.making import FORMATS
 from bot.sheets.workbook import words
-from bot.sheets.workbook.writing import FORMATS, Page, file_name, pages_of, write
+from bot.sheets.workbook.writing import Page, file_name, pages_of, write
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow

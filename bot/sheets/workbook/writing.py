@@ -136,7 +136,6 @@ def _readme(pages: Sequence[Page], whose: str, made_on: str) -> Page:
     )
 
 
-FORMATS = ("xlsx", "csv")
 ENDINGS = {"xlsx": "xlsx", "csv": "zip"}
 _WIDTHS = {Kind.TEXT: 12, Kind.NUMBER: 9, Kind.DATE: 11, Kind.MOMENT: 16}
 _WIDE = {

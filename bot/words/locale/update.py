@@ -22,7 +22,11 @@ from bot.words.languages import CATALOGUES, DOMAIN, ENGLISH, known
 #: Both houses: the engine words what it finds, the bot all else.
 CODE = (Path(__file__).parents[2], Path(engine.__file__).parent)
 #: The functions that name a sentence, and where it stands among their arguments.
-KEYWORDS = {"tr": None, "trn": (1, 2), "mark": None, "Sentence": None, "SentenceOn": None}
+KEYWORDS = {
+    "tr": None, "trn": (1, 2), "tr_if": (2,), "mark": None, "Sentence": None, "SentenceOn": None,
+}  # fmt: skip
+#: What `tr_if` says otherwise is a sentence by itself, and not the plural of the other.
+OTHERWISE = {"tr_if": (3,)}
 COMMENTS = ("Translators:",)
 _NAMES_ONE = re.compile(rf"\b(?:{'|'.join(KEYWORDS)})\(")
 
@@ -34,11 +38,12 @@ def sentences(code: Sequence[Path] = CODE) -> Catalog:
     for above, file in files:
         if not _NAMES_ONE.search(file.read_text(encoding="utf-8")):
             continue  # to cut a file into its tokens takes far longer
-        for line, message, comments, _ in extract_from_file(
-            "python", file, keywords=KEYWORDS, comment_tags=COMMENTS
-        ):
-            where = file.relative_to(above).as_posix()
-            found.add(message, locations=[(where, line)], auto_comments=comments)
+        for named in (KEYWORDS, OTHERWISE):
+            for line, message, comments, _ in extract_from_file(
+                "python", file, keywords=named, comment_tags=COMMENTS
+            ):
+                where = file.relative_to(above).as_posix()
+                found.add(message, locations=[(where, line)], auto_comments=comments)
     return found
 
 

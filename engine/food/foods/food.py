@@ -72,7 +72,7 @@ class Label:
     kcal: float | None = None
 
 
-def from_label(id: str, name: str, label: Label, step_g: float, piece: str = "") -> Food:
+def from_label(id: str, name: str, label: Label, step_g: float) -> Food:
     """The food that a label describes. Raises `LabelProblem` for figures that cannot be."""
     per_100 = 100 / label.basis_g
     carb, fibre = label.carb_g, label.fibre_g
@@ -96,7 +96,7 @@ def from_label(id: str, name: str, label: Label, step_g: float, piece: str = "")
     return Food(
         id=id, name=name, kcal=stated,
         carb_g=carb * per_100, protein_g=label.protein_g * per_100, fat_g=label.fat_g * per_100,
-        fibre_g=fibre * per_100, sodium_mg=sodium * per_100, step_g=step_g, piece=piece,
+        fibre_g=fibre * per_100, sodium_mg=sodium * per_100, step_g=step_g,
     )  # fmt: skip
 
 

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+import tomllib
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from importlib.resources import files
 from typing import NamedTuple
 
 from engine.written.late import word_set
@@ -12,114 +14,28 @@ _MOST_KEPT = 8192  # words; the most frequent ones come early
 _DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 _LONGEST_WORD = 18  # nothing in the vocabulary is longer by more than the slips allowed
 
-# What people write for what they mean, where it is further off than a slip or two.
-_VARIANTS = {
-    "dont": "don't", "didnt": "didn't", "doesnt": "doesn't", "havent": "haven't",
-    "hasnt": "hasn't", "hadnt": "hadn't", "wasnt": "wasn't", "isnt": "isn't", "arent": "aren't",
-    "werent": "weren't", "cant": "can't", "cannot": "can't", "couldnt": "couldn't",
-    "wouldnt": "wouldn't", "wont": "won't", "aint": "ain't", "im": "i'm", "ive": "i've",
-    "wo": "without", "w/o": "without", "nt": "not", "nno": "no", "dosent": "doesn't",
-    "dosnt": "doesn't",
-    "hearts": "heart's", "cnt": "can't", "coudnt": "couldn't",
-    "hart": "heart", "hert": "heart", "herat": "heart", "haert": "heart",
-    "cheast": "chest", "chset": "chest", "ches": "chest", "chist": "chest",
-    "payn": "pain", "pian": "pain", "paine": "pain", "pane": "pain",
-    "brething": "breathing", "breething": "breathing", "breth": "breath", "breeth": "breath",
-    "breatheless": "breathless", "brethless": "breathless", "breathlis": "breathless",
-    "breathe": "breathe", "breat": "breath", "braeth": "breath", "berath": "breath",
-    "fant": "faint", "feint": "faint", "fainy": "faint", "fente": "faint", "fented": "fainted",
-    "feinted": "fainted", "feinting": "fainting", "fainterd": "fainted", "phainted": "fainted",
-    "colapsed": "collapsed", "collasped": "collapsed", "unconcious": "unconscious",
-    "conciousness": "consciousness", "consiousness": "consciousness",
-    "sezure": "seizure", "siezure": "seizure", "seisure": "seizure", "ceizure": "seizure",
-    "seziure": "seizure", "convultion": "convulsion", "convultions": "convulsions",
-    "palps": "palpitations", "palpatations": "palpitations", "palpations": "palpitations",
-    "papitations": "palpitations", "arrythmia": "arrhythmia", "arythmia": "arrhythmia",
-    "hartbeat": "heartbeat", "dissy": "dizzy", "dizy": "dizzy", "dizzi": "dizzy",
-    "disy": "dizzy", "dizie": "dizzy", "vertago": "vertigo", "lighthead": "lightheaded",
-    "heartrate": "heart rate", "blackedout": "blacked out",
-    "hedache": "headache", "heddache": "headache", "hedake": "headache", "headake": "headache",
-    "headace": "headache", "hadache": "headache", "migrane": "migraine", "migrain": "migraine",
-    "nausia": "nausea", "nausous": "nauseous", "naseous": "nauseous", "nauscious": "nauseous",
-    "nausious": "nauseous", "nautious": "nauseous", "noxious": "nauseous", "nasuea": "nausea",
-    "vomitting": "vomiting", "vommiting": "vomiting", "vommited": "vomited", "vomted": "vomited",
-    "vomitted": "vomited", "puked": "puked", "thowing": "throwing", "trew": "threw",
-    "throught": "through", "trhew": "threw", "thre": "threw",
-    "diarrhea": "diarrhoea", "diarrea": "diarrhoea", "diarea": "diarrhoea",
-    "diareah": "diarrhoea", "diarhea": "diarrhoea", "diahrea": "diarrhoea",
-    "diahorrea": "diarrhoea", "dihorrea": "diarrhoea", "diorrhea": "diarrhoea",
-    "diarreah": "diarrhoea", "dierea": "diarrhoea", "dirrhea": "diarrhoea", "runs": "runs",
-    "constapated": "constipated", "constepated": "constipated", "blotted": "bloated",
-    "swolen": "swollen", "swollin": "swollen", "swolled": "swollen",
-    "paralized": "paralysed", "paralised": "paralysed", "paralyzed": "paralysed",
-    "numm": "numb", "nubm": "numb", "wek": "weak", "waek": "weak", "weekness": "weakness",
-    "weaknes": "weakness", "leggs": "legs", "lgs": "legs", "legz": "legs", "amrs": "arms",
-    "confuzed": "confused", "confussed": "confused", "disorientated": "disoriented",
-    "throwed": "threw", "urin": "urine", "wee": "pee", "piss": "pee", "deuretic": "diuretic",
-    "dieuretic": "diuretic", "lacsative": "laxative", "frusemide": "furosemide",
-    "waterpills": "water pills", "waterpill": "water pill", "chestpain": "chest pain",
-    "chestpains": "chest pain", "heartbeats": "heartbeat", "breathin": "breathing",
-    "sob": "sob", "racin": "racing", "poundin": "pounding", "feelin": "feeling",
-    "theres": "there's",
-    "everythings": "everything", "nothin": "nothing", "vomitin": "vomiting",
-    "throwin": "throwing", "faintin": "fainting",
-    "doubel": "double", "dubble": "double", "doubble": "double", "dobule": "double",
-    "duoble": "double", "pukin": "puking", "alot": "a lot", "legs'": "legs",
-}  # fmt: skip
-
-# Words that people misspell in ways of their own, known by how they begin.
-_BEGINNINGS = {
-    "palpit": "palpitations", "palpat": "palpitations", "palpet": "palpitations",
-    "convuls": "convulsion", "seizu": "seizure", "paralys": "paralysed", "paralyz": "paralysed",
-    "paralis": "paralysed", "hallucin": "hallucinating", "diarr": "diarrhoea",
-    "diarh": "diarrhoea", "constip": "constipated", "dizzi": "dizzy", "furos": "furosemide",
-    "spironol": "spironolactone", "clenb": "clenbuterol",
-}  # fmt: skip
-
-# Sound words a slip or two away from a word of the vocabulary: never "put right".
-_LEFT_ALONE = word_set("""
-    ankle breeding buckley cushing discussing disrupting extrem extremen fingern funktion
-    hearst homeless hopelessly massiv massiven passe passen passend peking pissed raping severed
-    severn sollen stomachs temperatur temperaturen thron unconsciously
-    crap crops clap
-    agitate ambulances angles arcing backed bathrooms binding binging blacker blanked bleating
-    blending blinking blocked blotting boating breach breaching breadth breakfasts breathed
-    breather breathes bridging brining buckle buckler busting camp camping camps champ champs
-    cheat chess chests clamp clamping clamps compulsion concentrated concentrates conclusion
-    conclusions concussion concussions confession confuses consciously conscripted constituted
-    constitution constrictor constructed consulting contiguous continuously contracted
-    contusion conversing conversion conversions cram cramming crashing crest crimp crump
-    delicious dispersion dissension dripping drooping droppings elephants elevate elevates
-    excruciatingly exploiting exploring extremes fainter faints fightin finders finger fisting
-    fittings flattening flattering flattery flint flutter forfeiting formatting functional
-    functioned functions gaping gassing grasping hardy having heading healing heaping hear
-    heard hearing hears heartbreak hearth hearty heat heating heave hospitable hospitals
-    hunting hurling hurtling incredibles insomniac inulin irregularly killings meddling
-    middling movements multiples multiplex multiplied multiplier multiplies multiply painting
-    panning parting passer passes pasted pasting patting paused persistence persistently
-    persisting physicality planting poked poking pressured pressures property puff puffs puke
-    racking raging raking raring rating raving remeber remembered remembers reportedly
-    resounding respondent ridiculously scattered seeping selling sensational sensations
-    shelling shipping shuttered sinning sipping sizing skinning sleepin slipping slurping
-    smelling sneaking spanning spelling spitting splattered spurred spurring stabbings
-    straighten straighter straights strangling strengthen strengths struggles sweeping
-    temperatures thanking thinkin thinning threat throats throw throws tighten tights tinkling
-    trice troubled troubles twine unbearably unbeatable unbreakable unreadable weaknesses
-    yesterdays
-""")
-
 
 class Habits(NamedTuple):
-    """Words that people misspell in ways of their own, whole or by how they begin, and sound ones
-    (`left_alone`) that only look like a misspelt one.
+    """The words that slips are put right to, those that people misspell in ways of their own, whole or
+    by how they begin, and sound ones (`left_alone`) that only look like a misspelt one.
     """
 
+    vocabulary: Collection[str]
     variants: Mapping[str, str]
     beginnings: Mapping[str, str]
     left_alone: Collection[str]
 
-
-_HABITS = Habits(_VARIANTS, _BEGINNINGS, _LEFT_ALONE)
+    @classmethod
+    def written(cls, package: str, fold: Callable[[str], str] = str) -> Habits:
+        """What `spelling.toml` in the folder of a language says."""
+        file = files(package) / "spelling.toml"
+        told = tomllib.loads(file.read_text(encoding="utf-8"))
+        variants, beginnings = (
+            {form: meant for meant, forms in told[key].items() for form in forms.split()}
+            for key in ("misspelt", "beginnings")
+        )
+        vocabulary, left_alone = (word_set(fold(told[key])) for key in ("vocabulary", "left_alone"))
+        return cls(vocabulary, variants, beginnings, left_alone)
 
 
 class Corrector:
@@ -133,18 +49,17 @@ class Corrector:
 
     def __init__(
         self,
-        vocabulary: Iterable[str],
+        habits: Habits,
         also: Iterable[str] = (),
         *,
-        habits: Habits = _HABITS,
         tried_as: Callable[[str], str] | None = None,
     ) -> None:
-        """Words of `also` are meant only where none of the `vocabulary` is as near.
+        """Words of `also` are meant only where none of the vocabulary is as near.
 
         What none of the `habits` knows is looked up once more as what `tried_as` makes of it.
         """
         self._tried_as = tried_as
-        self._variants, self._beginnings, self._left_alone = habits
+        vocabulary, self._variants, self._beginnings, self._left_alone = habits
         self._corrected: dict[str, str] = {}
         self._first = frozenset(word for word in vocabulary if len(word) >= 5)
         self._words = self._first.union(also)
