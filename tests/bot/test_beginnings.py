@@ -208,15 +208,16 @@ async def test_after_the_first_while_nothing_is_noted_and_chats_are_served_side_
     any_engine: Engine,
 ) -> None:
     bot = Installation(any_engine)
-    bot.receives((INES, "one"), (MARA, "two"), (13, "deadly"))
+    bot.receives((INES, "one"), (MARA, "two"))
     worker = bot.begins()
-    assert worker.slots == 1
     await worker.step()
     assert worker.busy == 1
     await worker.drain()
+    assert worker.slots == 1
     assert [row.attempts for row in bot.rows() if row.status == "done"] == [0]  # it has not failed
     bot.clock.advance(timedelta(seconds=FIRST_WHILE_S + 1))
     assert worker.slots == 2
+    bot.receives((INES, "one"), (MARA, "two"), (13, "deadly"))
     with pytest.raises(Killed):
         worker.handle(3, 13)
     assert bot.rows()[2].attempts == 0
