@@ -17,7 +17,7 @@ from functools import partial
 
 from bot.setup import words_sheet as words
 from bot.sheets import words as sheet_words
-from bot.sheets.format.cells import width_for
+from bot.sheets.format.cells import from_csv, width_for
 from bot.sheets.format.making import Value, as_csv, lay_out, new_book, put, saved
 from bot.sheets.format.opening import MOST_COLUMNS, MOST_ROWS, Cell, Content, Grid, name_of
 from bot.words.languages import in_each, mark, tr
@@ -98,7 +98,7 @@ class Row:
 
     def text(self, key: str) -> str:
         cell = self.cells.get(key)
-        return " ".join(cell.text.split()) if cell is not None else ""
+        return from_csv(" ".join(cell.text.split())) if cell is not None else ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
-from bot.setup.roster_sheet import Choices, is_roster, read_roster
+from bot.setup.roster_sheet import ATHLETE, Choices, is_roster, read_roster
 from bot.setup.roster_sheet import write as write_roster
 from bot.sheets.format.opening import Grid, SheetRefused, open_sheet
 from bot.sheets.format.reading import SheetProblems, read_sheet
@@ -92,3 +92,13 @@ def test_a_file_with_bytes_that_went_wrong_on_the_way(form: str) -> None:
                 assert problems.found
 
     spoilt()
+
+
+@pytest.mark.parametrize("form", ["xlsx", "csv"])
+@pytest.mark.parametrize("name", ["=Mira", "'Mira", "+49 Mira", "Mira"])
+def test_a_name_that_a_spreadsheet_program_would_take_for_something_else_comes_back_as_it_was(
+    name: str, form: str
+) -> None:
+    made = write_roster([{ATHLETE: name}], Choices((), (), ()), form)
+    (row,) = read_roster(open_sheet(made)).rows
+    assert row.text(ATHLETE) == name
