@@ -789,6 +789,36 @@ async def test_a_clock_set_back_silences_nobody(post: Post) -> None:
     assert len(post.line.texts(MARA)) == 5
 
 
+async def test_a_clock_set_back_while_no_process_was_there_silences_nobody(post: Post) -> None:
+    for number in range(5):
+        post.say(MARA, f"before, {number}")
+    post.clock.set(post.clock.now() - timedelta(minutes=15))
+    await watch_begins(post)
+
+    await post.run_for(timedelta(seconds=8))
+
+    assert len(post.line.texts(MARA)) == 5
+
+
+async def watch_begins(post: Post) -> None:
+    """A process is started, and looks at the clock for the first time."""
+    looking = asyncio.create_task(ClockWatch(post.engine, post.clock, lambda: None).look())
+    await asyncio.sleep(0)
+    post.clock.advance(timedelta(seconds=1))
+    await looking
+
+
+async def test_what_is_put_off_for_good_reason_is_left_so_when_a_process_is_started(
+    post: Post,
+) -> None:
+    post.line.fail(RetryAfter(30), on=MARA)
+    row = post.say(MARA, "an alert")
+    await post.turn()
+    before = post.row(row).not_before
+    await watch_begins(post)
+    assert post.row(row).not_before == before > post.clock.now()
+
+
 async def test_what_waits_for_its_next_try_is_not_held_by_a_clock_set_back(post: Post) -> None:
     post.line.fail(RetryAfter(30), on=MARA)
     row = post.say(MARA, "an alert")
