@@ -16,7 +16,7 @@ from bot.store.db import is_sqlite
 from bot.store.tables import metadata
 
 MARK = "moved_to"
-_REFUSES = "brimline_has_moved"
+REFUSES = "brimline_has_moved"
 
 
 def sentence(address: str) -> str:
@@ -50,20 +50,20 @@ def leave_mark(connection: Connection, address: str) -> None:
         for table in tables:
             for act in ("INSERT", "UPDATE", "DELETE"):
                 run(
-                    f'CREATE TRIGGER "{_REFUSES}_{table}_{act.lower()}" BEFORE {act} ON "{table}" '
+                    f'CREATE TRIGGER "{REFUSES}_{table}_{act.lower()}" BEFORE {act} ON "{table}" '
                     f"BEGIN SELECT RAISE(ABORT, {said}); END"
                 )
         return
     # As if the server were away, so that nothing that waits counts as at fault.
     refusing = (
-        f"CREATE FUNCTION {_REFUSES}() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN "
+        f"CREATE FUNCTION {REFUSES}() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN "
         f"RAISE EXCEPTION USING MESSAGE = {said}, ERRCODE = 'cannot_connect_now'; END $$"
     )
     run(refusing.replace("%", "%%"))  # which the driver takes for parameters
     for table in tables:
         run(
-            f'CREATE TRIGGER {_REFUSES} BEFORE INSERT OR UPDATE OR DELETE ON "{table}" '
-            f"FOR EACH STATEMENT EXECUTE FUNCTION {_REFUSES}()"
+            f'CREATE TRIGGER {REFUSES} BEFORE INSERT OR UPDATE OR DELETE ON "{table}" '
+            f"FOR EACH STATEMENT EXECUTE FUNCTION {REFUSES}()"
         )
 
 
