@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from matplotlib.figure import Figure
 from PIL import Image
 from sqlalchemy import Engine
-from sqlmodel import select
+from sqlmodel import col, select
 
 from bot.drawing import canvas
 from bot.pictures.week_picture import words
@@ -118,7 +118,8 @@ def test_chances_in_tenths_add_up_to_ten_and_are_a_tenth_off_at_most(
 def captions(team: Team) -> list[str]:
     team.coach.presses(f"c:picture:{team.athlete_id}")
     with team.world.session() as session:
-        rows = session.exec(select(OutboxRow).where(OutboxRow.method == "sendPhoto")).all()
+        sent = select(OutboxRow).where(OutboxRow.method == "sendPhoto")
+        rows = session.exec(sent.order_by(col(OutboxRow.id))).all()
     return [row.payload["caption"] for row in rows]
 
 
