@@ -173,11 +173,12 @@ def test_what_kills_each_process_that_handles_it_is_gone_past_at_last(
     with bot:
         telegram.wait_for_text(INES, "text and now?")
         telegram.wait_for_text(12, "text 61.2")
+        # What one of the killed had on its way is sent again in a while, as nobody knows of it.
+        telegram.wait_until(lambda: not bot.open_rows(), "the bot to send what was left")
         assert bot.stop() == 0
 
     assert telegram.texts(INES) == ["sorry, say it another way", "text and now?"]
     assert set(handled(bot).values()) == {1}
-    assert bot.open_rows() == []
 
 
 def without_repeats(texts: list[str]) -> list[str]:
