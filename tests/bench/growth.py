@@ -2,8 +2,9 @@
 
 For each number of athletes, in a process of its own: a database with that many of them in their weeks,
 each with some days of answers, decisions and messages behind them; then the CPU time of every kind of
-thing that somebody waits for, the longest that clearing out holds the write lock, and peak memory. What
-is more than 1.1 times the first number's is marked.
+thing that somebody waits for, the longest that clearing out holds the write lock, and peak memory. They
+measure each kind one right after the other, since a shared machine is faster at one time than at another.
+What is more than 1.1 times the first number's is marked.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ import resource
 import time
 from collections.abc import Callable
 from datetime import timedelta
+from functools import partial
 from pathlib import Path
 from statistics import median
 from typing import Any
@@ -72,7 +74,11 @@ def fill_up(url: str, athletes: int) -> None:
     engine.dispose()
 
 
-def measure(athletes: int) -> dict[str, float]:
+InTurn = Callable[[Callable[[], float]], float]
+LONGEST_S = 600
+
+
+def measure(athletes: int, in_turn: InTurn) -> dict[str, float]:
     """CPU in ms of each kind (median), memory in MB, and rows and size of the database."""
     quiet()
     found: dict[str, float] = {"memory at start (MB)": _peak_mb()}
@@ -105,12 +111,13 @@ def measure(athletes: int) -> dict[str, float]:
             "stranger": [typed(7, "hello") for _ in range(TIMES + WARM)],
         }
         for name, raws in kinds.items():
-            found[name] = _each(engine, worker, raws)
-        found["/mydata"] = _timed(lambda: _my_data(engine, number), 5)
-        found["heads of the inbox"] = _timed(worker._next_per_chat, TIMES)
+            found[name] = in_turn(partial(_each, engine, worker, raws))
+        found["/mydata"] = in_turn(lambda: _timed(lambda: _my_data(engine, number), 5))
+        found["heads of the inbox"] = in_turn(lambda: _timed(worker._next_per_chat, TIMES))
         leaving = chats[len(chats) // 2 :]
-        found["deletion"] = _each(engine, worker, [tapped(c, GONE(Gone.YES), 1) for c in leaving])
-        found["prune, longest hold"] = _longest_hold(engine)
+        gone = [tapped(chat, GONE(Gone.YES), 1) for chat in leaving]
+        found["deletion"] = in_turn(lambda: _each(engine, worker, gone))
+        found["prune, longest hold"] = in_turn(lambda: _longest_hold(engine))
         found["memory in the end (MB)"] = _peak_mb()
         engine.dispose()
     return found
@@ -176,9 +183,19 @@ def _peak_mb() -> float:
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 
-def _apart(athletes: int, results: Any) -> None:
+def _apart(athletes: int, number: int, all_of_them: Any, results: Any) -> None:
+    """One of several processes; they are at work one after the other, by their `number`."""
     quiet()
-    results.put(json.dumps(measure(athletes)))
+
+    def in_turn(work: Callable[[], float]) -> float:
+        found = 0.0
+        for one in range(all_of_them.parties):
+            if one == number:
+                found = work()
+            all_of_them.wait(LONGEST_S)
+        return found
+
+    results.put(json.dumps([number, measure(athletes, in_turn)]))
 
 
 def main() -> None:
@@ -186,16 +203,23 @@ def main() -> None:
     parser.add_argument("athletes", type=int, nargs="+")
     given = parser.parse_args()
     context = multiprocessing.get_context("spawn")
-    found = []
-    for athletes in given.athletes:
-        results = context.Queue()
-        process = context.Process(target=_apart, args=(athletes, results))
+    results, all_of_them = context.Queue(), context.Barrier(len(given.athletes))
+    processes = [
+        context.Process(target=_apart, args=(athletes, number, all_of_them, results))
+        for number, athletes in enumerate(given.athletes)
+    ]
+    for process in processes:
         process.start()
+    for process in processes:
         process.join()
-        if process.exitcode != 0:
-            raise SystemExit(f"{athletes} athletes: it fell")
-        found.append(json.loads(results.get()))
-        say(f"{athletes} athletes: {found[-1]}")
+    if any(process.exitcode for process in processes):
+        raise SystemExit("one of them fell")
+    found = [
+        one
+        for _, one in sorted(
+            (json.loads(results.get()) for _ in processes), key=lambda one: int(one[0])
+        )
+    ]
     for name in found[0]:
         line = "  ".join(f"{one[name]:9.1f}" for one in found)
         ratio = found[-1][name] / found[0][name]
