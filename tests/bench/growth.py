@@ -3,7 +3,7 @@
 For each number of athletes, in a process of its own: a database with that many of them in their weeks,
 each with some days of answers, decisions and messages behind them; then the CPU time of every kind of
 thing that somebody waits for, the longest that clearing out holds the write lock, and peak memory. They
-measure each kind one right after the other, since a shared machine is faster at one time than at another.
+measure each kind one right after the other, since a shared machine is faster at one time than another.
 What is more than 1.1 times the first number's is marked.
 """
 
@@ -214,12 +214,8 @@ def main() -> None:
         process.join()
     if any(process.exitcode for process in processes):
         raise SystemExit("one of them fell")
-    found = [
-        one
-        for _, one in sorted(
-            (json.loads(results.get()) for _ in processes), key=lambda one: int(one[0])
-        )
-    ]
+    told = dict(json.loads(results.get()) for _ in processes)
+    found = [told[number] for number in range(len(processes))]
     for name in found[0]:
         line = "  ".join(f"{one[name]:9.1f}" for one in found)
         ratio = found[-1][name] / found[0][name]
