@@ -3,7 +3,7 @@
 For each number of athletes, in a process of its own: a database with that many of them in their weeks,
 each with some days of answers, decisions and messages behind them; then the CPU time of every kind of
 thing that somebody waits for, the longest that clearing out holds the write lock, and peak memory. They
-measure each kind one right after the other, since a shared machine is faster at one time than another.
+do each thing one right after the other, since a shared machine is faster at one time than another.
 What is more than 1.1 times the first number's is marked.
 """
 
@@ -111,39 +111,39 @@ def measure(athletes: int, in_turn: InTurn) -> dict[str, float]:
             "stranger": [typed(7, "hello") for _ in range(TIMES + WARM)],
         }
         for name, raws in kinds.items():
-            found[name] = in_turn(partial(_each, engine, worker, raws))
-        found["/mydata"] = in_turn(lambda: _timed(lambda: _my_data(engine, number), 5))
-        found["heads of the inbox"] = in_turn(lambda: _timed(worker._next_per_chat, TIMES))
+            found[name] = _each(engine, worker, raws, in_turn)
+        found["/mydata"] = _timed(lambda: _my_data(engine, number), 5, in_turn)
+        found["heads of the inbox"] = _timed(worker._next_per_chat, TIMES, in_turn)
         leaving = chats[len(chats) // 2 :]
         gone = [tapped(chat, GONE(Gone.YES), 1) for chat in leaving]
-        found["deletion"] = in_turn(lambda: _each(engine, worker, gone))
+        found["deletion"] = _each(engine, worker, gone, in_turn)
         found["prune, longest hold"] = in_turn(lambda: _longest_hold(engine))
         found["memory in the end (MB)"] = _peak_mb()
         engine.dispose()
     return found
 
 
-def _each(engine: Engine, worker: Worker, raws: list[dict[str, Any]]) -> float:
+def _each(engine: Engine, worker: Worker, raws: list[dict[str, Any]], in_turn: InTurn) -> float:
     into_inbox(engine, raws)
-    spent = []
-    gc.disable()
-    for raw in raws:
+
+    def handled(raw: dict[str, Any]) -> None:
         message = raw.get("message") or raw["callback_query"]["message"]
-        chat = message["chat"]["id"]
-        began = time.process_time()
-        assert worker.handle(raw["update_id"], chat)
-        spent.append(1000 * (time.process_time() - began))
+        assert worker.handle(raw["update_id"], message["chat"]["id"])
+
+    gc.disable()
+    spent = [in_turn(partial(_spent, partial(handled, raw))) for raw in raws]
     gc.enable()
     return median(spent[WARM:])
 
 
-def _timed(work: Callable[[], object], times: int) -> float:
-    spent = []
-    for _ in range(times):
-        began = time.process_time()
-        work()
-        spent.append(1000 * (time.process_time() - began))
-    return median(spent)
+def _timed(work: Callable[[], object], times: int, in_turn: InTurn) -> float:
+    return median([in_turn(partial(_spent, work)) for _ in range(times)])
+
+
+def _spent(work: Callable[[], object]) -> float:
+    began = time.process_time()
+    work()
+    return 1000 * (time.process_time() - began)
 
 
 def _my_data(engine: Engine, person_id: int) -> None:
