@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 from scipy import constants
 
@@ -147,6 +147,20 @@ def three_figures(draw: st.DrawFn) -> tuple[str, Known, dict[str, float]]:
 
 
 @settings(max_examples=150)
+@example(
+    (
+        "water 3500, 133.2, 1",
+        Known(
+            weight_unit=WeightUnit.LB,
+            volume_unit=VolumeUnit.ML,
+            wants_sharpness=False,
+            weight_kg=60.4,
+            on_file_kg=61.2,
+            water_l=3.5,
+        ),
+        {"weight_kg": 133.2 * constants.pound, "fullness": 1.0, "water_l": 3.5},
+    )
+)
 @given(three_figures())
 def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
     written: tuple[str, Known, dict[str, float]],

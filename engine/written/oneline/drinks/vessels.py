@@ -375,6 +375,8 @@ def _listed(match: re.Match[str], known: Known) -> str | None:
     target = known.water_l
     if target and not _LEAST_SHARE * target <= total <= _MOST_SHARE * target:
         return None
+    if len({rough(number) >= _LEAST_ML for number, own in found if not (own or unit)}) > 1:
+        return None  # "3500, 133.2, 1": millilitres, and then other answers
     small = all(rough(number) >= _LEAST_ML for number, _ in found)
     if not (unit or small or any(mark in listed for mark in "+,&") or re.search("[a-z]", listed)):
         return None
