@@ -197,10 +197,8 @@ def take(session: Session, row_id: int, now: datetime, *, begun: bool = False) -
     the same subject is to be done before it. It is marked before it is done so that the use case may
     put the same duty again (an alert that repeats itself).
     """
-    row = session.exec(_HELD, params={"id": row_id}).first()
-    if row is None or row.status != "waiting" or not (begun or _may_be_done(row, now)):
-        return None
-    if _is_preceded(session, row, now):
+    row = _held(session, row_id, now, begun=begun)
+    if row is None:
         return None
     row.status = "done"
     row.attempts -= begun
@@ -218,16 +216,22 @@ def note_beginning(session: Session, row_id: int, now: datetime) -> bool:
     """Note, before it is done in a transaction of its own, that a duty is begun on; whether it may be.
     One over which process after process has ended is put off first, each time for longer.
     """
-    row = session.exec(_HELD, params={"id": row_id}).first()
-    if row is None or row.status != "waiting" or not _may_be_done(row, now):
-        return False
-    if _is_preceded(session, row, now):
+    row = _held(session, row_id, now)
+    if row is None:
         return False
     row.attempts += 1
     if row.attempts > BEGINNINGS:
         row.claimed_until = now + _pause(row.attempts - BEGINNINGS)
     session.add(row)
     return True
+
+
+def _held(session: Session, row_id: int, now: datetime, *, begun: bool = False) -> AgendaRow | None:
+    """The duty, held, where it may be done now and nothing is to be done before it."""
+    row = session.exec(_HELD, params={"id": row_id}).first()
+    if row is None or row.status != "waiting" or not (begun or _may_be_done(row, now)):
+        return None
+    return None if _is_preceded(session, row, now) else row
 
 
 def _pause(times: int) -> timedelta:

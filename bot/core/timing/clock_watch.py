@@ -25,6 +25,11 @@ NOTICED_FROM_S = 2.0  # smaller ones are the slow corrections of a time service
 SEEK_EVERY_S = 60.0  # what was made later than now
 
 OPEN = ("new", "waiting", "sending")
+_MADE_AT = (
+    (InboxRow, InboxRow.received_at),
+    (OutboxRow, OutboxRow.created_at),
+    (FetchRow, FetchRow.created_at),
+)
 
 _log = structlog.get_logger(__name__)
 
@@ -48,43 +53,33 @@ class ClockWatch:
         if abs(jumped_s) >= NOTICED_FROM_S:
             _log.warning("the clock was set", seconds=round(jumped_s, 1))
             if jumped_s < 0:
-                await asyncio.to_thread(self._in_transaction, take_up_what_waits)
+                await asyncio.to_thread(self._take_up)
             self._was_set()
         elif ran >= self._seek_at:
             self._seek_at = ran + SEEK_EVERY_S
-            await asyncio.to_thread(self._in_transaction, take_up_what_was_made_later)
+            # The clock was set back since such rows were made, while no process was there or just
+            # before it ended.
+            later = self._clock.now() + timedelta(seconds=NOTICED_FROM_S)
+            await asyncio.to_thread(self._take_up, made_after=later)
 
-    def _in_transaction(self, take_up: Callable[[Session, datetime], None]) -> None:
+    def _take_up(self, made_after: datetime | None = None) -> None:
         with claiming(self._engine) as session:
-            take_up(session, self._clock.now())
+            take_up_what_waits(session, self._clock.now(), made_after)
 
 
-def take_up_what_was_made_later(session: Session, now: datetime) -> None:
-    """Let every row that was made later than now be tried at once: the clock was set back since, while
-    no process was there or just before it ended.
+def take_up_what_waits(session: Session, now: datetime, made_after: datetime | None = None) -> None:
+    """Let every row that was put off beyond now be tried at once: early does no harm, late may.
+
+    `made_after`: only rows that were made after that. Duties do not say when they were put off: those
+    alone then that are put off for longer than any is.
     """
-    later = now + timedelta(seconds=NOTICED_FROM_S)
-    for table, made_at in (
-        (InboxRow, InboxRow.received_at),
-        (OutboxRow, OutboxRow.created_at),
-        (FetchRow, FetchRow.created_at),
-    ):
-        waiting = update(table).where(
-            col(table.status).in_(OPEN), col(made_at) > later, col(table.not_before) > now
-        )
-        session.connection().execute(waiting.values(not_before=now))
-    claimed = update(AgendaRow).where(
-        col(AgendaRow.status) == "waiting", col(AgendaRow.claimed_until) > later + LONGEST_RETRY
-    )
-    session.connection().execute(claimed.values(claimed_until=now))
-
-
-def take_up_what_waits(session: Session, now: datetime) -> None:
-    """Let every row that was put off beyond now be tried at once: early does no harm, late may."""
-    for table in (InboxRow, OutboxRow, FetchRow):
+    for table, made_at in _MADE_AT:
         waiting = update(table).where(col(table.status).in_(OPEN), col(table.not_before) > now)
+        if made_after is not None:
+            waiting = waiting.where(col(made_at) > made_after)
         session.connection().execute(waiting.values(not_before=now))
+    put_off_beyond = now if made_after is None else made_after + LONGEST_RETRY
     claimed = update(AgendaRow).where(
-        col(AgendaRow.status) == "waiting", col(AgendaRow.claimed_until) > now
+        col(AgendaRow.status) == "waiting", col(AgendaRow.claimed_until) > put_off_beyond
     )
     session.connection().execute(claimed.values(claimed_until=now))
