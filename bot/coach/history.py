@@ -39,10 +39,9 @@ def show_history(turn: OnAthlete, pressed: OfDay) -> None:
 def ask_day(turn: OnAthlete) -> None:
     """The button for any other day."""
     answer(turn)
-    asking.open_question(
-        turn, turn.person, HISTORY_DAY, subject_id=turn.profile.person_id,
-        answers={"_zone": turn.profile.zone or "UTC"},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, HISTORY_DAY, turn.profile.person_id, {
+        "_zone": turn.profile.zone or "UTC",
+    })  # fmt: skip
 
 
 def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -119,10 +119,9 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
     if found is not None:
         name = name_of(turn.session, turn.profile.person_id)
         self_coached = turn.self_coached
-        asking.open_question(
-            turn, turn.person, flow, subject_id=turn.profile.person_id,
-            answers={"_event": found.event.id, "_name": name, "_own": self_coached},
-        )  # fmt: skip
+        asking.open_question(turn, turn.person, flow, turn.profile.person_id, {
+            "_event": found.event.id, "_name": name, "_own": self_coached,
+        })  # fmt: skip
 
 
 def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -328,14 +327,11 @@ def _ask_athlete(turn: Turn, profile: AthleteProfile, found: BehindWeek) -> None
         turn.session, athlete, flow=LIGHTER_MORNING.id, subject_id=profile.person_id
     ):
         _close(turn, left_open)
-    question = asking.open_question(
-        turn, athlete, OWN_WORD, subject_id=profile.person_id,
-        answers={
-            "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
-            "_mornings": found.debrief.mornings, "_days": len(found.days),
-            "_eaten": found.debrief.eaten_share,
-        },
-    )  # fmt: skip
+    question = asking.open_question(turn, athlete, OWN_WORD, profile.person_id, {
+        "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
+        "_mornings": found.debrief.mornings, "_days": len(found.days),
+        "_eaten": found.debrief.eaten_share,
+    })  # fmt: skip
     agenda.put(
         turn.session, agenda.Named(subject(profile), local_date(profile, turn.context), LEAVE_IT),
         due_at=turn.now + OPEN_FOR, payload={"question": question.id},

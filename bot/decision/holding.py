@@ -144,17 +144,14 @@ def _ask(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
         say_frozen(turn, coach, profile)
         return
     about = question_context(turn.session, coach, week, today, target.carb_g)
-    limits = about["_limits"] | {"load_total_g": week.limits.load_total_g}
-    asking.open_question(
-        turn, coach, HOLD, subject_id=profile.person_id,
-        answers=about | {
-            "_limits": limits,
-            "_first": today.isoformat(),
-            "_last": week.event.day.isoformat(),
-            "_stands_g": target.carb_g,
-            "_load": _load(turn.session, week),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, HOLD, profile.person_id, {
+        **about,
+        "_limits": about["_limits"] | {"load_total_g": week.limits.load_total_g},
+        "_first": today.isoformat(),
+        "_last": week.event.day.isoformat(),
+        "_stands_g": target.carb_g,
+        "_load": _load(turn.session, week),
+    })  # fmt: skip
 
 
 def _load(session: Session, week: Week) -> dict[str, float]:

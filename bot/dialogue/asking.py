@@ -65,12 +65,11 @@ def open_question(
     turn: Turn,
     person: Person,
     flow: Flow,
-    *,
     subject_id: int | None = None,
     answers: Answers | None = None,
 ) -> OpenQuestion:
     """Begin a flow by asking its first open step; an earlier run of it on the subject is closed, unless
-    the flow is `concurrent`.
+    the flow is `concurrent`. The subject is an athlete's id, or that of what the flow is about.
     """
     if not flow.concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):

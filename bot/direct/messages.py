@@ -135,10 +135,9 @@ def ask_message(turn: OnAthlete, _: Message) -> None:
     answer(turn)
     found = about_athlete(turn.session, turn.person, turn.incoming.message_id)
     about = found.said if found is not None and found.athlete_id == turn.profile.person_id else ""
-    asking.open_question(
-        turn, turn.person, TO_ATHLETE, subject_id=turn.profile.person_id,
-        answers={"_name": name_of(turn.session, turn.profile.person_id), "_about": about},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, TO_ATHLETE, turn.profile.person_id, {
+        "_name": name_of(turn.session, turn.profile.person_id), "_about": about,
+    })  # fmt: skip
 
 
 def message_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -221,10 +220,9 @@ def _ask_athlete(turn: Turn, athlete: Person, to: int | None) -> None:
         say_to(turn, athlete, refused)
         return
     names = [reader.first_name for reader in _readers(turn.session, profile, to)]
-    asking.open_question(
-        turn, athlete, TO_COACH, subject_id=athlete.id,
-        answers={"_coach": ", ".join(names), "_to": to},
-    )  # fmt: skip
+    asking.open_question(turn, athlete, TO_COACH, athlete.id, {
+        "_coach": ", ".join(names), "_to": to,
+    })  # fmt: skip
 
 
 def _nobody(profile: AthleteProfile) -> str:

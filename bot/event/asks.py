@@ -82,10 +82,9 @@ def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
 def _ask(turn: OnAthlete, pressed: OfEvent, flow: Flow, known: Answers) -> None:
     event = _meant(turn, pressed)
     if event is not None:
-        asking.open_question(
-            turn, turn.person, flow, subject_id=turn.profile.person_id,
-            answers={**known, "_event": event.id},
-        )  # fmt: skip
+        asking.open_question(turn, turn.person, flow, turn.profile.person_id, {
+            **known, "_event": event.id,
+        })  # fmt: skip
 
 
 def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:

@@ -34,16 +34,13 @@ def ask(turn: OnAthlete, pressed: OfEvent) -> None:
     between = (event.day - earlier.day).days
     plan = bridge_plan(athlete_of(turn.profile), baseline_of(turn.profile), between)
     standing = plan_row(turn.session, event)
-    asking.open_question(
-        turn, turn.person, BRIDGE_WEEK, subject_id=turn.profile.person_id,
-        answers={
-            "_event": event.id, "_said": event_words.short(event.kind, event.day),
-            "_earlier": event_words.short(earlier.kind, earlier.day), "_between": between,
-            "_days": plan_days(plan),
-            "_table": plan_words.plan_table(plan, event.day, turn.profile.volume_unit),
-            "_base": standing.id if standing is not None else 0,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, BRIDGE_WEEK, turn.profile.person_id, {
+        "_event": event.id, "_said": event_words.short(event.kind, event.day),
+        "_earlier": event_words.short(earlier.kind, earlier.day), "_between": between,
+        "_days": plan_days(plan),
+        "_table": plan_words.plan_table(plan, event.day, turn.profile.volume_unit),
+        "_base": standing.id if standing is not None else 0,
+    })  # fmt: skip
 
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:

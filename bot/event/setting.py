@@ -39,15 +39,12 @@ def ask_event(turn: OnAthlete) -> None:
     answer(turn)
     if not has_measures(turn, turn.person, turn.profile):
         return
-    asking.open_question(
-        turn, turn.person, EVENT, subject_id=turn.profile.person_id,
-        answers={
-            "_name": name_of(turn.session, turn.profile.person_id),
-            "_own": turn.self_coached,
-            "_zone": turn.profile.zone,
-            "_ahead": _ahead(turn, turn.profile),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, EVENT, turn.profile.person_id, {
+        "_name": name_of(turn.session, turn.profile.person_id),
+        "_own": turn.self_coached,
+        "_zone": turn.profile.zone,
+        "_ahead": _ahead(turn, turn.profile),
+    })  # fmt: skip
 
 
 def _ahead(turn: Turn, profile: AthleteProfile) -> list[list[object]]:

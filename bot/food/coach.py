@@ -101,10 +101,9 @@ def ask_fix(turn: OnAthlete, pressed: OfFood) -> None:
     if row is None:
         say_to(turn, turn.person, list_words.food_gone())
         return
-    asking.open_question(
-        turn, turn.person, FIX, subject_id=turn.profile.person_id,
-        answers={"_food": row.id, "_called": row.name, "_step_g": row.step_g},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, FIX, turn.profile.person_id, {
+        "_food": row.id, "_called": row.name, "_step_g": row.step_g,
+    })  # fmt: skip
 
 
 def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -127,7 +126,7 @@ def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def ask_suggestion(turn: OnAthlete) -> None:
     """Button "c:food-suggest:ATHLETE"."""
     answer(turn)
-    asking.open_question(turn, turn.person, SUGGEST, subject_id=turn.profile.person_id)
+    asking.open_question(turn, turn.person, SUGGEST, turn.profile.person_id)
 
 
 def suggestion_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -148,19 +148,16 @@ def _cost(
 def _open_limit(prep: Prep, limits: Limits, key: str) -> None:
     profile = prep.profile
     rail = limits.guard_rails.rail(key)
-    asking.open_question(
-        prep.turn, prep.coach, LIMIT, subject_id=profile.person_id,
-        answers={
-            "_key": key,
-            "_event": prep.event.id,
-            "_value": getattr(limits, key),
-            "_low": rail.low,
-            "_high": rail.high,
-            "_low_source": rail.low_source.citation,
-            "_high_source": rail.high_source.citation,
-            "_volume_unit": profile.volume_unit,
-        },
-    )  # fmt: skip
+    asking.open_question(prep.turn, prep.coach, LIMIT, profile.person_id, {
+        "_key": key,
+        "_event": prep.event.id,
+        "_value": getattr(limits, key),
+        "_low": rail.low,
+        "_high": rail.high,
+        "_low_source": rail.low_source.citation,
+        "_high_source": rail.high_source.citation,
+        "_volume_unit": profile.volume_unit,
+    })  # fmt: skip
 
 
 def _limits_or_suggested(

@@ -248,16 +248,13 @@ def first_things_first(
 
 
 def _open_number(prep: Prep, figure: Figure, value: float | str | None) -> None:
-    asking.open_question(
-        prep.turn, prep.coach, PLAN_NUMBER, subject_id=prep.profile.person_id,
-        answers={
-            "_field": figure.key,
-            "_days_out": figure.days_out,
-            "_value": value,
-            "_volume_unit": prep.profile.volume_unit,
-            "_event": prep.event.id,
-        },
-    )  # fmt: skip
+    asking.open_question(prep.turn, prep.coach, PLAN_NUMBER, prep.profile.person_id, {
+        "_field": figure.key,
+        "_days_out": figure.days_out,
+        "_value": value,
+        "_volume_unit": prep.profile.volume_unit,
+        "_event": prep.event.id,
+    })  # fmt: skip
 
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:

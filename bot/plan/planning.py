@@ -294,22 +294,19 @@ def open_draft(turn: Turn, coach: Person, profile: AthleteProfile, event: EventR
         say_to(turn, coach, words.event_first())
         return
     debrief.before_draft(turn, coach, profile)
-    asking.open_question(
-        turn, coach, DRAFT, subject_id=profile.person_id,
-        answers={
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_athlete": asdict(athlete_of(profile)),
-            "_baseline": dict(profile.baseline),
-            "_event": event.id,
-            "_event_day": event.day.isoformat(),
-            "_kind": event.kind,
-            "_today": local_date(profile, turn.context).isoformat(),
-            "_weight_unit": profile.weight_unit,
-            "_volume_unit": profile.volume_unit,
-            "_learnt": learnt_g_per_kg(turn, profile),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, DRAFT, profile.person_id, {
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_athlete": asdict(athlete_of(profile)),
+        "_baseline": dict(profile.baseline),
+        "_event": event.id,
+        "_event_day": event.day.isoformat(),
+        "_kind": event.kind,
+        "_today": local_date(profile, turn.context).isoformat(),
+        "_weight_unit": profile.weight_unit,
+        "_volume_unit": profile.volume_unit,
+        "_learnt": learnt_g_per_kg(turn, profile),
+    })  # fmt: skip
 
 
 def fit_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -74,23 +74,20 @@ def offer_room(prep: Prep, version: Version) -> None:
     problems, unit = plan_problems(plan, limits), profile.volume_unit
     room = room_made(plan, limits)
     standing, bounds = plan_row(turn.session, event), limits_row(turn.session, event)
-    asking.open_question(
-        turn, prep.coach, PLAN_FIT, subject_id=profile.person_id,
-        answers={
-            "_event": event.id, "_event_day": event.day.isoformat(),
-            "_base": standing.id if standing is not None else 0,
-            "_limits": bounds.id if bounds is not None else 0,
-            "_days": plan_days(plan), "_shape": version.shape,
-            "_reason": version.reason, "_how": version.how,
-            "_problems": plan_words.problem_lines(problems, unit) if problems else "",
-            "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
-            if room.limits is not None else "",
-            "_past": _past(limits, room.past_bounds, unit),
-            "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
-            if room.limits is not None else None,
-            "_volume_unit": unit,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, prep.coach, PLAN_FIT, profile.person_id, {
+        "_event": event.id, "_event_day": event.day.isoformat(),
+        "_base": standing.id if standing is not None else 0,
+        "_limits": bounds.id if bounds is not None else 0,
+        "_days": plan_days(plan), "_shape": version.shape,
+        "_reason": version.reason, "_how": version.how,
+        "_problems": plan_words.problem_lines(problems, unit) if problems else "",
+        "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
+        if room.limits is not None else "",
+        "_past": _past(limits, room.past_bounds, unit),
+        "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
+        if room.limits is not None else None,
+        "_volume_unit": unit,
+    })  # fmt: skip
 
 
 def _past(limits: Limits, past: tuple[Problem, ...], unit: str) -> str:

@@ -170,10 +170,9 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
         return
     answer(turn)
     if do is Do.GO_ON:
-        asking.open_question(
-            turn, turn.person, READY_ANYWAY, subject_id=profile.person_id,
-            answers={"_readiness": row.id},
-        )  # fmt: skip
+        asking.open_question(turn, turn.person, READY_ANYWAY, profile.person_id, {
+            "_readiness": row.id,
+        })  # fmt: skip
     else:
         rewrite(turn, words.agreed(row.outcome))
 
@@ -295,25 +294,20 @@ def _open(turn: Turn, coach: Person, profile: AthleteProfile, *, anew: bool = Fa
         ]
         say_to(turn, coach, words.in_place(name, waits.answers[JUDGEMENT]), buttons=keys)
         return
-    asking.open_question(
-        turn, coach, READY, subject_id=profile.person_id,
-        answers={
-            "_name": name,
-            "_own": coach.id == profile.person_id,
-            "_sex": profile.sex,
-            "_years": local_date(profile, turn.context).year - profile.birth_year,
-            "_weight_unit": profile.weight_unit,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, READY, profile.person_id, {
+        "_name": name,
+        "_own": coach.id == profile.person_id,
+        "_sex": profile.sex,
+        "_years": local_date(profile, turn.context).year - profile.birth_year,
+        "_weight_unit": profile.weight_unit,
+    })  # fmt: skip
 
 
 def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
     if not profile.baseline or profile.sex is None:
         say_to(turn, athlete, words.first_questions_first())
         return
-    asking.open_question(
-        turn, athlete, READY_HEALTH, subject_id=profile.person_id, answers={"_sex": profile.sex}
-    )
+    asking.open_question(turn, athlete, READY_HEALTH, profile.person_id, {"_sex": profile.sex})
 
 
 def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:

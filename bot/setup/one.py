@@ -32,17 +32,14 @@ def begin(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
         return
     today = local_date(profile, turn.context)
     ahead = [row for row in events_ahead(turn.session, profile.person_id) if row.day >= today]
-    asking.open_question(
-        turn, coach, SETUP, subject_id=profile.person_id,
-        answers={
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_zone": profile.zone,
-            "_templates": [[row.id, row.name] for row in templates_of(turn.session, coach)],
-            "_ahead": [[row.id, row.kind, row.day.isoformat()] for row in ahead],
-            "_near": any(row.kind != "trial" for row in ahead),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, SETUP, profile.person_id, {
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_zone": profile.zone,
+        "_templates": [[row.id, row.name] for row in templates_of(turn.session, coach)],
+        "_ahead": [[row.id, row.kind, row.day.isoformat()] for row in ahead],
+        "_near": any(row.kind != "trial" for row in ahead),
+    })  # fmt: skip
 
 
 def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -163,10 +163,9 @@ def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
         return
     answer(turn)
     limits = case_from_dict(rows[-1].case).limits
-    asking.open_question(
-        turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
-        answers={"_event": event.id, "_key": key, "_value": getattr(limits, key)},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, WHAT_IF_LIMIT, turn.profile.person_id, {
+        "_event": event.id, "_key": key, "_value": getattr(limits, key),
+    })  # fmt: skip
 
 
 def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -180,9 +179,7 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     change = Change(limits={key: value})
     if not _tell(turn, coach, event, change, words.with_limit(key, value)):
         asked = {name: told for name, told in question.answers.items() if name != "value"}
-        asking.open_question(
-            turn, coach, WHAT_IF_LIMIT, subject_id=profile.person_id, answers=asked
-        )
+        asking.open_question(turn, coach, WHAT_IF_LIMIT, profile.person_id, asked)
 
 
 def _tell(turn: Turn, coach: Person, event: EventRow, change: Change, what: str) -> bool:

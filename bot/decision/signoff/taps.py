@@ -127,11 +127,10 @@ def ask_day_by_hand(turn: Turn, coach: Person, profile: AthleteProfile, day: dat
     if profile.frozen_at is not None:
         say_frozen(turn, coach, profile)
         return
-    asking.open_question(
-        turn, coach, DAY_BY_HAND, subject_id=profile.person_id,
-        answers=question_context(turn.session, coach, week, day, target.carb_g)
-        | {"_proposed_g": None, "_stands_g": target.carb_g},
-    )  # fmt: skip
+    asking.open_question(turn, coach, DAY_BY_HAND, profile.person_id, {
+        **question_context(turn.session, coach, week, day, target.carb_g),
+        "_proposed_g": None, "_stands_g": target.carb_g,
+    })  # fmt: skip
 
 
 def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -264,11 +263,10 @@ def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: Decision
     if week is None:
         say_to(turn, coach, words.not_your_decision())
         return
-    asking.open_question(
-        turn, coach, OTHER_FIGURE, subject_id=row.id,
-        answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
-        | {"_proposed_g": row.carb_g, "_stands_g": default_carb_g(row)},
-    )  # fmt: skip
+    asking.open_question(turn, coach, OTHER_FIGURE, row.id, {
+        **question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g),
+        "_proposed_g": row.carb_g, "_stands_g": default_carb_g(row),
+    })  # fmt: skip
 
 
 def question_context(

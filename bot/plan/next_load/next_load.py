@@ -142,20 +142,17 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     if limits is not None and roomier is not None and roomier != limits:
         load_total_g = roomier.load_total_g
         said = f"{said}\n\n{flow.limits_move(limits.load_total_g, load_total_g)}"
-    asking.open_question(
-        turn, coach, NEXT_LOAD, subject_id=profile.person_id,
-        answers={
-            "_said": said,
-            "_table": plan_words.plan_table(found.plan, event.day, profile.volume_unit),
-            "_days": plan_days(found.plan),
-            "_shape": made.shape,
-            "_plan": standing,
-            "_event": event.id,
-            "_load_total_g": load_total_g,
-            "_g_per_kg": found.g_per_kg,
-            "_was_g_per_kg": found.before_g_per_kg,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, NEXT_LOAD, profile.person_id, {
+        "_said": said,
+        "_table": plan_words.plan_table(found.plan, event.day, profile.volume_unit),
+        "_days": plan_days(found.plan),
+        "_shape": made.shape,
+        "_plan": standing,
+        "_event": event.id,
+        "_load_total_g": load_total_g,
+        "_g_per_kg": found.g_per_kg,
+        "_was_g_per_kg": found.before_g_per_kg,
+    })  # fmt: skip
 
 
 def _plan_id(session: Session, event: EventRow) -> int:

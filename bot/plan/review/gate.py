@@ -57,20 +57,17 @@ def ask_first(
     if not warnings:
         return False
     standing = plan_row(turn.session, event)
-    asking.open_question(
-        turn, prep.coach, PLAN_REVIEW, subject_id=profile.person_id,
-        answers={
-            "_warnings": findings_text(warnings, profile.volume_unit),
-            "_answers": said_of(findings),
-            "_event": event.id,
-            "_base": standing.id if standing is not None else 0,
-            "_days": plan_days(version.plan),
-            "_shape": version.shape,
-            "_field": changed.key if changed is not None else "",
-            "_days_out": changed.days_out if changed is not None else 0,
-            "_bounds": bounds,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, prep.coach, PLAN_REVIEW, profile.person_id, {
+        "_warnings": findings_text(warnings, profile.volume_unit),
+        "_answers": said_of(findings),
+        "_event": event.id,
+        "_base": standing.id if standing is not None else 0,
+        "_days": plan_days(version.plan),
+        "_shape": version.shape,
+        "_field": changed.key if changed is not None else "",
+        "_days_out": changed.days_out if changed is not None else 0,
+        "_bounds": bounds,
+    })  # fmt: skip
     return True
 
 

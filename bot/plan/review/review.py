@@ -91,10 +91,9 @@ def ask_total(turn: OnAthlete, pressed: OfDay) -> None:
     if event is None or day is None:
         show_review(turn, THE_ONE)
         return
-    asking.open_question(
-        turn, turn.person, PLAN_TOTAL, subject_id=turn.profile.person_id,
-        answers={"_days_out": day.days_out, "_event": event.id},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, PLAN_TOTAL, turn.profile.person_id, {
+        "_days_out": day.days_out, "_event": event.id,
+    })  # fmt: skip
 
 
 def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -122,10 +122,9 @@ def ask_to_save(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     if len(mine) >= MOST_TEMPLATES:
         say_to(turn, turn.person, flow_templates.too_many(MOST_TEMPLATES))
         return
-    asking.open_question(
-        turn, turn.person, TEMPLATE_NAME, subject_id=turn.profile.person_id,
-        answers={"_names": [row.name.casefold() for row in mine], "_event": event.id},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, TEMPLATE_NAME, turn.profile.person_id, {
+        "_names": [row.name.casefold() for row in mine], "_event": event.id,
+    })  # fmt: skip
 
 
 def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -257,18 +256,15 @@ def _show(
         offer_room(Prep(turn, coach, profile, event), Version(plan, row.shape))
         return
     base = plan_row(turn.session, event)
-    asking.open_question(
-        turn, coach, TEMPLATE_USE, subject_id=profile.person_id,
-        answers={
-            "_template": row.name, "_shape": row.shape,
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
-            "_days_over": plan != made,
-            "_days": plan_days(plan), "_plan": base.id if base is not None else 0,
-            "_event": event.id, "_for": meant_for(turn.session, profile, event),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, TEMPLATE_USE, profile.person_id, {
+        "_template": row.name, "_shape": row.shape,
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
+        "_days_over": plan != made,
+        "_days": plan_days(plan), "_plan": base.id if base is not None else 0,
+        "_event": event.id, "_for": meant_for(turn.session, profile, event),
+    })  # fmt: skip
 
 
 def _with_days_over(
