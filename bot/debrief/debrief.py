@@ -21,18 +21,10 @@ from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
 from bot.dialogue import asking
-from bot.dialogue.flow import Flow
+from bot.dialogue.flow import Answers, Flow
 from bot.people.changes import Change, Kind
 from bot.people.details import Event
-from bot.people.people import (
-    get_person,
-    is_first_coach,
-    local_date,
-    name_of,
-    own_athlete,
-    profile_of,
-    record,
-)
+from bot.people.people import get_person, is_first_coach, local_date, name_of, profile_of, record
 from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
@@ -124,11 +116,6 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
         })  # fmt: skip
 
 
-def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """The coach's note, kept with the week."""
-    keep(turn, coach, question, _NOTE)
-
-
 class Place(NamedTuple):
     """Where an answer goes: a column of the week's row, a kind of history entry, what is said."""
 
@@ -137,20 +124,18 @@ class Place(NamedTuple):
     said: Callable[[], str]
 
 
-_NOTE = Place("coach_note", Change.DEBRIEF_NOTE, words.note_kept)
+KEEPS_NOTE = Place("coach_note", Change.DEBRIEF_NOTE, words.note_kept)
 
 
-def keep(turn: Turn, coach: Person, question: OpenQuestion, place: Place) -> None:
+def keep(
+    place: Place, turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers
+) -> None:
     """What the coach has answered, with the week."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    event = turn.session.get(EventRow, question.answers["_event"])
+    event = turn.session.get(EventRow, answers["_event"])
     if event is None or event.athlete_id != profile.person_id:
         return
     row = debrief_row(turn.session, event)
-    setattr(row, place.column, question.answers["text"])
+    setattr(row, place.column, answers["text"])
     turn.session.add(row)
     record(turn, profile.person_id, place.change(event=id_of(event)), by=coach.id)
     say_to(turn, coach, place.said())

@@ -18,7 +18,7 @@ from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Incoming, OnAthlete, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Step
+from bot.dialogue.flow import Answers, Step
 from bot.direct import words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
@@ -140,16 +140,9 @@ def ask_message(turn: OnAthlete, _: Message) -> None:
     })  # fmt: skip
 
 
-def message_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def message_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """To the athlete, with a way to answer; whoever else coaches them reads it in their own time."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    deliver(
-        turn, coach, profile, question.answers["text"],
-        about=question.answers.get("_about", ""),
-    )  # fmt: skip
+    deliver(turn, coach, profile, answers["text"], about=answers.get("_about", ""))
 
 
 def deliver(

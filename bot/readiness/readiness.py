@@ -20,6 +20,7 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Act, Turn
 from bot.decision.to_athlete import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.people import (
     athletes_of,
@@ -177,12 +178,9 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
         rewrite(turn, words.agreed(row.outcome))
 
 
-def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The coach's questions are answered: the outcome, or what is still open."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        return
-    row = _taken(turn, profile, coach, question)
+    row = _taken(turn, profile, coach, answers)
     if HEALTH in row.answers:
         _conclude(turn, profile, row)
         return
@@ -196,7 +194,7 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
     profile = profile_of(turn.session, athlete.id)
     if profile is None or profile.status in (AthleteStatus.ENDED, AthleteStatus.DECLINED):
         return
-    row = _taken(turn, profile, athlete, question)
+    row = _taken(turn, profile, athlete, question.answers)
     if JUDGEMENT in row.answers:
         _conclude(turn, profile, row)
         return
@@ -211,9 +209,9 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
     )
 
 
-def _taken(turn: Turn, profile: AthleteProfile, by: Person, question: OpenQuestion) -> ReadinessRow:
+def _taken(turn: Turn, profile: AthleteProfile, by: Person, answers: Answers) -> ReadinessRow:
     """The row with these answers in it, beside those of the other half if they wait."""
-    given = {k: v for k, v in question.answers.items() if not k.startswith("_")}
+    given = {k: v for k, v in answers.items() if not k.startswith("_")}
     row = _open_row(turn, profile)
     event = current_event(turn.session, profile.person_id)
     if row is None:

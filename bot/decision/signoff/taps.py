@@ -133,15 +133,11 @@ def ask_day_by_hand(turn: Turn, coach: Person, profile: AthleteProfile, day: dat
     })  # fmt: skip
 
 
-def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def day_by_hand_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The end of the question for a day's figure."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, words.not_your_decision())
-        return
-    day, figure = date.fromisoformat(question.answers["_day"]), question.answers["carb_g"]
+    day, figure = date.fromisoformat(answers["_day"]), answers["carb_g"]
     name = name_of(turn.session, profile.person_id)
-    if question.answers.get("sure") is False:
+    if answers.get("sure") is False:
         ask_day_by_hand(turn, coach, profile, day)
         return
     if local_date(profile, turn.context) > day:
@@ -153,7 +149,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     before = take_snapshot(turn, profile)
     set_day(turn, profile.person_id, day, Figure(figure, "coach"))
     record(turn, profile.person_id, by=coach.id, what=Change.DAY_SET_BY_HAND(
-        day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
+        day=day.isoformat(), carb_g=figure, because=answers.get("because", ""),
         before=before,
     ))  # fmt: skip
     said = words.day_set(name, day, figure, self_coached=coach.id == profile.person_id)
