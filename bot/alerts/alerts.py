@@ -180,7 +180,6 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     if was_open and not holds:
         row.acknowledged_at = turn.now
         agenda.cancel(turn.session, subject=delivery.subject_of(row))
-    turn.session.add(row)
     turn.session.flush()
     record(turn, row.athlete_id, Change.ALERT_PUT_RIGHT(**step_of(row)), by=None)
     lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
@@ -242,7 +241,6 @@ def open_as_caution(turn: Turn, row: AlertRow) -> None:
     """What was told by the way is now to be acknowledged."""
     row.level, row.opened_at = Level.CAUTION, turn.now
     row.acknowledged_at, row.repeats = None, 0
-    turn.session.add(row)
     turn.session.flush()
     record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=row.facts), by=None)
     delivery.ping(turn, row)
@@ -330,7 +328,6 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: boo
         return
     parts = dict.fromkeys(part for part in (*before.split("; "), *told.split("; ")) if part)
     row.facts = row.facts | {"words": "; ".join(parts)}
-    turn.session.add(row)
     for person in delivery.told_of(turn.session, row):
         if anew:
             delivery.send(turn, row, person)
@@ -340,7 +337,6 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: boo
 
 def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
     row.acknowledged_at = turn.now
-    turn.session.add(row)
     turn.session.flush()  # the index allows one open row a cause and level
     agenda.cancel(turn.session, subject=delivery.subject_of(row))
     worse = Change.ALERT_BECAME_WORSE(**step_of(row), now=level.value)

@@ -95,7 +95,6 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
         send(turn, row, person, partial(words_after.again, row.repeats))
     if row.repeats >= _pace(row).contact_after:
         _bring_in_contact(turn, row, coach, words_after.no_answer)
-    turn.session.add(row)
     _put_repeat(turn, row)
 
 
@@ -215,7 +214,6 @@ def _bring_in_contact(
         why = why_of(coach.first_name)  # as the coach will read it in the history
     if contact is not None:
         row.second_contact_at = turn.now
-        turn.session.add(row)
         send(
             turn, row, contact, lambda text: words_after.to_contact(why_of(coach.first_name), text)
         )
@@ -269,7 +267,6 @@ def send(
         edit_to(turn, person, Shown(person.chat_id, outbox_id=before.id), before.payload["text"])
     if person.id == row.coach_id:
         row.outbox_id = id_of(sent)
-        turn.session.add(row)
 
 
 def acknowledge_button(row: AlertRow) -> Button:

@@ -69,7 +69,7 @@ def unanswered(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> N
     if row is None:
         return
     unwell = row.facts.get("state") in ("unwell", "unwell-silent")
-    _change(turn.session, row, state="unwell-silent" if unwell else "silent")
+    _change(row, state="unwell-silent" if unwell else "silent")
     alerts.open_as_caution(turn, row)
 
 
@@ -80,9 +80,8 @@ def feels_unwell(
     row = of_question(turn.session, profile, question)
     if row is None:
         return
-    _change(turn.session, row, state="unwell", words=words)
+    _change(row, state="unwell", words=words)
     row.about = str(asks.id)
-    turn.session.add(row)
     turn.session.flush()
     alerts.rewrite_everywhere(turn, row)
 
@@ -92,7 +91,7 @@ def wrote_more(turn: Turn, profile: AthleteProfile, question: OpenQuestion, word
     row = of_question(turn.session, profile, question)
     if row is None or alerts.CORRECTED in row.facts or words in str(row.facts["words"]):
         return
-    _change(turn.session, row, words=f"{row.facts['words']}; {words}")
+    _change(row, words=f"{row.facts['words']}; {words}")
     turn.session.flush()
     alerts.rewrite_everywhere(turn, row)
 
@@ -137,6 +136,5 @@ def of_question(
     return session.exec(query).first()
 
 
-def _change(session: Session, row: AlertRow, **facts: Any) -> None:
+def _change(row: AlertRow, **facts: Any) -> None:
     row.facts = row.facts | facts
-    session.add(row)

@@ -137,7 +137,6 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
     for note in changed:
         coach = get_person(turn.session, note.coach_id)
         note.said = said
-        turn.session.add(note)
         turn.session.flush()
         with speaking_to(coach):
             note.text = common.wrote(athlete.first_name, common.shown(said))
@@ -270,7 +269,7 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
                 Shown(coach.chat_id, outbox_id=fresh.id, topic=Topic(TopicKind.NOTES, id_of(fresh))),
                 text, buttons=[[_reply_button(athlete)]],
             )  # fmt: skip
-            _told(turn.session, notes, fresh)
+            _told(notes, fresh)
             return
     while notes:
         count = len(notes)
@@ -283,7 +282,7 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
             buttons=[[_reply_button(athlete)]],
             how=SILENTLY,
         )
-        _told(turn.session, notes[:count], row)
+        _told(notes[:count], row)
         notes = notes[count:]
 
 
@@ -341,17 +340,16 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
                 ),
                 text,
             )
-            _told(turn.session, notes, fresh)
+            _told(notes, fresh)
             return
     while notes:
         count = len(notes)
         while count > 1 and not _fits(_together(notes[:count])):
             count -= 1
         row = say_to(turn, coach, _together(notes[:count]), how=SILENTLY)
-        _told(turn.session, notes[:count], row)
+        _told(notes[:count], row)
         notes = notes[count:]
         settings.notes_outbox_id = id_of(row)
-    turn.session.add(settings)
 
 
 def _grows(row: OutboxRow, context: Context) -> bool:
@@ -367,8 +365,7 @@ def _fits(text: str) -> bool:
     return len(text.encode("utf-16-le")) <= 2 * TEXT_LIMIT
 
 
-def _told(session: Session, notes: list[CoachNote], row: OutboxRow) -> None:
+def _told(notes: list[CoachNote], row: OutboxRow) -> None:
     number = id_of(row)
     for note in notes:
         note.outbox_id = number
-        session.add(note)

@@ -60,10 +60,8 @@ def gathered(turn: Turn, opened: list[AlertRow]) -> list[AlertRow]:
         for row in others:
             row.facts = row.facts | {WITHIN: lead.id}
             row.acknowledged_at = turn.now
-            turn.session.add(row)
             left.remove(row)
         lead.facts = lead.facts | {TOGETHER: [row.flag for row in others]}
-        turn.session.add(lead)
     return left
 
 

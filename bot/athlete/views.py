@@ -191,7 +191,6 @@ def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:
         profile.prompt_time = time.fromisoformat(answers["prompt_time"])
     profile.weight_unit = answers.get("weight_unit", profile.weight_unit)
     profile.volume_unit = answers.get("volume_unit", profile.volume_unit)
-    turn.session.add(profile)
     for waiting in asking.open_questions(
         turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
     ):
@@ -221,7 +220,6 @@ def resume(turn: Act) -> None:
 
 def _set_status(turn: Turn, person: Person, profile: AthleteProfile, status: AthleteStatus) -> None:
     profile.status = status
-    turn.session.add(profile)
     paused = status == AthleteStatus.PAUSED
     kept = Change.PAUSED() if paused else Change.RESUMED()
     record(turn, profile.person_id, kept, by=person.id)

@@ -110,7 +110,6 @@ def event_over(turn: Turn, duty: AgendaRow) -> None:
     if profile is None or event is None or event.day >= duty.local_date:
         return
     event.active = False
-    turn.session.add(event)
     close_week(turn, profile, event)
     season.take_over(turn, profile)
 

@@ -345,7 +345,6 @@ def _edited_answer(
         return
     old = dict(question.answers)
     question.answers = question.answers | found
-    turn.session.add(question)
     lead = words.changed(old, question.answers)
     row = checkin_row(turn.session, profile.person_id, today)
     if row is None:

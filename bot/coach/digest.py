@@ -73,9 +73,7 @@ def send(turn: Turn, duty: AgendaRow) -> None:
             if is_chatter(note.said):
                 continue  # comes with the next words
             note.outbox_id = id_of(row)
-            turn.session.add(note)
     settings.digest_sent_at = turn.now
-    turn.session.add(settings)
     schedule(turn, coach)
 
 

@@ -46,7 +46,6 @@ def settings_tapped(turn: Act, pressed: OnSettings) -> None:
         settings.digest_at = None
     else:
         settings.quiet_from = settings.quiet_to = None
-    turn.session.add(settings)
     answer(turn)
     digest.schedule(turn, turn.person)
     text, buttons = _view(turn.session, turn.person, settings)
@@ -63,7 +62,6 @@ def setting_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if "quiet_to" in answers:
         settings.quiet_from = time.fromisoformat(answers["quiet_from"])
         settings.quiet_to = time.fromisoformat(answers["quiet_to"])
-    turn.session.add(settings)
     digest.schedule(turn, coach)
     text, buttons = _view(turn.session, coach, settings)
     say_to(turn, coach, text, buttons=buttons)

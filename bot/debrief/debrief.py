@@ -72,7 +72,6 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     if found is None or row.sent_at is not None:
         return
     row.sent_at = turn.now
-    turn.session.add(row)
     record(turn, profile.person_id, Change.DEBRIEF(event=id_of(event)), by=None)
     coach = get_person(turn.session, profile.coach_id)
     with speaking_to(coach):
@@ -136,7 +135,6 @@ def keep(
         return
     row = debrief_row(turn.session, event)
     setattr(row, place.column, answers["text"])
-    turn.session.add(row)
     record(turn, profile.person_id, place.change(event=id_of(event)), by=coach.id)
     say_to(turn, coach, place.said())
 
@@ -153,7 +151,6 @@ def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
         return
     row = debrief_row(turn.session, event)
     row.athlete_said = said
-    turn.session.add(row)
     record(turn, profile.person_id, Change.DEBRIEF_WORD(event=id_of(event)), by=person.id)
     coach = get_person(turn.session, profile.coach_id)
     say_to(turn, person, words.thanks(coach.first_name))

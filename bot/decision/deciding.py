@@ -147,7 +147,6 @@ def decide_with(
     before = latest_decision(turn.session, profile.person_id)
     stood = None if before is None else (before.sets_date, stands(before))
     row.revision += 1
-    turn.session.add(row)
     decided = decide_checkin(turn, profile, row, on._replace(lead=None, told_anew=False))
     if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
         return False
@@ -223,7 +222,6 @@ def decide_again(
 ) -> None:
     """Decide this check-in again, in which no answer has changed."""
     row.revision += 1
-    turn.session.add(row)
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.because(because, self_coached=profile.coach_id == profile.person_id)
     decide_checkin(turn, profile, row, Occasion(lead, told_anew=False, answer_by=answer_by))
@@ -255,7 +253,6 @@ def _replace_earlier(turn: Turn, row: CheckInRow) -> None:
     for decided in turn.session.exec(_STANDING_ON, params={"checkin": row.id}):
         was_waiting = decided.status == DecisionStatus.WAITING
         decided.status = DecisionStatus.REPLACED
-        turn.session.add(decided)
         if was_waiting:
             signoff.replaced(turn, decided)
 
@@ -283,7 +280,6 @@ def freeze(turn: Turn, profile: AthleteProfile, because: str) -> None:
     graver = because == WARNED and profile.frozen_because != WARNED
     if profile.frozen_at is None or graver:
         profile.frozen_at, profile.frozen_because = turn.now, because
-        turn.session.add(profile)
         record(turn, profile.person_id, Change.FROZEN(because=because), by=None)
 
 

@@ -102,7 +102,6 @@ def end_hold(turn: OnAthlete) -> None:
     for row in _held_days(turn.session, hold, today):
         turn.session.delete(row)
     hold.ended_at = turn.now
-    turn.session.add(hold)
     turn.session.flush()
     self_coached = turn.self_coached
     rewrite(turn, words.ended(athlete.first_name, self_coached=self_coached))

@@ -122,7 +122,6 @@ def open_questions(
 
 def close(turn: Turn, question: OpenQuestion) -> None:
     question.closed_at = turn.now
-    turn.session.add(question)
 
 
 def is_outdated(question: OpenQuestion, flows: Flows) -> bool:
@@ -277,7 +276,6 @@ def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") 
         question.outbox_id = id_of(row)
     else:
         edit(turn, Shown(person.chat_id, message_id=message_id), text=text, buttons=buttons)
-    turn.session.add(question)
 
 
 def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
@@ -319,7 +317,6 @@ def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
     wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
     text = common.refused(sentence, wording)
     say_to(turn, person, text, buttons=buttons)
-    turn.session.add(question)
 
 
 def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:

@@ -146,7 +146,6 @@ def _put(session: Session, event: EventRow, key: str, value: dict[str, Any] | No
     event.asks = {k: v for k, v in event.asks.items() if k not in gone} | (
         {key: value} if value is not None else {}
     )
-    session.add(event)
     session.flush()
 
 
@@ -163,7 +162,6 @@ def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
     if scale.standing == (told or Standing.LIKELY_MADE):
         return
     week.event.asks = {**week.event.asks, "told": scale.standing.value}
-    turn.session.add(week.event)
     turn.session.flush()
     person = get_person(turn.session, profile.person_id)
 

@@ -65,7 +65,6 @@ def follow(turn: Turn, profile: AthleteProfile, earlier: EventRow, event: EventR
         select(CalendarRow).where(CalendarRow.event_id == earlier.id)
     ).all():
         calendar.event_id = id_of(event)
-        turn.session.add(calendar)
     turn.session.flush()
     return Followed(
         timetable=_timetable(turn, profile, earlier, event),
@@ -99,10 +98,8 @@ def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     more = bool(before.get("more"))
     counted = event.active
     event.active = event.waits = False
-    turn.session.add(event)
     if earlier is not None and (counted or not more):
         earlier.active, earlier.waits = counted, not counted
-        turn.session.add(earlier)
     turn.session.flush()
     followed = Followed()
     if earlier is not None and not more:
@@ -187,7 +184,6 @@ def _journey(
     if trip.away_zone != event.zone or arrival > event.day:
         return False if trip.arrived_at is None else None
     trip.event_id = id_of(event)
-    turn.session.add(trip)
     if trip.arrived_at is None:
         agenda.put(
             turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),

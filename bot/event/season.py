@@ -81,9 +81,7 @@ def choose_active(turn: Turn, profile: AthleteProfile) -> bool:
         return False
     if counts is not None:
         counts.active, counts.waits = False, True
-        turn.session.add(counts)
     first.active, first.waits = True, False
-    turn.session.add(first)
     turn.session.flush()
     _watch(turn, profile, rows)
     return True
@@ -104,7 +102,6 @@ def take_over(turn: Turn, profile: AthleteProfile) -> EventRow | None:
     for row in events_ahead(turn.session, profile.person_id):
         if row.waits and row.day < today:
             row.waits = False
-            turn.session.add(row)
     turn.session.flush()
     if not choose_active(turn, profile):
         return None
@@ -124,7 +121,6 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     counts = current_event(turn.session, profile.person_id)
     if counts is not None and counts.day < duty.local_date:
         counts.active = False
-        turn.session.add(counts)
         turn.session.flush()
     take_over(turn, profile)
 
@@ -132,7 +128,6 @@ def due(turn: Turn, duty: AgendaRow) -> None:
 def take_out(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
     """An event that waits is taken out of the season; what was planned for it stays in the history."""
     event.waits = False
-    turn.session.add(event)
     turn.session.flush()
     entry = Change.EVENT_REMOVED(event=id_of(event), kind=event.kind, day=event.day.isoformat())
     record(turn, profile.person_id, entry, by=coach.id)

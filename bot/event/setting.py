@@ -118,7 +118,6 @@ def replace_event(
     followed, moved_from = event_moving.Followed(), None
     if earlier is not None:
         earlier.active = earlier.waits = False
-        turn.session.add(earlier)
         if moved:
             event_moving.copy_plan_and_limits(turn.session, earlier, event)
         if moved and event_moving.day_is_done(turn, earlier):

@@ -89,8 +89,6 @@ def arrived(turn: Turn, duty: AgendaRow) -> None:
         return
     profile.zone = trip.away_zone
     trip.arrived_at = turn.now
-    turn.session.add(profile)
-    turn.session.add(trip)
     record(turn, profile.person_id, Change.ARRIVED(trip=id_of(trip)), by=None)
     prompts.schedule(turn, profile)
     person = get_person(turn.session, profile.person_id)

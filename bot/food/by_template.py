@@ -59,7 +59,6 @@ def put(turn: Turn, coach: Person, profile: AthleteProfile, held: Held) -> None:
         one = listed.get(source)
         if one is not None and one.liking != "never":
             one.fixed_g = _steps(one, share * kg) * one.step_g
-            turn.session.add(one)
     row = set_times(turn, profile.person_id, list(held["times"])) if "times" in held else None
     if row is not None:
         row.fixed = {
@@ -67,7 +66,6 @@ def put(turn: Turn, coach: Person, profile: AthleteProfile, held: Held) -> None:
             for at, meal in held.get("meals", {}).items()
             if (here := _meal(meal, listed, kg)) and at in row.times
         }
-        turn.session.add(row)
     turn.session.flush()
     begin_menus_anew(turn, athlete)
     if athlete.id == coach.id:

@@ -67,7 +67,6 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
             row.fixed = {at: meal for at, meal in row.fixed.items() if at != named}
         elif plates.get(named):
             row.fixed = row.fixed | {named: {one.food.id: one.steps for one in plates[named]}}
-        session.add(row)
         session.flush()
         begin_menus_anew(turn, athlete)
         day = today(turn, profile)
@@ -113,7 +112,6 @@ def fix_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answe
         say_to(turn, coach, common.not_your_athlete())
         return
     row.fixed_g = grams or None
-    turn.session.add(row)
     athlete = get_person(turn.session, profile.person_id)
     begin_menus_anew(turn, athlete)
     say_to(turn, coach, flow_coach.fixed(row.name, grams))

@@ -89,7 +89,6 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
             for at, meal in zip(times, menu.meals, strict=False)
         ]
         row.target, row.made_at = asdict(target), turn.now
-        turn.session.add(row)
         turn.session.flush()
     else:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)

@@ -69,7 +69,6 @@ def begin_menus_anew(turn: Turn, person: Person) -> None:
     )
     for row in rows:
         row.meals, row.target = [], {}
-        turn.session.add(row)
     turn.session.flush()
 
 
@@ -159,7 +158,6 @@ def mark_food(turn: Act, pressed: Mark) -> None:
     row = own_food(turn.session, turn.person, pressed.food)
     if row is not None and pressed.liking in LIKINGS:
         row.liking = pressed.liking
-        turn.session.add(row)
         begin_menus_anew(turn, turn.person)
     show_food(turn, OfFood(pressed.food))
 
@@ -171,7 +169,6 @@ def take_off(turn: Act, pressed: OfFood) -> None:
         rewrite(turn, words.food_gone(), list_keys())
         return
     row.removed_at = turn.now
-    turn.session.add(row)
     turn.session.flush()
     begin_menus_anew(turn, turn.person)
     rewrite(turn, words.food_removed(row.name), list_keys())

@@ -70,7 +70,6 @@ def part(turn: Turn, profile: AthleteProfile, coach: Person) -> None:
     end_hold(turn, profile.person_id, local_date(profile, turn.context))
     # Nobody else coaches them: what they keep is theirs alone until they take up an invitation.
     profile.coach_id, profile.status = profile.person_id, AthleteStatus.ENDED
-    turn.session.add(profile)
     agenda.cancel(turn.session, subject=prompts.subject(profile))
     for question in asking.open_questions(
         turn.session, get_person(turn.session, profile.person_id)
@@ -101,7 +100,6 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
     profile.coach_id = id_of(coach)
     waits = onboarding.has_to_wait(profile)
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
-    turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_BEGAN(), by=coach.id)
     self_coached = coach.id == person.id
     if self_coached:
@@ -203,7 +201,6 @@ def _close_alert(
 ) -> None:
     readers = told_of(turn.session, row)
     row.acknowledged_at = turn.now
-    turn.session.add(row)
     agenda.cancel(turn.session, subject=subject_of(row))
     record(turn, row.athlete_id, Change.ALERT_CLOSED(**step_of(row)), by=by)
     for reader in readers:
@@ -214,7 +211,6 @@ def _close_proposal(
     turn: Turn, person: Person, row: DecisionRow, by: int, why: Callable[[str], str]
 ) -> None:
     row.status = DecisionStatus.CLOSED
-    turn.session.add(row)
     record(turn, id_of(person), by=by, what=Change.PROPOSAL_CLOSED(
         decision=id_of(row), day=row.sets_date.isoformat(), carb_g=row.carb_g,
     ))  # fmt: skip

@@ -161,7 +161,6 @@ def contact_tapped(turn: Act) -> None:
     )
     if contact is not None:
         turn.person.second_contact_id = None
-        turn.session.add(turn.person)
         say_to(turn, contact, partial(flow_invitations.no_longer_contact, turn.person.first_name))
     if turn.incoming.tap_id is not None:
         answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=said)
@@ -237,7 +236,6 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     _use(turn, invite, person)
     ending.let_go(turn, profile, old)
     profile.coach_id = id_of(coach)
-    turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_CHANGED(to=id_of(coach)), by=person.id)
     say_to(turn, person, flow_invitations.coach_changed(_called(coach, person)))
     shared = tell_apart(turn.session, person, id_of(coach))
@@ -253,7 +251,6 @@ def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
         return
     _use(turn, invite, person)
     person.is_coach = True
-    turn.session.add(person)
     say_to(turn, person, flow_invitations.coach_welcome(person.first_name))
 
 
@@ -278,7 +275,6 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
     if former is not None:
         say_to(turn, former, partial(flow_invitations.no_longer_contact, coach.first_name))
     coach.second_contact_id = person.id
-    turn.session.add(coach)
     say_to(turn, person, flow_invitations.contact_welcome(coach.first_name))
     say_to(turn, coach, partial(flow_invitations.contact_joined, person.first_name))
 
@@ -355,7 +351,6 @@ def _problem(invite: Invite | None, person: Person | None, context: Context) -> 
 def _use(turn: Turn, invite: Invite | None, person: Person) -> None:
     if invite is not None:
         invite.used_at, invite.used_by = turn.now, person.id
-        turn.session.add(invite)
 
 
 def _contact_of(session: Session, coach: Person) -> Person | None:

@@ -210,7 +210,6 @@ def end(turn: Turn, row: SecondCoach) -> None:
 
 def _close(turn: Turn, row: SecondCoach) -> None:
     row.ended_at = turn.now
-    turn.session.add(row)
     turn.session.flush()
     agenda.cancel(turn.session, subject=Subject.SECOND(row.id))
 

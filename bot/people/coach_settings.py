@@ -103,7 +103,6 @@ def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
     """Remember whose card the coach has before them."""
     settings = coach_settings_of(turn.session, coach)
     settings.card_athlete_id, settings.card_at = athlete_id, turn.now
-    turn.session.add(settings)
 
 
 def card_open(turn: Turn, coach: Person) -> int | None:
@@ -123,7 +122,6 @@ def roster_shown(session: Session, coach: Person, where: ShownAt, *, page: int, 
     settings.roster_outbox_id = outbox_id
     settings.roster_message_id = None if outbox_id is not None else where.message_id
     settings.roster_page, settings.roster_filter = page, shown
-    session.add(settings)
 
 
 def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
@@ -134,7 +132,6 @@ def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
     sent = session.get(OutboxRow, settings.roster_outbox_id) if settings.roster_outbox_id else None
     if incoming.message_id in (settings.roster_message_id, sent.message_id if sent else None):
         settings.roster_outbox_id = settings.roster_message_id = None
-        session.add(settings)
 
 
 def roster_message(session: Session, coach: Person) -> ShownAt | None:

@@ -201,7 +201,6 @@ def tell_apart(session: Session, person: Person, coach_id: int, *, initial: str 
     person.first_name = next(
         name for name in chain(letter, numbered) if name.casefold() not in taken
     )
-    session.add(person)
     return shared
 
 

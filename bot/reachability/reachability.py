@@ -122,7 +122,6 @@ def became_unreachable(turn: Turn, person: Person) -> None:
     if not person.reachable:
         return
     person.reachable = False
-    turn.session.add(person)
     profile = profile_of(turn.session, person.id)
     if profile is not None and profile.status != AthleteStatus.DECLINED:
         record(turn, profile.person_id, Change.UNREACHABLE(), by=None)

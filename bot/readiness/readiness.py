@@ -237,7 +237,6 @@ def _conclude(turn: Turn, profile: AthleteProfile, row: ReadinessRow) -> None:
     )
     event = current_event(turn.session, profile.person_id)
     row.outcome, row.reasons = found.outcome, _kept(found)
-    turn.session.add(row)
     entry = Change.READINESS(readiness=id_of(row), outcome=row.outcome)
     record(turn, profile.person_id, entry, by=row.by_id)
     coach = get_person(turn.session, profile.coach_id)
@@ -273,7 +272,6 @@ def went_on(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if row is None or own_athlete(turn.session, coach, row.athlete_id) is None:
         return
     row.went_on = question.answers["reason"]
-    turn.session.add(row)
     entry = Change.WENT_ON_AGAINST_READINESS(readiness=id_of(row), outcome=row.outcome)
     record(turn, row.athlete_id, entry, by=coach.id)
     say_to(turn, coach, words.reason_kept(row.went_on))

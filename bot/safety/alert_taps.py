@@ -136,7 +136,6 @@ def freeze(turn: OnAthlete) -> None:
     athlete = get_person(turn.session, turn.profile.person_id)
     if turn.profile.frozen_at is None:
         turn.profile.frozen_at, turn.profile.frozen_because = turn.now, FROZEN_BY_HAND
-        turn.session.add(turn.profile)
         record(turn, turn.profile.person_id, Change.FROZEN(), by=turn.person.id)
         if not self_coached:
             say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
@@ -195,7 +194,6 @@ def lift(turn: OnAthlete) -> None:
         rewrite(turn, waits)
         return
     turn.profile.frozen_at, turn.profile.frozen_because = None, ""
-    turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.FREEZE_LIFTED(), by=turn.person.id)
     rewrite(turn, words_after.lifted(athlete.first_name, self_coached=self_coached))
     if not self_coached and not _has_target_today(turn, turn.profile):
@@ -224,7 +222,6 @@ def _may(session: Session, person: Person, row: AlertRow) -> bool:
 
 def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:
     row.acknowledged_at, row.acknowledged_by = turn.now, person.id
-    turn.session.add(row)
     _with_it(turn.session, row)
     agenda.cancel(turn.session, subject=subject_of(row))
     entry = Change.ALERT_ACKNOWLEDGED(alert=id_of(row), flag=row.flag, level=row.level)
@@ -248,7 +245,6 @@ def _with_it(session: Session, row: AlertRow) -> None:
     for other in session.exec(within).all():
         if other.facts.get(WITHIN) == row.id:
             other.acknowledged_by = row.acknowledged_by
-            session.add(other)
 
 
 def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:

@@ -125,7 +125,6 @@ def unanswered(turn: Turn, duty: AgendaRow) -> None:
     doubts.unanswered(turn, profile, question)
     person = get_person(turn.session, profile.person_id)
     question.answers = question.answers | {"_once_more": True}
-    turn.session.add(question)
     with speaking_to(person):
         asking.ask_again(turn, person, question, FLOW_OF)
 

@@ -123,7 +123,6 @@ def keep(turn: Turn, profile: AthleteProfile, told: str, their_words: str) -> bo
     record(turn, profile.person_id, entry, by=profile.person_id)
     if known is not None:
         known.words = their_words
-        turn.session.add(known)
         turn.session.flush()
         return False
     turn.session.add(

@@ -90,7 +90,6 @@ def _event(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -
         return replace_event(turn, coach, profile, new, seen.event)[0]
     if wanted.class_name:
         seen.event.class_name = wanted.class_name
-        turn.session.add(seen.event)
     return seen.event
 
 
@@ -104,7 +103,6 @@ def _habits(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) 
         record(turn, profile.person_id, entry, by=coach.id)
     if seen.asked_at is not None:
         record(turn, profile.person_id, Change.SETTINGS(flow="set-prompt_time"), by=coach.id)
-    turn.session.add(profile)
     turn.session.flush()
 
 

@@ -18,7 +18,8 @@ table, and `remember` puts there what came along with another read. What goes pa
 (`connection()`) makes it forget everything; `looked_up` is for what writes nothing.
 
 Writing waits (`writing`): a row that was added goes to the database, in one plain statement and
-without the unit of work, once a read of its own table, `id_of` or the commit asks for it. So take a
+without the unit of work, once a read of its own table, `id_of` or the commit asks for it. One that
+was read and is changed is written likewise: only what is new is added to the session. So take a
 number with `id_of(row)`, never `row.id` of a new row; flush only where an order or a constraint
 wants it. On PostgreSQL, where each statement is a round trip, `id_of` draws the number ahead
 and all new rows of a turn go in one statement at its end, so do not flush between two,

@@ -109,7 +109,6 @@ def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
     decision = turn.session.get_one(DecisionRow, Change.SIGNED_OFF.of(row)["decision"])
     close_proposal(turn, decision, lambda _: signoff_words.taken_back(turn.person.first_name))
     decision.status = DecisionStatus.REPLACED
-    turn.session.add(decision)
     turn.session.flush()
 
 
@@ -157,7 +156,6 @@ def take_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) 
     for message in _messages(turn.session, profile, row):
         if message.status == "waiting":
             message.status = "dropped"
-            turn.session.add(message)
     stage_day.restore(turn, profile, event, kept, row.detail["before"])
     record(turn, profile.person_id, by=by.id, what=Change.TIMES_TAKEN_BACK(
         of=id_of(row), sentence=in_words(row, profile), stage_day=id_of(kept),

@@ -72,7 +72,6 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
     unsent = [one for one in [*targets, *_said(turn.session, row)] if one.status == "waiting"]
     for message in unsent:
         message.status = "dropped"
-        turn.session.add(message)
     sentence = _sentence(turn.session, turn.profile, row)
     for one in _together(turn.session, row):
         put_back(turn, one)
@@ -234,7 +233,6 @@ def _drop_what_was_read(session: Session, profile: AthleteProfile) -> None:
         arrived = _newest_before(session, topic, id_of(message), arrived=True)
         if arrived is not None and arrived.payload["text"] == message.payload["text"]:
             message.status = "dropped"
-            session.add(message)
 
 
 def _newest_before(

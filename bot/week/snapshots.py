@@ -47,7 +47,6 @@ def restore_hold(turn: Turn, profile: AthleteProfile, hold_id: int | None) -> No
     hold = turn.session.get(HoldRow, hold_id) if hold_id is not None else None
     if hold is not None:
         hold.ended_at = None
-        turn.session.add(hold)
     turn.session.flush()
 
 
@@ -91,7 +90,6 @@ def end_hold(turn: Turn, athlete_id: int, today: date) -> None:
     hold = running_hold(turn.session, athlete_id, today)
     if hold is not None:
         hold.ended_at = turn.now
-        turn.session.add(hold)
 
 
 def differences(before: dict[str, Any] | None, after: dict[str, Any]) -> dict[str, list[Any]]:

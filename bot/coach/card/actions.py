@@ -102,7 +102,6 @@ def set_by_hand(turn: OnAthlete, pressed: OfDaysOut) -> None:
 def turn_tomorrow(turn: OnAthlete) -> None:
     """Whether a morning sets the day that begins, or always the day after."""
     turn.profile.always_tomorrow = not turn.profile.always_tomorrow
-    turn.session.add(turn.profile)
     entry = Change.ALWAYS_TOMORROW(on=turn.profile.always_tomorrow)
     record(turn, turn.profile.person_id, entry, by=turn.person.id)
     said = words.always_tomorrow_changed(always_tomorrow=turn.profile.always_tomorrow)
@@ -131,7 +130,6 @@ def doctor_said_yes(turn: OnAthlete) -> None:
     if onboarding.held_by_floor(turn, turn.person, turn.profile):
         return
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
-    turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED(), by=turn.person.id)
     self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
@@ -177,7 +175,6 @@ def choose(turn: OnAthlete, pressed: ChosenUse) -> None:
         return
     answer(turn)
     turn.profile.forecast = use
-    turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.FORECAST(use=use.value), by=turn.person.id)
     rewrite(turn, use_words.chosen(use), _buttons(turn.profile))
 

@@ -70,7 +70,6 @@ def ask_coach(
         )
         if coach.id == profile.coach_id:
             decision_row.outbox_id = id_of(row)
-    turn.session.add(decision_row)
     agenda.put(
         turn.session,
         agenda.Named(subject_of(decision_row), decision_row.sets_date, LAPSE),
@@ -110,7 +109,6 @@ def put_again(
     )
     if coach.id == profile.coach_id:
         row.outbox_id = id_of(sent)
-        turn.session.add(row)
 
 
 def waiting_line(session: Session, profile: AthleteProfile, decision_row: DecisionRow) -> str:

@@ -192,7 +192,6 @@ def _sign(
     kept = status == DecisionStatus.PLAN_KEPT
     before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
-    turn.session.add(row)
     stands = Figure(carb_g, "plan" if kept else "coach", row.id)
     set_day(turn, profile.person_id, row.sets_date, stands)
     record(turn, profile.person_id, by=coach.id, what=Change.SIGNED_OFF(
@@ -205,7 +204,6 @@ def _sign(
 
 def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     row.status = DecisionStatus.LAPSED
-    turn.session.add(row)
     figure, small = default_carb_g(row), is_small_step(row)
     stands = Figure(figure, "decision" if small else "plan", row.id)
     set_day(turn, profile.person_id, row.sets_date, stands)

@@ -133,7 +133,6 @@ def move(turn: Turn, profile: AthleteProfile, event: EventRow, minutes: int, by:
 def call_off(turn: Turn, profile: AthleteProfile, row: StageRow, by: Person) -> None:
     before = _before(row)
     row.cancelled_at = turn.now
-    turn.session.add(row)
     cancel_reminders(turn, profile, row)
     drop_look_check(turn, profile)
     entry = Change.STAGE_CALLED_OFF(stage_day=id_of(row), before=before)
@@ -184,7 +183,6 @@ def mark_done(session: Session, row: StageRow, key: str) -> Entry | None:
     if found is None:
         return None
     row.entries = [{**e, "done": e["done"] or e["key"] == key} for e in row.entries]
-    session.add(row)
     session.flush()
     return found
 
@@ -208,7 +206,6 @@ def cancel_reminders(
         if row.payload.get("stage_day") != day.id:
             continue
         row.status = "cancelled"
-        turn.session.add(row)
     turn.session.flush()
 
 

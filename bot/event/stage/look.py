@@ -106,7 +106,6 @@ def top_up(
         answer(turn, words.too_late_to_top_up())
         return
     question.answers = question.answers | {"_coach_said": choice.grams if wanted else 0}
-    turn.session.add(question)
     entry = Change.TOP_UP(grams=question.answers["_coach_said"])
     record(turn, profile.person_id, entry, by=coach.id)
     answer(turn)

@@ -227,12 +227,9 @@ def _others_for_alerts(session: Session, coach: Person, profile: AthleteProfile)
 def _hand_over(turn: ChatTurn, coach: Person, profile: AthleteProfile, other: Person) -> None:
     """Who stood in coaches the athlete; alerts and changes that wait are theirs as they stand."""
     other.is_coach = True
-    turn.session.add(other)
     for row in open_alerts(turn.session, profile.person_id):
         row.coach_id = id_of(other)
-        turn.session.add(row)
     profile.coach_id = id_of(other)
-    turn.session.add(profile)
     turn.session.flush()
     record(turn, profile.person_id, Change.COACH_CHANGED(to=id_of(other)), by=None)
     athlete = get_person(turn.session, profile.person_id)
@@ -276,7 +273,6 @@ def _end_what_they_did(turn: ChatTurn, person: Person, foreseen: Foreseen) -> No
         say_to(turn, first, partial(athlete_words.stand_in_gone, person.first_name))
     for first in foreseen.contact_for:
         first.second_contact_id = None
-        turn.session.add(first)
         say_to(turn, first, partial(athlete_words.contact_gone, person.first_name))
     turn.session.flush()
 

@@ -38,7 +38,6 @@ def remove_person(session: Session, person: Person) -> None:
         person.first_name, person.language, person.chosen_language = NO_NAME, None, None
         person.reachable, person.is_coach, person.second_contact_id = False, False, None
         person.created_at = LONG_AGO
-        session.add(person)
         session.flush()
         return
     for table, column in references():
@@ -105,7 +104,6 @@ def take_name_out_of_records(session: Session, athletes: set[int], name: str) ->
             named = or_(like.contains(name, autoescape=True), like.contains("\\u", autoescape=True))
             for row in session.exec(select(kind).where(col(whose).in_(some), named)):
                 _rewrite(row, field, name)
-                session.add(row)
     session.flush()
 
 

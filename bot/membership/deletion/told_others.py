@@ -126,7 +126,6 @@ def forget(session: Session, chats: Collection[int], who: About) -> None:
         # Nothing else may be left out of it: others look for these fields in a row.
         row.payload = {key: "" for key in ("text", "caption") if key in row.payload}
         row.attached, row.problem = None, ""
-        session.add(row)
     session.flush()
     leave_no_trace(session)
 
@@ -148,7 +147,6 @@ def take_name_out_of_messages(session: Session, chats: Collection[int], name: st
             row.payload = row.payload | {
                 key: without_name(str(text), name) for key, text in said.items()
             }
-            session.add(row)
             leave_no_trace(session)
     session.flush()
     return still

@@ -65,7 +65,6 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     _keep(profile, answers, turn.context)
     waits, self_coached = has_to_wait(profile), coach.id == person.id
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
-    turn.session.add(profile)
     record(turn, profile.person_id, Change.ONBOARDED(status=profile.status), by=person.id)
     told = words.coach_told_doctor_first if waits else words.coach_told_all_set
     say_to(
@@ -134,8 +133,6 @@ def _decline(
     minor = under_age(question.answers)
     question.answers = {}
     profile.status = AthleteStatus.DECLINED
-    turn.session.add(question)
-    turn.session.add(profile)
     entry = Change.DECLINED(because="under age" if minor else "no consent")
     record(turn, profile.person_id, entry, by=person.id)
     self_coached = coach.id == person.id
@@ -209,7 +206,6 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
     health = health_of(profile)
     if not health.floor and not health.doctor_first:
         profile.status = AthleteStatus.ACTIVE
-    turn.session.add(profile)
     record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN(), by=person.id)
     say_to(turn, person, flow_health.measures_kept())
     coach = get_person(turn.session, profile.coach_id)
@@ -256,7 +252,6 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     told = {key: question.answers.get(key) for key in LATER_KEYS}
     profile.body_fat_percent = fat_of(question.answers)
     profile.baseline = {**profile.baseline, **told}
-    turn.session.add(profile)
     record(turn, profile.person_id, Change.MEASURES_ANSWERED_AGAIN(), by=person.id)
     say_to(turn, person, words.later_kept())
     if not is_own_coach(profile):

@@ -73,7 +73,6 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
         return
     answer(turn)
     event.look = None if look == "-" else look
-    turn.session.add(event)
     record(turn, profile.person_id, Change.LOOK(event=id_of(event), look=look), by=turn.person.id)
     name = name_of(turn.session, profile.person_id)
     self_coached = turn.person.id == profile.person_id
