@@ -180,7 +180,6 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     if was_open and not holds:
         row.acknowledged_at = turn.now
         agenda.cancel(turn.session, subject=delivery.subject_of(row))
-    turn.session.flush()
     record(turn, row.athlete_id, Change.ALERT_PUT_RIGHT(**step_of(row)), by=None)
     lead = turn.session.get(AlertRow, row.facts.get(WITHIN, 0))
     if lead is not None and lead.acknowledged_at is None:  # it was told in that one's message
@@ -241,7 +240,6 @@ def open_as_caution(turn: Turn, row: AlertRow) -> None:
     """What was told by the way is now to be acknowledged."""
     row.level, row.opened_at = Level.CAUTION, turn.now
     row.acknowledged_at, row.repeats = None, 0
-    turn.session.flush()
     record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=row.facts), by=None)
     delivery.ping(turn, row)
 
@@ -299,7 +297,6 @@ def _raise(
         acknowledged_at=turn.now if flag.level is Level.ADVISORY else None,
     )
     turn.session.add(row)
-    turn.session.flush()
     record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=facts), by=None)
     return row
 

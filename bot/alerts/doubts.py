@@ -51,7 +51,6 @@ def asked(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
         acknowledged_at=turn.now,
     )
     turn.session.add(row)
-    turn.session.flush()
     entry = Change.DOUBT(alert=id_of(row), words=words, about=about)
     record(turn, profile.person_id, entry, by=None)
     for person in () if own else delivery.told_of(turn.session, row):
@@ -82,7 +81,6 @@ def feels_unwell(
         return
     _change(row, state="unwell", words=words)
     row.about = str(asks.id)
-    turn.session.flush()
     alerts.rewrite_everywhere(turn, row)
 
 
@@ -92,7 +90,6 @@ def wrote_more(turn: Turn, profile: AthleteProfile, question: OpenQuestion, word
     if row is None or alerts.CORRECTED in row.facts or words in str(row.facts["words"]):
         return
     _change(row, words=f"{row.facts['words']}; {words}")
-    turn.session.flush()
     alerts.rewrite_everywhere(turn, row)
 
 

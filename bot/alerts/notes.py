@@ -137,7 +137,6 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
     for note in changed:
         coach = get_person(turn.session, note.coach_id)
         note.said = said
-        turn.session.flush()
         with speaking_to(coach):
             note.text = common.wrote(athlete.first_name, common.shown(said))
             together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []

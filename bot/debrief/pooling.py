@@ -65,7 +65,6 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
     )  # fmt: skip
     row.weeks, row.model, row.taught, row.at = found.weeks, found.model, plain(found), turn.now
     turn.session.add(row)
-    turn.session.flush()
     return True
 
 

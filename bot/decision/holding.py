@@ -74,7 +74,6 @@ def hold_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answ
         set_by=id_of(coach), set_at=turn.now,
     )  # fmt: skip
     turn.session.add(hold)
-    turn.session.flush()
     self_coached = coach.id == profile.person_id
     text = words.held(athlete.first_name, carb_g, last, self_coached=self_coached)
     say_to(turn, coach, text)

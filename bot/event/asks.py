@@ -121,7 +121,7 @@ def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -
     """From now on the event asks for that: "look" as usual, no "weigh_in", where it is None."""
     turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     before = {"asks": event.asks.get(key), **take_snapshot(turn, profile)}
-    _put(turn.session, event, key, value)
+    _put(event, key, value)
     record(turn, profile.person_id, by=coach.id, what=Change.EVENT_ASKS(
         event=id_of(event), key=key, before=before, now=value, **{"how": how} if how else {},
     ))  # fmt: skip
@@ -138,15 +138,14 @@ def go_back(turn: OnAthlete, row: HistoryRow) -> None:
     """It asks for what it did before."""
     detail = Change.EVENT_ASKS.of(row)
     event = turn.session.get_one(EventRow, detail["event"])
-    _put(turn.session, event, detail["key"], detail["before"]["asks"])
+    _put(event, detail["key"], detail["before"]["asks"])
 
 
-def _put(session: Session, event: EventRow, key: str, value: dict[str, Any] | None) -> None:
+def _put(event: EventRow, key: str, value: dict[str, Any] | None) -> None:
     gone = {key, "told"} if key == "weigh_in" else {key}  # another cap is told of anew
     event.asks = {k: v for k, v in event.asks.items() if k not in gone} | (
         {key: value} if value is not None else {}
     )
-    session.flush()
 
 
 def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
@@ -162,7 +161,6 @@ def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
     if scale.standing == (told or Standing.LIKELY_MADE):
         return
     week.event.asks = {**week.event.asks, "told": scale.standing.value}
-    turn.session.flush()
     person = get_person(turn.session, profile.person_id)
 
     def text() -> str:

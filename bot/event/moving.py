@@ -48,7 +48,6 @@ def copy_plan_and_limits(session: Session, earlier: EventRow, event: EventRow) -
         session.add(PlanRow(event_id=event.id, **plan.model_dump(exclude={"id", "event_id"})))
     if limits is not None:
         session.add(LimitsRow(event_id=event.id, **limits.model_dump(exclude={"id", "event_id"})))
-    session.flush()
 
 
 def day_is_done(turn: Turn, event: EventRow) -> bool:
@@ -65,7 +64,6 @@ def follow(turn: Turn, profile: AthleteProfile, earlier: EventRow, event: EventR
         select(CalendarRow).where(CalendarRow.event_id == earlier.id)
     ).all():
         calendar.event_id = id_of(event)
-    turn.session.flush()
     return Followed(
         timetable=_timetable(turn, profile, earlier, event),
         journey=_journey(turn, profile, earlier, event),

@@ -102,7 +102,6 @@ def take_over(turn: Turn, profile: AthleteProfile) -> EventRow | None:
     for row in events_ahead(turn.session, profile.person_id):
         if row.waits and row.day < today:
             row.waits = False
-    turn.session.flush()
     if not choose_active(turn, profile):
         return None
     event = current_event(turn.session, profile.person_id)
@@ -128,7 +127,6 @@ def due(turn: Turn, duty: AgendaRow) -> None:
 def take_out(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
     """An event that waits is taken out of the season; what was planned for it stays in the history."""
     event.waits = False
-    turn.session.flush()
     entry = Change.EVENT_REMOVED(event=id_of(event), kind=event.kind, day=event.day.isoformat())
     record(turn, profile.person_id, entry, by=coach.id)
     choose_active(turn, profile)

@@ -66,7 +66,6 @@ def put(turn: Turn, coach: Person, profile: AthleteProfile, held: Held) -> None:
             for at, meal in held.get("meals", {}).items()
             if (here := _meal(meal, listed, kg)) and at in row.times
         }
-    turn.session.flush()
     begin_menus_anew(turn, athlete)
     if athlete.id == coach.id:
         return

@@ -67,7 +67,6 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
             row.fixed = {at: meal for at, meal in row.fixed.items() if at != named}
         elif plates.get(named):
             row.fixed = row.fixed | {named: {one.food.id: one.steps for one in plates[named]}}
-        session.flush()
         begin_menus_anew(turn, athlete)
         day = today(turn, profile)
         if athlete.id != turn.person.id:
@@ -152,7 +151,6 @@ def take(turn: Act, pressed: Known) -> None:
                 added_at=turn.now,
             )
         )  # fmt: skip
-        turn.session.flush()
         begin_menus_anew(turn, turn.person)
     rewrite(turn, list_words.food_added(food.name, "well"))
 

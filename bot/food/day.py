@@ -89,7 +89,6 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
             for at, meal in zip(times, menu.meals, strict=False)
         ]
         row.target, row.made_at = asdict(target), turn.now
-        turn.session.flush()
     else:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
         menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
@@ -138,7 +137,6 @@ def eat(turn: Turn, profile: AthleteProfile, food_id: int, grams: float) -> None
             grams=grams, at=turn.now,
         )
     )  # fmt: skip
-    turn.session.flush()
 
 
 def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:

@@ -69,7 +69,6 @@ def begin_menus_anew(turn: Turn, person: Person) -> None:
     )
     for row in rows:
         row.meals, row.target = [], {}
-    turn.session.flush()
 
 
 def show_list(turn: Act) -> None:
@@ -169,7 +168,6 @@ def take_off(turn: Act, pressed: OfFood) -> None:
         rewrite(turn, words.food_gone(), list_keys())
         return
     row.removed_at = turn.now
-    turn.session.flush()
     begin_menus_anew(turn, turn.person)
     rewrite(turn, words.food_removed(row.name), list_keys())
 
@@ -184,7 +182,6 @@ def _keep(turn: Turn, person: Person, food: Food, source: str, question: OpenQue
     )  # fmt: skip
     row.liking, row.usual_g = answers["liking"], answers.get("usual_g")
     turn.session.add(row)
-    turn.session.flush()
     begin_menus_anew(turn, person)
     say_to(turn, person, words.food_added(food.name, row.liking), buttons=list_keys())
 

@@ -118,7 +118,6 @@ def swap(turn: Act, pressed: Swap) -> None:
     if other_row is not None and other_row.id is not None:
         wanted.add(other_row.id)
     day.row.wanted = sorted(wanted)
-    turn.session.flush()
     _rewrite_today(turn, turn.person, anew=True, lead=words.swapped(row.name))
 
 
@@ -138,7 +137,6 @@ def lock(turn: Act, pressed: OfFood) -> None:
         elif steps:
             locked[key] = steps
         day.row.locked = locked
-        turn.session.flush()
     foods = {p.food.id: p.food for meal in day.menu.meals for p in meal}
     # What is locked and all eaten is on no plate any more, and has to be let go of here as well.
     own = {str(row.id): food_of(row) for row in rows_of(turn.session, id_of(turn.person))}
@@ -186,7 +184,6 @@ def _close_meal(turn: ChatTurn, person: Person, at: str, *, eaten: bool) -> None
     day.row.locked = locked
     day.row.settled = [*day.row.settled, at]
     day.row.meals = [meal for meal in day.row.meals if meal["at"] != at]
-    turn.session.flush()
     _rewrite_today(turn, person, anew=not eaten)
 
 

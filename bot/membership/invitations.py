@@ -70,7 +70,6 @@ def make_invite(
             detail=detail,
         )
     )
-    turn.session.flush()
     return token
 
 

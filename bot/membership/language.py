@@ -27,7 +27,6 @@ def choose(turn: Act, pressed: Language) -> None:
         return
     answer(turn)
     turn.person.chosen_language = None if code == AS_TELEGRAM else code
-    turn.session.flush()
     with speaking_to(turn.person):
         rewrite(turn, words.chosen(words.name(language_of(turn.person))))
     if turn.person.id is not None:

@@ -124,8 +124,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         until_day=until, until_at=until_at,
     )  # fmt: skip
     turn.session.add(row)
-    turn.session.flush()
-    agenda.put(turn.session, agenda.Named(Subject.SECOND(row.id), until, OVER), due_at=until_at)
+    agenda.put(turn.session, agenda.Named(Subject.SECOND(id_of(row)), until, OVER), due_at=until_at)
     name = _name_of(turn.session, row.athlete_id)
     say_to(
         turn,
@@ -210,7 +209,6 @@ def end(turn: Turn, row: SecondCoach) -> None:
 
 def _close(turn: Turn, row: SecondCoach) -> None:
     row.ended_at = turn.now
-    turn.session.flush()
     agenda.cancel(turn.session, subject=Subject.SECOND(row.id))
 
 

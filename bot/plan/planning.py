@@ -181,7 +181,6 @@ def set_plan(prep: Prep, version: Version) -> bool:
         set_at=turn.now,
     )
     turn.session.add(row)
-    turn.session.flush()
     record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
         plan=id_of(row), shape=version.shape, how=version.how,
         before={"plan": earlier.id if earlier is not None else None, **take_snapshot(turn, profile)},

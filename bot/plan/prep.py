@@ -160,7 +160,6 @@ def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
         set_at=turn.now,
     )
     turn.session.add(row)
-    turn.session.flush()
     record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
         limits=id_of(row), bounds=row.bounds, how=how,
         before={"limits": earlier.id if earlier is not None else None, **take_snapshot(turn, profile)},

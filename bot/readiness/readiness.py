@@ -224,7 +224,6 @@ def _taken(turn: Turn, profile: AthleteProfile, by: Person, answers: Answers) ->
         row.by_id = id_of(by)
     row.answers, row.at = {**row.answers, **given}, turn.now
     turn.session.add(row)
-    turn.session.flush()
     return row
 
 

@@ -123,14 +123,12 @@ def keep(turn: Turn, profile: AthleteProfile, told: str, their_words: str) -> bo
     record(turn, profile.person_id, entry, by=profile.person_id)
     if known is not None:
         known.words = their_words
-        turn.session.flush()
         return False
     turn.session.add(
         SymptomReport(
             athlete_id=profile.person_id, date=day, symptom=told, words=their_words, at=turn.now
         )
     )
-    turn.session.flush()
     return True
 
 

@@ -103,7 +103,6 @@ def _habits(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) 
         record(turn, profile.person_id, entry, by=coach.id)
     if seen.asked_at is not None:
         record(turn, profile.person_id, Change.SETTINGS(flow="set-prompt_time"), by=coach.id)
-    turn.session.flush()
 
 
 def _follow(turn: Turn, profile: AthleteProfile, event: EventRow, seen: Foreseen) -> None:

@@ -90,7 +90,6 @@ def _version_again(turn: OnAthlete, row: HistoryRow) -> None:
     assert earlier is not None
     again = earlier.model_dump(exclude={"id", "set_by", "set_at"})
     turn.session.add(type(earlier)(**again, set_by=id_of(turn.person), set_at=turn.now))
-    turn.session.flush()
 
 
 def _still_signed(turn: OnAthlete, row: HistoryRow) -> bool:
@@ -109,7 +108,6 @@ def _unsign(turn: OnAthlete, row: HistoryRow) -> None:
     decision = turn.session.get_one(DecisionRow, Change.SIGNED_OFF.of(row)["decision"])
     close_proposal(turn, decision, lambda _: signoff_words.taken_back(turn.person.first_name))
     decision.status = DecisionStatus.REPLACED
-    turn.session.flush()
 
 
 WAYS: Mapping[Back | None, Way] = {

@@ -47,7 +47,6 @@ def restore_hold(turn: Turn, profile: AthleteProfile, hold_id: int | None) -> No
     hold = turn.session.get(HoldRow, hold_id) if hold_id is not None else None
     if hold is not None:
         hold.ended_at = None
-    turn.session.flush()
 
 
 def restore_days(turn: Turn, profile: AthleteProfile, days: list[Snapshot], today: date) -> None:

@@ -92,7 +92,6 @@ def _keep(turn: OnAthlete, row: CoachLookRow) -> None:
     answer(turn)
     row.at = turn.now
     turn.session.add(row)
-    turn.session.flush()
     entry = Change.COACH_LOOK(day=row.date.isoformat(), look=row.look, sharpness=row.sharpness)
     record(turn, row.athlete_id, entry, by=turn.person.id)
     _again(turn, row.date)

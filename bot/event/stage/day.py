@@ -177,13 +177,12 @@ def entries_of(row: StageRow) -> list[tuple[Entry, bool]]:
     return [(entry, entry.key in done) for entry in in_order(found)]
 
 
-def mark_done(session: Session, row: StageRow, key: str) -> Entry | None:
+def mark_done(row: StageRow, key: str) -> Entry | None:
     """Mark an entry done, as its one reminder falls due; None where it is no longer there."""
     found = next((e for e, _ in entries_of(row) if e.key == key), None)
     if found is None:
         return None
     row.entries = [{**e, "done": e["done"] or e["key"] == key} for e in row.entries]
-    session.flush()
     return found
 
 
@@ -203,10 +202,9 @@ def cancel_reminders(
     if not due_ones_too:
         waiting = waiting.where(AgendaRow.due_at > turn.now)
     for row in turn.session.exec(waiting):
-        if row.payload.get("stage_day") != day.id:
+        if row.payload.get("stage_day") != id_of(day):
             continue
         row.status = "cancelled"
-    turn.session.flush()
 
 
 def _before(row: StageRow) -> dict[str, Any]:
@@ -224,12 +222,11 @@ def _plan(
     row.facts = _facts(day)
     row.entries = [*_kept(done, done=True), *_kept(ahead, done=False)]
     turn.session.add(row)
-    turn.session.flush()
     cancel_reminders(turn, profile, row)
     for entry in ahead:
         agenda.put(
             turn.session, agenda.Named(subject(profile), event.day, REMIND(entry.key)),
-            due_at=entry.at, payload={"stage_day": row.id, "key": entry.key},
+            due_at=entry.at, payload={"stage_day": id_of(row), "key": entry.key},
         )  # fmt: skip
 
 
@@ -284,7 +281,7 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
     # A reminder of a day from which the event has moved away.
     if row.cancelled_at is not None or duty.local_date != event.day:
         return
-    entry = mark_done(turn.session, row, duty.payload["key"])
+    entry = mark_done(row, duty.payload["key"])
     if entry is None or turn.now - duty.due_at > STALE_AFTER:
         return
     athlete = get_person(turn.session, profile.person_id)

@@ -81,7 +81,6 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     if turn.incoming.message_id is not None:
         edit(turn, Shown(turn.person.chat_id, message_id=turn.incoming.message_id), text=text)
     if look != "-":
-        turn.session.flush()
         next_load.offer(turn, turn.person, profile, event)
 
 

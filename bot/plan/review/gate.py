@@ -81,7 +81,6 @@ def keep_reason(prep: Prep, answered: list[dict[str, Any]], reason: str) -> None
             by_id=coach.id, at=turn.now,
         )
     )  # fmt: skip
-    turn.session.flush()
 
 
 def reasons(session: Session, event: EventRow) -> list[PlanReviewRow]:

@@ -147,7 +147,6 @@ def name_given(prep: Prep, answers: Answers) -> None:
             habits=habits_of(turn.session, profile, event),
         )
     )  # fmt: skip
-    turn.session.flush()
     say_to(turn, coach, flow_templates.saved(name))
 
 
