@@ -264,7 +264,8 @@ def _raise(
     day, told_anew = found.day, found.told_anew
     for earlier in _of_same_cause(turn.session, profile.person_id, flag):
         worse = flag.level.rank > Level(earlier.level).rank
-        same = _apart_from_corrections(earlier.facts) == facts or (
+        said = {key: fact for key, fact in earlier.facts.items() if not key.startswith("_")}
+        same = said == facts or (
             isinstance(flag.id, Symptom)
             and set(facts) <= {"words"}
             and str(facts.get("words", "")) in str(earlier.facts.get("words", ""))
@@ -310,10 +311,6 @@ def _of_same_cause(session: Session, athlete_id: int, flag: Flag) -> Sequence[Al
 
 def _said_again(flag: Flag, told_anew: bool) -> bool:
     return told_anew and flag.level is Level.WARNING
-
-
-def _apart_from_corrections(facts: Mapping[str, Any]) -> dict[str, Any]:
-    return {key: value for key, value in facts.items() if not key.startswith("_")}
 
 
 def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any], *, anew: bool) -> None:

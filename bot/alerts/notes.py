@@ -157,9 +157,8 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
     if until is None or at_once:
         _send_all(turn, coach, [note])
         return
-    assert coach.id is not None
     agenda.put(
-        turn.session, agenda.Named(subject_of(coach.id), until.date(), RELEASE), due_at=until,
+        turn.session, agenda.Named(subject_of(id_of(coach)), until.date(), RELEASE), due_at=until,
         again=True,
     )  # fmt: skip
 

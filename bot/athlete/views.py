@@ -102,7 +102,7 @@ def week_view(turn: Act) -> None:
         day = week.date_of(planned.days_out)
         above, heading = heading, phases.phase_words(week.plan.phase(planned.days_out))
         if heading != above:
-            rows.append(words.week_heading(heading))
+            rows.append(f"\n{heading}")
         target = target_in_force(turn.session, week, day)
         assert target is not None
         fixed = day < now_day or day_set(turn.session, profile.person_id, day) is not None
@@ -110,7 +110,7 @@ def week_view(turn: Act) -> None:
         rows.append(words.on_today(row) if day == now_day else row)
     title = words.week_title(week.event.kind, week.event.day)
     ahead = season.ahead_line(turn, profile)
-    text = words.week_message(title, rows)
+    text = "\n".join([title, *rows])
     say_to(turn, turn.person, "\n\n".join(part for part in (text, ahead) if part))
 
 

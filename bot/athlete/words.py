@@ -49,21 +49,12 @@ def for_a_day(day: date, what: str) -> str:
     return tr("For {day}: {what}", day=figures.long_day(day), what=what)
 
 
-def week_message(title: str, rows: Sequence[str]) -> str:
-    return title + "\n" + "\n".join(rows)
-
-
 def week_title(kind: str, day: date) -> str:
     return tr(
         "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
         kind=kind_word(kind),
         day=figures.long_day(day),
     )
-
-
-def week_heading(phase: str) -> str:
-    """Above the days that are for the same."""
-    return f"\n{phase}"
 
 
 def week_row(

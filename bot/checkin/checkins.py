@@ -133,11 +133,6 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     take(turn, profile, answers, message_id=message_id)
 
 
-def take_draft(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
-    """Take what a morning that was left half way has told."""
-    take(turn, profile, with_note(answers), message_id=None)
-
-
 def take_unfinished(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
     """Take what was told until the cut-off; what is doubtful or was not told counts as left out."""
     whole = with_note(answers) | {key: answers.get(key) for key in CORE}

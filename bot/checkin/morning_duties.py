@@ -58,7 +58,7 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
     if question is not None and _enough(question):
         asking.close(turn, question)
         answers = question.answers | {"carb_eaten_g": question.answers.get("carb_eaten_g")}
-        checkins.take_draft(turn, profile, answers)
+        checkins.take(turn, profile, checkins.with_note(answers), message_id=None)
         return
     if care_for(turn, profile).unsaid:
         return  # who has just told of eating or mood is not pressed for a weight
@@ -66,7 +66,8 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
     example = words.example(question.answers) if question is not None else example_of(profile)
     say_to(turn, person, words.nudge(first, example))
     if question is not None and "weight_kg" in question.answers:
-        asking.ask_again(turn, person, question, {CHECK_IN.id: _asked_only()})
+        asked_only = asking.FlowBinding(CHECK_IN, checkins.finish)  # nothing is finished by it
+        asking.ask_again(turn, person, question, {CHECK_IN.id: asked_only})
 
 
 def missed(turn: Turn, duty: AgendaRow) -> None:
@@ -77,7 +78,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
     question = _draft(turn.session, profile)
     if question is not None:
         asking.close(turn, question)
-        if _told_something(question):
+        if any(question.answers.get(key) is not None for key in CORE):
             checkins.take_unfinished(turn, profile, question.answers)
             return
         checkins.pass_on_words(turn, profile, question.answers.get(NOTED, ""))
@@ -158,12 +159,3 @@ def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:
 def _enough(question: OpenQuestion) -> bool:
     # Somebody who said that something is off is not cut short while saying what.
     return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
-
-
-def _told_something(question: OpenQuestion) -> bool:
-    return any(question.answers.get(key) is not None for key in CORE)
-
-
-def _asked_only() -> asking.FlowBinding:
-    """The check-in's flow for asking a step once more, which finishes nothing."""
-    return asking.FlowBinding(CHECK_IN, checkins.finish)

@@ -41,8 +41,7 @@ Section = tuple[str, Sequence[str]]
 def schedule(turn: Turn, coach: Person) -> None:
     """Lay the next digest on the agenda, or take it off where the coach wants none."""
     settings = coach_settings_of(turn.session, coach)
-    assert coach.id is not None
-    subject = subject_of(coach.id)
+    subject = subject_of(id_of(coach))
     agenda.cancel(turn.session, subject=subject, kinds=[DIGEST])
     if settings.digest_at is None:
         return
@@ -87,7 +86,7 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
         key=lambda pair: (pair[0].rank, pair[0].order),
     )
     needs = [
-        flow_digest.needs_line(_name(coach, seen), found.state)
+        f"- {_name(coach, seen)}: {found.state}"
         for found, seen in ranked
         if found.rank <= NEEDS_THE_COACH
     ]

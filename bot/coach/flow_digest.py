@@ -109,10 +109,6 @@ not_yet = SentenceOn("No check-in yet today ({count})")
 notes = SentenceOn("Info ({count})")
 
 
-def needs_line(name: str, state: str) -> str:
-    return f"- {name}: {state}"
-
-
 def today_line(name: str, kind: str, *, self_coached: bool) -> str:
     what = tr(KINDS[kind])
     return tr_if(self_coached, "- your {kind}", "- {name}'s {kind}", name=name, kind=what)

@@ -33,8 +33,7 @@ def show_history(turn: OnAthlete, pressed: OfDay) -> None:
     """A day, in the place of the message that was tapped."""
     answer(turn)
     day = pressed.day or local_date(turn.profile, turn.context)
-    text, buttons = _view(turn.session, turn.profile, day)
-    rewrite(turn, text, buttons)
+    rewrite(turn, *_view(turn.session, turn.profile, day))
 
 
 def ask_day(turn: OnAthlete) -> None:

@@ -48,8 +48,7 @@ def settings_tapped(turn: Act, pressed: OnSettings) -> None:
         settings.quiet_from = settings.quiet_to = None
     answer(turn)
     digest.schedule(turn, turn.person)
-    text, buttons = _view(turn.session, turn.person, settings)
-    rewrite(turn, text, buttons)
+    rewrite(turn, *_view(turn.session, turn.person, settings))
 
 
 def setting_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -109,9 +109,8 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
     found = newest_asked(turn)
     if found is not None:
         name = name_of(turn.session, turn.profile.person_id)
-        self_coached = turn.self_coached
         asking.open_question(turn, turn.person, flow, turn.profile.person_id, {
-            "_event": found.event.id, "_name": name, "_own": self_coached,
+            "_event": found.event.id, "_name": name, "_own": turn.self_coached,
         })  # fmt: skip
 
 

@@ -38,12 +38,11 @@ def ask_hold(turn: OnAthlete) -> None:
     if hold is None:
         _ask(turn, turn.person, turn.profile)
         return
-    name = name_of(turn.session, turn.profile.person_id)
-    self_coached = turn.self_coached
+    name, own = name_of(turn.session, turn.profile.person_id), turn.self_coached
     say_to(
         turn,
         turn.person,
-        words.running(name, hold.carb_g, hold.last, hold.because, self_coached=self_coached),
+        words.running(name, hold.carb_g, hold.last, hold.because, self_coached=own),
         buttons=[[Button(words.end_button(), HOLD_END(turn.profile.person_id))]],
     )
 
@@ -102,10 +101,9 @@ def end_hold(turn: OnAthlete) -> None:
         turn.session.delete(row)
     hold.ended_at = turn.now
     turn.session.flush()
-    self_coached = turn.self_coached
-    rewrite(turn, words.ended(athlete.first_name, self_coached=self_coached))
+    rewrite(turn, words.ended(athlete.first_name, self_coached=turn.self_coached))
     said = []
-    if not self_coached:
+    if not turn.self_coached:
         told = partial(words.athlete_told_ended, turn.person.first_name)
         said = [id_of(say_to(turn, athlete, told))]
     record(turn, turn.profile.person_id, by=turn.person.id, what=Change.HOLD_ENDED(

@@ -105,10 +105,6 @@ def coach_answered(session: Session, athlete: Person, incoming: Incoming) -> int
     return None
 
 
-def profile_named(session: Session, answered: Answered) -> AthleteProfile:
-    return get_profile(session, answered.athlete_id)
-
-
 def _data(row: OutboxRow) -> list[str]:
     keyboard = row.payload.get("reply_markup", {}).get("inline_keyboard", [])
     return [str(button.get("callback_data", "")) for line in keyboard for button in line]

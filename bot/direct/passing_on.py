@@ -22,6 +22,7 @@ from bot.people.changes import Change
 from bot.people.people import (
     athletes_seen_by,
     get_person,
+    get_profile,
     given_to,
     is_own_coach,
     name_of,
@@ -135,7 +136,7 @@ def replied(turn: ChatTurn, coach: Person) -> bool:
     )
     if found is None:
         return _to_contact(turn, coach)
-    profile = messages.profile_named(turn.session, found)
+    profile = get_profile(turn.session, found.athlete_id)
     if found.said and not _refused(turn, coach, turn.incoming.text):
         messages.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
     elif not found.said:

@@ -225,10 +225,6 @@ TARGET_LOOK = Flow(
 )
 
 
-def _read_cap(text: str, answers: Answers) -> dict[str, float] | str:
-    return read_cap(text, answers["_weight_unit"], answers.get("_height_cm"))
-
-
 def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, float] | str:
     """A cap (kg, or by height), or `NONE`. Raises InvalidAnswer; ParseError for what is no weight."""
     if text.strip().casefold() == NONE or said(text, NO_WEIGH_IN):
@@ -262,10 +258,6 @@ def _read_days(text: str) -> int:
     return int(found[0])
 
 
-def _read_hour(text: str) -> str:
-    return parse_clock(text).isoformat("minutes")
-
-
 def _some(answers: Answers) -> bool:
     return answers.get("cap") != NONE
 
@@ -277,7 +269,9 @@ WEIGH_IN = Flow(
         Step(
             key="cap",
             ask=ask_cap,
-            read_with=_read_cap,
+            read_with=lambda text, answers: read_cap(
+                text, answers["_weight_unit"], answers.get("_height_cm")
+            ),
             choices=buttons(((no_weigh_in_button, NONE),)),
         ),
         Step(
@@ -290,7 +284,7 @@ WEIGH_IN = Flow(
         Step(
             key="at",
             ask=ask_hour,
-            read=_read_hour,
+            read=lambda text: parse_clock(text).isoformat("minutes"),
             choices=buttons(tuple((hour, hour) for hour in HOURS)),
             when=_some,
         ),

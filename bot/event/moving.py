@@ -42,12 +42,11 @@ class Followed:
 
 def copy_plan_and_limits(session: Session, earlier: EventRow, event: EventRow) -> None:
     """The newest plan and limits of the earlier event, for the new one."""
-    assert event.id is not None
-    plan, limits = plan_row(session, earlier), limits_row(session, earlier)
+    plan, limits, new = plan_row(session, earlier), limits_row(session, earlier), id_of(event)
     if plan is not None:
-        session.add(PlanRow(event_id=event.id, **plan.model_dump(exclude={"id", "event_id"})))
+        session.add(PlanRow(event_id=new, **plan.model_dump(exclude={"id", "event_id"})))
     if limits is not None:
-        session.add(LimitsRow(event_id=event.id, **limits.model_dump(exclude={"id", "event_id"})))
+        session.add(LimitsRow(event_id=new, **limits.model_dump(exclude={"id", "event_id"})))
 
 
 def day_is_done(turn: Turn, event: EventRow) -> bool:

@@ -225,8 +225,7 @@ def ahead_line(turn: Turn, profile: AthleteProfile) -> str:
 def show(turn: OnAthlete) -> None:
     """Each event ahead with what is set for it."""
     answer(turn)
-    text, buttons = _view(turn)
-    rewrite(turn, text, buttons)
+    rewrite(turn, *_view(turn))
 
 
 def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:

@@ -73,8 +73,7 @@ def begin_menus_anew(turn: Turn, person: Person) -> None:
 
 def show_list(turn: Act) -> None:
     answer(turn)
-    text, keys = _list(turn.session, turn.person)
-    rewrite(turn, text, keys)
+    rewrite(turn, *_list(turn.session, turn.person))
 
 
 def say_list(turn: Turn, person: Person) -> None:

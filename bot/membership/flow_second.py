@@ -208,10 +208,6 @@ def _until_choices(answers: Answers) -> Choices:
     )
 
 
-def _whom_choices(answers: Answers) -> Choices:
-    return ((Choice(only_button(answers["_name"]), ONE), Choice(all_button(), ALL)),)
-
-
 #: Context: "_name", the athlete's; "_event_day" (ISO or None); "_zone", the coach's.
 SECOND = Flow(
     id="coach-second",
@@ -220,7 +216,9 @@ SECOND = Flow(
             key="whom",
             ask=lambda answers: ask_whom(answers["_name"]),
             read=one_of(ONE, ALL),
-            choices=_whom_choices,
+            choices=lambda answers: buttons(
+                ((only_button(answers["_name"]), ONE), (all_button, ALL))
+            ),
         ),
         Step(
             key="rights",

@@ -109,8 +109,6 @@ def refusal(session: Session, person: Person, coach: Person) -> str:
 
 def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> bool:
     """Stand beside the coach from now on; False where the time that was agreed is over."""
-    assert person.id is not None
-    assert coach.id is not None
     until = date.fromisoformat(detail["until"])
     until_at = instants.local_instant(until + timedelta(days=1), time(0, 0), detail["zone"])
     if until_at <= turn.now:
@@ -119,7 +117,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         if earlier.person_id == person.id and earlier.athlete_id == detail["athlete_id"]:
             _close(turn, earlier)
     row = SecondCoach(
-        coach_id=coach.id, person_id=person.id, athlete_id=detail["athlete_id"],
+        coach_id=id_of(coach), person_id=id_of(person), athlete_id=detail["athlete_id"],
         rights=detail["rights"], given_at=turn.now,
         until_day=until, until_at=until_at,
     )  # fmt: skip

@@ -12,6 +12,7 @@ from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Incoming, Turn
 from bot.people import locks
+from bot.store.base import id_of
 from bot.store.remembering import remembered
 from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
@@ -51,10 +52,9 @@ def settings_kept(session: Session, coach_id: int | None) -> CoachSettings | Non
 
 def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
     """A coach's side, set up where there is none yet."""
-    assert coach.id is not None
-    settings = settings_kept(session, coach.id)
+    settings = settings_kept(session, id_of(coach))
     if settings is None:
-        settings = CoachSettings(person_id=coach.id)
+        settings = CoachSettings(person_id=id_of(coach))
         session.add(settings)
         session.flush()
     return settings

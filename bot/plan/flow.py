@@ -140,18 +140,10 @@ def _read_load(text: str, answers: Answers) -> float:
     return parse_number(plain, low=low, high=high)
 
 
-def _ask_depletion(answers: Answers) -> str:
-    return reasons.ask_depletion(fat_lead_in=SHAPES[answers["shape"]].fat_lead_in)
-
-
 def _depletions(answers: Answers) -> Choices:
     return (
         tuple(Choice(reasons.depletion_button(one), one) for one in depletions(answers["shape"])),
     )
-
-
-def _read_depletion(text: str, answers: Answers) -> str:
-    return one_of(*depletions(answers["shape"]))(text)
 
 
 def _table(answers: Answers) -> str:
@@ -214,10 +206,6 @@ def _read_use(text: str) -> bool | str:
     return typed if typed in (WHY, DAYS) else yes_or_no(text)
 
 
-def _ask_load_days(answers: Answers) -> str:
-    return phases.ask_load_days(_load_days(answers), MOST_LOAD_DAYS)
-
-
 def _days_to_tap() -> Choices:
     each = [
         Choice(partial(phases.load_days, days), " ".join(str(out) for out in days))
@@ -263,7 +251,14 @@ DRAFT = Flow(
             choices=one_a_row({key: shape.label for key, shape in SHAPES.items()}),
         ),
         Step(key="load", ask=_ask_load, read_with=_read_load, choices=_loads),
-        Step(key="depletion", ask=_ask_depletion, read_with=_read_depletion, choices=_depletions),
+        Step(
+            key="depletion",
+            ask=lambda answers: reasons.ask_depletion(
+                fat_lead_in=SHAPES[answers["shape"]].fat_lead_in
+            ),
+            read_with=lambda text, answers: one_of(*depletions(answers["shape"]))(text),
+            choices=_depletions,
+        ),
         Step(
             key="deep_reason",
             ask=reasons.ask_why_deep,
@@ -291,7 +286,7 @@ DRAFT = Flow(
         ),
         Step(
             key=DAYS,
-            ask=_ask_load_days,
+            ask=lambda answers: phases.ask_load_days(_load_days(answers), MOST_LOAD_DAYS),
             read=_read_load_days,
             choices=_days_to_tap(),
             when=lambda answers: answers.get("use") == DAYS,
@@ -301,16 +296,6 @@ DRAFT = Flow(
         ),
     ),
 )
-
-
-def _ask_number(answers: Answers) -> str:
-    return words.ask_field(
-        answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
-    )
-
-
-def _is_training(answers: Answers) -> bool:
-    return bool(answers["_field"] == "training")
 
 
 def _read_number(text: str, answers: Answers) -> float | str | None:
@@ -361,9 +346,11 @@ PLAN_NUMBER = Flow(
     steps=(
         Step(
             key="value",
-            ask=_ask_number,
+            ask=lambda answers: words.ask_field(
+                answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
+            ),
             read_with=_read_number,
-            free=_is_training,
+            free=lambda answers: bool(answers["_field"] == "training"),
             choices=_as_always,
         ),
     ),

@@ -264,14 +264,9 @@ def week_changed(
                         coach.first_name, moment_for(turn.session, athlete, profile, first)
                     ),
                 )
-    if was_complete or _checked_in_today(turn, profile):
+    today = local_date(profile, turn.context)
+    if was_complete or checkin_row(turn.session, profile.person_id, today) is not None:
         deciding.redecide(turn, profile, because=because)
-
-
-def _checked_in_today(turn: Turn, profile: AthleteProfile) -> bool:
-    return (
-        checkin_row(turn.session, profile.person_id, local_date(profile, turn.context)) is not None
-    )
 
 
 def has_measures(turn: Turn, coach: Person, profile: AthleteProfile) -> bool:

@@ -19,7 +19,7 @@ from bot.plan.review.flow import findings_text
 from bot.setup import words, words_sheet
 from bot.setup.flow import LEAVE, SETUP_SURE
 from bot.setup.foreseeing import foresee
-from bot.setup.foreseen import Foreseen, Trouble, Wanted, as_json, of_json
+from bot.setup.foreseen import Foreseen, Trouble, Wanted, as_json
 from bot.setup.putting import put
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words.common import cancelled
@@ -208,7 +208,7 @@ def _movable(seen: Foreseen) -> bool:
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """A reason goes to every athlete that it is for; the last word puts all in force, or nothing."""
     answers = question.answers
-    rows, many = [of_json(row) for row in answers["_rows"]], answers["_many"]
+    rows, many = [Wanted(**row) for row in answers["_rows"]], answers["_many"]
     group = answers["_group"]
     if answers.get("do") == LEAVE or answers.get("reason") == LEAVE:
         say_to(turn, coach, cancelled())
@@ -308,7 +308,7 @@ def _alike(seen: Sequence[Foreseen]) -> list[str]:
     names: dict[tuple[str, ...], list[str]] = {}
     for one in seen:
         names.setdefault(tuple(parts(one)), []).append(one.name)
-    return [words.row_line(", ".join(dict.fromkeys(who)), what) for what, who in names.items()]
+    return [f"{', '.join(dict.fromkeys(who))}: {'; '.join(what)}" for what, who in names.items()]
 
 
 def _say_in_parts(turn: Turn, coach: Person, head: str, lines: Sequence[str]) -> None:

@@ -56,10 +56,6 @@ def as_json(wanted: Wanted) -> dict[str, Any]:
     return asdict(wanted)
 
 
-def of_json(kept: dict[str, Any]) -> Wanted:
-    return Wanted(**kept)
-
-
 @dataclass(frozen=True, slots=True)
 class Trouble:
     """Why it cannot be: a name of `Wanted`, a key of `bot.setup.words.TROUBLES`, and what it names."""

@@ -56,7 +56,8 @@ def command(turn: Act) -> None:
         keys[i : i + _BUTTONS_IN_A_ROW] for i in range(0, len(keys), _BUTTONS_IN_A_ROW)
     ]
     text = words.start([(_name(turn, one), lacks) for one, lacks in missing], len(athletes))
-    say_to(turn, turn.person, text, buttons=[*rows, _sheet_keys()])
+    sheets = [Button(words.sheet_button(form), SETUP_SHEET(form)) for form in FORMATS]
+    say_to(turn, turn.person, text, buttons=[*rows, sheets])
 
 
 def one_tapped(turn: Act, pressed: One) -> None:
@@ -203,10 +204,6 @@ def _lacks(turn: Turn, profile: AthleteProfile) -> str:
     return (
         words.lacks(event=False, plan=plan, limits=limits, measures=False) if plan or limits else ""
     )
-
-
-def _sheet_keys() -> list[Button]:
-    return [Button(words.sheet_button(form), SETUP_SHEET(form)) for form in FORMATS]
 
 
 def _name(turn: Turn, profile: AthleteProfile) -> str:

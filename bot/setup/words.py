@@ -258,10 +258,6 @@ dry_run = SentenceCounted(
 )
 
 
-def row_line(name: str, parts: Sequence[str]) -> str:
-    return f"{name}: {'; '.join(parts)}"
-
-
 def untouched(names: Sequence[str]) -> str:
     return tr("Left as they are: {names}.", names=figures.all_of(names)) if names else ""
 

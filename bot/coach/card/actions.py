@@ -9,7 +9,7 @@ from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, FORECAST_USE, Chos
 from bot.coach.card.card import card
 from bot.core.chat.cards import CARD, OfRow, OnProposal
 from bot.core.chat.outbox import Button, Buttons
-from bot.core.turn import ChatTurn, OnAthlete
+from bot.core.turn import OnAthlete
 from bot.decision import words_forecast as use_words
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.taps import ask_day_by_hand, sign_tapped
@@ -21,7 +21,7 @@ from bot.people.telling import answer, ask_sure, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
-from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.week.cases import decision_of, prior_for, priors_on
 from bot.week.load import current_week
 from bot.words import common
@@ -33,11 +33,10 @@ BUTTONS_IN_A_ROW = 4
 def show_why(turn: OnAthlete) -> None:
     """The latest decision with its trace and sources, as the athlete sees it."""
     answer(turn)
-    self_coached = turn.self_coached
     name = name_of(turn.session, turn.profile.person_id)
     decided = latest_decision(turn.session, turn.profile.person_id)
     if decided is None:
-        text = words.nothing_decided_yet(name, self_coached=self_coached)
+        text = words.nothing_decided_yet(name, self_coached=turn.self_coached)
     else:
         why = why_words.why_message(
             decision_of(decided),
@@ -45,7 +44,7 @@ def show_why(turn: OnAthlete) -> None:
             turn.profile.weight_unit,
             turn.profile.volume_unit,
         )
-        text = words.why_as_seen(name, why, self_coached=self_coached)
+        text = words.why_as_seen(name, why, self_coached=turn.self_coached)
     say_to(turn, turn.person, text)
 
 
@@ -64,17 +63,12 @@ def show_answers(turn: OnAthlete) -> None:
 def sign_from_card(turn: OnAthlete, pressed: OnProposal) -> None:
     """The coach's answer to a proposal; the card follows."""
     sign_tapped(turn, pressed)
-    _again(turn, turn.person, turn.profile)
+    rewrite(turn, *card(turn, turn.person, turn.profile))
 
 
 def acknowledge_from_card(turn: OnAthlete, pressed: OfRow) -> None:
     alert_tapped(turn, OnAlert(Do.ACKNOWLEDGE, pressed.row))
-    _again(turn, turn.person, turn.profile)
-
-
-def _again(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
-    text, buttons = card(turn, coach, profile)
-    rewrite(turn, text, buttons)
+    rewrite(turn, *card(turn, turn.person, turn.profile))
 
 
 def set_by_hand(turn: OnAthlete, pressed: OfDaysOut) -> None:
@@ -104,9 +98,8 @@ def turn_tomorrow(turn: OnAthlete) -> None:
     turn.profile.always_tomorrow = not turn.profile.always_tomorrow
     entry = Change.ALWAYS_TOMORROW(on=turn.profile.always_tomorrow)
     record(turn, turn.profile.person_id, entry, by=turn.person.id)
-    said = words.always_tomorrow_changed(always_tomorrow=turn.profile.always_tomorrow)
-    answer(turn, said)
-    _again(turn, turn.person, turn.profile)
+    answer(turn, words.always_tomorrow_changed(always_tomorrow=turn.profile.always_tomorrow))
+    rewrite(turn, *card(turn, turn.person, turn.profile))
 
 
 def ask_doctor(turn: OnAthlete) -> None:
@@ -131,10 +124,9 @@ def doctor_said_yes(turn: OnAthlete) -> None:
         return
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
     record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED(), by=turn.person.id)
-    self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
-    rewrite(turn, words.doctor_noted(athlete.first_name, self_coached=self_coached))
-    if not self_coached:
+    rewrite(turn, words.doctor_noted(athlete.first_name, self_coached=turn.self_coached))
+    if not turn.self_coached:
         say_to(turn, athlete, lambda: words.athlete_told_doctor(turn.person.first_name))
     week_changed(turn, turn.person, turn.profile, because="plan-changed", was_complete=False)
 

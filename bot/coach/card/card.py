@@ -74,7 +74,7 @@ def open_buttons(
         ]
         for row in _alerts(session, profile)
     ]
-    decision = _waiting_row(session, seen)
+    decision = session.get(DecisionRow, seen.waiting.id) if seen.waiting is not None else None
     if decision is not None and decision.carb_g is not None:
         approve = signoff_words.approve_button(decision.carb_g, self_coached=self_coached)
         keep = signoff_words.keep_button(plan_g(decision))
@@ -151,16 +151,11 @@ def _alerts(session: Session, profile: AthleteProfile) -> list[AlertRow]:
     return [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
 
 
-def _waiting_row(session: Session, seen: RosterRow) -> DecisionRow | None:
-    return session.get(DecisionRow, seen.waiting.id) if seen.waiting is not None else None
-
-
 def show_card(turn: OnAthlete) -> None:
     """One athlete, in the place of the message that was tapped."""
     answer(turn)
     coach_settings.roster_left(turn.session, turn.person, turn.incoming)
-    text, buttons = card(turn, turn.person, turn.profile)
-    rewrite(turn, text, buttons)
+    rewrite(turn, *card(turn, turn.person, turn.profile))
 
 
 def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Buttons]:

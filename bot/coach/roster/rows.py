@@ -146,7 +146,8 @@ def _mornings(session: Session, seen: dict[int, RosterRow]) -> None:
 
 
 def _open_matters(session: Session, seen: dict[int, RosterRow]) -> None:
-    for row in sorted(_alerts(session, seen), key=_gravity):  # the worst comes last
+    alerts = _alerts(session, seen)
+    for row in sorted(alerts, key=lambda one: (Level(one.level).rank, one.opened_at)):  # worst last
         one = seen[row.athlete_id]
         if row.acknowledged_at is None:
             one.alert = row
@@ -164,10 +165,6 @@ def _alerts(session: Session, seen: dict[int, RosterRow]) -> Sequence[AlertRow]:
     """What is open, and what somebody has acknowledged of the last day; advisories left out."""
     first = min(one.today for one in seen.values()) if seen else date.max
     return session.exec(_ALERTS, params={"athletes": list(seen), "first": first}).all()
-
-
-def _gravity(row: AlertRow) -> tuple[int, datetime]:
-    return Level(row.level).rank, row.opened_at
 
 
 def _complaints(session: Session, seen: dict[int, RosterRow]) -> None:

@@ -132,7 +132,7 @@ def _sharpness(athlete_id: int, day: date, chosen: int | None) -> Buttons:
     return [
         [
             Button(
-                words.sharpness_button(score, chosen=score == chosen),
+                f"✓ {score}" if score == chosen else str(score),
                 EYE_SHARPNESS(athlete_id, day, score),
             )
             for score in range(1, 6)

@@ -35,10 +35,6 @@ def look_button(look: CoachLook, *, chosen: bool) -> str:
     return f"✓ {label}" if chosen else label
 
 
-def sharpness_button(score: int, *, chosen: bool) -> str:
-    return f"✓ {score}" if chosen else str(score)
-
-
 head = SentenceOnTwo("{name}, {day}: what do you see?")
 
 

@@ -152,7 +152,8 @@ def tapped(turn: Act, pressed: OnStage) -> None:
     row = stage_day.stage_row(turn.session, event)
     answer(turn)
     if pressed.view is StageView.SET:
-        _ask_times(turn, turn.person, profile, event)
+        about = context_of(turn, profile, event)
+        asking.open_question(turn, turn.person, STAGE, profile.person_id, about)
     elif pressed.view is StageView.OFF:
         keys = [
             [
@@ -164,8 +165,7 @@ def tapped(turn: Act, pressed: OnStage) -> None:
     elif pressed.view is StageView.OFF_YES and row is not None:
         _call_off(turn, turn.person, profile, row)
     else:
-        text, shown = _view(turn, turn.person, profile, event)
-        rewrite(turn, text, shown)
+        rewrite(turn, *_view(turn, turn.person, profile, event))
 
 
 def late_tapped(turn: Act, pressed: Late) -> None:
@@ -250,10 +250,6 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
             say_to(turn, other, text, how=Delivery(topic=topic(profile, other)))
     keys = [[Button(words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
     rewrite(turn, words.is_cancelled(), keys)
-
-
-def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: EventRow) -> None:
-    asking.open_question(turn, person, STAGE, profile.person_id, context_of(turn, profile, event))
 
 
 def context_of(turn: Turn, profile: AthleteProfile, event: EventRow) -> Answers:

@@ -28,6 +28,7 @@ from bot.people.people import (
     record,
 )
 from bot.people.telling import answer, rewrite, say_to, speaking_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event
 from bot.week.prompts import schedule
@@ -39,9 +40,8 @@ from engine.planning.health_screen import Health, Sign, judged, sign_named
 
 def begin(turn: Turn, person: Person, coach_id: int) -> None:
     """Put the first question to somebody who took up a coach's invitation."""
-    assert person.id is not None
     profile = profile_of(turn.session, person.id) or AthleteProfile(
-        person_id=person.id, coach_id=coach_id, created_at=turn.now
+        person_id=id_of(person), coach_id=coach_id, created_at=turn.now
     )
     profile.coach_id = coach_id
     profile.status = AthleteStatus.ONBOARDING

@@ -264,10 +264,6 @@ total_button = Sentence("Check kcal")
 MOST_KCAL = 12000
 
 
-def _ask_sure(answers: Answers) -> str:
-    return ask_sure(answers["_warnings"])
-
-
 def _so_far(answers: Answers) -> str:
     if "sure" not in answers:
         return ""
@@ -283,7 +279,7 @@ PLAN_REVIEW = Flow(
     steps=(
         Step(
             key="sure",
-            ask=_ask_sure,
+            ask=lambda answers: ask_sure(answers["_warnings"]),
             read=yes_or_no,
             choices=buttons(((go_on_button, "yes"),), ((leave_button, "no"),)),
         ),

@@ -13,10 +13,11 @@ from bot.dialogue import asking
 from bot.people.people import local_date
 from bot.plan.prep import Figure, Prep, Version, plan_id
 from bot.plan.review.flow import PLAN_REVIEW, findings_text
+from bot.store.base import id_of
 from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.load import athlete_of, baseline_of, plan_days, plan_row
+from bot.week.load import athlete_of, baseline_of, plan_days
 from engine.planning.review import Finding, review_plan, to_answer
 from engine.values.plan import PLAN_DAYS, PeakPlan
 
@@ -73,12 +74,10 @@ def ask_first(
 def keep_reason(prep: Prep, answered: list[dict[str, Any]], reason: str) -> None:
     """Keep why the coach went on, with the version of the plan that has just gone live."""
     turn, coach, event = prep.turn, prep.coach, prep.event
-    row = plan_row(turn.session, event)
-    assert row is not None and row.id is not None and event.id is not None and coach.id is not None
     turn.session.add(
         PlanReviewRow(
-            plan_id=row.id, event_id=event.id, answered=answered, reason=reason,
-            by_id=coach.id, at=turn.now,
+            plan_id=plan_id(turn.session, event), event_id=id_of(event), answered=answered,
+            reason=reason, by_id=id_of(coach), at=turn.now,
         )
     )  # fmt: skip
 
