@@ -11,7 +11,7 @@ from bot.decision.words_target import bound_name, gate_name, signed
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
-from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr
 from bot.words.names import cited, rule_name, seen_in
 from engine.decision.decide import Decision
 from engine.values.checkin import CheckIn
@@ -43,18 +43,13 @@ no_target = SentenceOn(
     "Your plan has no target for {day}. /week shows the days it has.", figures.long_day
 )
 
-
-def for_a_day(day: date, what: str) -> str:
-    """What holds for a day to come, where another one is asked for."""
-    return tr("For {day}: {what}", day=figures.long_day(day), what=what)
-
-
-def week_title(kind: str, day: date) -> str:
-    return tr(
-        "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
-        kind=kind_word(kind),
-        day=figures.long_day(day),
-    )
+#: What holds for a day to come, where another one is asked for.
+for_a_day = SentenceOnTwo("For {day}: {what}", figures.long_day, str)
+week_title = SentenceOnTwo(
+    "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
+    kind_word,
+    figures.long_day,
+)
 
 
 def week_row(

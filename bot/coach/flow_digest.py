@@ -10,18 +10,15 @@ from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.words import figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, SentenceOn, tr, tr_if
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr, tr_if
 from engine.written.units import parse_clock
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
 
-
 digest_menu = Sentence("Your daily digest and quiet hours")
 
-
 # Setting it
-
 
 ask_place = Sentence(
     "Where are you, so that I use your local time? Send a city, or what time it is now, "
@@ -121,12 +118,9 @@ def changed_line(name: str, what: str, why: str, *, self_coached: bool = False) 
     return f"- {name}: {what}. {why}"
 
 
-def not_taken(proposed_g: float, day: date) -> str:
-    return tr(
-        "{proposed} proposed for {day}; on plan",
-        proposed=figures.grams(proposed_g),
-        day=figures.short_day(day),
-    )
+not_taken = SentenceOnTwo(
+    "{proposed} proposed for {day}; on plan", figures.grams, figures.short_day
+)
 
 
 def small_step_stands(proposed_g: float, default_carb_g: float, day: date) -> str:
@@ -138,12 +132,9 @@ def small_step_stands(proposed_g: float, default_carb_g: float, day: date) -> st
     )
 
 
-def other_figure(proposed_g: float, day: date) -> str:
-    return tr(
-        "{proposed} proposed for {day}; another number was set",
-        proposed=figures.grams(proposed_g),
-        day=figures.short_day(day),
-    )
+other_figure = SentenceOnTwo(
+    "{proposed} proposed for {day}; another number was set", figures.grams, figures.short_day
+)
 
 
 def names(of: Sequence[str]) -> str:

@@ -129,10 +129,7 @@ def card_contacts(coach: str, beside: str, contact: str) -> str:
     return tr("Coach: {coach}. Second contact: {contact}", coach=coach, contact=told)
 
 
-def card_acknowledge_button(level: str, flag: str) -> str:
-    return tr("Acknowledge: {level} ({what})", level=word(level), what=flag_name(flag))
-
-
+card_acknowledge_button = SentenceOnTwo("Acknowledge: {level} ({what})", word, flag_name)
 message_button = SentenceOn("Write to {name}")
 
 

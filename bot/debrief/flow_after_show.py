@@ -9,7 +9,7 @@ from bot.alerts.words_athlete import SYMPTOM_BUTTONS
 from bot.dialogue.flow import Answers, Flow, Step, buttons, free_text, one_of, said, two_a_row
 from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
 from bot.words.common import kind_word
-from bot.words.languages import Sentence, SentenceBy, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOnTwo, mark, tr
 from engine.written.units import ParseError, WeightUnit, parse_weight
 
 #: What is asked about in these days; the serious first.
@@ -29,17 +29,14 @@ SYMPTOMS = {
 }
 
 symptom_button = SentenceBy(SYMPTOMS)
-
-
-def over(kind: str, mornings: int) -> str:
-    return tr(
-        "Your {kind} is over. Eat and drink to appetite, not all at once: after long dieting, "
-        "very large meals can upset heart and muscles for days. Weakness, palpitations, "
-        "swelling or breathlessness: see a doctor at once. I ask you one short question on "
-        "each of the next {mornings} mornings.",
-        kind=kind_word(kind),
-        mornings=mornings,
-    )
+over = SentenceOnTwo(
+    "Your {kind} is over. Eat and drink to appetite, not all at once: after long dieting, "
+    "very large meals can upset heart and muscles for days. Weakness, palpitations, "
+    "swelling or breathlessness: see a doctor at once. I ask you one short question on "
+    "each of the next {mornings} mornings.",
+    kind_word,
+    str,
+)
 
 
 def ask(name: str, day: int) -> str:

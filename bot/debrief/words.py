@@ -286,19 +286,15 @@ skipped = Sentence("All right. Eat well.")
 thanks = SentenceOn("Thank you. {name} has it. Eat well.")
 coach_told = SentenceOnTwo('{name} on the week that is over: "{said}"')
 
-
 # In the history
 
-
-def ask_look(name: str, kind: str) -> str:
-    """To the coach, the day after."""
-    return tr(
-        "{name}'s {kind} was yesterday. How did {name} look when it mattered? I use this for "
-        "the next load.",
-        name=name,
-        kind=kind_word(kind),
-    )
-
+#: To the coach, the day after.
+ask_look = SentenceOnTwo(
+    "{name}'s {kind} was yesterday. How did {name} look when it mattered? I use this for "
+    "the next load.",
+    str,
+    kind_word,
+)
 
 #: The same to somebody who coaches themself.
 ask_own_look = SentenceBy(

@@ -122,17 +122,12 @@ event_over = SentenceOn(
     "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
     kind_word,
 )
-
-
-def came_along(day: date, zone: str) -> str:
-    return tr(
-        "I moved the timetable to {day}: same times, {zone} time. Reminders come only for that "
-        "day. If the times are different, change them below.",
-        day=figures.long_day(day),
-        zone=zone,
-    )
-
-
+came_along = SentenceOnTwo(
+    "I moved the timetable to {day}: same times, {zone} time. Reminders come only for that "
+    "day. If the times are different, change them below.",
+    figures.long_day,
+    str,
+)
 stayed_behind = SentenceAbout(
     "I could not move your timetable (it was cancelled, or its classes would be over "
     "by then), so its reminders stop. You can set the times again.",

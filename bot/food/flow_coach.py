@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from bot.dialogue.flow import Answers, Flow, Step
 from bot.food.flow import ADD_FOOD, MOST_USUAL_G
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr
 from engine.written.units import parse_grams
 
 button = Sentence("Food")
@@ -42,10 +42,7 @@ def food_line(name: str, mark: str, fixed_g: float | None) -> str:
     return tr("{food}: {grams} in each menu", food=line, grams=figures.grams(fixed_g))
 
 
-def menu_of_today(plates: Iterable[str], eaten: str) -> str:
-    return tr("Today:\n{plates}\nEaten so far: {eaten}.", plates="\n".join(plates), eaten=eaten)
-
-
+menu_of_today = SentenceOnTwo("Today:\n{plates}\nEaten so far: {eaten}.", "\n".join, str)
 fixed_line = SentenceOn("Fixed as whole meals: {times}.", ", ".join)
 which_meal = SentenceOn(
     "Today's menu:\n{plates}\n\nTap a meal to keep it as it is here, every day. The other meals "
@@ -67,12 +64,11 @@ def athlete_told_meal(coach: str, at: str, *, fixed: bool) -> str:
     return tr("{coach} lets your {time} meal vary again.", coach=coach, time=at)
 
 
-def ask_grams(food: str, step_g: float) -> str:
-    return tr(
-        "How much {food} in each menu, in g a day? It is rounded to {step} g. 0: as the menu needs.",
-        food=food_name(food),
-        step=figures.plain(step_g),
-    )
+ask_grams = SentenceOnTwo(
+    "How much {food} in each menu, in g a day? It is rounded to {step} g. 0: as the menu needs.",
+    food_name,
+    figures.plain,
+)
 
 
 def fixed(food: str, grams: float) -> str:
@@ -100,11 +96,9 @@ def suggested(food: str, name: str) -> str:
     return tr("Suggested to {name}: {food}.", name=name, food=food_name(food))
 
 
-def athlete_told_suggested(coach: str, food: str) -> str:
-    return tr(
-        "{coach} suggests {food} for your list. Take it only if you digest it well.",
-        coach=coach, food=food_name(food),
-    )  # fmt: skip
+athlete_told_suggested = SentenceOnTwo(
+    "{coach} suggests {food} for your list. Take it only if you digest it well.", str, food_name
+)
 
 
 def _read_grams(text: str, answers: Answers) -> float:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr, tr_if, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -130,14 +130,11 @@ def _miss(miss: Miss, menu: DayMenu) -> str:
 
 eaten_button = SentenceOn("Ate {at}")
 missed_button = SentenceOn("Missed {at}")
-
-
 swap_button = Sentence("Swap")
 lock_button = Sentence("Lock")
 ate_button = Sentence("Ate something else")
 shopping_button = Sentence("Shopping for the load")
 nothing_to_eat = Sentence("Today's meals are done.")
-
 meal_gone = Sentence("You have already answered for that meal.")
 which_swap = Sentence("Which one do you want to replace today?")
 anything_button = Sentence("Anything on my list")
@@ -167,14 +164,11 @@ def locked_label(name: str, grams: float, *, locked: bool) -> str:
 
 
 ask_grams = SentenceOn("How much, in g? ({name})", food_name)
-
-
-def ate_noted(name: str, grams: float) -> str:
-    return tr(
-        "Saved: {name} {grams} g. Here is the new plan for the rest of the day.",
-        name=food_name(name),
-        grams=figures.plain(grams),
-    )
+ate_noted = SentenceOnTwo(
+    "Saved: {name} {grams} g. Here is the new plan for the rest of the day.",
+    food_name,
+    figures.plain,
+)
 
 
 def shopping(

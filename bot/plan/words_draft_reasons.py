@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr, tr_if
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.source import Provenance, Source
 from engine.planning.drafting.draft_reasons import Line
@@ -234,14 +233,12 @@ def ask_load(sex: Sex, usual: float, much: float, body_mass: str) -> str:
 
 
 load_button = SentenceOn("{load} g/kg", figures.plain)
-
-
-def trial_fits(first: date, last: date) -> str:
-    return tr(
-        "There is time to practise: run the same week as a trial, once or twice, with its "
-        "event day from {first} to {last} (eight to two weeks before).",
-        first=figures.short_day(first), last=figures.short_day(last),
-    )  # fmt: skip
+trial_fits = SentenceOnTwo(
+    "There is time to practise: run the same week as a trial, once or twice, with its "
+    "event day from {first} to {last} (eight to two weeks before).",
+    figures.short_day,
+    figures.short_day,
+)
 
 
 def trial_teaches(load: float, narrower: float, spilled: float, *, same: bool) -> str:

@@ -12,7 +12,16 @@ from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import figures
 from bot.words.common import KINDS, day_and_year
-from bot.words.languages import Sentence, SentenceBy, SentenceCounted, SentenceOn, tr, trn, worded
+from bot.words.languages import (
+    Sentence,
+    SentenceBy,
+    SentenceCounted,
+    SentenceOn,
+    SentenceOnTwo,
+    tr,
+    trn,
+    worded,
+)
 from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
@@ -116,17 +125,13 @@ ask_use_all = SentenceCounted("Set this athlete up?", "Set these {number} up, al
 
 use_all_button = SentenceCounted("Set it up", "Set up all {number}")
 
-
-def ask_reason(names: Sequence[str], warnings: str) -> str:
-    return tr(
-        "Before {names}:\n\n{warnings}\n\nTo go on, send the reason in a few words; I save it with "
-        "the plan of each.",
-        names=figures.all_of(names), warnings=warnings,
-    )  # fmt: skip
-
-
-def reason_noted(names: Sequence[str], reason: str) -> str:
-    return tr("Reason for {names}: {reason}", names=figures.all_of(names), reason=reason)
+ask_reason = SentenceOnTwo(
+    "Before {names}:\n\n{warnings}\n\nTo go on, send the reason in a few words; I save it with "
+    "the plan of each.",
+    figures.all_of,
+    str,
+)
+reason_noted = SentenceOnTwo("Reason for {names}: {reason}", figures.all_of, str)
 
 
 # What would become of one athlete

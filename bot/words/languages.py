@@ -40,6 +40,7 @@ CATALOGUES = Path(__file__).with_name("locale")
 _Key = TypeVar("_Key")
 _What = TypeVar("_What")
 _What_contra = TypeVar("_What_contra", contravariant=True)
+_Other_contra = TypeVar("_Other_contra", contravariant=True)
 _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
 #: The language in force, as a two-letter code (ISO 639-1).
 language: Callable[[], str] = _language.get
@@ -139,17 +140,35 @@ class SentenceOn(Generic[_What_contra]):
         return tr(self.message, **{self._gap: self._shown(what)})
 
 
-class SentenceOnTwo:
-    """The same with two gaps, filled in the order in which the English sentence has them."""
+class SentenceOnTwo(Generic[_What_contra, _Other_contra]):
+    """The same with two gaps, given and shown in the order in which the English sentence has them."""
 
-    __slots__ = ("_gaps", "message")
+    __slots__ = ("_gaps", "_shown", "message")
 
-    def __init__(self, message: str, /) -> None:
+    @overload
+    def __init__(self: SentenceOnTwo[str | float, str | float], message: str, /) -> None: ...
+    @overload
+    def __init__(
+        self,
+        message: str,
+        one: Callable[[_What_contra], object],
+        other: Callable[[_Other_contra], object],
+        /,
+    ) -> None: ...
+    def __init__(
+        self,
+        message: str,
+        one: Callable[[Any], object] = str,
+        other: Callable[[Any], object] = str,
+        /,
+    ) -> None:
         self._gaps = _gaps(message)
+        self._shown = (one, other)
         self.message = message
 
-    def __call__(self, one: str | float, other: str | float, /) -> str:
-        return tr(self.message, **dict(zip(self._gaps, (one, other), strict=True)))
+    def __call__(self, one: _What_contra, other: _Other_contra, /) -> str:
+        shown = (show(what) for show, what in zip(self._shown, (one, other), strict=True))
+        return tr(self.message, **dict(zip(self._gaps, shown, strict=True)))
 
 
 class SentenceAbout:

@@ -128,19 +128,11 @@ paused = Sentence("paused")
 first_questions = Sentence("first questions")
 how_to_open = Sentence("Type a name to open somebody's card, or tap All for a button each.")
 where_are_you = Sentence("Times are your athletes' own: set your time zone with /digest.")
-
-
-def wrote(name: str, words: str) -> str:
-    return tr("{name} wrote: “{said}”", name=name, said=cut_short(words))
-
+wrote = SentenceOnTwo("{name} wrote: “{said}”", str, cut_short)
 
 # Answers from the roster
 
-
-def approve_button(name: str, carb_g: float) -> str:
-    return tr("{name}: approve {carb}", name=short(name), carb=figures.grams(carb_g))
-
-
+approve_button = SentenceOnTwo("{name}: approve {carb}", short, figures.grams)
 keep_button = SentenceOn("Keep {carb}", figures.grams)
 
 

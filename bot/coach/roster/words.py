@@ -8,7 +8,16 @@ from datetime import date
 from bot.alerts.words import LEVEL_WORDS
 from bot.words import figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, SentenceBy, SentenceCounted, SentenceOn, mark, tr, trn
+from bot.words.languages import (
+    Sentence,
+    SentenceBy,
+    SentenceCounted,
+    SentenceOn,
+    SentenceOnTwo,
+    mark,
+    tr,
+    trn,
+)
 from bot.words.names import flag_name, symptom_names, word
 from engine.safety import Level
 
@@ -186,13 +195,7 @@ def state_complaints(told: Sequence[str]) -> str:
 
 
 state_to_look_at = SentenceOn("For you to look at: {what}.")
-
-
-def state_held(carb_g: float, last: date) -> str:
-    return tr(
-        "Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.short_day(last)
-    )
-
+state_held = SentenceOnTwo("Hold: {carb} until {last}.", figures.grams, figures.short_day)
 
 #: `what`: event, plan or limits.
 state_to_set = SentenceBy(

@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr
 from bot.words.names import LIMIT_WORDS, rule_name
 from engine.decision.decide import Decision
 from engine.values.case import ForecastUse
@@ -46,8 +46,7 @@ def limit_button(key: str) -> str:
     return tr("Another {limit}", limit=tr(LIMITS[key]))
 
 
-def week_button(kind: str, day: date) -> str:
-    return tr("Week of the {kind}, {day}", kind=event_name(kind), day=day_and_year(day))
+week_button = SentenceOnTwo("Week of the {kind}, {day}", event_name, day_and_year)
 
 
 def which_value(key: str, then_g: float) -> str:

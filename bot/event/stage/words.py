@@ -8,7 +8,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr
 from bot.words.names import word
 from engine.evidence import staging as e
 from engine.stage_day.stage_day import Entry, Kind
@@ -123,24 +123,17 @@ after = Sentence(
     "or heavy limbs, palpitations, swelling, confusion, fainting: call the local "
     "emergency number."
 )
-
-
 menu = Sentence("The day itself: timetable and delays")
 late_menu = Sentence("The day runs late: /late 45")
 
-
 # Asking
 
-
-def ask_stage(day: date, zone: str) -> str:
-    return tr(
-        "{day}: at what time on stage? By the clocks of {zone}; times before 04:00 count as "
-        "the night after. Or tap if only the order of classes is known.",
-        day=figures.long_day(day),
-        zone=zone,
-    )
-
-
+ask_stage = SentenceOnTwo(
+    "{day}: at what time on stage? By the clocks of {zone}; times before 04:00 count as "
+    "the night after. Or tap if only the order of classes is known.",
+    figures.long_day,
+    str,
+)
 order_button = Sentence("Only the class order")
 ask_show_start = Sentence("When does the first class go on?")
 ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
@@ -217,7 +210,6 @@ which_athlete = Sentence("Which athlete's day?")
 not_set = Sentence("The times of the day are not set yet.")
 set_button = Sentence("Set the times")
 change_button = Sentence("Change the times")
-
 cancel_button = Sentence("Cancelled")
 ask_cancel = Sentence("Is the stage really off for the day? Then no more reminders come.")
 cancel_yes_button = Sentence("Yes, it is off")
@@ -226,7 +218,6 @@ is_cancelled = Sentence(
     "The stage is off, so the timetable and its reminders are off too. Eat and drink "
     "as usual; the targets of the day stand until the plan is changed."
 )
-
 how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
 day_not_here = Sentence(
     "There is no timetable running that could be moved later or earlier. /stage shows the day."
@@ -283,16 +274,13 @@ perhaps_late = Sentence("Does that move the day? Nothing is moved yet.")
 perhaps_late_of = SentenceOn("Does that move {name}'s day? Nothing is moved yet.")
 coach_told_cancelled = SentenceOn("{name}'s stage is off, as just told. No more reminders go out.")
 
-
 # The look
-
 
 ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
 ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
 ask_gut = Sentence("How is your stomach?")
 no_top_up_button = Sentence("No top-up")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
-
 
 LOOKS = {
     "gut-unsettled": mark("No top-up: with an unsettled gut more food can only make it worse."),
@@ -343,15 +331,10 @@ def top_up_told(name: str, grams: float) -> str:
 
 
 top_up_button = SentenceOn("Top up {grams} g", figures.plain)
-
-
-def approved(coach: str, grams: float) -> str:
-    return tr(
-        "{coach} says yes: {grams} g of quick carbs with the last meal, of what you know.",
-        coach=coach,
-        grams=figures.plain(grams),
-    )
-
-
+approved = SentenceOnTwo(
+    "{coach} says yes: {grams} g of quick carbs with the last meal, of what you know.",
+    str,
+    figures.plain,
+)
 declined = SentenceOn("{coach} says: no top-up.")
 settled_by = SentenceOn("{name} has answered this.")

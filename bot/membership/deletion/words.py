@@ -90,16 +90,12 @@ alone = SentenceOn(
     "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
     named,
 )
-
-
-def taken(other: str, names: list[str]) -> str:
-    return tr(
-        "{other}, who stands in for you, becomes the coach of {names} and gets their check-ins and "
-        "alerts. I tell them all.",
-        other=other, names=named(names),
-    )  # fmt: skip
-
-
+taken = SentenceOnTwo(
+    "{other}, who stands in for you, becomes the coach of {names} and gets their check-ins and "
+    "alerts. I tell them all.",
+    str,
+    named,
+)
 no_contact_for = SentenceOn(
     "You are then no longer second contact for {names}. I tell them.", named
 )

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from datetime import time
 from typing import Any
 
 from bot.words import figures
@@ -109,14 +108,12 @@ def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
     return f"{place['name']} ({place['zone']}).\n\n{asked}" if place is not None else asked
 
 
-def prompt_time_range(earliest: time, latest: time) -> str:
-    return tr(
-        "It has to be between {earliest} and {latest}: a weight is only comparable before "
-        "breakfast, and the day's carbs are settled in the morning.",
-        earliest=figures.clock(earliest),
-        latest=figures.clock(latest),
-    )
-
+prompt_time_range = SentenceOnTwo(
+    "It has to be between {earliest} and {latest}: a weight is only comparable before "
+    "breakfast, and the day's carbs are settled in the morning.",
+    figures.clock,
+    figures.clock,
+)
 
 BASELINE = {
     "carb_g": mark(

@@ -7,7 +7,7 @@ from bot.plan.words import use_plan_button
 from bot.words import figures
 from bot.words.chances import all_three
 from bot.words.common import cancel_button
-from bot.words.languages import Sentence, SentenceAbout, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, SentenceOnTwo, mark, tr
 from engine.planning.behind.next_load import NextLoad
 from engine.values.checkin import Look
 from engine.values.plan import PeakPlan
@@ -125,13 +125,13 @@ def _total(plan: PeakPlan) -> str:
     return figures.grams(plan.load_g)
 
 
-def limits_move(was_g: float, now_g: float) -> str:
-    """What a load past the limit on its total takes along."""
-    return tr(
-        "This load is over your limit on the load total ({was}). If you use it, that limit becomes "
-        "{now}, so that check-ins keep room to correct. All other limits stay.",
-        was=figures.grams(was_g), now=figures.grams(now_g),
-    )  # fmt: skip
+#: What a load past the limit on its total takes along.
+limits_move = SentenceOnTwo(
+    "This load is over your limit on the load total ({was}). If you use it, that limit becomes "
+    "{now}, so that check-ins keep room to correct. All other limits stay.",
+    figures.grams,
+    figures.grams,
+)
 
 
 def ask_use(said: str, table: str, *, has_plan: bool) -> str:
