@@ -232,6 +232,7 @@ def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     except UnreadableError:
         answer(turn, (tap.unreadable or common.not_your_button)())
         return
+    answer(turn)
     tap.run(turn.by(person), pressed)
 
 

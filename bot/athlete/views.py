@@ -14,7 +14,7 @@ from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
-from bot.core.chat.outbox import Button, Delivery, answer_tap
+from bot.core.chat.outbox import Button, Delivery
 from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target
@@ -34,7 +34,7 @@ from bot.people.people import (
     others_coaching,
     record,
 )
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.cases import checkin_of, decision_of
@@ -171,13 +171,10 @@ def _settings_lines(profile: AthleteProfile) -> str:
 
 def change_setting(turn: Act, pressed: Setting) -> None:
     """A button under the settings: ask for the new value."""
-    assert turn.incoming.tap_id is not None
     flow = SETTINGS.get(pressed.key)
-    answer_tap(
-        turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id,
-        text="" if flow else common.already_answered(),
-    )  # fmt: skip
-    if flow is not None:
+    if flow is None:
+        answer(turn, common.already_answered())
+    else:
         asking.open_question(turn, turn.person, flow, turn.person.id)
 
 

@@ -61,7 +61,6 @@ def tapped(turn: Act, pressed: OnCalendar) -> None:
     """For the athlete and for their coach."""
     known = pressed.athlete
     if turn.person.id == known and profile_of(turn.session, known) is not None:
-        answer(turn)
         _send(turn, turn.person, _profile(turn, known))
         return
     profile = own_athlete(turn.session, turn.person, known)
@@ -73,7 +72,6 @@ def tapped(turn: Act, pressed: OnCalendar) -> None:
 
 def on_card(turn: OnAthlete) -> None:
     """The card's button: for a coach it is the file of all their athletes."""
-    answer(turn)
     if turn.self_coached:
         _send(turn, turn.person, turn.profile)
     elif current_event(turn.session, turn.profile.person_id) is None:

@@ -11,7 +11,7 @@ from bot.alerts import alerts
 from bot.checkin import words
 from bot.checkin.flow import CHANGEABLE, CHECK_IN, IN_NOTE, QUESTIONS, STORED
 from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED, SOMETHING_OFF
-from bot.core.chat.outbox import Button, answer_tap
+from bot.core.chat.outbox import Button
 from bot.core.turn import Act, Turn
 from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import Occasion, decide_checkin
@@ -21,7 +21,7 @@ from bot.dialogue.flow import Answers
 from bot.event import asks
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, is_own_coach, local_date, profile_of, record
-from bot.people.telling import say_to
+from bot.people.telling import answer, say_to
 from bot.pictures.photos import photos
 from bot.safety import answers as safety_answers
 from bot.store.base import id_of
@@ -297,12 +297,9 @@ def tapped(turn: Act, pressed: OnAnswers) -> None:
     """The buttons under a target."""
     row = turn.session.get(CheckInRow, pressed.checkin)
     profile = profile_of(turn.session, turn.person.id)
-    assert turn.incoming.tap_id is not None
     if row is None or profile is None or row.athlete_id != turn.person.id:
-        text = common.not_your_button()
-        answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=text)
+        answer(turn, common.not_your_button())
         return
-    answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id)
     if row.date != local_date(profile, turn.context):
         text = words.too_late_to_change(figures.long_day(row.date))
         say_to(turn, turn.person, text)

@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import KINDS
 from bot.people.people import approvers, get_person, local_date, name_of, profile_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.week.load import current_event, current_plan, day_set
 from bot.words import common, figures
@@ -31,14 +31,12 @@ UNITS = TEXT_LIMIT - 300  # UTF-16 units for the lines
 
 def show_history(turn: OnAthlete, pressed: OfDay) -> None:
     """A day, in the place of the message that was tapped."""
-    answer(turn)
     day = pressed.day or local_date(turn.profile, turn.context)
     rewrite(turn, *_view(turn.session, turn.profile, day))
 
 
 def ask_day(turn: OnAthlete) -> None:
     """The button for any other day."""
-    answer(turn)
     asking.open_question(turn, turn.person, HISTORY_DAY, turn.profile.person_id, {
         "_zone": turn.profile.zone or "UTC",
     })  # fmt: skip

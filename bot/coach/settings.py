@@ -14,7 +14,7 @@ from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow, zone_of
 from bot.people.coach_settings import coach_settings_of, zone_of_coach
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import OpenQuestion, Person
 
@@ -38,7 +38,6 @@ def settings_tapped(turn: Act, pressed: OnSettings) -> None:
     """The buttons under the settings."""
     flow = ASKED.get(pressed.setting)
     if flow is not None:
-        answer(turn)
         _ask(turn, turn.person, flow)
         return
     settings = coach_settings_of(turn.session, turn.person)
@@ -46,7 +45,6 @@ def settings_tapped(turn: Act, pressed: OnSettings) -> None:
         settings.digest_at = None
     else:
         settings.quiet_from = settings.quiet_to = None
-    answer(turn)
     digest.schedule(turn, turn.person)
     rewrite(turn, *_view(turn.session, turn.person, settings))
 

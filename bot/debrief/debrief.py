@@ -25,7 +25,7 @@ from bot.dialogue.flow import Answers, Flow
 from bot.people.changes import Change, Kind
 from bot.people.details import Event
 from bot.people.people import get_person, is_first_coach, local_date, name_of, profile_of, record
-from bot.people.telling import answer, say_to, speaking_to
+from bot.people.telling import say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -88,7 +88,6 @@ def show(turn: OnAthlete) -> None:
 
 def newest_asked(turn: OnAthlete) -> BehindWeek | None:
     """A button's answer: the newest week that lies behind; that there is none yet is said."""
-    answer(turn)
     found = newest_behind(turn, turn.profile)
     if found is None:
         self_coached = turn.self_coached

@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -32,7 +32,6 @@ from engine.values.plan import PLAN_DAYS
 
 def ask_hold(turn: OnAthlete) -> None:
     """The card's button: what holds now, with the button to end it; else the questions."""
-    answer(turn)
     today = local_date(turn.profile, turn.context)
     hold = running_hold(turn.session, turn.profile.person_id, today)
     if hold is None:
@@ -89,7 +88,6 @@ def hold_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answ
 
 def end_hold(turn: OnAthlete) -> None:
     """The days still held follow the plan and the check-ins again."""
-    answer(turn)
     today = local_date(turn.profile, turn.context)
     hold = running_hold(turn.session, turn.profile.person_id, today)
     if hold is None:

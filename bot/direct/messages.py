@@ -24,7 +24,7 @@ from bot.direct.buttons import REPLY, To
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
 from bot.people.people import approvers, get_person, get_profile, name_of, own_athlete, record
-from bot.people.telling import answer, say_to, speaking_to
+from bot.people.telling import say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -128,7 +128,6 @@ def _named(session: Session, row: OutboxRow) -> set[int]:
 
 def ask_message(turn: OnAthlete, _: Message) -> None:
     """The card's button for a message; and the one under an athlete's words, which it answers."""
-    answer(turn)
     found = about_athlete(turn.session, turn.person, turn.incoming.message_id)
     about = found.said if found is not None and found.athlete_id == turn.profile.person_id else ""
     asking.open_question(turn, turn.person, TO_ATHLETE, turn.profile.person_id, {
@@ -172,7 +171,6 @@ def write(turn: Act) -> None:
 
 def reply_tapped(turn: Act, pressed: To) -> None:
     """The button under a message: the answer goes to whoever sent it."""
-    answer(turn)
     _ask_athlete(turn, turn.person, pressed.person)
 
 

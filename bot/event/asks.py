@@ -18,7 +18,7 @@ from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import AS_USUAL, TARGET_LOOK, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import event_line, meant_event, naming
 from bot.plan.prep import Prep
@@ -88,7 +88,6 @@ def _ask(turn: OnAthlete, pressed: OfEvent, flow: Flow, known: Answers) -> None:
 
 
 def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
-    answer(turn)
     event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())

@@ -10,7 +10,7 @@ from bot.event import season
 from bot.event import words as event_words
 from bot.event.flow import BRIDGE_WEEK, USE, USUAL
 from bot.event.season import named, show
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.plan.prep import Prep, Version, plan_id
@@ -26,7 +26,6 @@ def ask(turn: OnAthlete, pressed: OfEvent) -> None:
     if event is None or earlier is None:
         show(turn)
         return
-    answer(turn)
     if not has_measures(turn, turn.person, turn.profile):
         return
     between = (event.day - earlier.day).days

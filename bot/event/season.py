@@ -28,7 +28,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import answer, ask_sure, rewrite, say_to
+from bot.people.telling import ask_sure, rewrite, say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
@@ -224,13 +224,11 @@ def ahead_line(turn: Turn, profile: AthleteProfile) -> str:
 
 def show(turn: OnAthlete) -> None:
     """Each event ahead with what is set for it."""
-    answer(turn)
     rewrite(turn, *_view(turn))
 
 
 def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
     """It is taken out by a second tap."""
-    answer(turn)
     event = named(turn, pressed)
     if event is None or not event.waits:
         _again(turn, event_words.not_there())
@@ -246,7 +244,6 @@ def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
 
 
 def remove(turn: OnAthlete, pressed: OfEvent) -> None:
-    answer(turn)
     event = named(turn, pressed)
     if event is None or not event.waits:
         _again(turn, event_words.not_there())

@@ -20,7 +20,7 @@ from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import answer, say_to, speaking_to
+from bot.people.telling import say_to, speaking_to
 from bot.plan import words
 from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt
@@ -37,7 +37,6 @@ from bot.words import common
 
 def ask_event(turn: OnAthlete) -> None:
     """The card's button for the event."""
-    answer(turn)
     if not has_measures(turn, turn.person, turn.profile):
         return
     asking.open_question(turn, turn.person, EVENT, turn.profile.person_id, {

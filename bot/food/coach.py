@@ -31,7 +31,6 @@ from engine.food.foods import known_food
 
 def show(turn: OnAthlete) -> None:
     """Button "c:food:ATHLETE": the list, today's menu, and a button a food."""
-    answer(turn)
     profile, session = turn.profile, turn.session
     rows = rows_of(session, profile.person_id)
     lines = [
@@ -52,7 +51,6 @@ def show(turn: OnAthlete) -> None:
 
 def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
     """A meal stays as it is in today's menu, or is let go."""
-    answer(turn)
     profile, session = turn.profile, turn.session
     athlete = get_person(session, profile.person_id)
     times = times_of(session, profile.person_id)
@@ -95,7 +93,6 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
 
 def ask_fix(turn: OnAthlete, pressed: OfFood) -> None:
     """What is wrong with a food of the athlete's list."""
-    answer(turn)
     row = _food(turn, turn.profile, pressed.food)
     if row is None:
         say_to(turn, turn.person, list_words.food_gone())
@@ -121,7 +118,6 @@ def fix_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answe
 
 def ask_suggestion(turn: OnAthlete) -> None:
     """Button "c:food-suggest:ATHLETE"."""
-    answer(turn)
     asking.open_question(turn, turn.person, SUGGEST, turn.profile.person_id)
 
 
@@ -141,7 +137,6 @@ def take(turn: Act, pressed: Known) -> None:
     if food is None:
         answer(turn, list_words.food_gone())
         return
-    answer(turn)
     listed = [row.source for row in rows_of(turn.session, id_of(turn.person))]
     if food.id not in listed:
         turn.session.add(

@@ -13,7 +13,7 @@ from bot.food import words
 from bot.food.buttons import FOOD, LISTED, MARK, OFF, FoodView, Mark, OfFood
 from bot.food.flow import ADD_FOOD, FOOD_LABEL, LIKINGS, MEAL_TIMES, figures_of, labelled_food
 from bot.food.words_names import food_name
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.food import FoodDayRow, FoodRow, MealTimesRow
 from bot.store.tables.people import OpenQuestion, Person
@@ -72,7 +72,6 @@ def begin_menus_anew(turn: Turn, person: Person) -> None:
 
 
 def show_list(turn: Act) -> None:
-    answer(turn)
     rewrite(turn, *_list(turn.session, turn.person))
 
 
@@ -95,17 +94,14 @@ def list_keys() -> list[list[Button]]:
 
 
 def ask_food(turn: Act) -> None:
-    answer(turn)
     asking.open_question(turn, turn.person, ADD_FOOD, turn.person.id)
 
 
 def ask_label(turn: Act) -> None:
-    answer(turn)
     asking.open_question(turn, turn.person, FOOD_LABEL, turn.person.id)
 
 
 def ask_times(turn: Act) -> None:
-    answer(turn)
     asking.open_question(turn, turn.person, MEAL_TIMES, turn.person.id, {
         "_times": times_of(turn.session, id_of(turn.person)),
     })  # fmt: skip
@@ -131,7 +127,6 @@ def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 def show_food(turn: Act, pressed: OfFood) -> None:
     """One food of the list, with its figures and where they come from; a button a mark."""
-    answer(turn)
     row = own_food(turn.session, turn.person, pressed.food)
     if row is None:
         rewrite(turn, words.food_gone(), list_keys())
@@ -161,7 +156,6 @@ def mark_food(turn: Act, pressed: Mark) -> None:
 
 
 def take_off(turn: Act, pressed: OfFood) -> None:
-    answer(turn)
     row = own_food(turn.session, turn.person, pressed.food)
     if row is None:
         rewrite(turn, words.food_gone(), list_keys())

@@ -43,7 +43,6 @@ def show_today(turn: Act) -> None:
 
 
 def back_to_today(turn: Act) -> None:
-    answer(turn)
     _rewrite_today(turn, turn.person)
 
 
@@ -58,7 +57,6 @@ def missed_meal(turn: Act, pressed: OfMeal) -> None:
 
 
 def ask_ate(turn: Act) -> None:
-    answer(turn)
     foods = [
         (str(row.id), food_name(row.name)) for row in rows_of(turn.session, id_of(turn.person))
     ]
@@ -84,7 +82,6 @@ def ate_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 
 def _which_swap(turn: Act) -> None:
-    answer(turn)
     day = _day(turn, turn.person)
     foods = {p.food.id: p.food.name for meal in (day.menu.meals if day else ()) for p in meal}
     keys = [[Button(food_name(name), SWAP(int(id)))] for id, name in foods.items()]
@@ -98,7 +95,6 @@ def swap(turn: Act, pressed: Swap) -> None:
     if row is None or day is None or row.id is None:
         _which_swap(turn)
         return
-    answer(turn)
     if pressed.other is None:
         others = [
             other for other in rows_of(turn.session, id_of(turn.person))
@@ -123,7 +119,6 @@ def swap(turn: Act, pressed: Swap) -> None:
 
 def lock(turn: Act, pressed: OfFood) -> None:
     """What stays as it is, however the rest of the day is planned anew; a tap turns it."""
-    answer(turn)
     day = _day(turn, turn.person)
     if day is None:
         _rewrite_today(turn, turn.person)
@@ -154,7 +149,6 @@ def lock(turn: Act, pressed: OfFood) -> None:
 
 
 def show_shopping(turn: Act) -> None:
-    answer(turn)
     profile = profile_of(turn.session, turn.person.id)
     needs = load_needs(turn, profile) if profile is not None else None
     text = words.no_load()
@@ -172,7 +166,6 @@ def _close_meal(turn: ChatTurn, person: Person, at: str, *, eaten: bool) -> None
     if profile is None or day is None or at not in day.times:
         answer(turn, words.meal_gone())
         return
-    answer(turn)
     locked = dict(day.row.locked)
     if eaten:
         for portion in day.menu.meals[day.times.index(at)]:

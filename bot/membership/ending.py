@@ -24,7 +24,7 @@ from bot.membership.onboarding import onboarding
 from bot.membership.words import goes_on
 from bot.people.changes import Change
 from bot.people.people import get_person, get_profile, local_date, name_of, record, second_coaches
-from bot.people.telling import answer, ask_sure, rewrite, say_to
+from bot.people.telling import ask_sure, rewrite, say_to
 from bot.readiness import readiness as ready
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of
@@ -39,7 +39,6 @@ from engine.safety import Level
 
 def ask_to_end(turn: OnAthlete) -> None:
     """Ending takes a second tap, on a question that says what it means."""
-    answer(turn)
     refused = _refusal(turn.session, turn.profile)
     if refused:
         say_to(turn, turn.person, refused)
@@ -52,7 +51,6 @@ def ask_to_end(turn: OnAthlete) -> None:
 
 def end(turn: OnAthlete) -> None:
     """The relation is over, and both are told."""
-    answer(turn)
     refused = _refusal(turn.session, turn.profile)
     if refused:
         rewrite(turn, refused)
@@ -91,7 +89,6 @@ def let_go(turn: Turn, profile: AthleteProfile, coach: Person) -> None:
 
 
 def keep(turn: OnAthlete) -> None:
-    answer(turn)
     rewrite(turn, goes_on())
 
 
@@ -149,7 +146,6 @@ def ask(turn: Act) -> None:
 
 def tapped(turn: Act, pressed: IsSure) -> None:
     """The second tap."""
-    answer(turn)
     profile = get_profile(turn.session, turn.person.id)
     refused = _not_now(profile)
     if refused:

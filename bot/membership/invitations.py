@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import func
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import Button, Buttons, Delivery, Shown, Topic, answer_tap, edit, on, say
+from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, on, say
 from bot.core.turn import Act, ChatTurn, Context, Turn
 from bot.dialogue.asking import open_question
 from bot.membership import ending, flow_invitations, flow_second, second_coach
@@ -32,7 +32,7 @@ from bot.people.people import (
     record,
     tell_apart,
 )
-from bot.people.telling import say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
@@ -161,10 +161,8 @@ def contact_tapped(turn: Act) -> None:
     if contact is not None:
         turn.person.second_contact_id = None
         say_to(turn, contact, partial(flow_invitations.no_longer_contact, turn.person.first_name))
-    if turn.incoming.tap_id is not None:
-        answer_tap(turn, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, text=said)
-    if turn.incoming.message_id is not None:
-        edit(turn, Shown(turn.person.chat_id, message_id=turn.incoming.message_id), text=said)
+    answer(turn, said)
+    rewrite(turn, said)
 
 
 def self_coach(turn: Act) -> None:

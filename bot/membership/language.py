@@ -25,7 +25,6 @@ def choose(turn: Act, pressed: Language) -> None:
     if code not in (AS_TELEGRAM, *known()):
         answer(turn, words.not_there())
         return
-    answer(turn)
     turn.person.chosen_language = None if code == AS_TELEGRAM else code
     with speaking_to(turn.person):
         rewrite(turn, words.chosen(words.name(language_of(turn.person))))

@@ -29,7 +29,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
@@ -42,7 +42,6 @@ OVER = "second-coach-over"
 
 def show_second(turn: OnAthlete) -> None:
     """The card's button: who stands beside the coach now, and the way to invite somebody."""
-    answer(turn)
     rows = given_by(turn.session, id_of(turn.person))
     number = turn.profile.person_id
     lines = [
@@ -73,7 +72,6 @@ def show_second(turn: OnAthlete) -> None:
 
 def ask_second(turn: OnAthlete) -> None:
     """For whom, with which rights, until when; the invitation comes after it."""
-    answer(turn)
     event = current_event(turn.session, turn.profile.person_id)
     asking.open_question(turn, turn.person, SECOND, turn.profile.person_id, {
         "_name": name_of(turn.session, turn.profile.person_id),
@@ -158,7 +156,6 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
 
 def end_second(turn: OnAthlete, pressed: OfRow) -> None:
     """The first coach ends it before its time."""
-    answer(turn)
     row = turn.session.get(SecondCoach, pressed.row)
     if row is None or row.coach_id != turn.person.id or row.ended_at is not None:
         rewrite(turn, flow_second.not_given())

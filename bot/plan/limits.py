@@ -12,7 +12,7 @@ from bot.core.turn import OnAthlete
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.people import name_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.plan import flow_limits, words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.flow_limits import LIMIT
@@ -42,7 +42,6 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
 
     With an event ahead, those that are meant for it.
     """
-    answer(turn)
     meant = meant_plan(turn, pressed)
     if meant is None:
         return
@@ -67,7 +66,6 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
 
 def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
     """Put the suggested limits in force as they are."""
-    answer(turn)
     meant = meant_plan(turn, pressed)
     if meant is None:
         return
@@ -92,7 +90,6 @@ def ask_limit(turn: OnAthlete, pressed: OfLimit) -> None:
     if event is None or plan is None or key is None or key not in LIMIT_KEYS:
         show_limits(turn)
         return
-    answer(turn)
     limits = limits_for(turn.session, turn.profile, event, plan)
     _open_limit(Prep(turn, turn.person, turn.profile, event), limits, key)
 

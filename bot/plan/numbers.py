@@ -54,7 +54,6 @@ def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
 
     With an event named, the plan of one that still waits.
     """
-    answer(turn)
     event = meant_event(turn, pressed.event)
     row = plan_row(turn.session, event) if event is not None else None
     if event is None or row is None:
@@ -101,7 +100,6 @@ def show_day(turn: OnAthlete, pressed: OfDay) -> None:
     event, plan, days_out = found
     target = as_ever(plan, baseline_of(turn.profile)).day(days_out)
     assert target is not None
-    answer(turn)
     day = event.day - timedelta(days=days_out)
     keys = [key for key in words.FIELDS if key != "phase" or days_out > 0]
     who, naming_it = turn.profile.person_id, naming(turn.session, turn.profile, event)
@@ -130,7 +128,6 @@ def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
     if event.day - timedelta(days=days_out) < local_date(turn.profile, turn.context):
         answer(turn, words.day_over())
         return
-    answer(turn)
     value = getattr(as_ever(plan, baseline_of(turn.profile)).day(days_out), key)
     _open_number(Prep(turn, turn.person, turn.profile, event), Figure(days_out, key), value)
 

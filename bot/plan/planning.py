@@ -17,7 +17,7 @@ from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.plan import flow_limits, words
 from bot.plan.flow import DRAFT, drafted
 from bot.plan.flow_limits import CUT, LEAVE, RAISE, draft_of, edited
@@ -70,7 +70,6 @@ def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> st
 
 def ask_draft(turn: OnAthlete, pressed: OfEvent) -> None:
     """Draft a plan from a shape and the athlete's body mass, for an event ahead where one is named."""
-    answer(turn)
     if has_measures(turn, turn.person, turn.profile):
         open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed.event))
 

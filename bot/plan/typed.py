@@ -12,7 +12,7 @@ from bot.core.turn import Context, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
 from bot.people.people import athletes_seen_by, local_date, name_of
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.buttons import SET_NUMBER, OfNumber, SetNumber
 from bot.plan.flow import PLAN_NUMBER
@@ -56,7 +56,6 @@ def set_tapped(turn: OnAthlete, pressed: SetNumber) -> None:
     if days_out is None or key is None or key not in words.FIELDS or value is None:
         ask_number(turn, OfNumber(days_out, key))
         return
-    answer(turn)
     _set(turn, turn.person, turn.profile, TypedNumber(None, days_out, key, value))
 
 

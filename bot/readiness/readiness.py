@@ -150,18 +150,20 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
     do, number = pressed
     if do is Do.ME:
         own = profile_of(turn.session, turn.person.id)
-        answer(turn, "" if own is not None else common.settled_already())
-        if own is not None:
+        if own is None:
+            answer(turn, common.settled_already())
+        else:
             _open_health(turn, turn.person, own)
         return
     if do in (Do.ASK, Do.AGAIN, Do.MINE):
         profile = own_athlete(turn.session, turn.person, number or 0)
-        answer(turn, "" if profile is not None else common.settled_already())
-        if profile is not None and do is Do.AGAIN:
+        if profile is None:
+            answer(turn, common.settled_already())
+        elif do is Do.AGAIN:
             athlete = get_person(turn.session, profile.person_id)
             _ask_athlete(turn, athlete, lambda: words.asked_by_coach(turn.person.first_name))
             rewrite(turn, words.asked_again(athlete.first_name))
-        elif profile is not None:
+        else:
             _open(turn, turn.person, profile, anew=do is Do.MINE)
         return
     row = turn.session.get(ReadinessRow, number) if number is not None else None
@@ -169,7 +171,6 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
     if row is None or profile is None or row.went_on:
         answer(turn, common.settled_already())
         return
-    answer(turn)
     if do is Do.GO_ON:
         asking.open_question(turn, turn.person, READY_ANYWAY, profile.person_id, {
             "_readiness": row.id,

@@ -139,14 +139,12 @@ def freeze(turn: OnAthlete) -> None:
         record(turn, turn.profile.person_id, Change.FROZEN(), by=turn.person.id)
         if not self_coached:
             say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
-    answer(turn)
     said = words_after.frozen_by_hand(athlete.first_name, self_coached=self_coached)
     rewrite(turn, said, [[lift_button(turn.profile.person_id)]])
 
 
 def ask_to_lift(turn: OnAthlete) -> None:
     """Lifting takes a second tap, on a question that says what it means."""
-    answer(turn)
     if turn.profile.frozen_at is None:
         rewrite(turn, words_after.not_frozen())
         return
@@ -186,7 +184,6 @@ def lift(turn: OnAthlete) -> None:
     """Adjusting goes on from here."""
     self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
-    answer(turn)
     if turn.profile.frozen_at is None:
         rewrite(turn, words_after.not_frozen())
         return
@@ -202,7 +199,6 @@ def lift(turn: OnAthlete) -> None:
 
 
 def keep_frozen(turn: OnAthlete) -> None:
-    answer(turn)
     rewrite(turn, words_after.kept_frozen())
 
 

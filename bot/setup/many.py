@@ -10,7 +10,7 @@ from bot.core.chat.outbox import Button, send_document
 from bot.core.turn import Act, Document, Turn
 from bot.event.stage import day as stage_day
 from bot.people.people import athletes_seen_by, local_date, name_of, own_athlete
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import agreeing, roster_sheet, words, words_sheet
@@ -62,7 +62,6 @@ def command(turn: Act) -> None:
 
 def one_tapped(turn: Act, pressed: One) -> None:
     """One athlete is set up by questions."""
-    answer(turn)
     profile = own_athlete(turn.session, turn.person, pressed.athlete)
     if profile is None:
         say_to(turn, turn.person, common.cancelled())
@@ -72,7 +71,6 @@ def one_tapped(turn: Act, pressed: One) -> None:
 
 def sheet_tapped(turn: Act, pressed: Sheet) -> None:
     """The sheet by which many are set up."""
-    answer(turn)
     if not athletes_seen_by(turn.session, turn.person):
         say_to(turn, turn.person, common.nobody_yet())
         return

@@ -9,7 +9,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.event.flow import INSTEAD
 from bot.people.people import local_date, name_of
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates.templates import templates_of
 from bot.setup import agreeing, words
@@ -22,7 +22,6 @@ from bot.week.load import events_ahead
 
 def from_card(turn: OnAthlete) -> None:
     """Buttons "c:setup:ATHLETE"."""
-    answer(turn)
     begin(turn, turn.person, turn.profile)
 
 

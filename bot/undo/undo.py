@@ -17,7 +17,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding, to_athlete
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change
 from bot.people.people import local_date, record
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
@@ -35,7 +35,6 @@ LOOKED_THROUGH = 20  # entries, the latest first: more mornings than a week can 
 
 def ask_undo(turn: OnAthlete) -> None:
     """Show the last change, and ask; taking it back is a second tap."""
-    answer(turn)
     row, times = _last(turn.session, turn.profile), stage_back.last_change(turn, turn.profile)
     may = row is not None and may_be_taken_back(turn, row)
     if row is None and times is None:
@@ -56,7 +55,6 @@ def ask_undo(turn: OnAthlete) -> None:
 
 def undo(turn: OnAthlete, pressed: OfChange) -> None:
     """Put back what held before; the athlete reads a correction where the change had reached them."""
-    answer(turn)
     named, self_coached = pressed.change, turn.self_coached
     times = stage_back.last_change(turn, turn.profile)
     if times is not None and named == times.id:
@@ -86,7 +84,6 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
 
 
 def keep(turn: OnAthlete) -> None:
-    answer(turn)
     rewrite(turn, cancelled())
 
 

@@ -32,7 +32,6 @@ BUTTONS_IN_A_ROW = 4
 
 def show_why(turn: OnAthlete) -> None:
     """The latest decision with its trace and sources, as the athlete sees it."""
-    answer(turn)
     name = name_of(turn.session, turn.profile.person_id)
     decided = latest_decision(turn.session, turn.profile.person_id)
     if decided is None:
@@ -50,7 +49,6 @@ def show_why(turn: OnAthlete) -> None:
 
 def show_answers(turn: OnAthlete) -> None:
     """What was answered at the start."""
-    answer(turn)
     name = name_of(turn.session, turn.profile.person_id)
     text = (
         words.answers_as_given(name, onboarding.answers_lines(turn.profile))
@@ -73,7 +71,6 @@ def acknowledge_from_card(turn: OnAthlete, pressed: OfRow) -> None:
 
 def set_by_hand(turn: OnAthlete, pressed: OfDaysOut) -> None:
     """First the days that are left, as buttons; then, for the one tapped, the question."""
-    answer(turn)
     week, today = current_week(turn.session, turn.profile), local_date(turn.profile, turn.context)
     ahead = [
         day.days_out for day in (week.plan if week is not None else ())
@@ -104,7 +101,6 @@ def turn_tomorrow(turn: OnAthlete) -> None:
 
 def ask_doctor(turn: OnAthlete) -> None:
     """A doctor's clearance is kept on a second tap only."""
-    answer(turn)
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         say_to(turn, turn.person, words.doctor_not_waiting())
         return
@@ -116,7 +112,6 @@ def ask_doctor(turn: OnAthlete) -> None:
 
 
 def doctor_said_yes(turn: OnAthlete) -> None:
-    answer(turn)
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         rewrite(turn, words.doctor_not_waiting())
         return
@@ -132,13 +127,11 @@ def doctor_said_yes(turn: OnAthlete) -> None:
 
 
 def doctor_not_yet(turn: OnAthlete) -> None:
-    answer(turn)
     rewrite(turn, common.cancelled())
 
 
 def show(turn: OnAthlete) -> None:
     """What holds now, and a button for each of the others."""
-    answer(turn)
     name = name_of(turn.session, turn.profile.person_id)
     use, self_coached = ForecastUse(turn.profile.forecast), turn.self_coached
     text = use_words.view(
@@ -165,7 +158,6 @@ def choose(turn: OnAthlete, pressed: ChosenUse) -> None:
     if use is None or use == turn.profile.forecast:
         show(turn)
         return
-    answer(turn)
     turn.profile.forecast = use
     record(turn, turn.profile.person_id, Change.FORECAST(use=use.value), by=turn.person.id)
     rewrite(turn, use_words.chosen(use), _buttons(turn.profile))

@@ -25,7 +25,7 @@ from bot.membership import flow_second
 from bot.people import coach_settings
 from bot.people.coach_settings import clock_for, moment_for
 from bot.people.people import get_person, given_by, name_of
-from bot.people.telling import answer, rewrite
+from bot.people.telling import rewrite
 from bot.pictures.photos.photo_rows import mornings_of
 from bot.plan.planning import event_line
 from bot.store.base import id_of
@@ -153,7 +153,6 @@ def _alerts(session: Session, profile: AthleteProfile) -> list[AlertRow]:
 
 def show_card(turn: OnAthlete) -> None:
     """One athlete, in the place of the message that was tapped."""
-    answer(turn)
     coach_settings.roster_left(turn.session, turn.person, turn.incoming)
     rewrite(turn, *card(turn, turn.person, turn.profile))
 

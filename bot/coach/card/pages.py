@@ -54,7 +54,7 @@ from bot.food.buttons import FOOD_OF
 from bot.membership import flow_second
 from bot.membership.buttons import END, SECOND
 from bot.people.people import is_first_coach, name_of
-from bot.people.telling import answer, rewrite
+from bot.people.telling import rewrite
 from bot.pictures.buttons import PHOTOS, TIMELINE, WEEKS
 from bot.pictures.comparison import words as comparison_words
 from bot.pictures.photos import words as photo_words
@@ -166,7 +166,6 @@ def of_card(turn: Turn, reader: Person, profile: AthleteProfile) -> Of:
 
 def show(turn: OnAthlete, pressed: OnPage) -> None:
     """One of the pages."""
-    answer(turn)
     of = of_card(turn, turn.person, turn.profile)
     key = next((one for one in PAGES if one == pressed.page), next(iter(PAGES)))
     back = [of.button(common.back_button(), CARD)]

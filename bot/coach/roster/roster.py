@@ -192,7 +192,6 @@ def show(turn: Act, pressed: Alike) -> None:
     if len(found) < AT_LEAST:
         answer(turn, flow_morning.nothing_alike())
         return
-    answer(turn)
     closer = look_closer(turn.session, found)
     lines = [
         flow_morning.several_line(

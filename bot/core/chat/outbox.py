@@ -215,10 +215,15 @@ def send_pictures(
 
 
 def answer_tap(turn: Turn, *, chat_id: int, tap_id: str, text: str = "") -> OutboxRow:
-    """Stop the button's spinner, with a few words where they help (200 characters at most)."""
+    """Stop the button's spinner, with a few words where they help (200 characters at most); words that
+    a use case has for it only later go along.
+    """
     payload = {"callback_query_id": tap_id} | ({"text": text[:200]} if text else {})
     once = Delivery(dedupe=f"tap:{tap_id}")
-    return _put(turn, once, chat_id=chat_id, method="answerCallbackQuery", payload=payload)
+    row = _put(turn, once, chat_id=chat_id, method="answerCallbackQuery", payload=payload)
+    if text and row in said_in(turn.session):
+        row.payload = payload
+    return row
 
 
 def set_menu(turn: Turn, *, chat_id: int, commands: Sequence[tuple[str, str]]) -> OutboxRow:

@@ -42,8 +42,9 @@ class Command:
 class CallbackRoute:
     """A declared button, who may press it, and what runs with its fields (`tap` makes one).
 
-    `run` has to answer the tap (`outbox.answer_tap`), and to check whose athlete it speaks of. Where
-    the data cannot be read, it is answered with `unreadable` instead.
+    `run` has to check whose athlete it speaks of; it may answer the tap with a few words
+    (`telling.answer`), which is answered in any case. Where the data cannot be read, that is done
+    with `unreadable` instead.
     """
 
     prefix: str

@@ -12,7 +12,7 @@ from bot.debrief.debrief import paragraphs
 from bot.debrief.handout import words
 from bot.debrief.past_week import newest_behind, week_behind
 from bot.people.people import name_of, own_athlete, profile_of
-from bot.people.telling import answer, say_to
+from bot.people.telling import say_to
 from bot.store.tables.people import Person
 from bot.store.tables.week import EventRow
 
@@ -21,7 +21,6 @@ MAKE = "debrief-page"
 
 def show(turn: OnAthlete) -> None:
     """Buttons "c:handout:ATHLETE": the newest week that lies behind."""
-    answer(turn)
     profile = turn.profile
     name = name_of(turn.session, profile.person_id)
     own = turn.person.id == profile.person_id

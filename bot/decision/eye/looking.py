@@ -33,7 +33,6 @@ def show(turn: OnAthlete, pressed: Morning) -> None:
     """A morning, in the place of the message that was tapped."""
     day = _morning(turn, pressed.day)
     if day is not None:
-        answer(turn)
         rewrite(turn, *view.morning(turn, turn.person, turn.profile, day))
 
 
@@ -89,7 +88,6 @@ def take_back(turn: OnAthlete, pressed: Morning) -> None:
 
 
 def _keep(turn: OnAthlete, row: CoachLookRow) -> None:
-    answer(turn)
     row.at = turn.now
     turn.session.add(row)
     entry = Change.COACH_LOOK(day=row.date.isoformat(), look=row.look, sharpness=row.sharpness)

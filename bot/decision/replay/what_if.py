@@ -24,7 +24,7 @@ from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.people import local_date, name_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
@@ -125,7 +125,6 @@ LIMITS = tuple(key for key, limit in LIMIT_KEYS.items() if limit.unit == "g")
 
 def show(turn: OnAthlete, pressed: OfEvent) -> None:
     """The week, and what can be asked of it."""
-    answer(turn)
     event = _event(turn, pressed.event)
     name = name_of(turn.session, turn.profile.person_id)
     if event is None:
@@ -140,7 +139,6 @@ def with_forecast(turn: OnAthlete, pressed: WithUse) -> None:
     if event is None or use is None:
         show(turn, OfEvent(pressed.event))
         return
-    answer(turn)
     _tell(turn, turn.person, event, Change(forecast=use), words.with_use(use))
 
 
@@ -150,7 +148,6 @@ def without_rule(turn: OnAthlete, pressed: WithoutRule) -> None:
     if event is None or rule is None or rule not in {one.id for one in RULES[:-1]}:
         show(turn, OfEvent(pressed.event))
         return
-    answer(turn)
     change = Change(without=frozenset({rule}))
     _tell(turn, turn.person, event, change, words.without(rule_name(rule)))
 
@@ -162,7 +159,6 @@ def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
     if event is None or key not in LIMITS or not rows:
         show(turn, OfEvent(pressed.event))
         return
-    answer(turn)
     limits = case_from_dict(rows[-1].case).limits
     asking.open_question(turn, turn.person, WHAT_IF_LIMIT, turn.profile.person_id, {
         "_event": event.id, "_key": key, "_value": getattr(limits, key),

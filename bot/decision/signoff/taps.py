@@ -56,10 +56,8 @@ def sign_tapped(turn: Act, pressed: OnProposal) -> None:
         answer(turn, late)
         return
     if profile.frozen_at is not None and pressed.say is not Say.KEEP:
-        answer(turn)
         say_frozen(turn, turn.person, profile)
         return
-    answer(turn)
     if pressed.say is Say.APPROVE:
         assert row.carb_g is not None
         _sign(turn, turn.person, profile, row, Verdict(DecisionStatus.APPROVED, row.carb_g))

@@ -108,7 +108,6 @@ def top_up(
     question.answers = question.answers | {"_coach_said": choice.grams if wanted else 0}
     entry = Change.TOP_UP(grams=question.answers["_coach_said"])
     record(turn, profile.person_id, entry, by=coach.id)
-    answer(turn)
     athlete = get_person(turn.session, profile.person_id)
     rewrite(turn, words.top_up_told(athlete.first_name, question.answers["_coach_said"]))
     _settle_others(turn, coach, profile, question)

@@ -242,7 +242,8 @@ def tapped(turn: Act, pressed: Told) -> None:
         clocks = ()
     word = StageWord(pressed.which, clocks=clocks)
     done = bool(clocks) and set_by_word(turn, turn.person, TimesTold(*found, word))
-    answer(turn, "" if done else words.day_not_here())
+    if not done:
+        answer(turn, words.day_not_here())
 
 
 def _keys(profile: AthleteProfile, word: StageWord) -> Buttons:

@@ -150,7 +150,6 @@ def tapped(turn: Act, pressed: OnStage) -> None:
         return
     profile, event = found
     row = stage_day.stage_row(turn.session, event)
-    answer(turn)
     if pressed.view is StageView.SET:
         about = context_of(turn, profile, event)
         asking.open_question(turn, turn.person, STAGE, profile.person_id, about)
@@ -172,7 +171,6 @@ def late_tapped(turn: Act, pressed: Late) -> None:
     """The day runs so much later, or earlier."""
     found = day_of(turn, pressed.athlete)
     if found is not None:
-        answer(turn)
         _move(turn, turn.person, *found, pressed.minutes)
 
 

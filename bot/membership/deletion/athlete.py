@@ -26,7 +26,7 @@ from bot.people.people import (
     others_coaching,
     profile_of,
 )
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.pictures.photos.photo_rows import delete_all_photos
 from bot.store.base import id_of
 from bot.store.tables import metadata
@@ -55,7 +55,6 @@ def ask(turn: Act) -> None:
 
 def tapped(turn: Act, pressed: IsGone) -> None:
     """The second tap."""
-    answer(turn)
     profile = profile_of(turn.session, turn.person.id)
     if pressed.what is Gone.ALL:
         coach_deletion.ask(turn)

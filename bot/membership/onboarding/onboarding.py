@@ -185,7 +185,6 @@ def held_by_floor(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> boo
 
 def ask_measures(turn: OnAthlete) -> None:
     """Button "c:measure:ATHLETE": the athlete is asked for height and weight once more."""
-    answer(turn)
     athlete = get_person(turn.session, turn.profile.person_id)
     self_coached = turn.person.id == athlete.id
     rewrite(turn, flow_health.asked_again(athlete.first_name, self_coached=self_coached))
@@ -241,7 +240,6 @@ def tapped(turn: Act) -> None:
     if profile is None or not _is_open(profile):
         answer(turn, words.later_known_already())
         return
-    answer(turn)
     asking.open_question(turn, turn.person, LATER, turn.person.id, {"sex": profile.sex})
 
 

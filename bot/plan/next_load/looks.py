@@ -9,7 +9,7 @@ from functools import partial
 from sqlmodel import col, select
 
 from bot.core.chat.cards import LOOK, AtLook
-from bot.core.chat.outbox import Button, Delivery, Shown, edit
+from bot.core.chat.outbox import Button, Delivery
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.debrief import words
 from bot.debrief.words import LOOK_SAID
@@ -23,7 +23,7 @@ from bot.people.people import (
     own_athlete,
     record,
 )
-from bot.people.telling import answer, say_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
@@ -71,15 +71,13 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     if event is None or profile is None or look not in {*words.LOOKS, "-"}:
         answer(turn, common.not_your_button())
         return
-    answer(turn)
     event.look = None if look == "-" else look
     record(turn, profile.person_id, Change.LOOK(event=id_of(event), look=look), by=turn.person.id)
     name = name_of(turn.session, profile.person_id)
     self_coached = turn.person.id == profile.person_id
     kept = words.own_look_kept(look) if self_coached else words.look_kept(name, look)
     text = words.look_left() if look == "-" else kept
-    if turn.incoming.message_id is not None:
-        edit(turn, Shown(turn.person.chat_id, message_id=turn.incoming.message_id), text=text)
+    rewrite(turn, text)
     if look != "-":
         next_load.offer(turn, turn.person, profile, event)
 

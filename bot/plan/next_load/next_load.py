@@ -13,7 +13,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import BY_LEARNT_LOAD, Change
 from bot.people.people import name_of, record
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
 from bot.plan.limits import keep_limits
@@ -59,7 +59,6 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
 
 def show(turn: OnAthlete) -> None:
     """The card's button, and the one under the offer: the plan with that load, to be used or left."""
-    answer(turn)
     event = event_ahead(turn, turn.profile)
     if event is not None and load_begun(turn.session, turn.profile, event, turn.context):
         say_to(turn, turn.person, flow.load_has_begun())
@@ -79,7 +78,6 @@ def show(turn: OnAthlete) -> None:
 
 def leave(turn: OnAthlete) -> None:
     """The other button under the offer."""
-    answer(turn)
     record(turn, turn.profile.person_id, Change.NEXT_LOAD_LEFT(), by=turn.person.id)
     rewrite(turn, common.cancelled())
 

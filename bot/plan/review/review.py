@@ -11,7 +11,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.coach_settings import own_moment
 from bot.people.people import name_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import DAY, OfDay
 from bot.plan.numbers import meant_plan, number_is_live
@@ -54,7 +54,6 @@ def review_answered(turn: Turn, coach: Person, profile: AthleteProfile, answers:
 
 def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
     """All that the review says of the plan in force, and the reasons kept."""
-    answer(turn)
     meant = meant_plan(turn, pressed)
     if meant is None:
         return
@@ -75,7 +74,6 @@ def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
 
 def ask_total(turn: OnAthlete, pressed: OfDay) -> None:
     """A button under a day: which total does the coach's own plan give?"""
-    answer(turn)
     event = meant_event(turn, pressed.event)
     day = _day(turn.session, event, pressed.days_out)
     if event is None or day is None:

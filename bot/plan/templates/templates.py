@@ -18,7 +18,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.food import by_template
 from bot.people.people import local_date, name_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
 from bot.plan.planning import THE_ONE, meant_event, meant_for, naming, plan_misfits, use_plan
@@ -114,7 +114,6 @@ MOST_TEMPLATES = 30
 
 def ask_to_save(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """A button under the plan: ask for a name."""
-    answer(turn)
     event = meant_event(turn, pressed.event)
     if event is None or plan_row(turn.session, event) is None:
         say_to(turn, turn.person, plan_words.plan_first())
@@ -152,7 +151,6 @@ def name_given(prep: Prep, answers: Answers) -> None:
 
 def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
     """The coach's templates as buttons; of the one tapped, what it makes for this athlete."""
-    answer(turn)
     name, self_coached = name_of(turn.session, turn.profile.person_id), turn.self_coached
     event = meant_event(turn, pressed.event)
     if event is None or not turn.profile.baseline:
@@ -213,7 +211,6 @@ def list_templates(turn: Act) -> None:
 
 def tapped(turn: Act, pressed: OnTemplate) -> None:
     """The buttons under the list of templates."""
-    answer(turn)
     row = own_template(turn.session, turn.person, pressed.template)
     if row is None:
         say_to(turn, turn.person, flow_templates.gone())
