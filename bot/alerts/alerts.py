@@ -208,6 +208,11 @@ def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     return sorted(rows, key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 
+def to_acknowledge(session: Session, athlete_id: int) -> list[AlertRow]:
+    """Those of them that are not only for the coach's information."""
+    return [row for row in open_alerts(session, athlete_id) if row.level != Level.ADVISORY]
+
+
 def seen_to(session: Session, profile: AthleteProfile, flags: Sequence[Flag], day: date) -> bool:
     """Whether there are warnings among these flags and somebody has acknowledged each that day."""
     warned = {flag.id for flag in flags if flag.level is Level.WARNING}

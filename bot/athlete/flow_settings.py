@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import partial
 
-from bot.dialogue.flow import Flow, Step, buttons, one_of
+from bot.dialogue.flow import Flow, Step, buttons
 from bot.membership.onboarding import words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.words import figures
@@ -21,10 +21,7 @@ def _as_at_first(*keys: str) -> Flow:
 def _unit(key: str, ask: Sentence, units: Mapping[str, str], name: Callable[[str], str]) -> Flow:
     """The units are those in which the first answers were written, until they are chosen here."""
     step = Step(
-        key=key,
-        ask=ask,
-        read=one_of(*units),
-        choices=buttons(*(((partial(name, unit), unit),) for unit in units)),
+        key=key, ask=ask, choices=buttons(*(((partial(name, unit), unit),) for unit in units))
     )
     return Flow(id=f"set-{key}", steps=(step,))
 

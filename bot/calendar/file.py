@@ -61,7 +61,7 @@ def tapped(turn: Act, pressed: OnCalendar) -> None:
     """For the athlete and for their coach."""
     known = pressed.athlete
     if turn.person.id == known and profile_of(turn.session, known) is not None:
-        _send(turn, turn.person, _profile(turn, known))
+        _send(turn, turn.person, turn.session.get_one(AthleteProfile, known))
         return
     profile = own_athlete(turn.session, turn.person, known)
     if profile is None:
@@ -290,10 +290,6 @@ def _rows_of_all(session: Session, coach: Person) -> list[CalendarRow]:
     )
     seen = {profile.person_id for profile in athletes_seen_by(session, coach)}
     return [row for row in session.exec(query) if row.athlete_id in seen]
-
-
-def _profile(turn: Turn, athlete_id: int) -> AthleteProfile:
-    return turn.session.get_one(AthleteProfile, athlete_id)
 
 
 def _row_of(session: Session, reader: Person, event: EventRow) -> CalendarRow | None:

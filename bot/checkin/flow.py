@@ -26,7 +26,6 @@ from bot.checkin.flow_reading import (
     doubt_choices,
     insisted,
     kept,
-    keys_of,
     known_of,
     left_out,
     plain_doubt,
@@ -38,6 +37,7 @@ from bot.checkin.flow_reading import (
     water_choices,
     with_why,
 )
+from bot.checkin.words_doubts import keys_of
 from bot.dialogue import flow as reading
 from bot.dialogue.flow import (
     Answers,
@@ -49,7 +49,6 @@ from bot.dialogue.flow import (
     When,
     buttons,
     free_text,
-    one_of,
     said,
     two_a_row,
 )
@@ -313,7 +312,6 @@ QUESTIONS: tuple[Question, ...] = (
         step=Step(
             key="gut",
             ask=words.ask_gut,
-            read=one_of("fine", "heavy", "bad"),
             choices=buttons(
                 tuple((partial(names.gut_button, gut), gut) for gut in names.GUT_BUTTONS)
             ),

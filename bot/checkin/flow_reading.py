@@ -168,10 +168,6 @@ def kept(doubt: Mapping[str, Any], answers: Answers) -> Answers:
     return {} if doubt["given"] in parts[0] else {NOTED: " / ".join(part for part in parts if part)}
 
 
-def keys_of(doubt: Mapping[str, Any]) -> set[str]:
-    return {key for option in doubt["options"] for key in option}
-
-
 def wants_sharpness(answers: Answers) -> bool:
     return bool(answers.get("_wants_sharpness"))
 

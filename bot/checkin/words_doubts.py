@@ -37,10 +37,11 @@ def _figure_meant(option: Answers, doubt: Answers, answers: Answers) -> str:
         return figures.grams(value)
     if key == "sleep_h":
         return tr("{hours} h", hours=figures.plain(value))
-    return str(value) if len(_keys(doubt)) == 1 else parts(answers | option)[key]
+    return str(value) if len(keys_of(doubt)) == 1 else parts(answers | option)[key]
 
 
-def _keys(doubt: Answers) -> set[str]:
+def keys_of(doubt: Answers) -> set[str]:
+    """Which figures it is about."""
     return {key for option in doubt["options"] for key in option}
 
 

@@ -61,7 +61,7 @@ KEEPS_PLACING = debrief.Place("placing", Change.PLACING, words_deeper.placing_ke
 def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: str) -> str:
     event, row = found.event, debrief_row(session, found.event)
     athlete, baseline = athlete_of(profile), baseline_of(profile)
-    weeks = _weeks(session, event)
+    weeks = weeks_before(session, event.athlete_id, event.day + DAY)  # this one too, oldest first
     moved = [
         Moved(day.days_out, found.why[day.days_out], day.target.carb_g, day.set_g)
         for day in found.days
@@ -89,11 +89,6 @@ def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: s
         words_deeper.rests_on(),
     ]
     return "\n\n".join(part for part in parts if part)
-
-
-def _weeks(session: Session, event: EventRow) -> tuple[PastWeek, ...]:
-    """The weeks up to and with this one, oldest first."""
-    return weeks_before(session, event.athlete_id, event.day + DAY)
 
 
 def _limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:

@@ -62,7 +62,8 @@ class Step:
 
     What it asks, offers and whether it applies may hang on the answers so far, or not. `read` needs
     the text alone; a step whose reading hangs on the answers has `read_with`, which sees "_now" among
-    them, the instant of the answer as ISO text; one that only leads back needs neither. `ask` sees
+    them, the instant of the answer as ISO text; one that only leads back needs neither, nor one that
+    its fixed buttons answer, whose words typed out are taken as well. `ask` sees
     "_again" where an answer could not be read and the question stands once more.
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
@@ -101,7 +102,8 @@ class Step:
     def __post_init__(self) -> None:
         object.__setattr__(self, "ticks", f"_ticked_{self.key}")
         ways = [way for way in (self.read, self.read_with) if way is not None]
-        if len(ways) != 1 and not (self.back_to and not ways):
+        by_button = bool(self.choices) and not callable(self.choices)
+        if len(ways) > 1 or not (ways or self.back_to or by_button):
             raise ValueError(f"step {self.key} is read in one way")
 
     def asked(self, answers: Answers, work: Callable[..., Any] = _at_once) -> str:
@@ -123,10 +125,12 @@ class Step:
         return self.free(answers) if callable(self.free) else self.free
 
     def answer(self, text: str, answers: Answers) -> Any:
-        """What the text or a button's value says, as `read` or `read_with` has it."""
+        """What the text or a button's value says, as `read` or `read_with` has it, or the buttons."""
         if self.read_with is not None:
             return self.read_with(text, answers)
-        return self.read(text) if self.read is not None else None
+        if self.read is not None:
+            return self.read(text)
+        return None if self.back_to else one_of(*offered(self, answers))(text)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -256,6 +260,15 @@ def one_of(*values: str) -> Callable[[str], str]:
         if word not in values:
             raise InvalidAnswer(invalid_answers.use_buttons())
         return word
+
+    return read
+
+
+def read_offered(choices: Callable[[Answers], Choices]) -> Callable[[str, Answers], str]:
+    """The same where the answers so far say which buttons there are."""
+
+    def read(text: str, answers: Answers) -> str:
+        return one_of(*(one.value for row in choices(answers) for one in row))(text)
 
     return read
 

@@ -18,7 +18,7 @@ from bot.dialogue.flow import (
     Step,
     buttons,
     day_in,
-    one_of,
+    read_offered,
     zone_of,
 )
 from bot.event import words as event_words
@@ -27,7 +27,6 @@ from bot.plan import words
 from bot.plan.words import use_plan_button
 from bot.words.common import leave_it_button
 from bot.words.languages import tr
-from engine.values.athlete import EventKind
 
 SAME = "same"
 #: How a new event stands to those ahead: it replaces one of them, or is one more.
@@ -96,10 +95,6 @@ def standing(others: Sequence[tuple[int, str, date]], *, first: bool) -> Choices
     )
 
 
-def _read_stands(text: str, answers: Answers) -> str:
-    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text)
-
-
 #: Context: "_name", "_own", "_zone", the athlete's own, and "_ahead": number, kind and day (ISO) of
 #: each event that still has its day to come.
 EVENT = Flow(
@@ -109,7 +104,6 @@ EVENT = Flow(
         Step(
             key="kind",
             ask=lambda answers: words.ask_kind(answers["_name"], self_coached=answers["_own"]),
-            read=one_of(*(kind.value for kind in EventKind)),
             choices=buttons(
                 tuple((partial(tr, label), kind) for kind, label in words.KINDS.items())
             ),
@@ -125,7 +119,7 @@ EVENT = Flow(
         Step(
             key="stands",
             ask=_ask_stands,
-            read_with=_read_stands,
+            read_with=read_offered(_stands),
             choices=_stands,
             when=lambda answers: (
                 "day" in answers and bool(answers.get("_ahead") and _others(answers))
@@ -158,7 +152,6 @@ BRIDGE_WEEK = Flow(
         Step(
             key="do",
             ask=_ask,
-            read=one_of(USE, USUAL, LEAVE),
             choices=buttons(
                 ((use_plan_button, USE), (leave_it_button, LEAVE)),
                 ((event_words.usual_draft_button, USUAL),),

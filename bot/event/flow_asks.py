@@ -90,12 +90,9 @@ no_such_cap = SentenceOn(
 def weigh_in_line(weigh_in: WeighIn, day: date, unit: str) -> str:
     return tr(
         "Weigh-in: {day}, {time}, at most {cap}",
-        day=day_and_year(day), time=_clock(weigh_in.at), cap=figures.weight(weigh_in.cap_kg, unit),
+        day=day_and_year(day), time=figures.clock(weigh_in.at),
+        cap=figures.weight(weigh_in.cap_kg, unit),
     )  # fmt: skip
-
-
-def _clock(at: time) -> str:
-    return f"{at:%H:%M}"
 
 
 #: What is likely, first of all.

@@ -16,7 +16,6 @@ from bot.dialogue.flow import (
     Step,
     buttons,
     one_a_row,
-    one_of,
     said,
 )
 from bot.food import words
@@ -71,7 +70,6 @@ def _read_usual(text: str) -> float | None:
 LIKING = Step(
     key="liking",
     ask=lambda answers: words.ask_liking(_food_name(answers)),
-    read=one_of(*LIKINGS),
     choices=one_a_row({value: words.LIKINGS[value] for value in LIKINGS}),
 )
 USUAL = Step(
@@ -203,13 +201,11 @@ FOOD_LABEL = Flow(
         Step(
             key="convention",
             ask=words.ask_convention,
-            read=one_of("eu", "us"),
             choices=buttons(((words.eu_button, "eu"),), ((words.us_button, "us"),)),
         ),
         Step(
             key="basis",
             ask=words.ask_basis,
-            read=one_of("100", "portion"),
             choices=buttons(((words.per_100_button, "100"), (words.per_portion_button, "portion"))),
         ),
         Step(

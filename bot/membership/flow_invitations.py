@@ -222,10 +222,6 @@ def took_over(name: str, shared: str = "") -> str:
 left_you = SentenceOn("{name} has chosen another coach and is no longer on your roster.")
 
 
-def _ask(answers: Answers) -> str:
-    return change_coach(answers["_old"], answers["_new"])
-
-
 def _choices(answers: Answers) -> Choices:
     return ((Choice(change_button(answers["_new"]), "yes"),), (Choice(stay_button(), "no"),))
 
@@ -233,6 +229,13 @@ def _choices(answers: Answers) -> Choices:
 #: Context: "_old" and "_new" as names, "_invite" the id of the invitation or None.
 CHANGE_COACH = Flow(
     id="change-coach",
-    steps=(Step(key="change", ask=_ask, read=yes_or_no, choices=_choices),),
+    steps=(
+        Step(
+            key="change",
+            ask=lambda answers: change_coach(answers["_old"], answers["_new"]),
+            read=yes_or_no,
+            choices=_choices,
+        ),
+    ),
     can_cancel=False,
 )

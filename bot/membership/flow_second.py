@@ -223,7 +223,6 @@ SECOND = Flow(
         Step(
             key="rights",
             ask=ask_rights,
-            read=one_of(*RIGHTS),
             choices=buttons(tuple((partial(rights_button, right), right) for right in RIGHTS)),
         ),
         Step(key="until", ask=ask_until, read_with=_read_until, choices=_until_choices),

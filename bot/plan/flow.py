@@ -20,7 +20,7 @@ from bot.dialogue.flow import (
     Step,
     buttons,
     one_a_row,
-    one_of,
+    read_offered,
     reason,
     said,
     without,
@@ -247,7 +247,6 @@ DRAFT = Flow(
         Step(
             key="shape",
             ask=_ask_shape,
-            read=one_of(*SHAPES),
             choices=one_a_row({key: shape.label for key, shape in SHAPES.items()}),
         ),
         Step(key="load", ask=_ask_load, read_with=_read_load, choices=_loads),
@@ -256,7 +255,7 @@ DRAFT = Flow(
             ask=lambda answers: reasons.ask_depletion(
                 fat_lead_in=SHAPES[answers["shape"]].fat_lead_in
             ),
-            read_with=lambda text, answers: one_of(*depletions(answers["shape"]))(text),
+            read_with=read_offered(_depletions),
             choices=_depletions,
         ),
         Step(

@@ -24,7 +24,7 @@ from bot.dialogue.flow import (
 )
 from bot.readiness import words
 from engine.evidence.units import KG_PER_LB
-from engine.planning.readiness import CONDITIONS, Energy, Injury, Periods
+from engine.planning.readiness import CONDITIONS
 from engine.values.athlete import Sex
 from engine.values.body import SITES_3, body_fat_from_skinfolds
 from engine.written.units import WeightUnit, parse_number
@@ -121,14 +121,12 @@ def _health(asked: When | None = None) -> tuple[Step, ...]:
         Step(
             key="periods",
             ask=words.ask_periods,
-            read=one_of(*Periods),
             choices=one_a_row(words.PERIODS),
             when=both(asked, lambda answers: answers["_sex"] == Sex.FEMALE),
         ),
         Step(
             key="energy",
             ask=words.ask_energy,
-            read=one_of(*Energy),
             choices=one_a_row(words.ENERGY),
             when=asked,
         ),
@@ -139,7 +137,6 @@ def _health(asked: When | None = None) -> tuple[Step, ...]:
         Step(
             key="injury",
             ask=words.ask_injury,
-            read=one_of(*Injury),
             choices=one_a_row(words.INJURIES),
             when=asked,
         ),

@@ -7,7 +7,7 @@ from functools import partial
 from sqlmodel import Session, col, select
 
 from bot.alerts import words, words_after
-from bot.alerts.alerts import CORRECTED, open_alerts
+from bot.alerts.alerts import CORRECTED, open_alerts, to_acknowledge
 from bot.alerts.buttons import ALERT, Do, OnAlert
 from bot.alerts.delivery import (
     WITHIN,
@@ -161,8 +161,7 @@ def ask_to_lift(turn: OnAthlete) -> None:
 def _lift_waits(session: Session, profile: AthleteProfile) -> str:
     """What is still open, so that the freeze cannot be lifted yet; "" where nothing is."""
     name = name_of(session, profile.person_id)
-    still = [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
-    if still:
+    if still := to_acknowledge(session, profile.person_id):
         lines = [
             words_after.open_line(
                 words.level_word(row.flag, Level(row.level)),

@@ -281,7 +281,7 @@ def _whole(seen: Foreseen) -> str:
     assert seen.profile is not None
     unit = seen.profile.volume_unit
     table = (
-        plan_words.plan_table(seen.plan, _day(seen), unit)
+        plan_words.plan_table(seen.plan, date.fromisoformat(seen.wanted.day), unit)
         if seen.plan is not None and seen.plan_is_new
         else ""
     )
@@ -293,10 +293,6 @@ def _whole(seen: Foreseen) -> str:
 
 def _own(seen: Foreseen) -> bool:
     return seen.profile is not None and is_own_coach(seen.profile)
-
-
-def _day(seen: Foreseen) -> date:
-    return date.fromisoformat(seen.wanted.day)
 
 
 def _lines(troubles: Sequence[Trouble]) -> list[str]:

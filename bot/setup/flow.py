@@ -18,6 +18,7 @@ from bot.dialogue.flow import (
     buttons,
     day_in,
     one_of,
+    read_offered,
     reason,
 )
 from bot.event import words as event_words
@@ -51,9 +52,7 @@ def _read_plan(text: str, answers: Answers) -> str:
     named = {name.casefold(): f"template:{number}" for number, name in answers["_templates"]}
     plain = " ".join(text.split()).casefold()
     known = {**words_sheet.shapes(), **named}
-    return one_of(*(choice.value for row in _plans(answers) for choice in row))(
-        known.get(plain, text)
-    )
+    return read_offered(_plans)(known.get(plain, text), answers)
 
 
 def read_when(text: str, answers: Answers) -> dict[str, Any]:
@@ -132,10 +131,6 @@ def _stands(answers: Answers) -> Choices:
     return standing(others, first=first)
 
 
-def _read_stands(text: str, answers: Answers) -> str:
-    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text)
-
-
 #: Context: "_name", "_own", "_zone"; "_templates" as [id, name]; "_ahead" as [id, kind, day]; "_near":
 #: whether a bridge may be drafted; "_now" comes with every answer.
 SETUP = Flow(
@@ -153,7 +148,7 @@ SETUP = Flow(
         Step(
             key="stands",
             ask=_ask_stands,
-            read_with=_read_stands,
+            read_with=read_offered(_stands),
             choices=_stands,
             when=lambda answers: "when" in answers and bool(_others(answers)),
         ),

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.alerts.alerts import open_alerts
+from bot.alerts.alerts import to_acknowledge
 from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.buttons import ACKNOWLEDGE, SIGN
@@ -30,12 +30,11 @@ from bot.pictures.photos.photo_rows import mornings_of
 from bot.plan.planning import event_line
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, EventRow
+from bot.store.tables.week import CheckInRow, DecisionRow, EventRow
 from bot.week.cases import CLEARED, look_rows, plan_g, reported_symptoms
 from bot.week.load import Week, current_week, target_in_force
 from bot.words import figures, phases
 from bot.words.names import symptom_name
-from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS
 
 NOTES_BACK = timedelta(days=7)
@@ -49,7 +48,7 @@ def open_lines(
     self_coached = reader.id == profile.person_id
     lines = [
         words.card_alert(row.level, row.flag, moment_for(session, reader, profile, row.opened_at))
-        for row in _alerts(session, profile)
+        for row in to_acknowledge(session, profile.person_id)
     ]
     if waiting is not None and waiting.carb_g is not None and waiting.sign_off_due_at is not None:
         until = clock_for(session, reader, profile, waiting.sign_off_due_at)
@@ -72,7 +71,7 @@ def open_buttons(
                 words.card_acknowledge_button(row.level, row.flag), ACKNOWLEDGE(number, id_of(row))
             )
         ]
-        for row in _alerts(session, profile)
+        for row in to_acknowledge(session, profile.person_id)
     ]
     decision = session.get(DecisionRow, seen.waiting.id) if seen.waiting is not None else None
     if decision is not None and decision.carb_g is not None:
@@ -145,10 +144,6 @@ def contacts_line(session: Session, profile: AthleteProfile) -> str:
     return words.card_contacts(
         coach.first_name, ", ".join(beside), contact.first_name if contact is not None else ""
     )
-
-
-def _alerts(session: Session, profile: AthleteProfile) -> list[AlertRow]:
-    return [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
 
 
 def show_card(turn: OnAthlete) -> None:

@@ -242,11 +242,8 @@ def _back(event: EventRow) -> Buttons:
 
 def _event(turn: OnAthlete, named: int | None) -> EventRow | None:
     """The finished week that a button names, else the newest; None where there is none."""
-    weeks = _weeks(turn.session, turn, turn.profile)
+    today = local_date(turn.profile, turn.context)
+    weeks = finished(turn.session, turn.profile.person_id, today)
     if named is None:
         return weeks[0] if weeks else None
     return next((one for one in weeks if one.id == named), None)
-
-
-def _weeks(session: Session, turn: Turn, profile: AthleteProfile) -> list[EventRow]:
-    return finished(session, profile.person_id, local_date(profile, turn.context))

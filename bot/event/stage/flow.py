@@ -225,7 +225,6 @@ LOOK = Flow(
         Step(
             key="gut",
             ask=words.ask_gut,
-            read=one_of("fine", "heavy", "bad"),
             choices=_one(*((partial(gut_button, gut), gut) for gut in GUT_BUTTONS)),
         ),
     ),

@@ -9,7 +9,7 @@ from sqlalchemy import and_, delete, or_
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.alerts import open_alerts
+from bot.alerts.alerts import to_acknowledge
 from bot.core.chat.outbox import Button, say, set_menu
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, ChatTurn
@@ -33,7 +33,6 @@ from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import AlertRow, DecisionRow, EventRow
 from bot.words.common import keep_it_button, nothing_deleted
-from engine.safety import Level
 
 
 def ask(turn: Act) -> None:
@@ -78,7 +77,7 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
         told_others.chats_told(turn.session, person_id),
         told_others.about(turn.session, person),
     )
-    urgent = any(row.level != Level.ADVISORY for row in open_alerts(turn.session, person_id))
+    urgent = bool(to_acknowledge(turn.session, person_id))
     delete_all_photos(turn, person_id)
     _delete_traffic(turn.session, person_id, chat_id, turn.incoming.update_id)
     _delete_rows(turn.session, person_id)

@@ -16,7 +16,7 @@ from functools import partial
 from sqlalchemy import delete, or_, update
 from sqlmodel import Session, col, select
 
-from bot.alerts.alerts import open_alerts
+from bot.alerts.alerts import open_alerts, to_acknowledge
 from bot.alerts.delivery import alert_text
 from bot.core.chat.outbox import Button, Delivery, say, set_menu
 from bot.core.timing.agenda import Subject
@@ -46,7 +46,6 @@ from bot.store.tables.people import AthleteProfile, Invite, OpenQuestion, Person
 from bot.store.tables.traffic import Urgency
 from bot.store.tables.week import AlertRow
 from bot.words.common import keep_it_button
-from engine.safety import Level
 
 #: A coach's own tables: what is in them is about no athlete, or noted for the coach alone.
 OWN_TABLES = ("coach_desk", "plan_template", "coach_note", "taught", "second_coach")
@@ -96,7 +95,7 @@ def foresee(session: Session, person: Person) -> Foreseen:
     return Foreseen(
         alone,
         taken,
-        [row for one in everybody for row in _urgent(session, one)],
+        [row for one in everybody for row in to_acknowledge(session, one.person_id)],
         [one.person_id for one in everybody if waiting(session, one)],
         _contact_for(session, person),
         given_to(session, person),
@@ -182,7 +181,7 @@ def delete_all(turn: ChatTurn, person: Person) -> None:
 def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
     """Nobody coaches this athlete from here on."""
     athlete = get_person(turn.session, profile.person_id)
-    alerts = _urgent(turn.session, profile)
+    alerts = to_acknowledge(turn.session, profile.person_id)
     told = _others_for_alerts(turn.session, coach, profile) if alerts else []
 
     def call(reader: Person) -> str:
@@ -316,8 +315,3 @@ def _contact_for(session: Session, person: Person) -> list[Person]:
 
 def _takers(foreseen: Foreseen) -> list[Person]:
     return list({other.id: other for _, other in foreseen.taken}.values())
-
-
-def _urgent(session: Session, profile: AthleteProfile) -> list[AlertRow]:
-    """What is open and is not only for the coach's information."""
-    return [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step, buttons, yes_or_no
+from bot.dialogue.flow import Flow, Step, buttons, yes_or_no
 from bot.plan.words import use_plan_button
 from bot.words import figures
 from bot.words.chances import all_three
@@ -172,10 +172,6 @@ draft_hint = SentenceOn(
 draft_button = SentenceOn("{load} g/kg, suggested")
 
 
-def _ask_use(answers: Answers) -> str:
-    return ask_use(answers["_said"], answers["_table"], has_plan=bool(answers["_plan"]))
-
-
 #: Context: "_said" and "_table" to show; "_days", the plan as it would become, and its "_shape";
 #: "_plan", the id of the one it would replace (0: none); "_event"; "_g_per_kg" and
 #: "_was_g_per_kg", the mean load day in it and before; "_load_total_g", the limit that moves along.
@@ -185,7 +181,9 @@ NEXT_LOAD = Flow(
     steps=(
         Step(
             key="use",
-            ask=_ask_use,
+            ask=lambda answers: ask_use(
+                answers["_said"], answers["_table"], has_plan=bool(answers["_plan"])
+            ),
             read=yes_or_no,
             choices=buttons(((use_plan_button, "yes"), (cancel_button, "no"))),
         ),

@@ -67,7 +67,7 @@ def show(turn: OnAthlete) -> None:
         made = make_offer(turn, turn.profile)
     except NothingLearnt:
         text = flow.nothing_learnt(
-            _name(turn.session, turn.profile), self_coached=turn.self_coached
+            name_of(turn.session, turn.profile.person_id), self_coached=turn.self_coached
         )
         say_to(turn, turn.person, text)
     except ModelMisfit:
@@ -153,16 +153,12 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
 def _said(session: Session, coach: Person, profile: AthleteProfile, made: Offer) -> str:
     self_coached = coach.id == profile.person_id
     return flow.suggestion(
-        made.found, made.made_from, _name(session, profile), self_coached=self_coached
+        made.found, made.made_from, name_of(session, profile.person_id), self_coached=self_coached
     )
 
 
 def _say_misfit(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     text = flow.model_misfits(
-        _name(turn.session, profile), self_coached=coach.id == profile.person_id
+        name_of(turn.session, profile.person_id), self_coached=coach.id == profile.person_id
     )
     say_to(turn, coach, text)
-
-
-def _name(session: Session, profile: AthleteProfile) -> str:
-    return name_of(session, profile.person_id)
