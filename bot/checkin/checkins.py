@@ -136,8 +136,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
 def take_unfinished(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
     """Take what was told until the cut-off; what is doubtful or was not told counts as left out."""
     whole = with_note(answers) | {key: answers.get(key) for key in CORE}
-    lead = words.taken_unfinished(words.so_far(answers))
-    take(turn, profile, whole, message_id=None, lead=lead)
+    take(turn, profile, whole, message_id=None, lead=words.taken_unfinished(words.so_far(answers)))
     person = get_person(turn.session, profile.person_id)
     alerts.note(
         turn, profile,
@@ -301,8 +300,7 @@ def tapped(turn: Act, pressed: OnAnswers) -> None:
         answer(turn, common.not_your_button())
         return
     if row.date != local_date(profile, turn.context):
-        text = words.too_late_to_change(figures.long_day(row.date))
-        say_to(turn, turn.person, text)
+        say_to(turn, turn.person, words.too_late_to_change(figures.long_day(row.date)))
     elif pressed.do is ChangeDo.CHANGE:
         offer_change(turn, turn.person, profile, row)
     elif pressed.do is ChangeDo.OFF:

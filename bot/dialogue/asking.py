@@ -272,8 +272,7 @@ def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") 
     text = "\n\n".join(part for part in (lead, flow.given(question.answers), wording) if part)
     buttons = _buttons(question, flow, step)
     if message_id is None:
-        row = say_to(turn, person, text, buttons=buttons)
-        question.outbox_id = id_of(row)
+        question.outbox_id = id_of(say_to(turn, person, text, buttons=buttons))
     else:
         edit(turn, Shown(person.chat_id, message_id=message_id), text=text, buttons=buttons)
 
@@ -315,8 +314,7 @@ def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
     if MEANT in question.answers and ANSWER.fits(*carried):
         buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
     wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
-    text = common.refused(sentence, wording)
-    say_to(turn, person, text, buttons=buttons)
+    say_to(turn, person, common.refused(sentence, wording), buttons=buttons)
 
 
 def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:

@@ -117,8 +117,7 @@ def _tell_gone_back(
         return event_line(profile, earlier, turn.context) if earlier is not None else ""
 
     if earlier is not None:
-        text = words.event_is_back(line())
-        say_to(turn, by, text)
+        say_to(turn, by, words.event_is_back(line()))
     said = [
         turn.session.get(OutboxRow, number) for number in Change.EVENT_SET.of(row).get("said", [])
     ]
@@ -144,8 +143,7 @@ def _tell_one(
     name = name_of(turn.session, profile.person_id)
     own = reader.id == profile.person_id
     if followed.timetable:
-        lead = words.came_along(event.day, event.zone)
-        stage_views.say_day(turn, reader, profile, lead=lead)
+        stage_views.say_day(turn, reader, profile, lead=words.came_along(event.day, event.zone))
     elif followed.timetable is False:
         keys = [[Button(stage_words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
         text = words.stayed_behind(name, self_coached=own)

@@ -34,8 +34,7 @@ def command(turn: Act) -> None:
         say_to(turn, turn.person, flow_travel.no_event())
         return
     if event.zone == profile.zone:
-        text = flow_travel.same_zone(event.zone)
-        say_to(turn, turn.person, text)
+        say_to(turn, turn.person, flow_travel.same_zone(event.zone))
         return
     asking.open_question(turn, turn.person, TRAVEL, profile.person_id, {
         "_home": profile.zone,
