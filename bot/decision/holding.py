@@ -19,7 +19,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import rewrite, say_to
+from bot.people.telling import rewrite, say_to, tell_athlete
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -72,13 +72,10 @@ def hold_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answ
         set_by=id_of(coach), set_at=turn.now,
     )  # fmt: skip
     turn.session.add(hold)
-    self_coached = coach.id == profile.person_id
-    text = words.held(athlete.first_name, carb_g, last, self_coached=self_coached)
-    say_to(turn, coach, text)
-    said = []
-    if not self_coached:
-        told = partial(words.athlete_told_held, coach.first_name, carb_g, last)
-        said = [id_of(say_to(turn, athlete, told))]
+    own = coach.id == profile.person_id
+    say_to(turn, coach, words.held(athlete.first_name, carb_g, last, self_coached=own))
+    told = partial(words.athlete_told_held, coach.first_name, carb_g, last)
+    said = tell_athlete(turn, coach, profile, told)
     record(turn, profile.person_id, by=coach.id, what=Change.HELD(
         hold=id_of(hold), day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
         before=before, said=said,
@@ -100,10 +97,8 @@ def end_hold(turn: OnAthlete) -> None:
     hold.ended_at = turn.now
     turn.session.flush()
     rewrite(turn, words.ended(athlete.first_name, self_coached=turn.self_coached))
-    said = []
-    if not turn.self_coached:
-        told = partial(words.athlete_told_ended, turn.person.first_name)
-        said = [id_of(say_to(turn, athlete, told))]
+    told = partial(words.athlete_told_ended, turn.person.first_name)
+    said = tell_athlete(turn, turn.person, turn.profile, told)
     record(turn, turn.profile.person_id, by=turn.person.id, what=Change.HOLD_ENDED(
         hold=id_of(hold), day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,
     ))  # fmt: skip

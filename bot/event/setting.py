@@ -20,7 +20,7 @@ from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to, speaking_to
+from bot.people.telling import say_to, speaking_to, tell_athlete
 from bot.plan import words
 from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt
@@ -171,11 +171,9 @@ def _tell_one_more(
         turn, coach, event_words.one_more(line(), season.ahead_line(turn, profile)),
         buttons=[keys],
     )  # fmt: skip
-    if coach.id == profile.person_id:
-        return []
-    athlete = get_person(turn.session, profile.person_id)
-    told = say_to(turn, athlete, lambda: event_words.athlete_one_more(coach.first_name, line()))
-    return [id_of(told)]
+    return tell_athlete(
+        turn, coach, profile, lambda: event_words.athlete_one_more(coach.first_name, line())
+    )
 
 
 def _tell_event(
@@ -200,17 +198,9 @@ def _tell_event(
             [Button(flow_asks.asks_button(), ASKS(profile.person_id))],
         ],
     )
-    if coach.id != profile.person_id:
-        athlete = get_person(turn.session, profile.person_id)
-        told = say_to(
-            turn,
-            athlete,
-            lambda: words.athlete_told_event(
-                coach.first_name, event_line(profile, event, turn.context), replaced=replaced
-            ),
-        )
-        return [id_of(told)]
-    return []
+    return tell_athlete(turn, coach, profile, lambda: words.athlete_told_event(
+        coach.first_name, event_line(profile, event, turn.context), replaced=replaced
+    ))  # fmt: skip
 
 
 def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:

@@ -21,7 +21,7 @@ from bot.food.flow_coach import FIX, SUGGEST
 from bot.food.list import begin_menus_anew, rows_of, set_times, times_of
 from bot.food.words_names import food_name
 from bot.people.people import get_person, name_of
-from bot.people.telling import answer, rewrite, say_to
+from bot.people.telling import answer, rewrite, say_to, tell_athlete
 from bot.store.base import id_of
 from bot.store.tables.food import FoodRow, MealTimesRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -67,14 +67,9 @@ def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
             row.fixed = row.fixed | {named: {one.food.id: one.steps for one in plates[named]}}
         begin_menus_anew(turn, athlete)
         day = today(turn, profile)
-        if athlete.id != turn.person.id:
-            told = partial(
-                flow_coach.athlete_told_meal,
-                turn.person.first_name,
-                named,
-                fixed=named in row.fixed,
-            )
-            say_to(turn, athlete, told, how=SILENTLY)
+        by, is_fixed = turn.person, named in row.fixed
+        told = partial(flow_coach.athlete_told_meal, by.first_name, named, fixed=is_fixed)
+        tell_athlete(turn, by, profile, told, how=SILENTLY)
     fixed = fixed_meals(session, profile.person_id, times)
     number = profile.person_id
     keys = [
@@ -111,9 +106,8 @@ def fix_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answe
     athlete = get_person(turn.session, profile.person_id)
     begin_menus_anew(turn, athlete)
     say_to(turn, coach, flow_coach.fixed(row.name, grams))
-    if athlete.id != coach.id:
-        told = partial(flow_coach.athlete_told_fixed, coach.first_name, row.name, grams)
-        say_to(turn, athlete, told, how=SILENTLY)
+    told = partial(flow_coach.athlete_told_fixed, coach.first_name, row.name, grams)
+    tell_athlete(turn, coach, profile, told, how=SILENTLY)
 
 
 def ask_suggestion(turn: OnAthlete) -> None:

@@ -29,7 +29,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import rewrite, say_to
+from bot.people.telling import rewrite, say_to, tell_athlete
 from bot.store.base import id_of
 from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
@@ -138,19 +138,9 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         record(turn, profile.person_id, by=coach.id, what=Change.SECOND_COACH_JOINED(
             name=person.first_name, rights=flow_second.RIGHTS[row.rights], until=until.isoformat(),
         ))  # fmt: skip
-        if profile.person_id != coach.id:
-            athlete = get_person(turn.session, profile.person_id)
-            say_to(
-                turn,
-                athlete,
-                partial(
-                    flow_second.athlete_told_joined,
-                    coach.first_name,
-                    person.first_name,
-                    row.rights,
-                    until,
-                ),
-            )
+        names = coach.first_name, person.first_name
+        told = partial(flow_second.athlete_told_joined, *names, row.rights, until)
+        tell_athlete(turn, coach, profile, told)
     return True
 
 
@@ -192,14 +182,8 @@ def end(turn: Turn, row: SecondCoach) -> None:
     say_to(turn, person, partial(flow_second.over, coach.first_name), how=SILENTLY)
     for profile in athletes:
         record(turn, profile.person_id, Change.SECOND_COACH_OVER(name=person.first_name), by=None)
-        if profile.person_id != coach.id:
-            athlete = get_person(turn.session, profile.person_id)
-            say_to(
-                turn,
-                athlete,
-                partial(flow_second.athlete_told_over, person.first_name),
-                how=SILENTLY,
-            )
+        told = partial(flow_second.athlete_told_over, person.first_name)
+        tell_athlete(turn, coach, profile, told, how=SILENTLY)
 
 
 def _close(turn: Turn, row: SecondCoach) -> None:

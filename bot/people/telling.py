@@ -7,7 +7,9 @@ from contextlib import AbstractContextManager
 
 from bot.core.chat.outbox import AS_EVER, Button, Buttons, Delivery, Shown, answer_tap, edit, say
 from bot.core.turn import ChatTurn, Turn
-from bot.store.tables.people import Person
+from bot.people.people import get_person
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.words.languages import nearest, speaking
 
@@ -41,6 +43,16 @@ def say_to(
             buttons=buttons() if callable(buttons) else buttons,
             how=how,
         )
+
+
+def tell_athlete(
+    turn: Turn, by: Person, profile: AthleteProfile, sentence: Said, *, how: Delivery = AS_EVER
+) -> list[int]:
+    """Tell an athlete what somebody else has done for them; the outbox row, none where they did it."""
+    if by.id == profile.person_id:
+        return []
+    athlete = get_person(turn.session, profile.person_id)
+    return [id_of(say_to(turn, athlete, sentence, how=how))]
 
 
 def edit_to(

@@ -17,7 +17,7 @@ from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to
+from bot.people.telling import say_to, tell_athlete
 from bot.plan import flow_limits, words
 from bot.plan.flow import DRAFT, drafted
 from bot.plan.flow_limits import CUT, LEAVE, RAISE, draft_of, edited
@@ -255,14 +255,9 @@ def week_changed(
                 self_coached=self_coached,
             )
             say_to(turn, coach, text)
-            if not self_coached:
-                say_to(
-                    turn,
-                    athlete,
-                    lambda: words.athlete_all_set(
-                        coach.first_name, moment_for(turn.session, athlete, profile, first)
-                    ),
-                )
+            tell_athlete(turn, coach, profile, lambda: words.athlete_all_set(
+                coach.first_name, moment_for(turn.session, athlete, profile, first)
+            ))  # fmt: skip
     today = local_date(profile, turn.context)
     if was_complete or checkin_row(turn.session, profile.person_id, today) is not None:
         deciding.redecide(turn, profile, because=because)

@@ -12,8 +12,8 @@ from bot.event.setting import replace_event
 from bot.event.stage import day as stage_day
 from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
-from bot.people.people import get_person, local_date, record
-from bot.people.telling import say_to
+from bot.people.people import local_date, record
+from bot.people.telling import tell_athlete
 from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
 from bot.plan.prep import Prep, Version, store_limits
 from bot.plan.review import gate
@@ -125,12 +125,10 @@ def _tell_athlete(
     turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, seen: Foreseen
 ) -> list[int]:
     """One message for all of it; the outbox row, so that it can be corrected if it is taken back."""
-    if coach.id == profile.person_id:
-        return []
-    athlete = get_person(turn.session, profile.person_id)
-    told = say_to(
+    return tell_athlete(
         turn,
-        athlete,
+        coach,
+        profile,
         lambda: words.athlete_told(
             words.event_set(
                 coach.first_name,
@@ -144,4 +142,3 @@ def _tell_athlete(
             asked_at=seen.asked_at,
         ),
     )
-    return [id_of(told)]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from bot.alerts.buttons import Do, OnAlert
 from bot.athlete import words as why_words
 from bot.coach import words
@@ -17,7 +19,7 @@ from bot.decision.to_athlete import told_whole
 from bot.membership.onboarding import onboarding
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import answer, ask_sure, rewrite, say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to, tell_athlete
 from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
@@ -121,8 +123,8 @@ def doctor_said_yes(turn: OnAthlete) -> None:
     record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED(), by=turn.person.id)
     athlete = get_person(turn.session, turn.profile.person_id)
     rewrite(turn, words.doctor_noted(athlete.first_name, self_coached=turn.self_coached))
-    if not turn.self_coached:
-        say_to(turn, athlete, lambda: words.athlete_told_doctor(turn.person.first_name))
+    told = partial(words.athlete_told_doctor, turn.person.first_name)
+    tell_athlete(turn, turn.person, turn.profile, told)
     week_changed(turn, turn.person, turn.profile, because="plan-changed", was_complete=False)
 
 
