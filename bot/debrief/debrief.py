@@ -90,11 +90,8 @@ def newest_asked(turn: OnAthlete) -> BehindWeek | None:
     """A button's answer: the newest week that lies behind; that there is none yet is said."""
     found = newest_behind(turn, turn.profile)
     if found is None:
-        self_coached = turn.self_coached
-        text = words.none_yet(
-            name_of(turn.session, turn.profile.person_id), self_coached=self_coached
-        )
-        say_to(turn, turn.person, text)
+        name = name_of(turn.session, turn.profile.person_id)
+        say_to(turn, turn.person, words.none_yet(name, self_coached=turn.self_coached))
     return found
 
 

@@ -38,14 +38,13 @@ def show(turn: OnAthlete) -> None:
     found = debrief.newest_asked(turn)
     if found is None:
         return
-    self_coached = turn.self_coached
     name = name_of(turn.session, turn.profile.person_id)
     buttons: Buttons = ()
     if found.event.kind == "show":
         placing = Button(words_deeper.placing_button(), ASK_PLACING(turn.profile.person_id))
         buttons = [[placing]]
     text = _text(turn.session, turn.profile, found, words.head(
-        name, found.event.kind, found.event.day, self_coached=self_coached
+        name, found.event.kind, found.event.day, self_coached=turn.self_coached
     ))  # fmt: skip
     say_to(turn, turn.person, text, buttons=buttons)
 

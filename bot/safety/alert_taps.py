@@ -39,7 +39,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import answer, ask_sure, rewrite, say_to
+from bot.people.telling import answer, ask_sure, rewrite, say_to, tell_athlete
 from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of
@@ -132,14 +132,13 @@ def _whose(session: Session, person: Person) -> list[AthleteProfile]:
 
 def freeze(turn: OnAthlete) -> None:
     """The coach stops all adjusting by hand."""
-    self_coached = turn.self_coached
-    athlete = get_person(turn.session, turn.profile.person_id)
     if turn.profile.frozen_at is None:
         turn.profile.frozen_at, turn.profile.frozen_because = turn.now, FROZEN_BY_HAND
         record(turn, turn.profile.person_id, Change.FROZEN(), by=turn.person.id)
-        if not self_coached:
-            say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
-    said = words_after.frozen_by_hand(athlete.first_name, self_coached=self_coached)
+        told = partial(words_after.athlete_told_frozen, turn.person.first_name)
+        tell_athlete(turn, turn.person, turn.profile, told)
+    name = name_of(turn.session, turn.profile.person_id)
+    said = words_after.frozen_by_hand(name, self_coached=turn.self_coached)
     rewrite(turn, said, [[lift_button(turn.profile.person_id)]])
 
 
@@ -181,8 +180,6 @@ def _lift_waits(session: Session, profile: AthleteProfile) -> str:
 
 def lift(turn: OnAthlete) -> None:
     """Adjusting goes on from here."""
-    self_coached = turn.self_coached
-    athlete = get_person(turn.session, turn.profile.person_id)
     if turn.profile.frozen_at is None:
         rewrite(turn, words_after.not_frozen())
         return
@@ -191,9 +188,11 @@ def lift(turn: OnAthlete) -> None:
         return
     turn.profile.frozen_at, turn.profile.frozen_because = None, ""
     record(turn, turn.profile.person_id, Change.FREEZE_LIFTED(), by=turn.person.id)
-    rewrite(turn, words_after.lifted(athlete.first_name, self_coached=self_coached))
-    if not self_coached and not _has_target_today(turn, turn.profile):
-        say_to(turn, athlete, lambda: words_after.athlete_told_lifted(turn.person.first_name))
+    name = name_of(turn.session, turn.profile.person_id)
+    rewrite(turn, words_after.lifted(name, self_coached=turn.self_coached))
+    if not _has_target_today(turn, turn.profile):
+        told = partial(words_after.athlete_told_lifted, turn.person.first_name)
+        tell_athlete(turn, turn.person, turn.profile, told)
     deciding.redecide(turn, turn.profile, because="lifted")
 
 
