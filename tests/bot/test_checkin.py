@@ -261,9 +261,9 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(own_engine: Engine
     team.athlete.taps("Dizzy")
     team.athlete.taps("✓ Headache")  # ticked by mistake
     team.athlete.taps("That's all")
-    team.athlete.taps("Heavy")
-    team.athlete.taps("5")
-    said = text_of(team.athlete.writes("slept badly, moving house"))
+    said = text_of(
+        team.answers({"gut": "Heavy", "sleep_h": "5", "note": "slept badly, moving house"})
+    )
     row = checkins(team)[0]
     assert (row.symptoms, row.gut, row.sleep_h) == (["dizzy"], "heavy", 5)
     assert row.note == "slept badly, moving house"
