@@ -153,3 +153,10 @@ def test_every_flag_is_raised_by_somebody() -> None:
         if not file.name.startswith("words")
     )
     assert [flag.name for flag in FlagId if not re.search(rf"FlagId\.{flag.name}\b", code)] == []
+
+
+def test_every_flag_is_held_by_a_test_at_its_threshold() -> None:
+    tests = Path(__file__).parents[1] / "engine"
+    told = "".join(file.read_text(encoding="utf-8") for file in sorted(tests.glob("test_*.py")))
+    named = [one for one in FlagId if f'"{one}"' in told or f"FlagId.{one.name}" in told]
+    assert set(FlagId) - set(named) == set(), "no test in tests/engine/ names these flags"
