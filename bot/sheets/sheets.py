@@ -181,15 +181,12 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
         said = (words.nothing_differs(name, self_coached=self_coached), totals)
         say_to(turn, coach, "\n\n".join(part for part in said if part))
         return
-    asking.open_question(
-        turn, coach, SHEET, subject_id=profile.person_id,
-        answers={
-            "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
-            "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
-            "_plan": base.plan_row.id, "_limits": base.limits_id,
-            "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, SHEET, profile.person_id, {
+        "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
+        "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
+        "_plan": base.plan_row.id, "_limits": base.limits_id,
+        "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
+    })  # fmt: skip
 
 
 def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
