@@ -36,6 +36,11 @@ class Source:
             raise ValueError("a source needs an id and a citation")
 
 
+def source_shown(id: str, citation: str, provenance: Provenance) -> Source:
+    """A source that people are shown: its citation is a sentence for whoever translates."""
+    return Source(id, citation, provenance)
+
+
 class Number(float):
     """A named figure with its unit and where it comes from; `float(number)` is the bare value.
 

@@ -161,24 +161,19 @@ def _carbs(compared: Compared) -> list[str]:
             _block(
                 compared,
                 lambda day: "/".join(
-                    (_grams(day.planned_carb_g), _grams(_held(day)), _grams(day.eaten_carb_g))
+                    (_grams(day.planned_carb_g), _grams(day.carb_g), _grams(day.eaten_carb_g))
                 ),
             ),
         ]
     found = []
     of: tuple[tuple[str, Callable[[ChartDay], float | None]], ...] = (
-        (tr("Carbs set, g"), _held),
+        (tr("Carbs set, g"), lambda day: day.carb_g),
         (tr("Carbs eaten, g"), lambda day: day.eaten_carb_g),
         (tr("Carbs planned, g"), lambda day: day.planned_carb_g),
     )
     for title, figure in of:
         found += [title, _block(compared, lambda day, figure=figure: _grams(figure(day)))]  # type: ignore[misc]
     return found
-
-
-def _held(day: ChartDay) -> float | None:
-    """What held for the day: what was set, else what was planned."""
-    return day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
 
 
 def _weight(compared: Compared) -> list[str]:
@@ -305,9 +300,8 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
         parts.append(tr("full {score}", score=day.fullness))
     if day.sharpness is not None:
         parts.append(tr("sharp {score}", score=day.sharpness))
-    stands = _held(day)
-    if stands is not None:
-        parts.append(tr("carbs {grams}", grams=week_words.carbs_label(stands)))
+    if day.carb_g is not None:
+        parts.append(tr("carbs {grams}", grams=week_words.carbs_label(day.carb_g)))
     return ", ".join(parts) or "–"
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import fields
 from datetime import date, timedelta
 from typing import Any
 
@@ -158,25 +159,16 @@ def _odds(
     )
 
 
+#: What is drawn of a day as it stands in its row.
+_AS_IN_ROW = {one.name for one in fields(ChartDay)} & {one.name for one in fields(DayRow)}
+
+
 def chart_day(row: DayRow) -> ChartDay:
     """A day of a week as it is drawn."""
     planned = row.planned
     return ChartDay(
-        date=row.date,
-        days_out=row.days_out,
+        **{name: getattr(row, name) for name in _AS_IN_ROW},
         phase=planned.phase if planned is not None else None,
         planned_carb_g=planned.carb_g if planned is not None else None,
-        set_carb_g=row.set_carb_g,
-        eaten_carb_g=row.eaten_carb_g,
         planned_water_l=planned.water_l if planned is not None else None,
-        water_l=row.water_l,
-        answered=row.answered,
-        weight_kg=row.weight_kg,
-        band_low_kg=row.band_low_kg,
-        band_high_kg=row.band_high_kg,
-        fullness=row.fullness,
-        expected_fullness=row.expected_fullness,
-        eye=row.eye,
-        sharpness=row.sharpness,
-        symptoms=row.symptoms,
     )
