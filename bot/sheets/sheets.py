@@ -49,7 +49,6 @@ from bot.week import snapshots as changes
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import common, figures
-from bot.words.languages import tr
 from engine.planning.drafting.template import as_ever
 from engine.values.athlete import energy_kcal
 from engine.values.limits import Limits, plan_problems
@@ -73,6 +72,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         text = f"{words.ask_format()}\n\n{flow_review.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say_to(turn, turn.person, text, buttons=[buttons])
         return
+    caption = words.caption if base.limits_row is None else words.caption_with_limits
     send_document(
         turn,
         chat_id=turn.person.chat_id,
@@ -80,11 +80,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-        caption=words.caption(
-            name_of(turn.session, turn.profile.person_id),
-            with_limits=base.limits_row is not None,
-            self_coached=turn.self_coached,
-        ),
+        caption=caption(name_of(turn.session, turn.profile.person_id), own=turn.self_coached),
     )  # fmt: skip
 
 
@@ -101,7 +97,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
-        event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
+        event=f"{common.event_name(event.kind)}, {common.day_and_year(event.day)}",
         plan=plan,
         days={day.days_out: figures.short_day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
@@ -158,7 +154,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     base = _base_of(turn.session, profile, outcome.version.plan_id)
     made_from = (outcome.version.plan_id, outcome.version.limits_id)
     if base is None or made_from != (base.plan_row.id, base.limits_id):
-        say_to(turn, coach, words.moved_on(name, self_coached=self_coached))
+        say_to(turn, coach, words.moved_on(name, own=self_coached))
         return
     wrong: list[Wrong] = []
     plan = filled_plan(base, outcome, local_date(profile, turn.context), wrong)
@@ -178,7 +174,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     lines = differences(profile, base, plan, limits)
     totals = totals_text(profile, plan, outcome.totals)
     if not lines:
-        said = (words.nothing_differs(name, self_coached=self_coached), totals)
+        said = (words.nothing_differs(name, own=self_coached), totals)
         say_to(turn, coach, "\n\n".join(part for part in said if part))
         return
     asking.open_question(
@@ -205,7 +201,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     self_coached = coach.id == profile.person_id
     base = _base_of(turn.session, profile, answers["_plan"])
     if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
-        say_to(turn, coach, words.moved_on(answers["_name"], self_coached=self_coached))
+        say_to(turn, coach, words.moved_on(answers["_name"], own=self_coached))
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     over = touches_days_over(base, plan, local_date(profile, turn.context))

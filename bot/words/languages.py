@@ -136,6 +136,25 @@ class SentenceOn(Generic[_What_contra]):
         return tr(self.message, **{self._gap: self._shown(what)})
 
 
+class SentenceTo:
+    """An entry of a table of sentences: told to somebody of themself, or of {name} to another."""
+
+    __slots__ = ("of_another", "of_oneself")
+
+    def __init__(self, of_oneself: str, of_another: str, /) -> None:
+        self.of_oneself, self.of_another = of_oneself, of_another
+
+    def __call__(self, name: str, *, own: bool) -> str:
+        return tr_if(own, self.of_oneself, self.of_another, name=name)
+
+
+class Sentences(dict[str, str]):
+    """A table of sentences by key: a call says one, in the language then in force."""
+
+    def __call__(self, key: str, /) -> str:
+        return tr(self[key])
+
+
 def worded(entry: Sentence | Callable[[_What], str], about: _What) -> str:
     """An entry of a table in which some look at what they are about, and some say the same always."""
     return entry() if isinstance(entry, Sentence) else entry(about)

@@ -38,6 +38,12 @@ class Strip:
         width = (RIGHT - LEFT) / len(PLAN_DAYS)
         return LEFT + (PLAN_DAYS.index(days_out) + 0.5) * width
 
+    def tall(self, room: float, *keys: str) -> float:
+        """How high one of these amounts is, so that the most of any week takes all of the room."""
+        days = [day for week in self.all.weeks for day in week.days]
+        most = max((getattr(day, key) or 0.0 for day in days for key in keys), default=0.0)
+        return room / most if most else 0.0
+
     def join(self, told: Iterable[tuple[int, float]], *, above: int) -> None:
         """A line from each day's height to the next one's."""
         for ends in day_by_day((out, (self.middle(out), y)) for out, y in told):
@@ -176,17 +182,7 @@ def _moves(week: ComparedWeek) -> list[float]:
 
 
 def _carbs(strip: Strip) -> None:
-    most = max(
-        (
-            grams
-            for week in strip.all.weeks
-            for day in week.days
-            for grams in (day.planned_carb_g, day.set_carb_g, day.eaten_carb_g)
-            if grams is not None
-        ),
-        default=0.0,
-    )
-    tall = 52 / most if most else 0.0
+    tall = strip.tall(52, "planned_carb_g", "set_carb_g", "eaten_carb_g")
     bottom = strip.top + 130
     for day in strip.week.days:
         x = strip.middle(day.days_out)
@@ -205,17 +201,7 @@ def _carbs(strip: Strip) -> None:
 
 
 def _water(strip: Strip) -> None:
-    most = max(
-        (
-            litres
-            for week in strip.all.weeks
-            for day in week.days
-            for litres in (day.planned_water_l, day.water_l)
-            if litres is not None
-        ),
-        default=0.0,
-    )
-    tall, bottom = 42 / most if most else 0.0, strip.top + 88
+    tall, bottom = strip.tall(42, "planned_water_l", "water_l"), strip.top + 88
     for day in strip.week.days:
         x = strip.middle(day.days_out)
         planned_bar(strip.page, x, bottom, (day.planned_water_l or 0) * tall)

@@ -10,9 +10,9 @@ from datetime import date
 from bot.pictures.week_picture import words as week_words
 from bot.pictures.week_picture.values import ChartDay
 from bot.words import figures
-from bot.words.common import day_and_year, event_name
+from bot.words.common import day_and_year, event_name, fits_under_a_picture
 from bot.words.figures import tables
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceTo, mark, tr
 from bot.words.names import seen_look, symptom_name, word
 from engine.values.checkin import CoachLook
 from engine.values.plan import PLAN_DAYS
@@ -62,9 +62,6 @@ def _moved(days: tuple[ChartDay, ...], load_from: int) -> float | None:
     return last - first if first is not None and last is not None else None
 
 
-CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
-
-
 button = Sentence("Compare weeks")
 menu = Sentence("Compare your peak weeks")
 compare_button = Sentence("Compare")
@@ -76,12 +73,10 @@ photos_button = Sentence("Photos side by side")
 other_weeks_button = Sentence("Other weeks")
 
 
-def two_needed(name: str, *, own: bool) -> str:
-    if own:
-        return tr("Comparing takes two of your peak weeks with check-ins. There are not two yet.")
-    return tr(
-        "Comparing takes two peak weeks with check-ins. {name} does not have two yet.", name=name
-    )
+two_needed = SentenceTo(
+    "Comparing takes two of your peak weeks with check-ins. There are not two yet.",
+    "Comparing takes two peak weeks with check-ins. {name} does not have two yet.",
+)
 
 
 def which(name: str, *, own: bool) -> str:
@@ -284,7 +279,7 @@ def caption(compared: Compared) -> str:
             f"{letter} {_morning(compared, week.at(days_out))}"
             for letter, week in compared.lettered()
         )
-        if len("\n".join([*lines, line]).encode("utf-16-le")) > 2 * CAPTION_UNITS:
+        if not fits_under_a_picture("\n".join([*lines, line])):
             break
         lines.append(line)
     return "\n".join(lines)
@@ -311,17 +306,10 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
 which_day = Sentence("Photos of which morning?")
 
 
-def no_photos(name: str, *, own: bool) -> str:
-    if own:
-        return tr("There is no morning on which two of these weeks have photos of the same pose.")
-    return tr(
-        "There is no morning on which two of these weeks have photos of the same pose from {name}.",
-        name=name,
-    )
-
-
-def photo_day_button(days_out: int) -> str:
-    return spoken(days_out)
+no_photos = SentenceTo(
+    "There is no morning on which two of these weeks have photos of the same pose.",
+    "There is no morning on which two of these weeks have photos of the same pose from {name}.",
+)
 
 
 def photo_label(letter: str, day: date) -> str:

@@ -77,16 +77,10 @@ def show_photos(turn: OnAthlete, pressed: OfMorning) -> None:
     send_morning(turn, turn.person, turn.profile, rows)
     if asked is not None:
         return
-    buttons = _in_rows(
-        [
-            Button(
-                when(turn.session, turn.profile.person_id, day), PHOTOS(turn.profile.person_id, day)
-            )
-            for day in days[-MORNINGS_SHOWN:]
-        ]
-    )
+    number = turn.profile.person_id
+    buttons = _days(turn.session, turn.profile, days, partial(PHOTOS, number))
     if len(days) > 1:
-        buttons = [*buttons, [Button(words.compare_button(), COMPARED(turn.profile.person_id))]]
+        buttons = [*buttons, [Button(words.compare_button(), COMPARED(number))]]
     say_to(turn, turn.person, words.mornings(name, own=own), buttons=buttons)
 
 

@@ -7,14 +7,13 @@ from dataclasses import fields
 from datetime import date, timedelta
 from typing import Any
 
-from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import send_pictures
 from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.decision.words_forecast import odds_in_force
-from bot.people.people import get_profile, local_date, name_of, still_sees
+from bot.people.people import get_profile, local_date, name_of
 from bot.people.telling import answer, say_to
+from bot.pictures.drawn_later import DrawnLater
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.store.tables.people import AthleteProfile, Person
@@ -25,9 +24,7 @@ from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.words.chances import in_ten
 from engine.values.case import ForecastUse
 
-MAKE = "week-picture"
-
-_values = TypeAdapter(ChartWeek)
+PICTURE = DrawnLater("week-picture", "week", ChartWeek)
 
 
 def show_picture(turn: OnAthlete) -> None:
@@ -44,12 +41,12 @@ def own_picture(turn: Act) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    if not still_sees(turn.session, named):
+    week = PICTURE.values_in(turn, named)
+    if week is None:
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.pictures.week_picture.week import week_png  # noqa: PLC0415
 
-    week = _values.validate_python(named["week"])
     return Document(f"week-{week.event_day.isoformat()}.png", week_png(week))
 
 
@@ -85,18 +82,7 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
         text = words.no_week_to_show(name_of(turn.session, profile.person_id), own=own)
         say_to(turn, reader, text)
         return
-    # The values go along, so that picture and words agree however late they are sent.
-    send_pictures(
-        turn,
-        chat_id=reader.chat_id,
-        caption=words.caption(week, own=own),
-        pictures=[
-            {
-                "make": MAKE, "reader": reader.id, "athlete": profile.person_id,
-                "week": _values.dump_python(week, mode="json"),
-            }
-        ],
-    )  # fmt: skip
+    PICTURE.send(turn, reader, profile, week, words.caption(week, own=own))
 
 
 def _before(weeks: Sequence[WeekRows], rows: WeekRows) -> Before | None:

@@ -6,7 +6,6 @@ from datetime import date
 
 from bot.decision.words_target import gate_name
 from bot.sheets.coach_numbers import reckoning as r
-from bot.sheets.workbook import words as workbook_words
 from bot.words import common, figures
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import rule_name, word
@@ -192,10 +191,6 @@ def sheet_button(form: str) -> str:
 
 def yes_no(yes: bool) -> str:
     return common.yes() if yes else common.no()
-
-
-def status(status: str) -> str:
-    return workbook_words.status(status)
 
 
 def said_full(band: r.Band) -> str:

@@ -64,7 +64,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
                 "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
                 "last": (local_date(profile, turn.context) - DAY).isoformat(),
             },
-            caption=words.caption(name, self_coached=self_coached),
+            caption=words.caption(name, own=self_coached),
         )  # fmt: skip
         return
     here = _imports(turn.session, number)
