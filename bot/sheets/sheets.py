@@ -238,7 +238,6 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
             set_by=id_of(coach), set_at=turn.now,
         )  # fmt: skip
         turn.session.add(row)
-        turn.session.flush()
         record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
             plan=id_of(row), shape=row.shape, how=BY_SHEET, before={"plan": base.plan_row.id, **before},
             changed=changes.days_changed(base.plan_row.days, row.days),
@@ -246,7 +245,6 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
     if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
         kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=id_of(coach), set_at=turn.now)
         turn.session.add(kept)
-        turn.session.flush()
         record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
             limits=id_of(kept), bounds=bounds, how=BY_SHEET,
             before={"limits": base.limits_id, **before},

@@ -85,12 +85,8 @@ too_many = SentenceOn(
 # Put right
 
 
-def change_button(pose: str) -> str:
-    return tr("Change {pose}", pose=pose_name(pose))
-
-
-def which_pose(pose: str) -> str:
-    return tr("Saved as {pose}. What does it show?", pose=pose_name(pose))
+change_button = SentenceOn("Change {pose}", pose_name)
+which_pose = SentenceOn("Saved as {pose}. What does it show?", pose_name)
 
 
 def pose_button(pose: str) -> str:

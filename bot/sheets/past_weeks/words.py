@@ -32,10 +32,7 @@ def offer(name: str, *, self_coached: bool) -> str:
     )
 
 
-def sheet_button(form: str) -> str:
-    return tr("Empty sheet ({format})", format=form.upper())
-
-
+sheet_button = SentenceOn("Empty sheet ({format})", str.upper)
 caption = SentenceTo(
     "For your past weeks. Fill in what you know and send it back here.",
     "For {name}'s past weeks. Fill in what you know and send it back here.",

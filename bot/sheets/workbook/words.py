@@ -99,8 +99,7 @@ nothing_yet = Sentence(
 )
 
 
-def all_button(form: str) -> str:
-    return tr("All athletes: {format}", format=format_button(form))
+all_button = SentenceOn("All athletes: {format}", format_button)
 
 
 ask_athlete = SentenceOn(
