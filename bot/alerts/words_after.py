@@ -5,7 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
+from bot.words.languages import (
+    Sentence,
+    SentenceAbout,
+    SentenceBy,
+    SentenceCounted,
+    SentenceOn,
+    SentenceOnTwo,
+    mark,
+    tr,
+    tr_if,
+    trn,
+)
 from engine.safety import Level
 
 acknowledge_button = Sentence("Acknowledge")
@@ -35,26 +46,17 @@ stopped = SentenceOn(
     "until it is acknowledged.\n\n"
     "{text}"
 )
-
-
-SUPERSEDED = {
-    Level.WARNING: mark("This has become a warning: see the newer message."),
-    Level.CAUTION: mark("This has become a caution: see the newer message."),
-    Level.ADVISORY: mark("This has become an info: see the newer message."),
-}
-
-
-def superseded(level: Level) -> str:
-    return tr(SUPERSEDED[level])
-
-
+superseded = SentenceBy(
+    {
+        Level.WARNING: mark("This has become a warning: see the newer message."),
+        Level.CAUTION: mark("This has become a caution: see the newer message."),
+        Level.ADVISORY: mark("This has become an info: see the newer message."),
+    }
+)
 no_answer = SentenceOn("{coach} has not answered this alert yet.")
 unreachable = SentenceOn("{coach} cannot be reached here at the moment.")
 on_their_own = SentenceOn("{coach} is their own coach.")
-
-
-def to_contact(why: str, text: str) -> str:
-    return tr("This comes to you as second contact. {why}\n\n{text}", why=why, text=text)
+to_contact = SentenceOnTwo("This comes to you as second contact. {why}\n\n{text}")
 
 
 def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> str:
@@ -77,8 +79,7 @@ def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> 
     return f"{why} {then} {what}"
 
 
-def acknowledged(by: str, when: str) -> str:
-    return tr("Acknowledged by {by}, {when}.", by=by, when=when)
+acknowledged = SentenceOnTwo("Acknowledged by {by}, {when}.")
 
 
 def acknowledged_already(by: str | None, when: str) -> str:
@@ -89,9 +90,8 @@ def acknowledged_already(by: str | None, when: str) -> str:
     )
 
 
-def corrected_note(name: str, what: str) -> str:
-    """To whoever had read the lesser finding in a note."""
-    return tr("{name}: {what}", name=name, what=what)
+#: To whoever had read the lesser finding in a note.
+corrected_note = SentenceOnTwo("{name}: {what}")
 
 
 def acknowledged_elsewhere(by: str, name: str, *, self_coached: bool) -> str:
@@ -103,62 +103,38 @@ def acknowledged_elsewhere(by: str, name: str, *, self_coached: bool) -> str:
 
 athlete_told_acknowledged = SentenceOn("{by} has seen this and will contact you.")
 
+how_many_open = SentenceCounted("One alert is open:", "{number} alerts are open:")
 
-def how_many_open(count: int) -> str:
-    return trn("One alert is open:", "{number} alerts are open:", count)
-
-
-def lift_sure(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Lift the freeze? Do so only once a doctor has said that you may go on. "
-        "Adjusting goes on with your next check-in.",
-        "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
-        "after a warning, a doctor has said that they may go on. Adjusting goes on with "
-        "the next check-in.",
-        name=name,
-    )
-
+lift_sure = SentenceAbout(
+    "Lift the freeze? Do so only once a doctor has said that you may go on. "
+    "Adjusting goes on with your next check-in.",
+    "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
+    "after a warning, a doctor has said that they may go on. Adjusting goes on with "
+    "the next check-in.",
+)
 
 # `which`: what is still open, an alert a line.
 lift_waits = SentenceOn(
     "The freeze can't be lifted yet. This is still open:\n{which}\nAcknowledge it first: /alerts"
 )
-
-
-def lift_waits_for_answer(name: str, words: str) -> str:
-    return tr(
-        'The freeze can\'t be lifted yet: {name} wrote "{words}" and has not answered my question '
-        "about it. Call {name}.",
-        name=name,
-        words=words,
-    )
+lift_waits_for_answer = SentenceOnTwo(
+    'The freeze can\'t be lifted yet: {name} wrote "{words}" and has not answered my question '
+    "about it. Call {name}."
+)
 
 
 def open_line(level: str, what: str) -> str:
     return f"• {level}: {what}"
 
 
-def lifted(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached, "The freeze is lifted.", "The freeze is lifted, and {name} knows.", name=name
-    )
-
-
+lifted = SentenceAbout("The freeze is lifted.", "The freeze is lifted, and {name} knows.")
 athlete_told_lifted = SentenceOn(
     "{coach} has lifted the freeze: adjusting goes on with your next check-in."
 )
-
-
-def frozen_by_hand(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
-        "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
-        name=name,
-    )
-
-
+frozen_by_hand = SentenceAbout(
+    "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
+    "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
+)
 athlete_told_frozen = SentenceOn(
     "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
     "check in each morning as usual."

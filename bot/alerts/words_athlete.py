@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.figures import InChat
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 from bot.words.names import symptom_name, symptom_names
 from engine.safety import FlagId, finding
 from engine.safety import words as engine_words
@@ -40,9 +40,7 @@ IF_WORSE = mark(
     "your local emergency number."
 )
 
-
-def symptom_button(symptom: str) -> str:
-    return tr(SYMPTOM_BUTTONS[symptom])
+symptom_button = SentenceBy(SYMPTOM_BUTTONS)
 
 
 def if_worse() -> str:
@@ -160,7 +158,6 @@ def rests_until_talked(*, self_coached: bool) -> str:
 
 answers_saved = Sentence("Your answers are saved.")
 decided_anew = Sentence("With that, today's target is now:")
-
 fine_button = Sentence("I'm fine")
 unwell_button = Sentence("I feel unwell")
 emergency_button = Sentence("It's an emergency")
@@ -181,8 +178,6 @@ warning_seen_to = Sentence(
     "figure stands; adjusting goes on with your next check-in."
 )
 tap_urine = Sentence("Please tap the colour that comes closest.")
-
-
 drug_refusal = SentenceOn(
     "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
     "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
@@ -235,9 +230,7 @@ URINE_COLOURS = {
     8: mark("Brown"),
 }
 
-
-def urine_button(colour: int) -> str:
-    return tr(URINE_COLOURS[colour])
+urine_button = SentenceBy(URINE_COLOURS)
 
 
 def glad_you_are_fine(coach: str) -> str:

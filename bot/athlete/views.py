@@ -178,7 +178,7 @@ def change_setting(turn: Act, pressed: Setting) -> None:
         text="" if flow else common.already_answered(),
     )  # fmt: skip
     if flow is not None:
-        asking.open_question(turn, turn.person, flow, subject_id=turn.person.id)
+        asking.open_question(turn, turn.person, flow, turn.person.id)
 
 
 def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:

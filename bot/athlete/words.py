@@ -11,7 +11,7 @@ from bot.decision.words_target import bound_name, gate_name, signed
 from bot.words import figures
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
 from bot.words.names import cited, rule_name, seen_in
 from engine.decision.decide import Decision
 from engine.values.checkin import CheckIn
@@ -27,7 +27,6 @@ menu_past = Sentence("Your check-ins so far")
 menu_settings = Sentence("Time, place and units")
 menu_pause = Sentence("Stop the morning question")
 menu_resume = Sentence("Take it up again")
-
 paused = Sentence(
     "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
     "they are, nothing is adjusted meanwhile."
@@ -37,13 +36,9 @@ not_checked_in_yet = Sentence(
     "You have not checked in this morning, so this is the plan's figure. /checkin"
 )
 not_paused = Sentence("You are not paused: I ask in the mornings of your peak week.")
-
-
 no_week = SentenceOn(
     "{coach_name} has not set the event, the plan and the limits yet, so there is no target."
 )
-
-
 no_target = SentenceOn(
     "Your plan has no target for {day}. /week shows the days it has.", figures.long_day
 )
@@ -141,9 +136,7 @@ SETTINGS_BUTTONS = {
     "volume_unit": mark("Drinks unit"),
 }
 
-
-def settings_button(key: str) -> str:
-    return tr(SETTINGS_BUTTONS[key])
+settings_button = SentenceBy(SETTINGS_BUTTONS)
 
 
 def settings_changed(lines: str) -> str:

@@ -8,21 +8,17 @@ from bot.decision.words_target import out, target_lines
 from bot.event.stage import words
 from bot.words import figures, phases
 from bot.words.common import event_name
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr, trn
 from bot.words.phases import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget, PeakPlan
 
 menu = Sentence("The week and the event day as a calendar file")
 journey_meal_summary = Sentence("Meal on the way")
-
-
 calendar_name = SentenceOn("{name}'s peak week")
 
-
-def for_coach(name: str, summary: str) -> str:
-    """In a coach's calendar it has to be clear whose it is."""
-    return tr("{name}: {what}", name=name, what=summary)
+#: In a coach's calendar it has to be clear whose it is.
+for_coach = SentenceOnTwo("{name}: {what}")
 
 
 def day_summary(target: DayTarget) -> str:
@@ -61,8 +57,7 @@ def session_details(target: DayTarget) -> str:
     return "\n".join(lines)
 
 
-def meal_summary(number: int, meals: int) -> str:
-    return tr("Meal {number} of {meals}", number=number, meals=meals)
+meal_summary = SentenceOnTwo("Meal {number} of {meals}")
 
 
 def meal_details(portions: Sequence[str], carb_g: float) -> str:

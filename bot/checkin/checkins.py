@@ -54,10 +54,8 @@ def start(turn: Turn, person: Person, profile: AthleteProfile) -> None:
     if row is not None and is_answered(row):
         offer_change(turn, person, profile, row)
         return
-    asking.open_question(
-        turn, person, CHECK_IN, subject_id=profile.person_id,
-        answers=question_context(turn.session, profile, today),
-    )  # fmt: skip
+    about = question_context(turn.session, profile, today)
+    asking.open_question(turn, person, CHECK_IN, profile.person_id, about)
 
 
 def question_context(session: Session, profile: AthleteProfile, today: date) -> Answers:
@@ -340,4 +338,4 @@ def _ask_one(
         if key in _ASKED_WHERE:  # who asks for it by name is asked, whatever this morning wanted
             answers[_ASKED_WHERE[key]] = True
     answers["_greeting"] = ""
-    asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
+    asking.open_question(turn, person, CHECK_IN, profile.person_id, answers)

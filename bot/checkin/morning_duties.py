@@ -43,10 +43,8 @@ def prompt(turn: Turn, duty: AgendaRow) -> None:
     if profile is None:
         return
     person = get_person(turn.session, profile.person_id)
-    asking.open_question(
-        turn, person, CHECK_IN, subject_id=profile.person_id,
-        answers=checkins.question_context(turn.session, profile, duty.local_date),
-    )  # fmt: skip
+    about = checkins.question_context(turn.session, profile, duty.local_date)
+    asking.open_question(turn, person, CHECK_IN, profile.person_id, about)
     prompts.follow_up(turn, profile, duty.local_date)
 
 

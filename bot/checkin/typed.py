@@ -144,7 +144,7 @@ def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers
     """Ask for what is still missing or in doubt; take the morning where nothing is."""
     answers = answers | {"_greeting": ""}
     if CHECK_IN.next_step(answers) is not None:
-        asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
+        asking.open_question(turn, person, CHECK_IN, profile.person_id, answers)
         return
     question = OpenQuestion(
         person_id=id_of(person), flow=CHECK_IN.id, subject_id=profile.person_id,
@@ -236,10 +236,7 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
     found = taken_from(Report(doubts=doubts), old)
     if not found[DOUBTS]:
         return False
-    asking.open_question(
-        turn, person, CHECK_IN, subject_id=profile.person_id,
-        answers=old | found | {"_greeting": ""},
-    )  # fmt: skip
+    asking.open_question(turn, person, CHECK_IN, profile.person_id, old | found | {"_greeting": ""})
     return True
 
 
@@ -247,7 +244,7 @@ def _ask_for_carbs(turn: ChatTurn, person: Person, profile: AthleteProfile, old:
     """Of a morning that has been told: its carbs, said now not to have been on target."""
     answers = {key: value for key, value in old.items() if key != "carb_eaten_g"}
     answers |= {OFF_TARGET: True, "_greeting": "", NOTED: turn.incoming.text.strip()}
-    asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
+    asking.open_question(turn, person, CHECK_IN, profile.person_id, answers)
 
 
 def _answers_another_question(session: Session, person: Person) -> bool:
@@ -294,10 +291,8 @@ def _edited_line(
         say_to(turn, person, words.no_longer_a_check_in())
         return
     if report.doubts:
-        asking.open_question(
-            turn, person, CHECK_IN, subject_id=profile.person_id,
-            answers=old | taken_from(report, old) | {"_greeting": ""},
-        )  # fmt: skip
+        answers = old | taken_from(report, old) | {"_greeting": ""}
+        asking.open_question(turn, person, CHECK_IN, profile.person_id, answers)
         return
     answers = old | taken_from(report, old)
     answers = with_note({key: value for key, value in answers.items() if key != "note"})

@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import kind_word, shown
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr, trn
 from bot.words.names import symptom_name, training_went
 from engine.values.checkin import TrainingDone
 
@@ -81,29 +81,21 @@ ask_symptoms = Sentence("What is it? Tick all that fit, or write it in your own 
 ask_gut = Sentence("How is your stomach?")
 ask_sleep = Sentence("Hours of sleep last night?")
 ask_note = Sentence("Anything to add? Write it, or skip.")
-
 change_which = Sentence("Which answer shall we change?")
 re_decided = Sentence("Updated with your new answers:")
 no_longer_a_check_in = Sentence(
     "I could not read the edited message as a check-in, so what it said before still counts. "
     "To change an answer, edit it again or use the button under the day's targets."
 )
-
-
 missed = Sentence(
     "No check-in this morning, so I have told your coach and today stays as planned. "
     "If you can still send your answers, do: they help tomorrow. /checkin"
 )
-
-
 taken_unfinished = SentenceOn(
     "The time for this morning's check-in is over, so I kept what you told me: {told}. Today stays "
     "as planned. Anything that was still open you can send any time, such as “fullness 5”."
 )
-
-
-def left_unfinished(name: str, told: str) -> str:
-    return tr("{name} left this morning's check-in unfinished. Told: {told}.", name=name, told=told)
+left_unfinished = SentenceOnTwo("{name} left this morning's check-in unfinished. Told: {told}.")
 
 
 def ask_carbs(answers: Answers) -> str:
@@ -115,7 +107,6 @@ def ask_carbs(answers: Answers) -> str:
 
 
 on_target_button = SentenceOn("On target ({grams:.0f} g)")
-
 
 TRAINED = {
     TrainingDone.AS_PLANNED: mark("As planned"),
@@ -139,9 +130,7 @@ FINE_SAID = mark("fine, all fine, all good, everything fine, everything is fine"
 #: And to that question itself.
 NOTHING_ELSE = mark("good, great, ok, okay, nothing else, that's it, no all good, all ok")
 
-
-def training_button(way: TrainingDone) -> str:
-    return tr(TRAINED[way])
+training_button = SentenceBy(TRAINED)
 
 
 def only_the_number(key: str, answers: Answers) -> str:
@@ -205,11 +194,8 @@ SKIPPED = {
 
 GUT = {"fine": mark("gut fine"), "heavy": mark("gut heavy"), "bad": mark("gut bad")}
 
-
-def gut_felt(gut: str) -> str:
-    """How the gut felt, inside a sentence."""
-    return tr(GUT[gut])
-
+#: How the gut felt, inside a sentence.
+gut_felt = SentenceBy(GUT)
 
 #: What an answer is called on a button, and in a question about it.
 NAMES = {
@@ -223,9 +209,7 @@ NAMES = {
     "sleep_h": mark("Sleep"),
 }
 
-
-def changeable(key: str) -> str:
-    return tr(NAMES[key])
+changeable = SentenceBy(NAMES)
 
 
 def worked_out(answers: Answers) -> str:
@@ -271,8 +255,7 @@ def beside_the_numbers(
     return ", ".join(parts)
 
 
-def passed_on(name: str, told: str) -> str:
-    return tr("{name} adds to this morning's answers: {told}", name=name, told=told)
+passed_on = SentenceOnTwo("{name} adds to this morning's answers: {told}")
 
 
 def beside_passed_on(said: str, coach: str) -> str:

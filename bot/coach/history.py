@@ -16,10 +16,11 @@ from bot.core.chat.cards import CARD, UNDO
 from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import KINDS
-from bot.people.people import approvers, get_person, local_date, name_of, own_athlete, profile_of
+from bot.people.people import approvers, get_person, local_date, name_of, profile_of
 from bot.people.telling import answer, rewrite, say_to
-from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.week.load import current_event, current_plan, day_set
 from bot.words import common, figures
 
@@ -39,18 +40,13 @@ def show_history(turn: OnAthlete, pressed: OfDay) -> None:
 def ask_day(turn: OnAthlete) -> None:
     """The button for any other day."""
     answer(turn)
-    asking.open_question(
-        turn, turn.person, HISTORY_DAY, subject_id=turn.profile.person_id,
-        answers={"_zone": turn.profile.zone or "UTC"},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, HISTORY_DAY, turn.profile.person_id, {
+        "_zone": turn.profile.zone or "UTC",
+    })  # fmt: skip
 
 
-def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    text, buttons = _view(turn.session, profile, date.fromisoformat(question.answers["day"]))
+def day_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
+    text, buttons = _view(turn.session, profile, date.fromisoformat(answers["day"]))
     say_to(turn, coach, text, buttons=buttons)
 
 

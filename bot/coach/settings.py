@@ -70,10 +70,7 @@ def setting_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def _ask(turn: Turn, coach: Person, flow: Flow) -> None:
-    asking.open_question(
-        turn, coach, flow, subject_id=coach.id,
-        answers={"_zone": zone_of_coach(turn.session, coach)},
-    )  # fmt: skip
+    asking.open_question(turn, coach, flow, coach.id, {"_zone": zone_of_coach(turn.session, coach)})
 
 
 def _view(session: Session, coach: Person, settings: CoachSettings) -> tuple[str, Buttons]:

@@ -12,7 +12,7 @@ from bot.coach.roster.flow_morning import SEVERAL
 from bot.core.chat import cards
 from bot.core.chat.routes import COACHING, Command, Duty, tap, view
 from bot.decision.signoff.words import not_your_decision
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.people import coach_settings
 
@@ -45,7 +45,7 @@ FEATURE = Feature(
         view(buttons.DOCTOR_NO, card_actions.doctor_not_yet),
     ),
     flows=(
-        FlowBinding(HISTORY_DAY, history.day_given),
+        FlowBinding(HISTORY_DAY, of_own_athlete(history.day_given)),
         FlowBinding(SEVERAL, roster.given),
         *(FlowBinding(flow, settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     ),

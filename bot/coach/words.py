@@ -6,11 +6,19 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
+from bot.words.languages import (
+    Sentence,
+    SentenceAbout,
+    SentenceBy,
+    SentenceOn,
+    SentenceOnTwo,
+    mark,
+    tr,
+    trn,
+)
 from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
-
 
 roster_menu = Sentence("Your athletes, who needs you first")
 
@@ -26,10 +34,8 @@ no_event = Sentence("No event yet")
 plan_button = Sentence("Plan")
 why_button = Sentence("Why")
 answers_button = Sentence("First answers")
-
 hand_button = Sentence("Set a day by hand")
 freeze_button = Sentence("Freeze")
-
 doctor_button = Sentence("Doctor's clearance received")
 roster_button = Sentence("Roster")
 which_day = Sentence(
@@ -37,7 +43,6 @@ which_day = Sentence(
     "it or change that day in the plan."
 )
 doctor_yes_button = Sentence("Yes, a doctor has")
-
 doctor_not_waiting = Sentence("No doctor's clearance is needed right now.")
 
 
@@ -135,12 +140,9 @@ def tomorrow_button(*, always_tomorrow: bool) -> str:
     return tr("Use check-in for today") if always_tomorrow else tr("Use check-in for tomorrow")
 
 
-def nothing_decided_yet(name: str, *, self_coached: bool) -> str:
-    return (
-        tr("Nothing has been decided for you yet.")
-        if self_coached
-        else tr("Nothing is decided for {name} yet.", name=name)
-    )
+nothing_decided_yet = SentenceAbout(
+    "Nothing has been decided for you yet.", "Nothing is decided for {name} yet."
+)
 
 
 def why_as_seen(name: str, text: str, *, self_coached: bool) -> str:
@@ -151,8 +153,7 @@ def why_as_seen(name: str, text: str, *, self_coached: bool) -> str:
     )
 
 
-def answers_as_given(name: str, lines: str) -> str:
-    return tr("{name}'s first answers:\n\n{lines}", name=name, lines=lines)
+answers_as_given = SentenceOnTwo("{name}'s first answers:\n\n{lines}")
 
 
 def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
@@ -163,36 +164,21 @@ def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
     )
 
 
-def doctor_sure(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Has a doctor who knows the plan said that you may do this peak week? I save that "
-        "you said so, and when.",
-        "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
-        "you said so, and when.",
-        name=name,
-    )
-
-
-def doctor_noted(name: str, *, self_coached: bool) -> str:
-    return (
-        tr("Saved. Check-ins can begin.")
-        if self_coached
-        else tr("Saved. {name}'s check-ins can begin.", name=name)
-    )
-
-
+doctor_sure = SentenceAbout(
+    "Has a doctor who knows the plan said that you may do this peak week? I save that "
+    "you said so, and when.",
+    "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
+    "you said so, and when.",
+)
+doctor_noted = SentenceAbout("Saved. Check-ins can begin.", "Saved. {name}'s check-ins can begin.")
 athlete_told_doctor = SentenceOn(
     "{coach} told me that a doctor has cleared you for this peak week, so check-ins can "
     "begin. If that is not true, don't start, and tell your coach."
 )
 
-
 # Messages from one to the other
 
-
 # Somebody who cannot be reached
-
 
 athlete_unreachable = SentenceOn(
     "I can't reach {name} any more: they have stopped the bot or left, so they get no "
@@ -208,7 +194,6 @@ coach_unreachable = SentenceOn(
     "athletes come to you at once. Please tell them."
 )
 
-
 PAGES = {"plan": mark("Plan …"), "event": mark("Event …"), "person": mark("Person …")}
 _WHAT = {
     "plan": mark("{name}: plan, limits, and how the figures come about."),
@@ -221,9 +206,7 @@ _OWN = {
     "person": mark("Your answers, earlier weeks, and who coaches."),
 }
 
-
-def page_button(key: str) -> str:
-    return tr(PAGES[key])
+page_button = SentenceBy(PAGES)
 
 
 def head(name: str, key: str, *, self_coached: bool) -> str:

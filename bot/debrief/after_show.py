@@ -58,15 +58,12 @@ def due(turn: Turn, duty: AgendaRow) -> None:
         turn.session, person, flow=AFTER_SHOW.id, subject_id=profile.person_id
     ):
         asking.close(turn, earlier)
-    asking.open_question(
-        turn, person, AFTER_SHOW, subject_id=profile.person_id,
-        answers={
-            "_day": ASK.number(duty),
-            "_name": person.first_name,
-            "_weight_unit": profile.weight_unit,
-            "_event": duty.payload["event"],
-        },
-    )  # fmt: skip
+    asking.open_question(turn, person, AFTER_SHOW, profile.person_id, {
+        "_day": ASK.number(duty),
+        "_name": person.first_name,
+        "_weight_unit": profile.weight_unit,
+        "_event": duty.payload["event"],
+    })  # fmt: skip
 
 
 def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -21,18 +21,10 @@ from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
 from bot.dialogue import asking
-from bot.dialogue.flow import Flow
+from bot.dialogue.flow import Answers, Flow
 from bot.people.changes import Change, Kind
 from bot.people.details import Event
-from bot.people.people import (
-    get_person,
-    is_first_coach,
-    local_date,
-    name_of,
-    own_athlete,
-    profile_of,
-    record,
-)
+from bot.people.people import get_person, is_first_coach, local_date, name_of, profile_of, record
 from bot.people.telling import answer, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
@@ -119,15 +111,9 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
     if found is not None:
         name = name_of(turn.session, turn.profile.person_id)
         self_coached = turn.self_coached
-        asking.open_question(
-            turn, turn.person, flow, subject_id=turn.profile.person_id,
-            answers={"_event": found.event.id, "_name": name, "_own": self_coached},
-        )  # fmt: skip
-
-
-def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """The coach's note, kept with the week."""
-    keep(turn, coach, question, _NOTE)
+        asking.open_question(turn, turn.person, flow, turn.profile.person_id, {
+            "_event": found.event.id, "_name": name, "_own": self_coached,
+        })  # fmt: skip
 
 
 class Place(NamedTuple):
@@ -138,20 +124,18 @@ class Place(NamedTuple):
     said: Callable[[], str]
 
 
-_NOTE = Place("coach_note", Change.DEBRIEF_NOTE, words.note_kept)
+KEEPS_NOTE = Place("coach_note", Change.DEBRIEF_NOTE, words.note_kept)
 
 
-def keep(turn: Turn, coach: Person, question: OpenQuestion, place: Place) -> None:
+def keep(
+    place: Place, turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers
+) -> None:
     """What the coach has answered, with the week."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    event = turn.session.get(EventRow, question.answers["_event"])
+    event = turn.session.get(EventRow, answers["_event"])
     if event is None or event.athlete_id != profile.person_id:
         return
     row = debrief_row(turn.session, event)
-    setattr(row, place.column, question.answers["text"])
+    setattr(row, place.column, answers["text"])
     turn.session.add(row)
     record(turn, profile.person_id, place.change(event=id_of(event)), by=coach.id)
     say_to(turn, coach, place.said())
@@ -328,14 +312,11 @@ def _ask_athlete(turn: Turn, profile: AthleteProfile, found: BehindWeek) -> None
         turn.session, athlete, flow=LIGHTER_MORNING.id, subject_id=profile.person_id
     ):
         _close(turn, left_open)
-    question = asking.open_question(
-        turn, athlete, OWN_WORD, subject_id=profile.person_id,
-        answers={
-            "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
-            "_mornings": found.debrief.mornings, "_days": len(found.days),
-            "_eaten": found.debrief.eaten_share,
-        },
-    )  # fmt: skip
+    question = asking.open_question(turn, athlete, OWN_WORD, profile.person_id, {
+        "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
+        "_mornings": found.debrief.mornings, "_days": len(found.days),
+        "_eaten": found.debrief.eaten_share,
+    })  # fmt: skip
     agenda.put(
         turn.session, agenda.Named(subject(profile), local_date(profile, turn.context), LEAVE_IT),
         due_at=turn.now + OPEN_FOR, payload={"question": question.id},

@@ -8,7 +8,7 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.core.chat.outbox import Button, Buttons
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import OnAthlete
 from bot.debrief import debrief, words, words_deeper
 from bot.debrief.buttons import ASK_PLACING
 from bot.debrief.flow import PLACING
@@ -16,7 +16,7 @@ from bot.debrief.past_week import BehindWeek, debrief_row
 from bot.people.changes import Change
 from bot.people.people import name_of
 from bot.people.telling import say_to
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.store.working_out import worked_out
 from bot.week.cases import decision_of, stood, weeks_before
@@ -55,10 +55,7 @@ def ask_placing(turn: OnAthlete) -> None:
     debrief.ask(turn, PLACING)
 
 
-def placing_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """Kept with the week."""
-    place = debrief.Place("placing", Change.PLACING, words_deeper.placing_kept)
-    debrief.keep(turn, coach, question, place)
+KEEPS_PLACING = debrief.Place("placing", Change.PLACING, words_deeper.placing_kept)
 
 
 def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: str) -> str:

@@ -9,7 +9,7 @@ from bot.alerts.words_athlete import SYMPTOM_BUTTONS
 from bot.dialogue.flow import Answers, Flow, Step, buttons, free_text, one_of, said, two_a_row
 from bot.safety.flow_symptom import FINE_WORDS, UNWELL_WORDS
 from bot.words.common import kind_word
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceBy, mark, tr
 from engine.written.units import ParseError, WeightUnit, parse_weight
 
 #: What is asked about in these days; the serious first.
@@ -28,9 +28,7 @@ SYMPTOMS = {
     "exhaustion": mark("Worn out"),
 }
 
-
-def symptom_button(symptom: str) -> str:
-    return tr(SYMPTOMS[symptom])
+symptom_button = SentenceBy(SYMPTOMS)
 
 
 def over(kind: str, mornings: int) -> str:

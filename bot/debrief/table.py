@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from bot.core.chat import cards
 from bot.core.chat.routes import Duty, view
 from bot.debrief import after_show, buttons, debrief, deeper, pooling
 from bot.debrief.flow import COACH_NOTE, OWN_WORD, PLACING
 from bot.debrief.flow_after_show import AFTER_SHOW
 from bot.debrief.handout import handing_over
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import After, Feature
 
 FEATURE = Feature(
@@ -22,8 +24,8 @@ FEATURE = Feature(
     flows=(
         FlowBinding(AFTER_SHOW, after_show.answered),
         FlowBinding(OWN_WORD, debrief.word_given),
-        FlowBinding(COACH_NOTE, debrief.note_given),
-        FlowBinding(PLACING, deeper.placing_given),
+        FlowBinding(COACH_NOTE, of_own_athlete(partial(debrief.keep, debrief.KEEPS_NOTE))),
+        FlowBinding(PLACING, of_own_athlete(partial(debrief.keep, deeper.KEEPS_PLACING))),
     ),
     duties=(
         Duty(after_show.ASK, after_show.due, "one of the lighter mornings after"),

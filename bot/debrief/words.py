@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import day_and_year, event_name, kind_word
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr, trn
 from bot.words.names import seen as look_seen
 from bot.words.names import word
 from engine.planning.behind.debrief import DayBehind, Debrief, Lesson
@@ -71,7 +71,6 @@ LESSONS = {
         "{mornings} mornings without a check-in. I can't adjust what I don't know."
     ),
 }
-
 
 button = Sentence("Debrief")
 note_button = Sentence("Note for next time")
@@ -197,8 +196,7 @@ def alerts_line(count: int, *, to_hand_over: bool = False) -> str:
     )
 
 
-def athletes_word(name: str, said: str) -> str:
-    return tr('{name} says: "{said}"', name=name, said=said)
+athletes_word = SentenceOnTwo('{name} says: "{said}"')
 
 
 def earlier_line(kind: str, day: date, per_kg: float, look: str | None, *, newest: bool) -> str:
@@ -285,12 +283,8 @@ def ask_athlete(said: str, coach: str) -> str:
 
 
 skipped = Sentence("All right. Eat well.")
-
 thanks = SentenceOn("Thank you. {name} has it. Eat well.")
-
-
-def coach_told(name: str, said: str) -> str:
-    return tr('{name} on the week that is over: "{said}"', name=name, said=said)
+coach_told = SentenceOnTwo('{name} on the week that is over: "{said}"')
 
 
 # In the history
@@ -306,19 +300,16 @@ def ask_look(name: str, kind: str) -> str:
     )
 
 
-ASK_OWN_LOOK = {
-    "show": mark(
-        "Your show was yesterday. How did you look on stage? I use this for your next load."
-    ),
-    "shoot": mark("Your shoot was yesterday. How did you look? I use this for your next load."),
-    "trial": mark("Your trial was yesterday. How did you look? I use this for your next load."),
-}
-
-
-def ask_own_look(kind: str) -> str:
-    """The same to somebody who coaches themself."""
-    return tr(ASK_OWN_LOOK[kind])
-
+#: The same to somebody who coaches themself.
+ask_own_look = SentenceBy(
+    {
+        "show": mark(
+            "Your show was yesterday. How did you look on stage? I use this for your next load."
+        ),
+        "shoot": mark("Your shoot was yesterday. How did you look? I use this for your next load."),
+        "trial": mark("Your trial was yesterday. How did you look? I use this for your next load."),
+    }
+)
 
 LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spilled over")}
 
@@ -333,17 +324,10 @@ LOOK_SAID = {
     "spilled over": mark("spilled, spilled over, spill over, spilt"),
 }
 own_look_still_asked = Sentence("Is that how you looked on the day? Tap it, and it counts.")
-
-
 look_still_asked = SentenceOn(
     "Is that your verdict on how {name} looked on the day? Tap it, and it counts."
 )
-
-
-def look_button(look: str) -> str:
-    return tr(LOOKS[look])
-
-
+look_button = SentenceBy(LOOKS)
 look_left = Sentence("No verdict saved.")
 
 
@@ -355,14 +339,12 @@ def look_kept(name: str, look: str) -> str:
     )
 
 
-OWN_LOOK_KEPT = {
-    "flat": mark("Saved: you were flat on the day. The next forecast starts from there."),
-    "full": mark("Saved: you were full on the day. The next forecast starts from there."),
-    "spilled over": mark(
-        "Saved: you were spilled over on the day. The next forecast starts from there."
-    ),
-}
-
-
-def own_look_kept(look: str) -> str:
-    return tr(OWN_LOOK_KEPT[look])
+own_look_kept = SentenceBy(
+    {
+        "flat": mark("Saved: you were flat on the day. The next forecast starts from there."),
+        "full": mark("Saved: you were full on the day. The next forecast starts from there."),
+        "spilled over": mark(
+            "Saved: you were spilled over on the day. The next forecast starts from there."
+        ),
+    }
+)

@@ -16,12 +16,13 @@ from bot.decision.flow_figure import HOLD, last_day
 from bot.decision.signoff import words as figure_words
 from bot.decision.signoff.taps import question_context, say_frozen
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DaySetRow
 from bot.week.load import Figure, Week, current_week, set_day, target_in_force
 from bot.week.snapshots import running_hold, take_snapshot
@@ -47,13 +48,8 @@ def ask_hold(turn: OnAthlete) -> None:
     )
 
 
-def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def hold_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """Hold the days from today on; each keeps the figure until the hold is over or ended."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    answers = question.answers
     if answers.get("sure") is False:
         _ask(turn, coach, profile)
         return
@@ -144,17 +140,14 @@ def _ask(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
         say_frozen(turn, coach, profile)
         return
     about = question_context(turn.session, coach, week, today, target.carb_g)
-    limits = about["_limits"] | {"load_total_g": week.limits.load_total_g}
-    asking.open_question(
-        turn, coach, HOLD, subject_id=profile.person_id,
-        answers=about | {
-            "_limits": limits,
-            "_first": today.isoformat(),
-            "_last": week.event.day.isoformat(),
-            "_stands_g": target.carb_g,
-            "_load": _load(turn.session, week),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, HOLD, profile.person_id, {
+        **about,
+        "_limits": about["_limits"] | {"load_total_g": week.limits.load_total_g},
+        "_first": today.isoformat(),
+        "_last": week.event.day.isoformat(),
+        "_stands_g": target.carb_g,
+        "_load": _load(turn.session, week),
+    })  # fmt: skip
 
 
 def _load(session: Session, week: Week) -> dict[str, float]:

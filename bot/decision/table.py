@@ -13,7 +13,7 @@ from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.decision.signoff import signoff
 from bot.decision.signoff import taps as signoff_taps
 from bot.decision.signoff import words as words_signoff
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
@@ -32,9 +32,12 @@ FEATURE = Feature(
     ),
     flows=(
         FlowBinding(OTHER_FIGURE, signoff_taps.other_figure_given),
-        FlowBinding(DAY_BY_HAND, signoff_taps.day_by_hand_given),
-        FlowBinding(HOLD, holding.hold_given),
-        FlowBinding(WHAT_IF_LIMIT, what_if.limit_given),
+        FlowBinding(
+            DAY_BY_HAND,
+            of_own_athlete(signoff_taps.day_by_hand_given, words_signoff.not_your_decision),
+        ),
+        FlowBinding(HOLD, of_own_athlete(holding.hold_given)),
+        FlowBinding(WHAT_IF_LIMIT, of_own_athlete(what_if.limit_given)),
     ),
     duties=(
         Duty(

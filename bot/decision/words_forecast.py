@@ -11,7 +11,7 @@ from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import noted
 from bot.words.figures import capital
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceBy, SentenceCounted, mark, tr, trn
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.kept import InShort
@@ -226,10 +226,7 @@ button = Sentence("Forecast")
 under_a_proposal = Sentence(
     "The size comes from the forecast. The card's Forecast button turns that off."
 )
-
-
-def choice(use: ForecastUse) -> str:
-    return tr(CHOICES[use])
+choice = SentenceBy(CHOICES)
 
 
 def rests_on(weeks: int, athletes: int) -> str:
@@ -252,14 +249,12 @@ def rests_on(weeks: int, athletes: int) -> str:
     )
 
 
-def not_used(weeks: int) -> str:
-    return trn(
-        "It begins from published figures. {number} finished week of your athletes is summed up and "
-        "not used: on virtual athletes that made the chances better and the corrections smaller.",
-        "It begins from published figures. {number} finished weeks of your athletes are summed up and "
-        "not used: on virtual athletes that made the chances better and the corrections smaller.",
-        weeks,
-    )
+not_used = SentenceCounted(
+    "It begins from published figures. {number} finished week of your athletes is summed up and "
+    "not used: on virtual athletes that made the chances better and the corrections smaller.",
+    "It begins from published figures. {number} finished weeks of your athletes are summed up and "
+    "not used: on virtual athletes that made the chances better and the corrections smaller.",
+)
 
 
 def view(name: str, use: ForecastUse, *, self_coached: bool, rests: str = "") -> str:

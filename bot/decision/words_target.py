@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.words import figures, phases
 from bot.words.figures import InChat
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr, tr_if, trn
 from bot.words.names import seen_in
 from bot.words.phases import training_words
 from engine.decision import reason as engine_reason
@@ -164,7 +164,6 @@ suggested = SentenceOn("My suggestion, not approved yet: {why}")
 # And one whose change was not taken: not to be followed.
 had_suggested = SentenceOn("What I had suggested, which is not to be followed: {why}")
 
-
 BECAUSE = {
     "approved": mark("Your coach has approved the change."),
     "other-figure": mark("Your coach has set this figure."),
@@ -218,16 +217,12 @@ def ask_again_button(key: str) -> str:
     }.get(key, key.replace("_", " "))
 
 
-def coach_note(name: str, why: str) -> str:
-    """To the coach, when a rule wants them to have a look."""
-    return tr("Info: {name}, for you to look at. I told {name}:\n{why}", name=name, why=why)
-
-
+#: To the coach, when a rule wants them to have a look.
+coach_note = SentenceOnTwo("Info: {name}, for you to look at. I told {name}:\n{why}")
 no_plan_yet = SentenceOn(
     "Saved, thank you. {coach_name} has not set the event, the plan and the limits yet, so there "
     "is nothing to adjust. You'll hear from me when there is."
 )
-
 
 BOUNDS = {
     "carb_floor_g": mark("the day's floor"),

@@ -27,10 +27,10 @@ from bot.dialogue.flow import (
     plainly,
     said,
 )
-from bot.people.people import asked
+from bot.people.people import asked, own_athlete
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.people import OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.working_out import worked_out
 from bot.words import common, figures
 from bot.words.invalid_answers import parse_error_text
@@ -41,12 +41,34 @@ CANCEL = "x"
 MEANT = "_meant"  # what an answer that was refused was probably meant to be
 
 
+#: What follows once everything in a flow has been answered, and by whom.
+Finish = Callable[[Turn, Person, OpenQuestion], None]
+
+
 @dataclass(frozen=True, slots=True)
 class FlowBinding:
     """A flow and what happens once everything in it has been answered."""
 
     flow: Flow
-    finish: Callable[[Turn, Person, OpenQuestion], None]
+    finish: Finish
+
+
+def of_own_athlete(
+    finish: Callable[[Turn, Person, AthleteProfile, Answers], None],
+    gone: Callable[[], str] | None = common.not_your_athlete,
+) -> Finish:
+    """The end of a coach's flow on an athlete. Where the athlete is not theirs, or no more, that is
+    said in `gone`, or nothing is.
+    """
+
+    def finish_if_own(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+        profile = own_athlete(turn.session, coach, question.about)
+        if profile is not None:
+            finish(turn, coach, profile, question.answers)
+        elif gone is not None:
+            say_to(turn, coach, gone())
+
+    return finish_if_own
 
 
 Flows = Mapping[str, FlowBinding]
@@ -65,12 +87,11 @@ def open_question(
     turn: Turn,
     person: Person,
     flow: Flow,
-    *,
     subject_id: int | None = None,
     answers: Answers | None = None,
 ) -> OpenQuestion:
     """Begin a flow by asking its first open step; an earlier run of it on the subject is closed, unless
-    the flow is `concurrent`.
+    the flow is `concurrent`. The subject is an athlete's id, or that of what the flow is about.
     """
     if not flow.concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):

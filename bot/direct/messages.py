@@ -18,7 +18,7 @@ from bot.core.timing import agenda
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Incoming, OnAthlete, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Step
+from bot.dialogue.flow import Answers, Step
 from bot.direct import words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
@@ -135,22 +135,14 @@ def ask_message(turn: OnAthlete, _: Message) -> None:
     answer(turn)
     found = about_athlete(turn.session, turn.person, turn.incoming.message_id)
     about = found.said if found is not None and found.athlete_id == turn.profile.person_id else ""
-    asking.open_question(
-        turn, turn.person, TO_ATHLETE, subject_id=turn.profile.person_id,
-        answers={"_name": name_of(turn.session, turn.profile.person_id), "_about": about},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, TO_ATHLETE, turn.profile.person_id, {
+        "_name": name_of(turn.session, turn.profile.person_id), "_about": about,
+    })  # fmt: skip
 
 
-def message_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def message_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """To the athlete, with a way to answer; whoever else coaches them reads it in their own time."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    deliver(
-        turn, coach, profile, question.answers["text"],
-        about=question.answers.get("_about", ""),
-    )  # fmt: skip
+    deliver(turn, coach, profile, answers["text"], about=answers.get("_about", ""))
 
 
 def deliver(
@@ -221,10 +213,9 @@ def _ask_athlete(turn: Turn, athlete: Person, to: int | None) -> None:
         say_to(turn, athlete, refused)
         return
     names = [reader.first_name for reader in _readers(turn.session, profile, to)]
-    asking.open_question(
-        turn, athlete, TO_COACH, subject_id=athlete.id,
-        answers={"_coach": ", ".join(names), "_to": to},
-    )  # fmt: skip
+    asking.open_question(turn, athlete, TO_COACH, athlete.id, {
+        "_coach": ", ".join(names), "_to": to,
+    })  # fmt: skip
 
 
 def _nobody(profile: AthleteProfile) -> str:

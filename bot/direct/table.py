@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import cards
 from bot.core.chat.routes import ATHLETE, Command, Duty, tap, view
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.direct import messages, passing_on, words
 from bot.direct.buttons import REPLY
@@ -17,7 +17,7 @@ FEATURE = Feature(
     taps=(tap(REPLY, ATHLETE, messages.reply_tapped),),
     on_card=(view(cards.MESSAGE, messages.ask_message),),
     flows=(
-        FlowBinding(TO_ATHLETE, messages.message_given),
+        FlowBinding(TO_ATHLETE, of_own_athlete(messages.message_given)),
         FlowBinding(TO_COACH, messages.reply_given),
         FlowBinding(PASS_ON, passing_on.answered),
     ),

@@ -4,15 +4,12 @@ from __future__ import annotations
 
 from bot.words import figures
 from bot.words.common import Media, shown
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, SentenceOnTwo, mark, tr
 from engine.written.late import Late
 
 ask_message = SentenceOn("What shall I tell {name}? Send it as one message.")
 ask_reply = SentenceOn("What shall I tell {coach}? Send it as one message.")
-
-
-def from_coach(coach: str, text: str) -> str:
-    return tr("From your coach {coach}:\n{text}", coach=coach, text=text)
+from_coach = SentenceOnTwo("From your coach {coach}:\n{text}")
 
 
 def from_second_coach(name: str, coach: str, text: str) -> str:
@@ -34,7 +31,6 @@ message_may_not_arrive = SentenceOn(
     "{name} has stopped the bot, so this may not arrive. Please call them."
 )
 
-
 #: What a coach types to the question whether to send their words.
 LEAVES = mark(
     "leave it, don't send, don't send it, do not send, not now, cancel, forget it, never mind, "
@@ -43,7 +39,6 @@ LEAVES = mark(
 SENDS = mark("send, send it, send that, ok, okay, go, go ahead, do it, please do")
 
 # To the athlete
-
 
 passed_on = SentenceOn("I've passed that on to {names}.", figures.all_of)
 # Of an "ok" or a thumb, for which nobody is disturbed.
@@ -70,14 +65,10 @@ food_hint = Sentence("/food shows what fits your targets today.")
 drink_hint = Sentence("Plain water when you're thirsty is always fine meanwhile.")
 or_meant = SentenceOn("If you meant something else, see /{command}.")
 when_you_can = Sentence("Send the answers when you can.")
-
-
 water_hint = SentenceOn(
     "Your plan has {water} of water for today, over the whole day; when you're thirsty you may "
     "always drink more, in small sips."
 )
-
-
 if_it_troubles_you = Sentence("If something hurts or feels wrong, write me that.")
 nothing_to_do = Sentence("OK.")
 own_note = Sentence(
@@ -92,10 +83,7 @@ not_before_you_agree = Sentence("Before you have agreed I pass nothing on but an
 cannot_arrive = SentenceOn(
     "{names} has stopped this bot, so that may not arrive. Please call.", figures.all_of
 )
-
-
 # To the coach
-
 
 # What a reply answers, above it.
 about = SentenceOn("You wrote: “{said}”", shown)
@@ -116,17 +104,12 @@ def ask_sure(name: str, text: str) -> str:
 #: A number that may be a day's carbs, in a text too short to be about anything else.
 _GRAMS = Late(r"^(?:\D{1,40}\s)?\d{2,3}(?![\d.,:%])(?:\s\D{0,20}|\s?g\D{0,20})?$")
 
-
 if_it_is_now = Sentence(
     "If this is happening now: the local emergency number first. I don't act on what a coach writes; "
     "to stop all adjusting, open the athlete's card and tap Freeze."
 )
-
-
 ask_to = SentenceOn("Who is this for?\n“{text}”", shown)
 send_button = SentenceOn("Send to {name}")
-
-
 to_all_button = Sentence("To all of them")
 #: Who means everybody, at the beginning of a coach's words or as the answer to whom they are for.
 EVERYBODY = mark("all, everybody, everyone, both, all of them, both of them, you all, you both")
@@ -134,28 +117,16 @@ EVERYBODY = mark("all, everybody, everyone, both, all of them, both of them, you
 OF_THEM = mark("is, has, was, does, did, should, needs, will, can, must, may, eats, weighs")
 somebody_else_button = Sentence("Somebody else")
 note_to_self_button = Sentence("Note to myself")
-
 not_a_name = Sentence("I don't know whom you mean. Tap a name, or type it.")
 not_sent = Sentence("Not sent.")
 not_sent_yet = Sentence("These words have not gone out yet.")
 to_my_coach_button = SentenceOn("{name} (my coach)")
 
-
-def from_contact(name: str, said: str) -> str:
-    """A word of somebody who is told of alerts: the second contact, or a second coach."""
-    return tr("From {name}, who is told of your alerts:\n{text}", name=name, text=said)
-
+#: A word of somebody who is told of alerts: the second contact, or a second coach.
+from_contact = SentenceOnTwo("From {name}, who is told of your alerts:\n{text}")
 
 # What cannot be read
 
-_CANNOT_READ = {
-    Media.VOICE: mark("I can't listen to voice messages yet: please type it."),
-    Media.VIDEO: mark("I can't watch videos yet: please type what you want to say."),
-    Media.STICKER: mark("I can't read stickers: please type what you want to say."),
-    Media.PLACE: mark("I can't read places from the map: please type it."),
-    Media.CONTACT: mark("I can't use contact cards: please type it."),
-    Media.ELSE: mark("I can't read that: please type it."),
-}
 _SENT = {
     Media.VOICE: mark("(a voice message; I can't play it and asked for it in writing)"),
     Media.VIDEO: mark("(a video; I can't show it and asked for it in writing)"),
@@ -166,20 +137,22 @@ _SENT = {
 #: Of what the coach hears at all: a sticker says nothing that has to be answered.
 TOLD = frozenset(_SENT)
 
+cannot_read = SentenceBy(
+    {
+        Media.VOICE: mark("I can't listen to voice messages yet: please type it."),
+        Media.VIDEO: mark("I can't watch videos yet: please type what you want to say."),
+        Media.STICKER: mark("I can't read stickers: please type what you want to say."),
+        Media.PLACE: mark("I can't read places from the map: please type it."),
+        Media.CONTACT: mark("I can't use contact cards: please type it."),
+        Media.ELSE: mark("I can't read that: please type it."),
+    }
+)
 
-def cannot_read(media: Media) -> str:
-    return tr(_CANNOT_READ[media])
-
-
-def sent_in_place(media: Media) -> str:
-    """What the coach reads where a sentence would stand."""
-    return tr(_SENT[media])
-
+#: What the coach reads where a sentence would stand.
+sent_in_place = SentenceBy(_SENT)
 
 # Behind words that may tell of a mild complaint.
 may_mean = SentenceOn("(This may mean {complaint}; I haven't asked.)")
-
-
 may_drink_told = Sentence("(I answered that drinking when thirsty is always fine.)")
 file_told = Sentence("(a file; I can't open it and asked for it in writing)")
 file_unread = Sentence("I can't open files of that kind: please type what is in it.")

@@ -17,13 +17,13 @@ from bot.event import flow_asks
 from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import AS_USUAL, TARGET_LOOK, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, record
+from bot.people.people import get_person, local_date, record
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
-from bot.plan.planning import asked_event, event_line, meant_event, naming
+from bot.plan.planning import event_line, meant_event, naming
 from bot.plan.prep import Prep
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.cases import checkin_of, history_before
 from bot.week.load import (
@@ -82,10 +82,9 @@ def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
 def _ask(turn: OnAthlete, pressed: OfEvent, flow: Flow, known: Answers) -> None:
     event = _meant(turn, pressed)
     if event is not None:
-        asking.open_question(
-            turn, turn.person, flow, subject_id=turn.profile.person_id,
-            answers={**known, "_event": event.id},
-        )  # fmt: skip
+        asking.open_question(turn, turn.person, flow, turn.profile.person_id, {
+            **known, "_event": event.id,
+        })  # fmt: skip
 
 
 def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
@@ -96,10 +95,10 @@ def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
     return event
 
 
-def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    given = question.answers["look"]
-    look = None if given == AS_USUAL else {**given, "words": question.answers.get("words", "")}
-    _keep(turn, coach, question, "look", look)
+def look_given(prep: Prep, answers: Answers) -> None:
+    given = answers["look"]
+    look = None if given == AS_USUAL else {**given, "words": answers.get("words", "")}
+    _keep_and_show(prep, "look", look)
 
 
 def ask_weigh_in(turn: OnAthlete, pressed: OfEvent) -> None:
@@ -108,20 +107,14 @@ def ask_weigh_in(turn: OnAthlete, pressed: OfEvent) -> None:
     _ask(turn, pressed, WEIGH_IN, known)
 
 
-def weigh_in_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    _keep(turn, coach, question, "weigh_in", weigh_in_of(question.answers))
+def weigh_in_given(prep: Prep, answers: Answers) -> None:
+    _keep_and_show(prep, "weigh_in", weigh_in_of(answers))
 
 
-def _keep(
-    turn: Turn, coach: Person, question: OpenQuestion, key: str, value: dict[str, Any] | None
-) -> None:
-    profile = own_athlete(turn.session, coach, question.about)
-    event = asked_event(turn.session, profile, question) if profile is not None else None
-    if profile is None or event is None:
-        say_to(turn, coach, plan_words.event_first())
-        return
-    keep(Prep(turn, coach, profile, event), key, value)
-    say_to(turn, coach, flow_asks.saved(_view(turn, profile, event)))
+def _keep_and_show(prep: Prep, key: str, value: dict[str, Any] | None) -> None:
+    keep(prep, key, value)
+    said = flow_asks.saved(_view(prep.turn, prep.profile, prep.event))
+    say_to(prep.turn, prep.coach, said)
 
 
 def keep(prep: Prep, key: str, value: dict[str, Any] | None, *, how: str = "") -> None:

@@ -8,21 +8,18 @@ from zoneinfo import ZoneInfo
 from bot.core.timing.instants import local_instant
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, day_in
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr, tr_if
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr, tr_if
 from engine.planning.travel import JourneyPlan
 from engine.written.units import parse_clock
 
 menu = Sentence("The journey to an event in another time zone")
 no_event = Sentence("There is no event to travel to yet: it has to be set first.")
-
 day_is_past = Sentence("That day is already past. Please check the date.")
 after_the_event = Sentence("That is after the event. Please check the date.")
 arrival_impossible = Sentence(
     "That arrival is before you leave, or more than three days after. Please check the "
     "time. If the day was wrong, cancel and send /travel again."
 )
-
-
 same_zone = SentenceOn(
     "Your event is in your own time zone ({zone}), so there is nothing to plan. If you are "
     "somewhere else, change your place in /settings."
@@ -104,11 +101,7 @@ arrived = SentenceOn(
     "You should have arrived. From now on check-ins go by {zone} time; you can change that "
     "in /settings."
 )
-
-
-def coach_told_arrived(name: str, zone: str) -> str:
-    return tr("{name}'s check-ins now go by {zone} time.", name=name, zone=zone)
-
+coach_told_arrived = SentenceOnTwo("{name}'s check-ins now go by {zone} time.")
 
 LONGEST = timedelta(days=3)
 

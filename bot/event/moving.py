@@ -154,7 +154,7 @@ def _tell_one(
         stage_views.say_day(turn, reader, profile, lead=lead)
     elif followed.timetable is False:
         keys = [[Button(stage_words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
-        text = words.stayed_behind(name, own=own)
+        text = words.stayed_behind(name, self_coached=own)
         say_to(turn, reader, text, buttons=keys)
     if followed.journey is False:
         text = words.journey_gone(name, event.zone, own=own)

@@ -10,6 +10,7 @@ from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import after_show, debrief
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.event import flow_asks, season
 from bot.event import moving as event_moving
 from bot.event import words as event_words
@@ -18,7 +19,7 @@ from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import answer, say_to, speaking_to
 from bot.plan import words
 from bot.plan.next_load import flow, looks
@@ -26,7 +27,7 @@ from bot.plan.next_load.learnt import something_learnt
 from bot.plan.planning import days_follow_plan, event_line, has_measures, week_changed
 from bot.readiness import readiness as ready
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import current_event, current_week, events_ahead, plan_row
@@ -39,15 +40,12 @@ def ask_event(turn: OnAthlete) -> None:
     answer(turn)
     if not has_measures(turn, turn.person, turn.profile):
         return
-    asking.open_question(
-        turn, turn.person, EVENT, subject_id=turn.profile.person_id,
-        answers={
-            "_name": name_of(turn.session, turn.profile.person_id),
-            "_own": turn.self_coached,
-            "_zone": turn.profile.zone,
-            "_ahead": _ahead(turn, turn.profile),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, EVENT, turn.profile.person_id, {
+        "_name": name_of(turn.session, turn.profile.person_id),
+        "_own": turn.self_coached,
+        "_zone": turn.profile.zone,
+        "_ahead": _ahead(turn, turn.profile),
+    })  # fmt: skip
 
 
 def _ahead(turn: Turn, profile: AthleteProfile) -> list[list[object]]:
@@ -60,12 +58,8 @@ def _ahead(turn: Turn, profile: AthleteProfile) -> list[list[object]]:
     ]
 
 
-def event_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def event_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """A new event: in the place of one ahead, whose plan and limits come along, or one more."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        return
-    answers = question.answers
     new = New(
         kind=answers["kind"], day=date.fromisoformat(answers["day"]), zone=event_zone(answers)
     )

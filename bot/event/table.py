@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import cards
 from bot.core.chat.routes import ATHLETE, COACHING, Command, Duty, tap, view
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import After, Feature
 from bot.event import asks, bridging, buttons, flow_travel, season, setting, travel
 from bot.event.flow import BRIDGE_WEEK, EVENT
@@ -16,7 +16,10 @@ from bot.event.stage import times_told, words
 from bot.event.stage import views as stage_views
 from bot.event.stage.day import REMIND
 from bot.event.stage.flow import LOOK, STAGE
+from bot.event.words import not_there
 from bot.people.changes import Change
+from bot.plan.prep import of_own_event
+from bot.plan.words import event_first
 
 _BOTH = ATHLETE | COACHING
 _NOT_HERE = words.day_not_here
@@ -45,10 +48,10 @@ FEATURE = Feature(
         view(buttons.ASKS_WEIGH_IN, asks.ask_weigh_in),
     ),
     flows=(
-        FlowBinding(EVENT, setting.event_given),
-        FlowBinding(BRIDGE_WEEK, bridging.answered),
-        FlowBinding(TARGET_LOOK, asks.look_given),
-        FlowBinding(WEIGH_IN, asks.weigh_in_given),
+        FlowBinding(EVENT, of_own_athlete(setting.event_given, gone=None)),
+        FlowBinding(BRIDGE_WEEK, of_own_event(bridging.answered, gone=not_there)),
+        FlowBinding(TARGET_LOOK, of_own_event(asks.look_given, gone=event_first)),
+        FlowBinding(WEIGH_IN, of_own_event(asks.weigh_in_given, gone=event_first)),
         FlowBinding(STAGE, stage_views.times_given),
         FlowBinding(LOOK, stage_look.look_given),
         FlowBinding(TRAVEL, travel.given),

@@ -37,15 +37,12 @@ def command(turn: Act) -> None:
         text = flow_travel.same_zone(event.zone)
         say_to(turn, turn.person, text)
         return
-    asking.open_question(
-        turn, turn.person, TRAVEL, subject_id=profile.person_id,
-        answers={
-            "_home": profile.zone,
-            "_away": event.zone,
-            "_event_day": event.day.isoformat(),
-            "_event": event.id,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, TRAVEL, profile.person_id, {
+        "_home": profile.zone,
+        "_away": event.zone,
+        "_event_day": event.day.isoformat(),
+        "_event": event.id,
+    })  # fmt: skip
 
 
 def given(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -7,13 +7,12 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import event_name, kind_word
-from bot.words.languages import Sentence, SentenceOn, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, SentenceOnTwo, tr, tr_if
 
 season_button = Sentence("Season")
 add_button = Sentence("Add an event")
 remove_yes_button = Sentence("Yes, remove it")
 not_there = Sentence("That event is no longer part of the season.")
-
 usual_draft_button = Sentence("The usual draft instead")
 
 
@@ -53,8 +52,7 @@ def one_more(line: str, ahead_line: str) -> str:
     return "\n".join(part for part in parts if part)
 
 
-def athlete_one_more(coach: str, line: str) -> str:
-    return tr("{coach} has added an event: {event}.", coach=coach, event=line)
+athlete_one_more = SentenceOnTwo("{coach} has added an event: {event}.")
 
 
 def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
@@ -135,15 +133,12 @@ def came_along(day: date, zone: str) -> str:
     )
 
 
-def stayed_behind(name: str, *, own: bool) -> str:
-    return tr_if(
-        own,
-        "I could not move your timetable (it was cancelled, or its classes would be over "
-        "by then), so its reminders stop. You can set the times again.",
-        "I could not move {name}'s timetable (it was cancelled, or its classes would be over "
-        "by then), so its reminders stop. The times can be set again.",
-        name=name,
-    )
+stayed_behind = SentenceAbout(
+    "I could not move your timetable (it was cancelled, or its classes would be over "
+    "by then), so its reminders stop. You can set the times again.",
+    "I could not move {name}'s timetable (it was cancelled, or its classes would be over "
+    "by then), so its reminders stop. The times can be set again.",
+)
 
 
 def journey_gone(name: str, zone: str, *, own: bool) -> str:

@@ -8,6 +8,7 @@ from bot.core.chat.cards import CARD
 from bot.core.chat.outbox import SILENTLY, Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.food import flow_coach
 from bot.food import words as list_words
 from bot.food import words_day as day_words
@@ -19,11 +20,11 @@ from bot.food.flow import figures_of
 from bot.food.flow_coach import FIX, SUGGEST
 from bot.food.list import begin_menus_anew, rows_of, set_times, times_of
 from bot.food.words_names import food_name
-from bot.people.people import get_person, name_of, own_athlete
+from bot.people.people import get_person, name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.food import FoodRow, MealTimesRow
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.words import common
 from engine.food.foods import known_food
 
@@ -101,19 +102,16 @@ def ask_fix(turn: OnAthlete, pressed: OfFood) -> None:
     if row is None:
         say_to(turn, turn.person, list_words.food_gone())
         return
-    asking.open_question(
-        turn, turn.person, FIX, subject_id=turn.profile.person_id,
-        answers={"_food": row.id, "_called": row.name, "_step_g": row.step_g},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, FIX, turn.profile.person_id, {
+        "_food": row.id, "_called": row.name, "_step_g": row.step_g,
+    })  # fmt: skip
 
 
-def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    profile = own_athlete(turn.session, coach, question.about)
-    row = _food(turn, profile, question.answers.get("_food")) if profile else None
-    if profile is None or row is None:
+def fix_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
+    row, grams = _food(turn, profile, answers.get("_food")), float(answers["grams"])
+    if row is None:
         say_to(turn, coach, common.not_your_athlete())
         return
-    grams = float(question.answers["grams"])
     row.fixed_g = grams or None
     turn.session.add(row)
     athlete = get_person(turn.session, profile.person_id)
@@ -127,13 +125,12 @@ def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def ask_suggestion(turn: OnAthlete) -> None:
     """Button "c:food-suggest:ATHLETE"."""
     answer(turn)
-    asking.open_question(turn, turn.person, SUGGEST, subject_id=turn.profile.person_id)
+    asking.open_question(turn, turn.person, SUGGEST, turn.profile.person_id)
 
 
-def suggestion_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    profile = own_athlete(turn.session, coach, question.about)
-    food = known_food(str(question.answers.get("food", "")))
-    if profile is None or food is None:
+def suggestion_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
+    food = known_food(str(answers.get("food", "")))
+    if food is None:
         say_to(turn, coach, common.not_your_athlete())
         return
     athlete = get_person(turn.session, profile.person_id)

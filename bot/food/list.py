@@ -99,20 +99,19 @@ def list_keys() -> list[list[Button]]:
 
 def ask_food(turn: Act) -> None:
     answer(turn)
-    asking.open_question(turn, turn.person, ADD_FOOD, subject_id=turn.person.id)
+    asking.open_question(turn, turn.person, ADD_FOOD, turn.person.id)
 
 
 def ask_label(turn: Act) -> None:
     answer(turn)
-    asking.open_question(turn, turn.person, FOOD_LABEL, subject_id=turn.person.id)
+    asking.open_question(turn, turn.person, FOOD_LABEL, turn.person.id)
 
 
 def ask_times(turn: Act) -> None:
     answer(turn)
-    asking.open_question(
-        turn, turn.person, MEAL_TIMES, subject_id=turn.person.id,
-        answers={"_times": times_of(turn.session, id_of(turn.person))},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, MEAL_TIMES, turn.person.id, {
+        "_times": times_of(turn.session, id_of(turn.person)),
+    })  # fmt: skip
 
 
 def food_given(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.chat.routes import ATHLETE, Command, tap, view
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.food import buttons, coach, words
 from bot.food import list as food_list
@@ -32,8 +32,8 @@ FEATURE = Feature(
         view(buttons.FOOD_SUGGEST, coach.ask_suggestion),
     ),
     flows=(
-        FlowBinding(SUGGEST, coach.suggestion_given),
-        FlowBinding(FIX, coach.fix_given),
+        FlowBinding(SUGGEST, of_own_athlete(coach.suggestion_given)),
+        FlowBinding(FIX, of_own_athlete(coach.fix_given)),
         FlowBinding(ADD_FOOD, food_list.food_given),
         FlowBinding(FOOD_LABEL, food_list.label_given),
         FlowBinding(ATE, food_views.ate_given),

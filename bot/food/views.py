@@ -65,9 +65,7 @@ def ask_ate(turn: Act) -> None:
     if not foods:
         say_list(turn, turn.person)
         return
-    asking.open_question(
-        turn, turn.person, ATE, subject_id=turn.person.id, answers={"_foods": foods}
-    )
+    asking.open_question(turn, turn.person, ATE, turn.person.id, {"_foods": foods})
 
 
 def ate_given(turn: Turn, person: Person, question: OpenQuestion) -> None:

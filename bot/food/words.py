@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -16,12 +16,8 @@ LIKINGS = {
     "never": mark("Never"),
 }
 
-
 menu = Sentence("Today's food from your own list")
-
-
 # The list
-
 
 list_empty = Sentence(
     "Your list of foods is empty. I only suggest what is on it. Add what you eat anyway "
@@ -44,7 +40,6 @@ varies_button = Sentence("It varies")
 remove_button = Sentence("Remove from the list")
 food_gone = Sentence("That food is not on your list any more.")
 
-
 #: The same inside a line, after the food's name.
 LIKING_WORDS = {
     "favourite": mark("a favourite"),
@@ -53,9 +48,7 @@ LIKING_WORDS = {
     "never": mark("never"),
 }
 
-
-def liking_button(liking: str) -> str:
-    return tr(LIKINGS[liking])
+liking_button = SentenceBy(LIKINGS)
 
 
 def mark_of(liking: str) -> str:
@@ -122,10 +115,7 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
 
 
 food_removed = SentenceOn("{name} is removed from your list.", food_name)
-
-
 # A label
-
 
 ask_name = Sentence("What is it called?")
 ask_convention = Sentence(
@@ -138,14 +128,10 @@ ask_basis = Sentence("Are the numbers per 100 g or per portion?")
 per_100_button = Sentence("Per 100 g")
 per_portion_button = Sentence("Per portion")
 ask_portion = Sentence("How heavy is a portion, in g?")
-
 ask_step = Sentence(
     "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
 )
-
-
 name_length = SentenceOn("Please send a name of 1 to {most} characters.")
-
 
 FIGURES = {
     "carb_g": mark("Carbohydrate, in g per {basis} g?"),
@@ -207,10 +193,7 @@ ask_times = SentenceOn(
 how_many_meals = SentenceOn(
     "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00."
 )
-
-
 times_set = SentenceOn("Meals at {times}.", ", ".join)
-
 
 # Something eaten that the list does not have, typed as an answer.
 not_on_the_list = SentenceOn(

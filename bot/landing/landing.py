@@ -61,10 +61,9 @@ def now_elsewhere(it: Landing) -> bool:
     if not found or len(away) != len(found):
         return False
     say_to(it.turn, it.person, tell_coach(it, it.text))
-    asking.open_question(
-        it.turn, it.person, SETTINGS["place"], subject_id=profile.person_id,
-        answers={"place": [asdict(one) for one in found]},
-    )  # fmt: skip
+    asking.open_question(it.turn, it.person, SETTINGS["place"], profile.person_id, {
+        "place": [asdict(one) for one in found],
+    })  # fmt: skip
     return True
 
 

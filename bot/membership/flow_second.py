@@ -18,10 +18,9 @@ from bot.dialogue.flow import (
     one_of,
 )
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 
 RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
-
 
 second_button = Sentence("Second coach")
 all_button = Sentence("All my athletes")
@@ -35,19 +34,9 @@ nobody = Sentence("You have no second coach now.")
 add_button = Sentence("Invite a second coach")
 not_your_own = Sentence("A second coach has to be somebody else. Forward the invitation to them.")
 not_given = Sentence("That has already ended.")
-
-
 ask_whom = SentenceOn("A second coach for whom: only {name}, or all your athletes?")
 only_button = SentenceOn("Only {name}")
-
-
-RIGHTS_BUTTONS = {"full": mark("Everything"), "alerts": mark("Alerts only")}
-
-
-def rights_button(rights: str) -> str:
-    return tr(RIGHTS_BUTTONS[rights])
-
-
+rights_button = SentenceBy({"full": mark("Everything"), "alerts": mark("Alerts only")})
 until_event_button = SentenceOn("Event day, {day}", figures.short_day)
 until_day_after_button = SentenceOn("The day after, {day}", figures.short_day)
 until_is_far = SentenceOn(
@@ -161,14 +150,10 @@ athlete_is_no_second = SentenceOn(
     "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
     "health, so that can't be you. Somebody else can still use the invitation."
 )
-
-
 # The end of a coaching
-
 
 end_button = Sentence("End the coaching")
 end_own = Sentence("You coach yourself. /pause stops the check-ins until /resume.")
-
 end_yes_button = Sentence("End it")
 end_no_button = Sentence("Keep coaching")
 taken_up_own = Sentence(
@@ -197,7 +182,6 @@ athlete_told_taken_up = SentenceOn(
     "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
     "start again once event, plan and limits are set."
 )
-
 
 AT_MOST_DAYS = 31  # our own choice: a stage weekend, a trip, an illness; not another coach for good
 ONE, ALL = "one", "all"

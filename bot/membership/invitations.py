@@ -335,14 +335,11 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
     if has_pending_items(turn.session, profile):
         say_to(turn, person, flow_invitations.settle_first(_called(old, person)))
         return
-    open_question(
-        turn, person, CHANGE_COACH, subject_id=coach.id,
-        answers={
-            "_old": _called(old, person),
-            "_new": _called(coach, person),
-            "_invite": invite.id if invite else None,
-        },
-    )  # fmt: skip
+    open_question(turn, person, CHANGE_COACH, coach.id, {
+        "_old": _called(old, person),
+        "_new": _called(coach, person),
+        "_invite": invite.id if invite else None,
+    })  # fmt: skip
 
 
 def _problem(invite: Invite | None, person: Person | None, context: Context) -> str:

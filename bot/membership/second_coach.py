@@ -75,14 +75,11 @@ def ask_second(turn: OnAthlete) -> None:
     """For whom, with which rights, until when; the invitation comes after it."""
     answer(turn)
     event = current_event(turn.session, turn.profile.person_id)
-    asking.open_question(
-        turn, turn.person, SECOND, subject_id=turn.profile.person_id,
-        answers={
-            "_name": name_of(turn.session, turn.profile.person_id),
-            "_event_day": event.day.isoformat() if event is not None else None,
-            "_zone": zone_of_coach(turn.session, turn.person) or turn.profile.zone or "UTC",
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, SECOND, turn.profile.person_id, {
+        "_name": name_of(turn.session, turn.profile.person_id),
+        "_event_day": event.day.isoformat() if event is not None else None,
+        "_zone": zone_of_coach(turn.session, turn.person) or turn.profile.zone or "UTC",
+    })  # fmt: skip
 
 
 def agreed(turn: Turn, coach: Person, question: OpenQuestion) -> dict[str, Any] | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.words.figures import capital, locale_of
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr, trn
 
 language_menu = Sentence("In which language I write")
 as_telegram_button = Sentence("As Telegram is set")
@@ -17,8 +17,6 @@ def name(code: str) -> str:
 
 which = SentenceOn("In which language shall I write to you? Now it is {language}.")
 chosen = SentenceOn("I write {language} to you from now on. /language changes it.")
-
-
 leave_menu = Sentence("End the coaching; your data stays yours")
 sure_while_warned = Sentence(
     "A warning about you is still open. Leaving does not change that: if you still feel "
@@ -30,7 +28,6 @@ sure_while_open = Sentence(
 yes_button = Sentence("Yes, end it")
 no_button = Sentence("No, keep coaching")
 goes_on = Sentence("The coaching goes on.")
-
 sure = SentenceOn(
     "End the coaching with {name}? Check-ins stop, and neither {name} nor a second coach "
     "sees anything of yours any more. I tell them that you have left. You keep all your "
@@ -50,18 +47,10 @@ coach_told_while_open = SentenceOn(
     "Everything open about {name} is closed, and I no longer repeat those alerts. If one "
     "of them worries you, please call {name}."
 )
-
-
-def second_told(name: str, coach: str) -> str:
-    return tr(
-        "{name} has ended the coaching with {coach}, so you no longer see anything of {name}.",
-        name=name, coach=coach,
-    )  # fmt: skip
-
-
+second_told = SentenceOnTwo(
+    "{name} has ended the coaching with {coach}, so you no longer see anything of {name}."
+)
 closed = SentenceOn("Closed: {name} has ended the coaching.")
-
-
 menu = Sentence("Everything saved about you, as files")
 
 

@@ -16,7 +16,7 @@ from bot.plan.flow import PLAN_NUMBER
 from bot.plan.flow_number import read_number
 from bot.words import figures
 from bot.words.common import leave_it_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 from bot.words.names import LIMIT_WORDS, LIMITS, cited
 from engine.planning.room import Room
 from engine.values.limits import LIMIT_KEYS
@@ -92,10 +92,7 @@ def limit_line(key: str, value: float, volume_unit: str) -> str:
     return f"{label}: {figures.limit(key, value, volume_unit)}"
 
 
-def limit_button(key: str) -> str:
-    return tr(LIMITS[key])
-
-
+limit_button = SentenceBy(LIMITS)
 use_limits_button = Sentence("Set these limits")
 
 
@@ -223,12 +220,9 @@ how_to_edit = Sentence(
 moved_on = Sentence(
     "Plan, limits or event have changed since I asked, so I changed nothing. Please look again."
 )
-
-
 fits_now = SentenceOn("It fits now:\n\n{table}\n\nUse this plan?")
 raise_button = SentenceOn("Change the limit: {moves}")
 no_such_day = SentenceOn("The draft has no {when}.", figures.days_out)
-
 
 RAISE, CUT, USE, LEAVE = "raise", "cut", "use", "leave"
 

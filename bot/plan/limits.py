@@ -8,9 +8,10 @@ from sqlmodel import Session
 
 from bot.core.chat.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.chat.outbox import Button, Buttons
-from bot.core.turn import OnAthlete, Turn
+from bot.core.turn import OnAthlete
 from bot.dialogue import asking
-from bot.people.people import name_of, own_athlete
+from bot.dialogue.flow import Answers
+from bot.people.people import name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import flow_limits, words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
@@ -18,7 +19,6 @@ from bot.plan.flow_limits import LIMIT
 from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
     THE_ONE,
-    asked_event,
     counts_now,
     meant_event,
     meant_for,
@@ -26,9 +26,9 @@ from bot.plan.planning import (
     say_problems,
     week_changed,
 )
-from bot.plan.prep import Prep, store_limits
+from bot.plan.prep import Prep, limits_for, store_limits
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits, current_plan
 from bot.words.common import step_back_button
@@ -93,22 +93,20 @@ def ask_limit(turn: OnAthlete, pressed: OfLimit) -> None:
         show_limits(turn)
         return
     answer(turn)
-    limits = _limits_or_suggested(turn.session, turn.profile, event, plan)
+    limits = limits_for(turn.session, turn.profile, event, plan)
     _open_limit(Prep(turn, turn.person, turn.profile, event), limits, key)
 
 
-def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def limit_given(prep: Prep, answers: Answers) -> None:
     """A new version of the limits with this one changed; suggested ones are thereby set."""
-    profile = own_athlete(turn.session, coach, question.about)
-    event = asked_event(turn.session, profile, question) if profile is not None else None
-    plan = current_plan(turn.session, event) if event is not None else None
-    if profile is None or event is None or plan is None:
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    plan = current_plan(turn.session, event)
+    if plan is None:
         say_to(turn, coach, words.plan_first())
         return
     was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
-    key, value = question.answers["_key"], question.answers["value"]
-    before = _limits_or_suggested(turn.session, profile, event, plan)
-    prep = Prep(turn, coach, profile, event)
+    key, value = answers["_key"], answers["value"]
+    before = limits_for(turn.session, profile, event, plan)
     try:
         limits = replace(before, **{key: value})
     except ValueError:
@@ -148,28 +146,16 @@ def _cost(
 def _open_limit(prep: Prep, limits: Limits, key: str) -> None:
     profile = prep.profile
     rail = limits.guard_rails.rail(key)
-    asking.open_question(
-        prep.turn, prep.coach, LIMIT, subject_id=profile.person_id,
-        answers={
-            "_key": key,
-            "_event": prep.event.id,
-            "_value": getattr(limits, key),
-            "_low": rail.low,
-            "_high": rail.high,
-            "_low_source": rail.low_source.citation,
-            "_high_source": rail.high_source.citation,
-            "_volume_unit": profile.volume_unit,
-        },
-    )  # fmt: skip
-
-
-def _limits_or_suggested(
-    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
-) -> Limits:
-    athlete = athlete_of(profile)
-    return current_limits(session, event, athlete) or Limits.suggested(
-        athlete, plan, baseline_of(profile)
-    )
+    asking.open_question(prep.turn, prep.coach, LIMIT, profile.person_id, {
+        "_key": key,
+        "_event": prep.event.id,
+        "_value": getattr(limits, key),
+        "_low": rail.low,
+        "_high": rail.high,
+        "_low_source": rail.low_source.citation,
+        "_high_source": rail.high_source.citation,
+        "_volume_unit": profile.volume_unit,
+    })  # fmt: skip
 
 
 def keep_limits(prep: Prep, plan: PeakPlan, limits: Limits, how: str = "") -> bool:

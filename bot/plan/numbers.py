@@ -20,15 +20,15 @@ from bot.core.chat.cards import (
 from bot.core.chat.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.coach_settings import own_moment
-from bot.people.people import local_date, name_of, own_athlete
+from bot.people.people import local_date, name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words
 from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.planning import (
     THE_ONE,
-    asked_event,
     days_follow_plan,
     meant_event,
     meant_for,
@@ -41,7 +41,7 @@ from bot.plan.review import flow as flow_review
 from bot.plan.review.gate import ask_first, look_over, new_findings
 from bot.plan.templates import flow as flow_templates
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
 from bot.words import common, phases
@@ -135,16 +135,9 @@ def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
     _open_number(Prep(turn, turn.person, turn.profile, event), Figure(days_out, key), value)
 
 
-def number_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def number_given(prep: Prep, answers: Answers) -> None:
     """The number is there, and the plan is as it was asked about or newer."""
-    profile = own_athlete(turn.session, coach, question.about)
-    event = asked_event(turn.session, profile, question) if profile is not None else None
-    if profile is None or event is None:
-        say_to(turn, coach, words.plan_first())
-        return
-    answers = question.answers
-    figure = Figure(answers["_days_out"], answers["_field"])
-    set_number(Prep(turn, coach, profile, event), figure, answers["value"])
+    set_number(prep, Figure(answers["_days_out"], answers["_field"]), answers["value"])
 
 
 def set_number(prep: Prep, figure: Figure, value: object) -> None:
@@ -248,16 +241,13 @@ def first_things_first(
 
 
 def _open_number(prep: Prep, figure: Figure, value: float | str | None) -> None:
-    asking.open_question(
-        prep.turn, prep.coach, PLAN_NUMBER, subject_id=prep.profile.person_id,
-        answers={
-            "_field": figure.key,
-            "_days_out": figure.days_out,
-            "_value": value,
-            "_volume_unit": prep.profile.volume_unit,
-            "_event": prep.event.id,
-        },
-    )  # fmt: skip
+    asking.open_question(prep.turn, prep.coach, PLAN_NUMBER, prep.profile.person_id, {
+        "_field": figure.key,
+        "_days_out": figure.days_out,
+        "_value": value,
+        "_volume_unit": prep.profile.volume_unit,
+        "_event": prep.event.id,
+    })  # fmt: skip
 
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:

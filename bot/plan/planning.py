@@ -13,19 +13,29 @@ from bot.core.turn import Context, OnAthlete, Turn
 from bot.debrief import debrief
 from bot.decision import deciding
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
-from bot.people.people import get_person, local_date, name_of, own_athlete, record
+from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import answer, say_to
 from bot.plan import flow_limits, words
 from bot.plan.flow import DRAFT, drafted
 from bot.plan.flow_limits import CUT, LEAVE, RAISE, draft_of, edited
 from bot.plan.next_load.learnt import learnt_g_per_kg
-from bot.plan.prep import Prep, Version, limits_for, offer_room, store_limits
+from bot.plan.prep import (
+    Prep,
+    Version,
+    asked_event,
+    limits_for,
+    limits_id,
+    offer_room,
+    plan_id,
+    store_limits,
+)
 from bot.plan.review import flow as flow_review
 from bot.plan.review.gate import ask_first, keep_reason, look_over, said_of
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DaySetRow, EventRow, PlanRow
 from bot.week import prompts
 from bot.week.load import (
@@ -37,8 +47,8 @@ from bot.week.load import (
     current_limits,
     current_week,
     event_ahead,
-    limits_row,
     plan_days,
+    plan_from,
     plan_row,
     set_day,
 )
@@ -47,7 +57,7 @@ from bot.words.common import cancelled
 from engine.planning.drafting.template import named
 from engine.planning.fitting import cut_to_fit
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
-from engine.values.plan import DayTarget, PeakPlan
+from engine.values.plan import PeakPlan
 
 #: The event that counts.
 THE_ONE = OfEvent()
@@ -72,16 +82,6 @@ def meant_event(turn: OnAthlete, named: int | None) -> EventRow | None:
     return current_event(turn.session, turn.profile.person_id)
 
 
-def asked_event(
-    session: Session, profile: AthleteProfile, question: OpenQuestion
-) -> EventRow | None:
-    """The event that a question is about: the one that it names, else the one that counts."""
-    number = question.answers.get("_event")
-    if number is None:
-        return current_event(session, profile.person_id)
-    return event_ahead(session, profile.person_id, number)
-
-
 def naming(session: Session, profile: AthleteProfile, event: EventRow) -> int | None:
     """What a button carries to name the event; None for the one that counts."""
     return None if counts_now(session, profile, event) else id_of(event)
@@ -94,19 +94,15 @@ def meant_for(session: Session, profile: AthleteProfile, event: EventRow) -> str
     return words.meant_for(event.kind, event.day)
 
 
-def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def draft_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The draft is to be used, or another one drafted."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        return
-    event = asked_event(turn.session, profile, question)
-    if not question.answers["use"]:
+    event = asked_event(turn.session, profile, answers)
+    if not answers["use"]:
         open_draft(turn, coach, profile, event)
         return
     if event is None:
         say_to(turn, coach, words.event_first())
         return
-    answers = question.answers
     version = Version(drafted(answers), answers["shape"], answers.get("deep_reason", ""))
     use_plan(Prep(turn, coach, profile, event), version)
 
@@ -294,45 +290,39 @@ def open_draft(turn: Turn, coach: Person, profile: AthleteProfile, event: EventR
         say_to(turn, coach, words.event_first())
         return
     debrief.before_draft(turn, coach, profile)
-    asking.open_question(
-        turn, coach, DRAFT, subject_id=profile.person_id,
-        answers={
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_athlete": asdict(athlete_of(profile)),
-            "_baseline": dict(profile.baseline),
-            "_event": event.id,
-            "_event_day": event.day.isoformat(),
-            "_kind": event.kind,
-            "_today": local_date(profile, turn.context).isoformat(),
-            "_weight_unit": profile.weight_unit,
-            "_volume_unit": profile.volume_unit,
-            "_learnt": learnt_g_per_kg(turn, profile),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, DRAFT, profile.person_id, {
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_athlete": asdict(athlete_of(profile)),
+        "_baseline": dict(profile.baseline),
+        "_event": event.id,
+        "_event_day": event.day.isoformat(),
+        "_kind": event.kind,
+        "_today": local_date(profile, turn.context).isoformat(),
+        "_weight_unit": profile.weight_unit,
+        "_volume_unit": profile.volume_unit,
+        "_learnt": learnt_g_per_kg(turn, profile),
+    })  # fmt: skip
 
 
-def fit_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def fit_answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """Nothing counts before it fits; what was kept is put again after every change of it."""
-    answers, do = question.answers, question.answers.get("do", LEAVE)
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None or do == LEAVE:
+    do = answers.get("do", LEAVE)
+    if do == LEAVE:
         say_to(turn, coach, cancelled())
         return
-    event = event_ahead(turn.session, profile.person_id, answers["_event"])
-    standing = plan_row(turn.session, event) if event is not None else None
-    bounds = limits_row(turn.session, event) if event is not None else None
+    event = asked_event(turn.session, profile, answers)
     if (
         event is None
         or event.day.isoformat() != answers["_event_day"]
-        or (standing.id if standing is not None else 0) != answers["_base"]
-        or (bounds.id if bounds is not None else 0) != answers["_limits"]
+        or plan_id(turn.session, event) != answers["_base"]
+        or limits_id(turn.session, event) != answers["_limits"]
     ):
         say_to(turn, coach, flow_limits.moved_on())
         return
     plan, prep = draft_of(answers), Prep(turn, coach, profile, event)
     if isinstance(do, dict):
-        plan = PeakPlan(tuple(DayTarget(**day) for day in edited(answers)))
+        plan = plan_from(edited(answers))
     elif do == CUT:
         plan = cut_to_fit(plan, limits_for(turn.session, profile, event, plan))
     version = Version(plan, answers["_shape"], answers["_reason"], answers["_how"])

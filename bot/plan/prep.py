@@ -4,6 +4,7 @@ limits around it: those in force, a new version, what could give way where plan 
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -11,15 +12,26 @@ from sqlmodel import Session
 
 from bot.core.turn import Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.people import record
+from bot.people.telling import say_to
 from bot.plan import flow_limits
 from bot.plan import words as plan_words
 from bot.plan.flow_limits import PLAN_FIT
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow, LimitsRow
-from bot.week.load import athlete_of, baseline_of, current_limits, limits_row, plan_days, plan_row
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    current_event,
+    current_limits,
+    event_ahead,
+    limits_row,
+    plan_days,
+    plan_row,
+)
 from bot.week.snapshots import differences, take_snapshot
 from bot.words import figures
 from engine.planning.fitting import room_made
@@ -58,6 +70,43 @@ class Figure(NamedTuple):
     key: str
 
 
+def asked_event(session: Session, profile: AthleteProfile, answers: Answers) -> EventRow | None:
+    """The event that a question is about: the one that it names, else the one that counts."""
+    number = answers.get("_event")
+    if number is None:
+        return current_event(session, profile.person_id)
+    return event_ahead(session, profile.person_id, number)
+
+
+def of_own_event(
+    finish: Callable[[Prep, Answers], None], gone: Callable[[], str] = plan_words.plan_first
+) -> asking.Finish:
+    """The end of a coach's flow on an event of an athlete; where that is no more, `gone` is said."""
+
+    def finish_if_ahead(
+        turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers
+    ) -> None:
+        event = asked_event(turn.session, profile, answers)
+        if event is not None:
+            finish(Prep(turn, coach, profile, event), answers)
+        else:
+            say_to(turn, coach, gone())
+
+    return asking.of_own_athlete(finish_if_ahead, gone)
+
+
+def plan_id(session: Session, event: EventRow) -> int:
+    """The number of the event's plan as it stands now; 0 where it has none."""
+    row = plan_row(session, event)
+    return id_of(row) if row is not None else 0
+
+
+def limits_id(session: Session, event: EventRow) -> int:
+    """The same of its limits."""
+    row = limits_row(session, event)
+    return id_of(row) if row is not None else 0
+
+
 def limits_for(
     session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
 ) -> Limits:
@@ -73,24 +122,19 @@ def offer_room(prep: Prep, version: Version) -> None:
     limits = limits_for(turn.session, profile, event, plan)
     problems, unit = plan_problems(plan, limits), profile.volume_unit
     room = room_made(plan, limits)
-    standing, bounds = plan_row(turn.session, event), limits_row(turn.session, event)
-    asking.open_question(
-        turn, prep.coach, PLAN_FIT, subject_id=profile.person_id,
-        answers={
-            "_event": event.id, "_event_day": event.day.isoformat(),
-            "_base": standing.id if standing is not None else 0,
-            "_limits": bounds.id if bounds is not None else 0,
-            "_days": plan_days(plan), "_shape": version.shape,
-            "_reason": version.reason, "_how": version.how,
-            "_problems": plan_words.problem_lines(problems, unit) if problems else "",
-            "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
-            if room.limits is not None else "",
-            "_past": _past(limits, room.past_bounds, unit),
-            "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
-            if room.limits is not None else None,
-            "_volume_unit": unit,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, prep.coach, PLAN_FIT, profile.person_id, {
+        "_event": event.id, "_event_day": event.day.isoformat(),
+        "_base": plan_id(turn.session, event), "_limits": limits_id(turn.session, event),
+        "_days": plan_days(plan), "_shape": version.shape,
+        "_reason": version.reason, "_how": version.how,
+        "_problems": plan_words.problem_lines(problems, unit) if problems else "",
+        "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
+        if room.limits is not None else "",
+        "_past": _past(limits, room.past_bounds, unit),
+        "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
+        if room.limits is not None else None,
+        "_volume_unit": unit,
+    })  # fmt: skip
 
 
 def _past(limits: Limits, past: tuple[Problem, ...], unit: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import cards
 from bot.core.chat.routes import COACH, COACHING, Command, tap, view
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.plan import buttons, limits, planning
 from bot.plan import numbers as plan_numbers
@@ -13,11 +13,13 @@ from bot.plan.flow import DRAFT, PLAN_NUMBER
 from bot.plan.flow_limits import LIMIT, PLAN_FIT
 from bot.plan.next_load import looks, next_load
 from bot.plan.next_load.flow import NEXT_LOAD
+from bot.plan.prep import of_own_event
 from bot.plan.review import review
 from bot.plan.review.flow import PLAN_REVIEW, PLAN_TOTAL
 from bot.plan.templates import flow as flow_templates
 from bot.plan.templates import templates
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
+from bot.words.common import cancelled
 
 FEATURE = Feature(
     commands=(
@@ -46,14 +48,14 @@ FEATURE = Feature(
         view(buttons.ONE_LIMIT, limits.ask_limit),
     ),
     flows=(
-        FlowBinding(DRAFT, planning.draft_given),
-        FlowBinding(PLAN_FIT, planning.fit_answered),
-        FlowBinding(PLAN_NUMBER, plan_numbers.number_given),
-        FlowBinding(TEMPLATE_NAME, templates.name_given),
-        FlowBinding(TEMPLATE_USE, templates.use_answered),
-        FlowBinding(NEXT_LOAD, next_load.answered),
-        FlowBinding(PLAN_REVIEW, review.review_answered),
-        FlowBinding(PLAN_TOTAL, review.total_given),
-        FlowBinding(LIMIT, limits.limit_given),
+        FlowBinding(DRAFT, of_own_athlete(planning.draft_given, gone=None)),
+        FlowBinding(PLAN_FIT, of_own_athlete(planning.fit_answered, gone=cancelled)),
+        FlowBinding(PLAN_NUMBER, of_own_event(plan_numbers.number_given)),
+        FlowBinding(TEMPLATE_NAME, of_own_event(templates.name_given)),
+        FlowBinding(TEMPLATE_USE, of_own_athlete(templates.use_answered, gone=cancelled)),
+        FlowBinding(NEXT_LOAD, of_own_athlete(next_load.answered, gone=cancelled)),
+        FlowBinding(PLAN_REVIEW, of_own_athlete(review.review_answered, gone=None)),
+        FlowBinding(PLAN_TOTAL, of_own_event(review.total_given)),
+        FlowBinding(LIMIT, of_own_event(limits.limit_given)),
     ),
 )

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.words import figures, phases
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, SentenceOnTwo, mark, tr, tr_if
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.phases import training_words
 from engine.values.limits import Problem
@@ -42,18 +42,11 @@ def ask_kind(name: str, *, self_coached: bool) -> str:
 
 ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
 same_place_button = Sentence("Same time zone")
-
-
-def ask_place(zone: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest large city.",
-        "Where is it? Tap if it is in the athlete's own time zone ({zone}), or send the "
-        "nearest large city.",
-        zone=zone,
-    )
-
-
+ask_place = SentenceAbout(
+    "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest large city.",
+    "Where is it? Tap if it is in the athlete's own time zone ({zone}), or send the "
+    "nearest large city.",
+)
 day_is_past = SentenceOn("{day} is already past. Please check the date.", day_and_year)
 day_is_far = SentenceOn("{day} is more than a year away. Please check the date.", day_and_year)
 
@@ -118,14 +111,10 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, self_coached: boo
 ask_use_plan = SentenceOn(
     "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards."
 )
-
-
 use_plan_button = Sentence("Use this plan")
 another_draft_button = Sentence("Draft another")
-
 event_first = Sentence("Set the event first: the plan counts back from that day.")
 plan_first = Sentence("Set the plan first: I suggest limits that fit it.")
-
 new_draft_button = Sentence("New draft")
 set_limits_button = Sentence("Set the limits")
 see_limits_button = Sentence("See the limits")
@@ -279,13 +268,10 @@ def all_set(name: str, when: str, *, self_coached: bool) -> str:
     )
 
 
-def athlete_all_set(coach: str, when: str) -> str:
-    return tr(
-        "{coach} has set your event, plan and limits. Your first check-in is on {when}. /week "
-        "shows the plan.",
-        coach=coach,
-        when=when,
-    )
+athlete_all_set = SentenceOnTwo(
+    "{coach} has set your event, plan and limits. Your first check-in is on {when}. /week "
+    "shows the plan."
+)
 
 
 def all_set_but_waiting(name: str, status: str) -> str:

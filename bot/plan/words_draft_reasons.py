@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 from engine.evidence.body.tracking import LEARNT_LOAD
 from engine.evidence.source import Provenance, Source
 from engine.planning.drafting.draft_reasons import Line
@@ -120,7 +120,6 @@ PRACTICE_TOO = (
     mark("Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68)"),
 )
 
-
 why_button = Sentence("Why these numbers")
 back_to_draft_button = Sentence("Back to the draft")
 
@@ -193,17 +192,7 @@ def ask_depletion(*, fat_lead_in: bool) -> str:
 
 
 DEPLETIONS = {"none": mark("None"), "mild": mark("Mild"), "deep": mark("Deep")}
-DEPLETIONS_SO_FAR = {
-    "none": mark("Depletion: none"),
-    "mild": mark("Depletion: mild"),
-    "deep": mark("Depletion: deep"),
-}
-
-
-def depletion_button(depletion: str) -> str:
-    return tr(DEPLETIONS[depletion])
-
-
+depletion_button = SentenceBy(DEPLETIONS)
 ask_why_deep = Sentence(
     "Deep depletion rarely adds anything if the look is already right, and the days are "
     "hard. After three such days and one of loading, very lean men were 0.3 % heavier than "
@@ -213,12 +202,13 @@ ask_why_deep = Sentence(
 trial_is_this = Sentence(
     "This is the trial: the same week as before the event, best run two to eight weeks ahead of it."
 )
-
-
-def depletion_so_far(depletion: str) -> str:
-    return tr(DEPLETIONS_SO_FAR[depletion])
-
-
+depletion_so_far = SentenceBy(
+    {
+        "none": mark("Depletion: none"),
+        "mild": mark("Depletion: mild"),
+        "deep": mark("Depletion: deep"),
+    }
+)
 reason_so_far = SentenceOn("Reason for a deep depletion: {reason}")
 
 

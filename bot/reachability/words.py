@@ -2,17 +2,13 @@
 
 from __future__ import annotations
 
-from bot.words.languages import SentenceOn, trn
+from bot.words.languages import SentenceCounted, SentenceOn
 
-
-def missed_alerts(count: int) -> str:
-    """Above the alerts that could not reach a coach or second contact."""
-    return trn(
-        "Welcome back. While I could not reach you, you missed this alert:",
-        "Welcome back. While I could not reach you, you missed these {number} alerts:",
-        count,
-    )
-
+#: Above the alerts that could not reach a coach or second contact.
+missed_alerts = SentenceCounted(
+    "Welcome back. While I could not reach you, you missed this alert:",
+    "Welcome back. While I could not reach you, you missed these {number} alerts:",
+)
 
 athlete_back = SentenceOn("{name} can be reached again and gets questions and targets as before.")
 contact_back = SentenceOn("{name}, your second contact, can be reached again.")

@@ -20,6 +20,7 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Act, Turn
 from bot.decision.to_athlete import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import Change
 from bot.people.people import (
     athletes_of,
@@ -170,20 +171,16 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
         return
     answer(turn)
     if do is Do.GO_ON:
-        asking.open_question(
-            turn, turn.person, READY_ANYWAY, subject_id=profile.person_id,
-            answers={"_readiness": row.id},
-        )  # fmt: skip
+        asking.open_question(turn, turn.person, READY_ANYWAY, profile.person_id, {
+            "_readiness": row.id,
+        })  # fmt: skip
     else:
         rewrite(turn, words.agreed(row.outcome))
 
 
-def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The coach's questions are answered: the outcome, or what is still open."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        return
-    row = _taken(turn, profile, coach, question)
+    row = _taken(turn, profile, coach, answers)
     if HEALTH in row.answers:
         _conclude(turn, profile, row)
         return
@@ -197,7 +194,7 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
     profile = profile_of(turn.session, athlete.id)
     if profile is None or profile.status in (AthleteStatus.ENDED, AthleteStatus.DECLINED):
         return
-    row = _taken(turn, profile, athlete, question)
+    row = _taken(turn, profile, athlete, question.answers)
     if JUDGEMENT in row.answers:
         _conclude(turn, profile, row)
         return
@@ -212,9 +209,9 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
     )
 
 
-def _taken(turn: Turn, profile: AthleteProfile, by: Person, question: OpenQuestion) -> ReadinessRow:
+def _taken(turn: Turn, profile: AthleteProfile, by: Person, answers: Answers) -> ReadinessRow:
     """The row with these answers in it, beside those of the other half if they wait."""
-    given = {k: v for k, v in question.answers.items() if not k.startswith("_")}
+    given = {k: v for k, v in answers.items() if not k.startswith("_")}
     row = _open_row(turn, profile)
     event = current_event(turn.session, profile.person_id)
     if row is None:
@@ -295,25 +292,20 @@ def _open(turn: Turn, coach: Person, profile: AthleteProfile, *, anew: bool = Fa
         ]
         say_to(turn, coach, words.in_place(name, waits.answers[JUDGEMENT]), buttons=keys)
         return
-    asking.open_question(
-        turn, coach, READY, subject_id=profile.person_id,
-        answers={
-            "_name": name,
-            "_own": coach.id == profile.person_id,
-            "_sex": profile.sex,
-            "_years": local_date(profile, turn.context).year - profile.birth_year,
-            "_weight_unit": profile.weight_unit,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, READY, profile.person_id, {
+        "_name": name,
+        "_own": coach.id == profile.person_id,
+        "_sex": profile.sex,
+        "_years": local_date(profile, turn.context).year - profile.birth_year,
+        "_weight_unit": profile.weight_unit,
+    })  # fmt: skip
 
 
 def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
     if not profile.baseline or profile.sex is None:
         say_to(turn, athlete, words.first_questions_first())
         return
-    asking.open_question(
-        turn, athlete, READY_HEALTH, subject_id=profile.person_id, answers={"_sex": profile.sex}
-    )
+    asking.open_question(turn, athlete, READY_HEALTH, profile.person_id, {"_sex": profile.sex})
 
 
 def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.chat.routes import ATHLETE, COACH, Command, Duty, tap
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.readiness import readiness as ready
 from bot.readiness import words
@@ -15,7 +15,7 @@ FEATURE = Feature(
     commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
     taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, settled_already),),
     flows=(
-        FlowBinding(READY, ready.answered),
+        FlowBinding(READY, of_own_athlete(ready.answered, gone=None)),
         FlowBinding(READY_HEALTH, ready.health_given),
         FlowBinding(READY_ANYWAY, ready.went_on),
     ),

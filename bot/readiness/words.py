@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr
 from bot.words.names import cited
 from engine.planning.readiness import (
     CONDITIONS,
@@ -29,7 +29,6 @@ PERIODS = {
 ENERGY = {Energy.GOOD: mark("Good"), Energy.LOW: mark("Low"), Energy.DRAINED: mark("Hardly any")}
 INJURIES = {Injury.NONE: mark("None"), Injury.MINOR: mark("Minor"), Injury.SERIOUS: mark("Serious")}
 
-
 menu = Sentence("Is a peak week worth it?")
 mine_anew_button = Sentence("Answer mine again")
 answer_button = Sentence("Answer now")
@@ -37,7 +36,6 @@ which_athlete = Sentence("Whose?")
 about_me_button = Sentence("About myself")
 first_questions_first = Sentence("Answer the first questions first; then send /ready again.")
 nobody = Sentence("You have no athlete who has answered the first questions yet.")
-
 not_known_button = Sentence("Not known")
 ask_body_fat = Sentence("Body fat, in %, if it was measured?")
 skinfolds_button = Sentence("From skinfolds")
@@ -91,15 +89,10 @@ athlete_answered = SentenceOn(
     "far, a minute."
 )
 
-
-def in_place(name: str, condition: int) -> str:
-    """Asked for again while the athlete's half is open."""
-    return tr(
-        "You rated {name}'s condition {condition} of 5. Still open: {name}'s answers on health.",
-        name=name, condition=condition,
-    )  # fmt: skip
-
-
+#: Asked for again while the athlete's half is open.
+in_place = SentenceOnTwo(
+    "You rated {name}'s condition {condition} of 5. Still open: {name}'s answers on health."
+)
 ask_again_button = SentenceOn("Ask {name} again")
 asked_again = SentenceOn("I have asked {name} again.")
 
@@ -122,18 +115,14 @@ def ask_folds(sites: Sequence[str]) -> str:
     )
 
 
-def ask_loss(unit: str) -> str:
-    return tr(
-        "How much weight has gone in the last two weeks, in {unit}? 0 for none.", unit=_unit(unit)
-    )
-
-
-def ask_lost(unit: str) -> str:
-    return tr("And over the whole diet so far, in {unit}?", unit=_unit(unit))
-
-
 def _unit(unit: str) -> str:
     return "kg" if unit == "kg" else "lb"
+
+
+ask_loss = SentenceOn(
+    "How much weight has gone in the last two weeks, in {unit}? 0 for none.", _unit
+)
+ask_lost = SentenceOn("And over the whole diet so far, in {unit}?", _unit)
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -241,7 +230,6 @@ def agreed(outcome: str) -> str:
 
 reason_kept = SentenceOn("Saved: {reason}")
 no_measures = SentenceOn("{name} has not answered the first questions yet.")
-
 
 #: Facts of reasons that are shown to a tenth; hours are shown as given, all others whole.
 TENTHS = {

@@ -86,10 +86,9 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     else:
         typed = _typed(turn)
         words_of_both = short(f"{said}; {typed}") if typed else said
-        asks = asking.open_question(
-            turn, person, UNWELL_HOW, subject_id=profile.person_id,
-            answers={"_words": words_of_both},
-        )  # fmt: skip
+        asks = asking.open_question(turn, person, UNWELL_HOW, profile.person_id, {
+            "_words": words_of_both,
+        })  # fmt: skip
         doubts.feels_unwell(turn, profile, question, asks, words_of_both)
         wait(turn, profile, asks)
 

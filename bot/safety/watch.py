@@ -242,9 +242,7 @@ def _ask(
     turn: Turn, person: Person, profile: AthleteProfile, flow: Flow, answers: dict[str, str]
 ) -> None:
     """Ask, tell the coach that it was asked, and wait for an answer for so long."""
-    question = asking.open_question(
-        turn, person, flow, subject_id=profile.person_id, answers=answers
-    )
+    question = asking.open_question(turn, person, flow, profile.person_id, answers)
     doubts.asked(turn, profile, question)
     wait(turn, profile, question)
 

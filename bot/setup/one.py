@@ -6,8 +6,9 @@ from datetime import date
 
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.event.flow import INSTEAD
-from bot.people.people import local_date, name_of, own_athlete
+from bot.people.people import local_date, name_of
 from bot.people.telling import answer, say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates.templates import templates_of
@@ -15,9 +16,8 @@ from bot.setup import agreeing, words
 from bot.setup.agreeing import foresee_all, offer_room, show_one_and_ask
 from bot.setup.flow import SETUP
 from bot.setup.foreseen import Wanted
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.week.load import events_ahead
-from bot.words.common import cancelled
 
 
 def from_card(turn: OnAthlete) -> None:
@@ -32,27 +32,19 @@ def begin(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
         return
     today = local_date(profile, turn.context)
     ahead = [row for row in events_ahead(turn.session, profile.person_id) if row.day >= today]
-    asking.open_question(
-        turn, coach, SETUP, subject_id=profile.person_id,
-        answers={
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_zone": profile.zone,
-            "_templates": [[row.id, row.name] for row in templates_of(turn.session, coach)],
-            "_ahead": [[row.id, row.kind, row.day.isoformat()] for row in ahead],
-            "_near": any(row.kind != "trial" for row in ahead),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, SETUP, profile.person_id, {
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_zone": profile.zone,
+        "_templates": [[row.id, row.name] for row in templates_of(turn.session, coach)],
+        "_ahead": [[row.id, row.kind, row.day.isoformat()] for row in ahead],
+        "_near": any(row.kind != "trial" for row in ahead),
+    })  # fmt: skip
 
 
-def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """Everything that follows from the answers is shown; nothing is changed yet."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, cancelled())
-        return
-    wanted = _wanted(turn, coach, profile, question)
-    (seen,) = foresee_all(turn, coach, [wanted])
+    (seen,) = foresee_all(turn, coach, [_wanted(turn, coach, profile, answers)])
     if not seen.troubles:
         show_one_and_ask(turn, coach, seen)
     elif not offer_room(turn, coach, seen):
@@ -61,9 +53,8 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         begin(turn, coach, profile)
 
 
-def _wanted(turn: Turn, coach: Person, profile: AthleteProfile, question: OpenQuestion) -> Wanted:
-    answers, when = question.answers, question.answers["when"]
-    stands = answers.get("stands", "")
+def _wanted(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> Wanted:
+    when, stands = answers["when"], answers.get("stands", "")
     number = int(stands.removeprefix(INSTEAD)) if stands.startswith(INSTEAD) else 0
     kind = when["kind"] or _kind_of(turn, coach, answers["plan"]) or "show"
     same_day = [

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.chat import cards
 from bot.core.chat.routes import COACHING, Command, tap, view
-from bot.dialogue.asking import FlowBinding
+from bot.dialogue.asking import FlowBinding, of_own_athlete
 from bot.dialogue.feature import Feature
 from bot.setup import agreeing, many, one, words
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET
@@ -18,5 +18,8 @@ FEATURE = Feature(
         tap(SETUP_SHEET, COACHING, many.sheet_tapped),
     ),
     on_card=(view(cards.SETUP, one.from_card),),
-    flows=(FlowBinding(SETUP, one.given), FlowBinding(SETUP_SURE, agreeing.answered)),
+    flows=(
+        FlowBinding(SETUP, of_own_athlete(one.given, gone=cancelled)),
+        FlowBinding(SETUP_SURE, agreeing.answered),
+    ),
 )

@@ -12,12 +12,11 @@ from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import figures
 from bot.words.common import KINDS, day_and_year
-from bot.words.languages import Sentence, SentenceOn, tr, trn, worded
+from bot.words.languages import Sentence, SentenceBy, SentenceCounted, SentenceOn, tr, trn, worded
 from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
 MOST_LINES = 25
-
 
 menu = Sentence("Set up athletes, one by one or by a sheet")
 caption = Sentence(
@@ -61,8 +60,7 @@ def lacks(*, event: bool, plan: bool, limits: bool, measures: bool) -> str:
     return tr("no {what} yet", what=", ".join(lacking))
 
 
-def sheet_button(form: str) -> str:
-    return tr("Sheet for all ({form})", form=form.upper())
+sheet_button = SentenceOn("Sheet for all ({form})", str.upper)
 
 
 # One athlete
@@ -86,12 +84,9 @@ ask_when = SentenceOn(
     "When is it? For example: show 9 May 14:30. The stage time can be left out, and a city "
     "can follow after a comma: trial 18 April, Madrid. Without one it is {zone}."
 )
-
-
 when_unread = Sentence("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
 use_button = Sentence("Set it up")
 leave_button = Sentence("Change nothing")
-
 ask_use = Sentence("Set it up like this?")
 place_unknown = SentenceOn("I know no place called {place}. Send a larger city nearby.")
 
@@ -117,12 +112,9 @@ def room_for(tight: int, count: int) -> str:
     return trn("Move that limit: {use}", "Move those limits: {use}", tight, use=use)
 
 
-def ask_use_all(count: int) -> str:
-    return trn("Set this athlete up?", "Set these {number} up, all at once?", count)
+ask_use_all = SentenceCounted("Set this athlete up?", "Set these {number} up, all at once?")
 
-
-def use_all_button(count: int) -> str:
-    return trn("Set it up", "Set up all {number}", count)
+use_all_button = SentenceCounted("Set it up", "Set up all {number}")
 
 
 def ask_reason(names: Sequence[str], warnings: str) -> str:
@@ -157,7 +149,6 @@ def plan_line(name: str, load: float | None) -> str:
 
 plan_stays = Sentence("plan stays")
 plan_missing = Sentence("no plan yet")
-
 no_weigh_in_line = Sentence("no weigh-in")
 meals_line = Sentence("meals of the template")
 stays_line = Sentence("nothing changes")
@@ -183,20 +174,13 @@ def stage_line(stage: datetime, zone: str, look: float | None) -> str:
     return tr("{stage}, look check {minutes} min before", stage=said, minutes=figures.plain(look))
 
 
-def asked_line(at: time) -> str:
-    return tr("check-in at {at}", at=f"{at:%H:%M}")
+asked_line = SentenceOn("check-in at {at}", "{:%H:%M}".format)
 
+warned_line = SentenceCounted("1 warning", "{number} warnings")
 
-def warned_line(count: int) -> str:
-    return trn("1 warning", "{number} warnings", count)
-
-
-def noticed_line(count: int) -> str:
-    return trn("1 caution (see Review)", "{number} cautions (see Review)", count)
-
+noticed_line = SentenceCounted("1 caution (see Review)", "{number} cautions (see Review)")
 
 # Why it cannot be
-
 
 TROUBLES: Mapping[str, Sentence | Callable[[Facts], str]] = {
     "not-yours": Sentence("no athlete of yours"),
@@ -268,12 +252,10 @@ def cannot(name: str, lines: Sequence[str]) -> str:
 # The dry run
 
 
-def dry_run(count: int) -> str:
-    return trn(
-        "What the sheet would do (nothing is changed yet), 1 row:",
-        "What the sheet would do (nothing is changed yet), {number} rows:",
-        count,
-    )
+dry_run = SentenceCounted(
+    "What the sheet would do (nothing is changed yet), 1 row:",
+    "What the sheet would do (nothing is changed yet), {number} rows:",
+)
 
 
 def row_line(name: str, parts: Sequence[str]) -> str:
@@ -333,5 +315,4 @@ def athlete_told(head: str, on_stage: str, *, planned: bool, asked_at: time | No
     return " ".join(parts)
 
 
-def kind_short(kind: str) -> str:
-    return tr(KINDS[kind])
+kind_short = SentenceBy(KINDS)

@@ -22,7 +22,6 @@ _USUAL = mark("usual")
 BRIDGE_WORD = mark("bridge")
 DEPLETIONS = (NO_DEPLETION, MILD, DEEP)
 
-
 page_title = Sentence("Athletes")
 notes_title = Sentence("Notes")
 
@@ -81,7 +80,7 @@ def depletion_names() -> list[str]:
 
 def kinds() -> dict[str, str]:
     found = {}
-    for words in (KINDS, event_name):
+    for words in (KINDS, event_name.table):
         for key, word in words.items():
             for text in in_each(partial(tr, word)):
                 found[_plain(text)] = key
@@ -118,7 +117,6 @@ event_gone = Sentence(
 )
 day_missing = Sentence("empty, but the day of the event is needed")
 load_without_plan = Sentence("a load needs a plan in the same row: a shape such as even")
-
 weigh_in_incomplete = Sentence(
     "a weigh-in needs its cap, its day and its time; for none, write none as the cap"
 )
@@ -166,8 +164,7 @@ def look_cell(look: TargetLook) -> str:
     return f"{said}: {look.words}" if look.words else said
 
 
-def by_height(over_kg: float) -> str:
-    return tr("height {over}", over=f"{over_kg:+g}")
+by_height = SentenceOn("height {over}", "{:+g}".format)
 
 
 def no_such_plan() -> str:

@@ -80,7 +80,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-        caption=caption(name_of(turn.session, turn.profile.person_id), own=turn.self_coached),
+        caption=caption(name_of(turn.session, turn.profile.person_id), self_coached=turn.self_coached),
     )  # fmt: skip
 
 
@@ -154,7 +154,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     base = _base_of(turn.session, profile, outcome.version.plan_id)
     made_from = (outcome.version.plan_id, outcome.version.limits_id)
     if base is None or made_from != (base.plan_row.id, base.limits_id):
-        say_to(turn, coach, words.moved_on(name, own=self_coached))
+        say_to(turn, coach, words.moved_on(name, self_coached=self_coached))
         return
     wrong: list[Wrong] = []
     plan = filled_plan(base, outcome, local_date(profile, turn.context), wrong)
@@ -174,18 +174,15 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     lines = differences(profile, base, plan, limits)
     totals = totals_text(profile, plan, outcome.totals)
     if not lines:
-        said = (words.nothing_differs(name, own=self_coached), totals)
+        said = (words.nothing_differs(name, self_coached=self_coached), totals)
         say_to(turn, coach, "\n\n".join(part for part in said if part))
         return
-    asking.open_question(
-        turn, coach, SHEET, subject_id=profile.person_id,
-        answers={
-            "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
-            "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
-            "_plan": base.plan_row.id, "_limits": base.limits_id,
-            "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, SHEET, profile.person_id, {
+        "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
+        "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
+        "_plan": base.plan_row.id, "_limits": base.limits_id,
+        "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
+    })  # fmt: skip
 
 
 def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -201,7 +198,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     self_coached = coach.id == profile.person_id
     base = _base_of(turn.session, profile, answers["_plan"])
     if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
-        say_to(turn, coach, words.moved_on(answers["_name"], own=self_coached))
+        say_to(turn, coach, words.moved_on(answers["_name"], self_coached=self_coached))
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     over = touches_days_over(base, plan, local_date(profile, turn.context))

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceTo, mark, tr, trn, worded
+from bot.words.languages import Sentence, SentenceAbout, mark, tr, trn, worded
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
@@ -39,11 +39,11 @@ def format_button(form: str) -> str:
     return form.upper()
 
 
-caption = SentenceTo(
+caption = SentenceAbout(
     "Your plan. Change what you like and send the file back here.",
     "{name}'s plan. Change what you like and send the file back here.",
 )
-caption_with_limits = SentenceTo(
+caption_with_limits = SentenceAbout(
     "Your plan and limits. Change what you like and send the file back here.",
     "{name}'s plan and limits. Change what you like and send the file back here.",
 )
@@ -91,7 +91,7 @@ def refused(why: str) -> str:
     return f"{tr(REFUSED[why])} {nothing_changed()}"
 
 
-moved_on = SentenceTo(
+moved_on = SentenceAbout(
     "Your plan or limits have changed since this sheet was made, so I changed nothing. "
     "Please get a new sheet and put your changes into it.",
     "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
@@ -234,7 +234,7 @@ def problem(found: Problem) -> str:
 # The differences
 
 
-nothing_differs = SentenceTo(
+nothing_differs = SentenceAbout(
     "That is your current plan; nothing in it is different.",
     "That is {name}'s current plan; nothing in it is different.",
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, time, timedelta
 from functools import lru_cache
@@ -221,7 +221,12 @@ def plan_of(row: PlanRow) -> PeakPlan:
 @lru_cache(maxsize=512)
 def _plan(days: str) -> PeakPlan:
     """A plan is looked at again and again: by its athlete's turns, and on a roster with all others."""
-    return PeakPlan(tuple(DayTarget(**day) for day in from_text(days)))
+    return plan_from(from_text(days))
+
+
+def plan_from(days: Iterable[Mapping[str, Any]]) -> PeakPlan:
+    """The plan that `plan_days` made these of, or a question has kept. Raises ValueError."""
+    return PeakPlan(tuple(DayTarget(**day) for day in days))
 
 
 def plan_days(plan: PeakPlan) -> list[dict[str, object]]:

@@ -2,8 +2,9 @@
 
 A sentence stands in its feature's `words*.py`: `saved = Sentence("Saved.")` where nothing is filled
 in, `joined = SentenceOn("{name} has joined.")` where one thing is (with `figures.grams` behind it,
-where that is shown in a way of its own), else `tr("{name} has ...", name=name)`, `trn` where a
-number decides, `tr_if(own, ...)` where it is one of two that are told of the same, `mark` in tables;
+where that is shown in a way of its own), `SentenceOnTwo` where two are, `SentenceCounted` where a
+number decides, `SentenceBy` where a key does, `SentenceAbout` where somebody may read it of themself;
+else `tr("{name} has ...", name=name)`, `trn` and `tr_if(own, ...)`, `mark` in tables;
 never an f-string. A table in which some sentences look at what they are about and some do not holds
 both as they are, and `worded` says one. What rules, gates and flags say is worded in the engine with
 `told.tr`, whose gaps are facts or are given, and translated here (`telling`). What several features

@@ -5,11 +5,13 @@ from __future__ import annotations
 import math
 from typing import Protocol
 
-from bot.words.languages import Sentences, mark, tr, tr_if
+from bot.words.languages import SentenceBy, mark, tr, tr_if
 
 LOOKS = ("full", "flat", "spilled")
 #: What a look is called.
-look_name = Sentences({"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")})
+look_name = SentenceBy(
+    {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
+)
 
 
 class Chances(Protocol):

@@ -1,4 +1,4 @@
-"""Sentences for anybody."""
+"""SentenceBy for anybody."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, Sentences, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 
 
 class Media(StrEnum):
@@ -30,7 +30,9 @@ def kind_word(kind: str) -> str:
 
 
 #: The same where there is room to say more.
-event_name = Sentences({"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")})
+event_name = SentenceBy(
+    {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}
+)
 
 
 yes = Sentence("Yes")

@@ -17,7 +17,7 @@ from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from babel.numbers import get_decimal_symbol, get_group_symbol
 
-from bot.words.languages import ENGLISH, Sentences, language, mark, tr, translated, trn
+from bot.words.languages import ENGLISH, SentenceBy, language, mark, tr, translated, trn
 from engine.values.limits import LIMIT_KEYS
 from engine.values.telling import Telling
 from engine.written.units import Towards, VolumeUnit, WeightUnit, show_volume, show_weight
@@ -189,10 +189,10 @@ def locale_of(code: str) -> Locale:
         return Locale(ENGLISH)
 
 
-weight_unit_name = Sentences(
+weight_unit_name = SentenceBy(
     {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
 )
-volume_unit_name = Sentences(
+volume_unit_name = SentenceBy(
     {
         "l": mark("litres"),
         "ml": mark("millilitres"),

@@ -1,7 +1,9 @@
 """The language that messages are written in: English as it stands in the code, others by catalogue.
 
 Sentences stand in the `words` of each feature: as an entry `saved = Sentence("...")` where nothing is
-filled in, `joined = SentenceOn("{name} has joined.")` where one thing is, else in a function as
+filled in, `joined = SentenceOn("{name} has joined.")` where one thing is, `SentenceOnTwo` where two
+are, `SentenceCounted` where a number decides, `SentenceBy({...})` where a key says which it is,
+`SentenceAbout("You ...", "{name} ...")` where somebody reads it of themself; else in a function as
 `tr("...")`, or `tr_if(own, "...", "...")` where it is one of two. Which language they come out in is
 set around a use case (`speaking`), for the person who will read them, and not passed from function to
 function. Catalogues are read from their source (`locale/de/LC_MESSAGES/brimline.po`) at first use, so
@@ -11,7 +13,7 @@ there is no compiled file that could be older.
 from __future__ import annotations
 
 import gettext
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
@@ -26,15 +28,16 @@ from babel.messages.pofile import read_po
 from engine.values.telling import mark
 
 __all__ = [
-    "CATALOGUES", "DOMAIN", "ENGLISH", "Sentence", "SentenceOn", "catalogue", "in_each", "known",
-    "language", "mark", "nearest", "speaking", "tr", "tr_if", "translated", "trn", "ways_written",
-    "worded",
+    "CATALOGUES", "DOMAIN", "ENGLISH", "Sentence", "SentenceAbout", "SentenceBy", "SentenceCounted",
+    "SentenceOn", "SentenceOnTwo", "catalogue", "in_each", "known", "language", "mark", "nearest",
+    "speaking", "tr", "tr_if", "translated", "trn", "ways_written", "worded",
 ]  # fmt: skip
 
 ENGLISH = "en"
 DOMAIN = "brimline"
 CATALOGUES = Path(__file__).with_name("locale")
 
+_Key = TypeVar("_Key")
 _What = TypeVar("_What")
 _What_contra = TypeVar("_What_contra", contravariant=True)
 _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
@@ -128,7 +131,7 @@ class SentenceOn(Generic[_What_contra]):
     @overload
     def __init__(self, message: str, shown: Callable[[_What_contra], object], /) -> None: ...
     def __init__(self, message: str, shown: Callable[[Any], object] = lambda what: what, /) -> None:
-        (self._gap,) = {name for _, name, _, _ in Formatter().parse(message) if name}
+        (self._gap,) = _gaps(message)
         self.message = message
         self._shown = shown
 
@@ -136,23 +139,63 @@ class SentenceOn(Generic[_What_contra]):
         return tr(self.message, **{self._gap: self._shown(what)})
 
 
-class SentenceTo:
-    """An entry of a table of sentences: told to somebody of themself, or of {name} to another."""
+class SentenceOnTwo:
+    """The same with two gaps, filled in the order in which the English sentence has them."""
 
-    __slots__ = ("of_another", "of_oneself")
+    __slots__ = ("_gaps", "message")
 
-    def __init__(self, of_oneself: str, of_another: str, /) -> None:
-        self.of_oneself, self.of_another = of_oneself, of_another
+    def __init__(self, message: str, /) -> None:
+        self._gaps = _gaps(message)
+        self.message = message
 
-    def __call__(self, name: str, *, own: bool) -> str:
-        return tr_if(own, self.of_oneself, self.of_another, name=name)
+    def __call__(self, one: str | float, other: str | float, /) -> str:
+        return tr(self.message, **dict(zip(self._gaps, (one, other), strict=True)))
 
 
-class Sentences(dict[str, str]):
-    """A table of sentences by key: a call says one, in the language then in force."""
+class SentenceAbout:
+    """An entry of a table of sentences about somebody: `own` as they read it themself where they are
+    their own coach, the other one as somebody else reads it, who is told whom it is about.
+    """
 
-    def __call__(self, key: str, /) -> str:
-        return tr(self[key])
+    __slots__ = ("_gap", "other", "own")
+
+    def __init__(self, own: str, other: str, /) -> None:
+        (self._gap,) = _gaps(own + other)
+        self.own = own
+        self.other = other
+
+    def __call__(self, name: str, /, *, self_coached: bool) -> str:
+        return tr_if(self_coached, self.own, self.other, **{self._gap: name})
+
+
+class SentenceCounted:
+    """An entry of a table of sentences in the form that goes with a number (`trn`)."""
+
+    __slots__ = ("many", "one")
+
+    def __init__(self, one: str, many: str, /) -> None:
+        self.one = one
+        self.many = many
+
+    def __call__(self, number: float, /) -> str:
+        return trn(self.one, self.many, number)
+
+
+class SentenceBy(Generic[_Key]):
+    """What a table of marked sentences has under a key: a call says it, in the language in force."""
+
+    __slots__ = ("table",)
+
+    def __init__(self, table: Mapping[_Key, str], /) -> None:
+        self.table = table
+
+    def __call__(self, key: _Key, /) -> str:
+        return tr(self.table[key])
+
+
+def _gaps(message: str) -> tuple[str, ...]:
+    """The names of what is to be filled in, each once, in order."""
+    return tuple(dict.fromkeys(name for _, name, _, _ in Formatter().parse(message) if name))
 
 
 def worded(entry: Sentence | Callable[[_What], str], about: _What) -> str:

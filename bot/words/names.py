@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from bot.words.languages import Sentences, mark, tr, translated
+from bot.words.languages import SentenceBy, mark, tr, translated
 from engine.decision.reason import BY_RULE
 from engine.planning.drafting.draft import SHAPES
 from engine.safety import FlagId
@@ -89,7 +89,7 @@ WORDS = {
 
 
 #: How the training of the day before went, inside a list of answers.
-training_went = Sentences(
+training_went: SentenceBy[str] = SentenceBy(
     {
         TrainingDone.AS_PLANNED: mark("training as planned"),
         TrainingDone.LESS: mark("less training than planned"),
@@ -129,7 +129,7 @@ def cited(citation: str) -> str:
     return translated(citation) if citation else ""
 
 
-gut_button = Sentences({"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")})
+gut_button = SentenceBy({"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")})
 
 
 def rule_name(rule: str) -> str:
@@ -137,7 +137,7 @@ def rule_name(rule: str) -> str:
 
 
 #: Each look inside a sentence.
-seen_look = Sentences(
+seen_look: SentenceBy[str] = SentenceBy(
     {
         CoachLook.FLAT: mark("flat"),
         CoachLook.ON_COURSE: mark("on course"),

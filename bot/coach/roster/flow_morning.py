@@ -9,7 +9,7 @@ from typing import NamedTuple
 from bot.coach.roster.words import cut_short, how_many, short, which_page, wrote_last
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr, trn
 
 LONGEST_CAUSE = 160  # characters
 
@@ -126,7 +126,6 @@ def with_word(name: str, word: str) -> str:
 asked_about = Sentence("I have asked what it is")
 paused = Sentence("paused")
 first_questions = Sentence("first questions")
-
 how_to_open = Sentence("Type a name to open somebody's card, or tap All for a button each.")
 where_are_you = Sentence("Times are your athletes' own: set your time zone with /digest.")
 
@@ -189,10 +188,8 @@ ask_several = SentenceOn("Approve all {number} as proposed?")
 yes_several_button = SentenceOn("Approve all {number}")
 no_several_button = Sentence("Approve none of them here")
 use_the_buttons = Sentence("Use the buttons: approve them all, or none of them here.")
-
 is_frozen = Sentence("frozen")
 nothing_alike = Sentence("There are no longer two of that kind open.")
-
 alert_since = Sentence("An alert has come in since: look at the card first.")
 not_yours_any_more = Sentence("You don't coach them any more.")
 none_approved = Sentence("Nothing was approved; each still waits for your answer.")
@@ -207,9 +204,7 @@ def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
     return "\n".join([done, *left_out])
 
 
-def left_out(name: str, why: str) -> str:
-    return tr("Left out: {name}. {why}", name=name, why=why)
-
+left_out = SentenceOnTwo("Left out: {name}. {why}")
 
 ALL, NONE = "all", "none"
 

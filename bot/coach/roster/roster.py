@@ -211,15 +211,12 @@ def show(turn: Act, pressed: Alike) -> None:
     until = coach_settings.clock_for(
         turn.session, turn.person, found[0].profile, waiting.sign_off_due_at
     )
-    asking.open_question(
-        turn, turn.person, SEVERAL, subject_id=turn.person.id,
-        answers={
-            "_ids": [seen.waiting.id for seen in found if seen.waiting is not None],
-            "_listed": flow_morning.several(
-                lines, rule_name(pressed.rule), until, _kept_apart(everybody)
-            ),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, SEVERAL, turn.person.id, {
+        "_ids": [seen.waiting.id for seen in found if seen.waiting is not None],
+        "_listed": flow_morning.several(
+            lines, rule_name(pressed.rule), until, _kept_apart(everybody)
+        ),
+    })  # fmt: skip
 
 
 def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -8,7 +8,7 @@ from datetime import date
 from bot.alerts.words import LEVEL_WORDS
 from bot.words import figures
 from bot.words.common import KINDS
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import Sentence, SentenceBy, SentenceCounted, SentenceOn, mark, tr, trn
 from bot.words.names import flag_name, symptom_names, word
 from engine.safety import Level
 
@@ -32,8 +32,7 @@ def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
     return text + which_page(page, pages)
 
 
-def how_many(athletes: int) -> str:
-    return trn("Roster: 1 athlete", "Roster: {number} athletes", athletes)
+how_many = SentenceCounted("Roster: 1 athlete", "Roster: {number} athletes")
 
 
 def which_page(page: int, pages: int) -> str:
@@ -42,7 +41,6 @@ def which_page(page: int, pages: int) -> str:
 
 
 as_of = SentenceOn("As of {clock}. I keep this up to date.")
-
 
 FILTERS = {
     "": mark("Needs me"),
@@ -118,7 +116,6 @@ refresh_button = Sentence("Refresh")
 next_button = Sentence("Next page")
 up_to_date = Sentence("Up to date.")
 
-
 #: What a morning led to; the figures carry their change from the plan where there is one.
 DECIDED = {
     "proposed": mark("proposed {carbs} for {day}"),
@@ -160,7 +157,6 @@ def state_seen_to(level: str, flag: str) -> str:
 
 state_waiting = SentenceOn("Needs you: approve by {until}.")
 
-
 #: Why adjusting is frozen, where that is more than the coach's own hand.
 FROZEN = {
     "warning-flag": mark("Frozen after a warning, until you lift it."),
@@ -175,12 +171,13 @@ def state_frozen(because: str) -> str:
 FROZEN_BY_HAND = mark("Frozen until you lift it.")
 
 
-def state_unanswered(words: str) -> str:
-    return tr('Needs you: wrote "{words}" and does not answer.', words=short_quote(words))
+def short_quote(words: str) -> str:
+    """As much of it as a line has room for."""
+    return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
 
 
-def state_asked_about(words: str) -> str:
-    return tr('Wrote "{words}"; I have asked about it.', words=short_quote(words))
+state_unanswered = SentenceOn('Needs you: wrote "{words}" and does not answer.', short_quote)
+state_asked_about = SentenceOn('Wrote "{words}"; I have asked about it.', short_quote)
 
 
 def state_complaints(told: Sequence[str]) -> str:
@@ -191,27 +188,18 @@ def state_complaints(told: Sequence[str]) -> str:
 state_to_look_at = SentenceOn("For you to look at: {what}.")
 
 
-def short_quote(words: str) -> str:
-    """As much of it as a line has room for."""
-    return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
-
-
 def state_held(carb_g: float, last: date) -> str:
     return tr(
         "Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.short_day(last)
     )
 
 
-TO_SET = {
-    "event": mark("Needs you: set the event."),
-    "plan": mark("Needs you: set the plan."),
-    "limits": mark("Needs you: set the limits."),
-}
-
-
-def state_to_set(what: str) -> str:
-    """`what`: event, plan or limits."""
-    return tr(TO_SET[what])
-
-
+#: `what`: event, plan or limits.
+state_to_set = SentenceBy(
+    {
+        "event": mark("Needs you: set the event."),
+        "plan": mark("Needs you: set the plan."),
+        "limits": mark("Needs you: set the limits."),
+    }
+)
 state_asked_at = SentenceOn("Check-in at {clock}.")

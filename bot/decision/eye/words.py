@@ -5,29 +5,20 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
+from bot.words.languages import (
+    Sentence,
+    SentenceBy,
+    SentenceCounted,
+    SentenceOn,
+    SentenceOnTwo,
+    mark,
+    tr,
+)
 from bot.words.names import seen, seen_look
 from engine.planning.behind.ratings import Apart
 from engine.values.checkin import CoachLook
 
 #: Why a look does not move the figure of the day any more.
-NOT_OPEN = {
-    "no-answers": mark(
-        "Nothing is decided for this morning yet; it counts once the answers are in."
-    ),
-    "past": mark("That day is set; it counts from the next decision on."),
-    "by-hand": mark(
-        "A coach has set that day's figure, so it stays; the look counts from the next decision."
-    ),
-    "frozen": mark("Adjusting is frozen; the look counts once you lift that."),
-    "late": mark(
-        "It is too late to change that day, so the figure stays; the look counts from the next "
-        "decision. If it can't wait, set the day by hand."
-    ),
-    "no-plan": mark("There is no plan to decide on yet; the look is saved."),
-}
-
-
 eye_button = Sentence("What I see")
 sharpness_if_you_like = Sentence("Sharpness too, if you like: 1 is blurred, 5 is crisp.")
 decided_nothing = Sentence("Decided again; no figure follows from it.")
@@ -48,8 +39,7 @@ def sharpness_button(score: int, *, chosen: bool) -> str:
     return f"✓ {score}" if chosen else str(score)
 
 
-def head(name: str, day: str) -> str:
-    return tr("{name}, {day}: what do you see?", name=name, day=day)
+head = SentenceOnTwo("{name}, {day}: what do you see?")
 
 
 def their_answers(name: str, line: str, expected: int | None) -> str:
@@ -72,8 +62,23 @@ def other_said(who: str, look: str, sharpness: int | None, at: str) -> str:
     return tr("{who} sees: {look} · {at}", who=who, look=seen(look, sharpness), at=at)
 
 
-def not_open(why: str) -> str:
-    return tr(NOT_OPEN[why])
+not_open = SentenceBy(
+    {
+        "no-answers": mark(
+            "Nothing is decided for this morning yet; it counts once the answers are in."
+        ),
+        "past": mark("That day is set; it counts from the next decision on."),
+        "by-hand": mark(
+            "A coach has set that day's figure, so it stays; the look counts from the next decision."
+        ),
+        "frozen": mark("Adjusting is frozen; the look counts once you lift that."),
+        "late": mark(
+            "It is too late to change that day, so the figure stays; the look counts from the next "
+            "decision. If it can't wait, set the day by hand."
+        ),
+        "no-plan": mark("There is no plan to decide on yet; the look is saved."),
+    }
+)
 
 
 def moved(before_g: float, after_g: float, day: date) -> str:
@@ -98,16 +103,12 @@ def proposed(grams: float, default_carb_g: float, day: date) -> str:
     )  # fmt: skip
 
 
-def under_photos(name: str, day: str) -> str:
-    return tr("What do you see on {name}'s photos, {day}?", name=name, day=day)
+under_photos = SentenceOnTwo("What do you see on {name}'s photos, {day}?")
 
-
-def under_photos_of(number: int) -> str:
-    return trn(
-        "Photos of {number} athlete came this morning. A name shows what to tap for what you see.",
-        "Photos of {number} athletes came this morning. A name shows what to tap for what you see.",
-        number,
-    )
+under_photos_of = SentenceCounted(
+    "Photos of {number} athlete came this morning. A name shows what to tap for what you see.",
+    "Photos of {number} athletes came this morning. A name shows what to tap for what you see.",
+)
 
 
 def sees(who: str, look: str, sharpness: int | None) -> str:
@@ -148,9 +149,7 @@ def sharpness_compared(name: str, apart: Apart) -> str:
     )  # fmt: skip
 
 
-def _rests_on(mornings: int) -> str:
-    return trn("{number} morning with both", "{number} mornings with both", mornings)
-
+_rests_on = SentenceCounted("{number} morning with both", "{number} mornings with both")
 
 # Before the new target, for the athlete.
 athlete_lead = SentenceOn("{coach} has looked at this morning. Today's target is now:")

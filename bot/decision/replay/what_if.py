@@ -22,10 +22,11 @@ from bot.decision.buttons import (
 from bot.decision.replay import words
 from bot.decision.replay.flow import WHAT_IF_LIMIT
 from bot.dialogue import asking
-from bot.people.people import local_date, name_of, own_athlete
+from bot.dialogue.flow import Answers
+from bot.people.people import local_date, name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.store.working_out import worked_out
 from bot.week.cases import decision_of, stood, weeks_before
@@ -163,26 +164,22 @@ def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
         return
     answer(turn)
     limits = case_from_dict(rows[-1].case).limits
-    asking.open_question(
-        turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
-        answers={"_event": event.id, "_key": key, "_value": getattr(limits, key)},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, WHAT_IF_LIMIT, turn.profile.person_id, {
+        "_event": event.id, "_key": key, "_value": getattr(limits, key),
+    })  # fmt: skip
 
 
-def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def limit_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The end of that question."""
-    profile = own_athlete(turn.session, coach, question.about)
-    event = turn.session.get(EventRow, question.answers["_event"])
-    if profile is None or event is None or event.athlete_id != profile.person_id:
+    event = turn.session.get(EventRow, answers["_event"])
+    if event is None or event.athlete_id != profile.person_id:
         say_to(turn, coach, common.not_your_athlete())
         return
-    key, value = question.answers["_key"], float(question.answers["value"])
+    key, value = answers["_key"], float(answers["value"])
     change = Change(limits={key: value})
     if not _tell(turn, coach, event, change, words.with_limit(key, value)):
-        asked = {name: told for name, told in question.answers.items() if name != "value"}
-        asking.open_question(
-            turn, coach, WHAT_IF_LIMIT, subject_id=profile.person_id, answers=asked
-        )
+        asked = {name: told for name, told in answers.items() if name != "value"}
+        asking.open_question(turn, coach, WHAT_IF_LIMIT, profile.person_id, asked)
 
 
 def _tell(turn: Turn, coach: Person, event: EventRow, change: Change, what: str) -> bool:

@@ -6,24 +6,13 @@ from datetime import date
 
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
 from bot.words.names import LIMIT_WORDS, rule_name
 from engine.decision.decide import Decision
 from engine.values.case import ForecastUse
 
-USES = {
-    ForecastUse.PROPOSES: mark("with the forecast proposing"),
-    ForecastUse.SHOWS: mark("with the forecast only showing"),
-    ForecastUse.RULES_ONLY: mark("with the rules alone"),
-}
-USE_BUTTONS = {
-    ForecastUse.PROPOSES: mark("Forecast on"),
-    ForecastUse.SHOWS: mark("Forecast only shows"),
-    ForecastUse.RULES_ONLY: mark("Rules alone"),
-}
 #: The limits that may be asked about, inside a sentence.
 LIMITS = {**LIMIT_WORDS, "apply_without_asking_g": mark("auto-approval limit")}
-
 
 button = Sentence("What if")
 ask_more_button = Sentence("Ask something else about this week")
@@ -32,8 +21,6 @@ cannot_be = Sentence(
     "week. Nothing was changed; try another figure."
 )
 columns = Sentence("Days out: set then → would have been (rule)")
-
-
 no_week_yet = SentenceOn("{name} has no finished week yet that anything was decided in.")
 
 
@@ -45,10 +32,13 @@ def ask(name: str, kind: str, day: date) -> str:
     )  # fmt: skip
 
 
-def use_button(use: ForecastUse) -> str:
-    return tr(USE_BUTTONS[use])
-
-
+use_button = SentenceBy(
+    {
+        ForecastUse.PROPOSES: mark("Forecast on"),
+        ForecastUse.SHOWS: mark("Forecast only shows"),
+        ForecastUse.RULES_ONLY: mark("Rules alone"),
+    }
+)
 less_button = SentenceOn("Without: {rule}")
 
 
@@ -66,10 +56,13 @@ def which_value(key: str, then_g: float) -> str:
     )
 
 
-def with_use(use: ForecastUse) -> str:
-    return tr(USES[use])
-
-
+with_use = SentenceBy(
+    {
+        ForecastUse.PROPOSES: mark("with the forecast proposing"),
+        ForecastUse.SHOWS: mark("with the forecast only showing"),
+        ForecastUse.RULES_ONLY: mark("with the rules alone"),
+    }
+)
 without = SentenceOn("without the rule: {rule}")
 
 

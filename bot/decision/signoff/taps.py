@@ -127,22 +127,17 @@ def ask_day_by_hand(turn: Turn, coach: Person, profile: AthleteProfile, day: dat
     if profile.frozen_at is not None:
         say_frozen(turn, coach, profile)
         return
-    asking.open_question(
-        turn, coach, DAY_BY_HAND, subject_id=profile.person_id,
-        answers=question_context(turn.session, coach, week, day, target.carb_g)
-        | {"_proposed_g": None, "_stands_g": target.carb_g},
-    )  # fmt: skip
+    asking.open_question(turn, coach, DAY_BY_HAND, profile.person_id, {
+        **question_context(turn.session, coach, week, day, target.carb_g),
+        "_proposed_g": None, "_stands_g": target.carb_g,
+    })  # fmt: skip
 
 
-def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def day_by_hand_given(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The end of the question for a day's figure."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, words.not_your_decision())
-        return
-    day, figure = date.fromisoformat(question.answers["_day"]), question.answers["carb_g"]
+    day, figure = date.fromisoformat(answers["_day"]), answers["carb_g"]
     name = name_of(turn.session, profile.person_id)
-    if question.answers.get("sure") is False:
+    if answers.get("sure") is False:
         ask_day_by_hand(turn, coach, profile, day)
         return
     if local_date(profile, turn.context) > day:
@@ -154,7 +149,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     before = take_snapshot(turn, profile)
     set_day(turn, profile.person_id, day, Figure(figure, "coach"))
     record(turn, profile.person_id, by=coach.id, what=Change.DAY_SET_BY_HAND(
-        day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
+        day=day.isoformat(), carb_g=figure, because=answers.get("because", ""),
         before=before,
     ))  # fmt: skip
     said = words.day_set(name, day, figure, self_coached=coach.id == profile.person_id)
@@ -264,11 +259,10 @@ def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: Decision
     if week is None:
         say_to(turn, coach, words.not_your_decision())
         return
-    asking.open_question(
-        turn, coach, OTHER_FIGURE, subject_id=row.id,
-        answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
-        | {"_proposed_g": row.carb_g, "_stands_g": default_carb_g(row)},
-    )  # fmt: skip
+    asking.open_question(turn, coach, OTHER_FIGURE, row.id, {
+        **question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g),
+        "_proposed_g": row.carb_g, "_stands_g": default_carb_g(row),
+    })  # fmt: skip
 
 
 def question_context(

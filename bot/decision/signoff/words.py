@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, tr, tr_if
 from bot.words.names import cited, training_went
 
 
@@ -168,15 +168,12 @@ def replaced(name: str, *, self_coached: bool) -> str:
     )
 
 
-def frozen(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
-        "else, lift the freeze first (/roster, then your card).",
-        "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
-        "else, lift the freeze first (/roster, then {name}'s card).",
-        name=name,
-    )
+frozen = SentenceAbout(
+    "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
+    "else, lift the freeze first (/roster, then your card).",
+    "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
+    "else, lift the freeze first (/roster, then {name}'s card).",
+)
 
 
 def ask_figure(

@@ -294,10 +294,7 @@ def remind(turn: Turn, duty: AgendaRow) -> None:
     if entry.kind is Kind.PUMP and care_for(turn, profile).still:
         return
     if entry.kind is Kind.LOOK:
-        asking.open_question(
-            turn, athlete, LOOK, subject_id=profile.person_id,
-            answers={"_stage_day": row.id},
-        )  # fmt: skip
+        asking.open_question(turn, athlete, LOOK, profile.person_id, {"_stage_day": row.id})
         return
     if entry.kind is Kind.STAGE:  # what was to be seen before it is past
         drop_look_check(turn, profile)

@@ -198,9 +198,9 @@ def _read_look(text: str) -> Answers:
         "fullness": parse_score(parts[0], 1, 10), "sharpness": parse_score(parts[1], 1, 5),
     }  # fmt: skip
     if len(parts) == 3:
-        guts = {gut_button(gut).casefold(): gut for gut in gut_button}
+        guts = {gut_button(gut).casefold(): gut for gut in gut_button.table}
         word = parts[2].casefold().rstrip(".!")
-        found["gut"] = one_of(*gut_button)(guts.get(word, word))
+        found["gut"] = one_of(*gut_button.table)(guts.get(word, word))
     return found
 
 
@@ -226,7 +226,7 @@ LOOK = Flow(
             key="gut",
             ask=words.ask_gut,
             read=one_of("fine", "heavy", "bad"),
-            choices=_one(*((partial(gut_button, gut), gut) for gut in gut_button)),
+            choices=_one(*((partial(gut_button, gut), gut) for gut in gut_button.table)),
         ),
     ),
 )

@@ -108,7 +108,7 @@ def _begin(turn: Turn, person: Person, told: TimesTold) -> bool:
     given |= {"stage": first} | ({"second": " ".join(later)} if later else {})
     if STAGE.next_step(given) is None:
         return False
-    asking.open_question(turn, person, STAGE, subject_id=profile.person_id, answers=given)
+    asking.open_question(turn, person, STAGE, profile.person_id, given)
     return True
 
 

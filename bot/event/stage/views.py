@@ -253,10 +253,7 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
 
 
 def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: EventRow) -> None:
-    asking.open_question(
-        turn, person, STAGE, subject_id=profile.person_id,
-        answers=context_of(turn, profile, event),
-    )  # fmt: skip
+    asking.open_question(turn, person, STAGE, profile.person_id, context_of(turn, profile, event))
 
 
 def context_of(turn: Turn, profile: AthleteProfile, event: EventRow) -> Answers:

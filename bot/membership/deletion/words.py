@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import Sentence, SentenceOn, tr, trn
+from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, tr, trn
 
 deletion_menu = Sentence("Delete everything saved about you")
 chats_stay = Sentence(
@@ -81,8 +81,6 @@ changed = Sentence(
 coach_done = Sentence(
     "Done. Everything saved here about you is deleted. To come back you need a new invitation."
 )
-
-
 open_alerts = SentenceOn("An alert is still open about {names}. Please see to it first.", named)
 waiting = SentenceOn(
     "A change still waits for your approval for {names}. Without it they stay on plan.", named
@@ -106,18 +104,13 @@ no_contact_for = SentenceOn(
     "You are then no longer second contact for {names}. I tell them.", named
 )
 no_stand_in_for = SentenceOn("You then no longer stand in for {names}. I tell them.", named)
-
-
 # What the others read
-
 
 closed = Sentence("Closed: the coach has gone, and I no longer follow this up.")
 athlete_alert_untold = Sentence(
     "An alert about you was open, and nobody follows it up any more. If you still feel unwell, "
     "call your local emergency number now."
 )
-
-
 athlete_alone = SentenceOn(
     "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
     "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
@@ -125,21 +118,15 @@ athlete_alone = SentenceOn(
     "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
     "yours: /past and /why show them. To go on, take another coach's invitation."
 )
-
-
 athlete_alert_told = SentenceOn(
     "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
     "still feel unwell, call your local emergency number now.",
     named,
 )
-
-
-def athlete_taken(coach: str, other: str) -> str:
-    return tr(
-        "{coach} has deleted all data here. {other}, who already stood in for {coach}, coaches you "
-        "from now on and gets your check-ins and alerts. If you don't want that: /leave",
-        coach=coach, other=other,
-    )  # fmt: skip
+athlete_taken = SentenceOnTwo(
+    "{coach} has deleted all data here. {other}, who already stood in for {coach}, coaches you "
+    "from now on and gets your check-ins and alerts. If you don't want that: /leave"
+)
 
 
 def taken_over(coach: str, names: list[str], *, contact: bool) -> str:

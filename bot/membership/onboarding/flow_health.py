@@ -8,7 +8,16 @@ from collections.abc import Callable, Iterable, Iterator
 from bot.dialogue.flow import DONE, NONE, Answers, Choice, Choices, InvalidAnswer, Step, said
 from bot.words import figures
 from bot.words.common import none_of_these_button
-from bot.words.languages import Sentence, listed, mark, tr, tr_if
+from bot.words.languages import (
+    Sentence,
+    SentenceAbout,
+    SentenceBy,
+    SentenceOnTwo,
+    listed,
+    mark,
+    tr,
+    tr_if,
+)
 from bot.words.names import cited
 from engine.evidence.planning.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign, asked_of, sign_named
@@ -140,8 +149,7 @@ def ask(part: Part, signs: Iterable[Sign], *, self_coached: bool) -> str:
     return f"{head if self_coached else f'{head} {sees}'}\n\n{below}"
 
 
-def sign_button(sign: Sign) -> str:
-    return tr(SIGNS[sign])
+sign_button = SentenceBy(SIGNS)
 
 
 def tap_or_type(part: Part) -> str:
@@ -237,32 +245,17 @@ def _sign(sign: Sign) -> str:
     return tr(MEANT[sign]) if sign in MEANT else tr(SIGNS[sign]).lower()
 
 
-def floor_holds(name: str, *, self_coached: bool) -> str:
-    """In place of noting a clearance."""
-    return tr_if(
-        self_coached,
-        "At the weight on file for your height I run no peak week, with or without a clearance. "
-        "If height or weight was mistyped or has changed, answer them again.",
-        "At the weight on file for {name}'s height I run no peak week, with or without a clearance. "
-        "If height or weight was mistyped or has changed, I can ask {name} again.",
-        name=name,
-    )
-
-
-def ask_again_button(name: str, *, self_coached: bool) -> str:
-    return tr("Answer again") if self_coached else tr("Ask {name} again", name=name)
-
-
-def asked_again(name: str, *, self_coached: bool) -> str:
-    return tr_if(self_coached, "Asked.", "I am asking {name} for height and weight.", name=name)
-
-
+#: In place of noting a clearance.
+floor_holds = SentenceAbout(
+    "At the weight on file for your height I run no peak week, with or without a clearance. "
+    "If height or weight was mistyped or has changed, answer them again.",
+    "At the weight on file for {name}'s height I run no peak week, with or without a clearance. "
+    "If height or weight was mistyped or has changed, I can ask {name} again.",
+)
+ask_again_button = SentenceAbout("Answer again", "Ask {name} again")
+asked_again = SentenceAbout("Asked.", "I am asking {name} for height and weight.")
 measures_kept = Sentence("Thank you, height and weight are saved.")
-
-
-def coach_told_measures(name: str, answered: str) -> str:
-    return tr("{name} has answered height and weight again.\n\n{lines}", name=name, lines=answered)
-
+coach_told_measures = SentenceOnTwo("{name} has answered height and weight again.\n\n{lines}")
 
 IN_A_ROW = 5
 _GAPS = re.compile(r"[\s,;.&+/]+")

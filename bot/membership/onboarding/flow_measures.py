@@ -19,7 +19,7 @@ from bot.dialogue.flow import (
 )
 from bot.words import figures, invalid_answers
 from bot.words.common import leave_out_button, skip_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
@@ -41,11 +41,7 @@ NO_SCALE = mark(
 )
 WEIGHT_UNITS = {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
 
-
-def weight_unit_name(unit: str) -> str:
-    return tr(WEIGHT_UNITS[unit])
-
-
+weight_unit_name = SentenceBy(WEIGHT_UNITS)
 ask_height = Sentence("How tall are you? Such as 165 cm or 5 ft 5.")
 height_with_unit = Sentence("I need your height with its unit.")
 weight_is_needed = Sentence(
@@ -59,7 +55,6 @@ still_doubted = Sentence(
     "That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb."
 )
 ask_body_fat = Sentence("Your body fat in percent, if it was measured lately? Otherwise skip.")
-
 fat_keep_button = Sentence("Yes, it was measured so")
 fat_again_button = Sentence("Type it again")
 

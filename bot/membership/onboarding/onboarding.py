@@ -47,17 +47,11 @@ def begin(turn: Turn, person: Person, coach_id: int) -> None:
     profile.status = AthleteStatus.ONBOARDING
     turn.session.add(profile)
     turn.session.flush()
-    asking.open_question(
-        turn,
-        person,
-        ONBOARDING,
-        subject_id=person.id,
-        answers={
-            "_coach": name_of(turn.session, coach_id),
-            "_own": coach_id == person.id,
-            "_today": local_date(profile, turn.context).isoformat(),
-        },
-    )
+    asking.open_question(turn, person, ONBOARDING, person.id, {
+        "_coach": name_of(turn.session, coach_id),
+        "_own": coach_id == person.id,
+        "_today": local_date(profile, turn.context).isoformat(),
+    })  # fmt: skip
 
 
 def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
@@ -199,10 +193,9 @@ def ask_measures(turn: OnAthlete) -> None:
     self_coached = turn.person.id == athlete.id
     rewrite(turn, flow_health.asked_again(athlete.first_name, self_coached=self_coached))
     with speaking_to(athlete):
-        asking.open_question(
-            turn, athlete, MEASURES, subject_id=athlete.id,
-            answers={"sex": turn.profile.sex, "weight_unit": turn.profile.weight_unit},
-        )  # fmt: skip
+        asking.open_question(turn, athlete, MEASURES, athlete.id, {
+            "sex": turn.profile.sex, "weight_unit": turn.profile.weight_unit,
+        })  # fmt: skip
 
 
 def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
@@ -253,9 +246,7 @@ def tapped(turn: Act) -> None:
         answer(turn, words.later_known_already())
         return
     answer(turn)
-    asking.open_question(
-        turn, turn.person, LATER, subject_id=turn.person.id, answers={"sex": profile.sex}
-    )
+    asking.open_question(turn, turn.person, LATER, turn.person.id, {"sex": profile.sex})
 
 
 def given(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -8,51 +8,56 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import (
+    Sentence,
+    SentenceAbout,
+    SentenceBy,
+    SentenceOn,
+    SentenceOnTwo,
+    mark,
+    tr,
+    tr_if,
+)
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
 CONSENT_VERSION = "2"
 
-
-def cautions(coach_name: str, *, self_coached: bool) -> str:
-    """`own` for somebody who coaches themself."""
-    return tr_if(
-        self_coached,
-        "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
-        "Please read this first:\n"
-        "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
-        "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
-        "• Very low food, big swings of water or salt, and eating a great deal very fast after "
-        "long dieting have put people in hospital. I never cut your water or salt.\n"
-        "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
-        "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
-        "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
-        "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
-        "What you tell me is kept for you, and goes to nobody else but the second contact that you "
-        "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
-        "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
-        "time with /pause.\n\n"
-        "Do you understand this, and agree that I keep your answers?",
-        "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
-        "Please read this first:\n"
-        "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
-        "inside limits that {coach_name} sets. What a doctor or dietitian tells you comes first.\n"
-        "• Very low food, big swings of water or salt, and eating a great deal very fast after long "
-        "dieting have put people in hospital. I never cut your water or salt.\n"
-        "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
-        "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
-        "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
-        "number. Don't wait for me.\n\n"
-        "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
-        "and goes to nobody else but the second contact {coach_name} has named, and that one only "
-        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. "
-        "Before you agree I pass on nothing but an emergency. "
-        "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any time "
-        "with /pause.\n\n"
-        "Do you understand this, and agree that {coach_name} sees your answers?",
-        coach_name=coach_name,
-    )
+#: `own` for somebody who coaches themself.
+cautions = SentenceAbout(
+    "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
+    "Please read this first:\n"
+    "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+    "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
+    "• Very low food, big swings of water or salt, and eating a great deal very fast after "
+    "long dieting have put people in hospital. I never cut your water or salt.\n"
+    "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+    "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+    "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+    "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
+    "What you tell me is kept for you, and goes to nobody else but the second contact that you "
+    "may name, who only gets alerts. Before you agree I keep nothing but an emergency. "
+    "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any "
+    "time with /pause.\n\n"
+    "Do you understand this, and agree that I keep your answers?",
+    "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
+    "Please read this first:\n"
+    "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+    "inside limits that {coach_name} sets. What a doctor or dietitian tells you comes first.\n"
+    "• Very low food, big swings of water or salt, and eating a great deal very fast after long "
+    "dieting have put people in hospital. I never cut your water or salt.\n"
+    "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+    "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+    "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+    "number. Don't wait for me.\n\n"
+    "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
+    "and goes to nobody else but the second contact {coach_name} has named, and that one only "
+    "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. "
+    "Before you agree I pass on nothing but an emergency. "
+    "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any time "
+    "with /pause.\n\n"
+    "Do you understand this, and agree that {coach_name} sees your answers?",
+)
 
 
 def agree_again(coach_name: str, *, self_coached: bool) -> str:
@@ -74,7 +79,6 @@ ask_sex = Sentence(
 )
 ask_weight_unit = Sentence("Which unit does your scale show?")
 ask_volume_unit = Sentence("And how do you measure what you drink?")
-
 ask_place = Sentence(
     "Where are you? I ask by your own clock. Send a city, "
     "or tell me what time it is where you are, such as 14:35."
@@ -90,13 +94,10 @@ later_button = Sentence("Body fat, fibre, salt: answer now")
 later_known_already = Sentence("You have answered these already.")
 later_kept = Sentence("Saved, thank you. They are used from the next plan on.")
 
-
 SEXES = {"female": mark("Female"), "male": mark("Male")}
 SEX_WORDS = {"female": mark("female"), "male": mark("male")}
 
-
-def sex_button(sex: str) -> str:
-    return tr(SEXES[sex])
+sex_button = SentenceBy(SEXES)
 
 
 def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
@@ -191,16 +192,10 @@ later_asked = SentenceOn(
     "Skip what you don't know.",
     event_name,
 )
-
-
-def coach_told_later(name: str, lines: str) -> str:
-    return tr(
-        "{name} has answered the rest of the first questions. A plan drafted from now on uses "
-        "them:\n\n{lines}",
-        name=name, lines=lines,
-    )  # fmt: skip
-
-
+coach_told_later = SentenceOnTwo(
+    "{name} has answered the rest of the first questions. A plan drafted from now on uses "
+    "them:\n\n{lines}"
+)
 open_button = SentenceOn("Open {name}")
 
 

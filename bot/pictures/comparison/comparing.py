@@ -87,7 +87,7 @@ def _step(turn: ChatTurn, asked: Asked, pressed: Weeks) -> None:
     if len(asked.weeks) < 2:
         answer(turn)
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.two_needed(name, own=asked.own))
+        say_to(turn, asked.viewer, words.two_needed(name, self_coached=asked.own))
         return
     view, named = pressed.view, (pressed.events or "").split(".")
     if view is None:
@@ -212,7 +212,7 @@ def _ask_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> Non
     days = _days_with_photos(turn, asked, chosen)
     if not days:
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
+        say_to(turn, asked.viewer, words.no_photos(name, self_coached=asked.own))
         return
     if len(days) == 1:
         _send_photos(turn, asked, chosen, days[0])
@@ -228,7 +228,7 @@ def _send_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows], days_
     poses = [pose.value for pose in Pose if (days_out, pose.value) in photos]
     if not poses:
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
+        say_to(turn, asked.viewer, words.no_photos(name, self_coached=asked.own))
         return
     compared = _compared(turn, asked, chosen)
     date_of = {letter: week.event_day for letter, week in compared.lettered()}

@@ -12,7 +12,7 @@ from bot.pictures.week_picture.values import ChartDay
 from bot.words import figures
 from bot.words.common import day_and_year, event_name, fits_under_a_picture
 from bot.words.figures import tables
-from bot.words.languages import Sentence, SentenceTo, mark, tr
+from bot.words.languages import Sentence, SentenceAbout, mark, tr
 from bot.words.names import seen_look, symptom_name, word
 from engine.values.checkin import CoachLook
 from engine.values.plan import PLAN_DAYS
@@ -73,7 +73,7 @@ photos_button = Sentence("Photos side by side")
 other_weeks_button = Sentence("Other weeks")
 
 
-two_needed = SentenceTo(
+two_needed = SentenceAbout(
     "Comparing takes two of your peak weeks with check-ins. There are not two yet.",
     "Comparing takes two peak weeks with check-ins. {name} does not have two yet.",
 )
@@ -306,7 +306,7 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
 which_day = Sentence("Photos of which morning?")
 
 
-no_photos = SentenceTo(
+no_photos = SentenceAbout(
     "There is no morning on which two of these weeks have photos of the same pose.",
     "There is no morning on which two of these weeks have photos of the same pose from {name}.",
 )

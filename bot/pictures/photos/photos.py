@@ -188,13 +188,13 @@ def show_own(turn: Act) -> None:
     profile = get_profile(turn.session, turn.person.id)
     days = photo_rows.mornings_of(turn.session, profile.person_id)
     if not days:
-        say_to(turn, turn.person, words.nothing_kept("", own=True))
+        say_to(turn, turn.person, words.nothing_kept("", self_coached=True))
         return
     buttons = [[Button(when(turn.session, profile.person_id, day), SEE(day))] for day in days[-8:]]
     buttons.append(
         [Button(words.compare_button(), OWN_COMPARED()), Button(words.wipe_button(), WIPE())]
     )
-    text = words.mornings("", own=True)
+    text = words.mornings("", self_coached=True)
     say_to(turn, turn.person, text, buttons=buttons)
 
 
@@ -244,7 +244,7 @@ def ask_wipe(turn: Act) -> None:
     count = len(kept_photos(turn.session, id_of(turn.person)))
     yes = Button(words.wipe_yes_button(), WIPE_YES())
     no = Button(keep_them_button(), WIPE_NO())
-    text = words.ask_wipe(count) if count else words.nothing_kept("", own=True)
+    text = words.ask_wipe(count) if count else words.nothing_kept("", self_coached=True)
     say_to(turn, turn.person, text, buttons=[[yes, no]] if count else ())
 
 

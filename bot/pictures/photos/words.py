@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, Sentences, SentenceTo, mark, tr, trn
+from bot.words.languages import Sentence, SentenceAbout, SentenceBy, SentenceOn, mark, tr, trn
 
-pose_name = Sentences(
+pose_name = SentenceBy(
     {"front": mark("front"), "side": mark("side"), "back": mark("back"), "other": mark("other")}
 )
 
@@ -58,7 +58,7 @@ def how_kept(coach: str, days: int, *, own: bool) -> str:
     return f"{who} {how}"
 
 
-refused = Sentences(
+refused = SentenceBy(
     {
         "too-large": mark("That photo is too large. Please send it as a photo, not as a file."),
         "no-picture": (
@@ -112,8 +112,8 @@ no_athlete_with_two = Sentence(
 )
 
 
-nothing_kept = SentenceTo("No photos of you are saved.", "No photos of {name} are saved.")
-mornings = SentenceTo("Your mornings with photos:", "{name}'s mornings with photos:")
+nothing_kept = SentenceAbout("No photos of you are saved.", "No photos of {name} are saved.")
+mornings = SentenceAbout("Your mornings with photos:", "{name}'s mornings with photos:")
 
 
 # Side by side
@@ -135,7 +135,7 @@ def chosen(left: str, right: str) -> str:
     return tr("{left} and {right}.", left=left, right=right)
 
 
-two_needed = SentenceTo(
+two_needed = SentenceAbout(
     "That needs two mornings with photos, and you don't have two yet.",
     "That needs two mornings with photos, and {name} does not have two yet.",
 )

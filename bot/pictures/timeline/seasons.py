@@ -101,6 +101,6 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     season = season_of(turn.session, profile, local_date(profile, turn.context))
     if season is None:
         name = name_of(turn.session, profile.person_id)
-        say_to(turn, reader, words.nothing_yet(name, own=reader.id == profile.person_id))
+        say_to(turn, reader, words.nothing_yet(name, self_coached=reader.id == profile.person_id))
         return
     PICTURE.send(turn, reader, profile, season, words.caption(season))

@@ -9,7 +9,7 @@ from datetime import date
 from bot.pictures.week_picture import words as week_words
 from bot.words import figures
 from bot.words.common import event_name, fits_under_a_picture
-from bot.words.languages import Sentence, SentenceTo, tr, trn
+from bot.words.languages import Sentence, SentenceAbout, tr, trn
 from bot.words.names import word
 
 
@@ -50,7 +50,7 @@ button = Sentence("Season at a glance")
 menu = Sentence("Your season on one line of time")
 
 
-nothing_yet = SentenceTo(
+nothing_yet = SentenceAbout(
     "There is no season to show yet: no event is set and no weight is known.",
     "There is no season to show yet: {name} has no event set and no weight known.",
 )

@@ -79,7 +79,7 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     own = reader.id == profile.person_id
     week = week_values(turn.session, profile, local_date(profile, turn.context))
     if week is None:
-        text = words.no_week_to_show(name_of(turn.session, profile.person_id), own=own)
+        text = words.no_week_to_show(name_of(turn.session, profile.person_id), self_coached=own)
         say_to(turn, reader, text)
         return
     PICTURE.send(turn, reader, profile, week, words.caption(week, own=own))

@@ -8,7 +8,7 @@ from datetime import date
 from bot.pictures.week_picture.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name, fits_under_a_picture
-from bot.words.languages import Sentence, Sentences, SentenceTo, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceBy, mark, tr, tr_if
 from bot.words.names import seen_look, symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.values.plan import Phase
@@ -17,7 +17,7 @@ from engine.written.units import Towards, WeightUnit
 TEN = 10
 
 
-no_week_to_show = SentenceTo(
+no_week_to_show = SentenceAbout(
     "There is no chart yet: your event and plan have to be set first.",
     "There is no chart yet: {name}'s event and plan have to be set first.",
 )
@@ -95,7 +95,7 @@ def phase_label(day: ChartDay) -> str:
     return tr(PHASES[Phase(day.phase)])
 
 
-key = Sentences(
+key = SentenceBy(
     {
         "band": mark("expected"),
         "inside": mark("morning"),

@@ -7,7 +7,7 @@ from bot.plan.words import use_plan_button
 from bot.words import figures
 from bot.words.chances import all_three
 from bot.words.common import cancel_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, mark, tr
 from engine.planning.behind.next_load import NextLoad
 from engine.values.checkin import Look
 from engine.values.plan import PeakPlan
@@ -47,7 +47,6 @@ HELD_BY = {
     "change_per_day_g": mark("That is as far as a day may move from your plan in one go."),
     "guard_rail": mark("That is the safety bound for this body mass."),
 }
-
 
 learnt_button = Sentence("Suggested next load")
 take_over_button = Sentence("Draft the next plan with it")
@@ -151,31 +150,20 @@ def set_event_first(said: str) -> str:
 as_it_stands = SentenceOn(
     "{said}\n\nThe current plan already has this load, so there is nothing to do."
 )
-
-
-def nothing_learnt(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
-        "looked; then I can.",
-        "I can't suggest a load for {name} yet. After a trial or a show with check-ins I ask "
-        "you how {name} looked; then I can.",
-        name=name,
-    )
-
-
-def model_misfits(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "The forecast did not fit your body: on three mornings in a row your weight was "
-        "outside what it expected. So I suggest no number for the next load; go by what "
-        "you saw.",
-        "The forecast did not fit {name}'s body: on three mornings in a row the weight was "
-        "outside what it expected. So I suggest no number for the next load; go by what you "
-        "saw.",
-        name=name,
-    )
-
+nothing_learnt = SentenceAbout(
+    "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
+    "looked; then I can.",
+    "I can't suggest a load for {name} yet. After a trial or a show with check-ins I ask "
+    "you how {name} looked; then I can.",
+)
+model_misfits = SentenceAbout(
+    "The forecast did not fit your body: on three mornings in a row your weight was "
+    "outside what it expected. So I suggest no number for the next load; go by what "
+    "you saw.",
+    "The forecast did not fit {name}'s body: on three mornings in a row the weight was "
+    "outside what it expected. So I suggest no number for the next load; go by what you "
+    "saw.",
+)
 
 # Under the question for the load of a draft.
 draft_hint = SentenceOn(

@@ -10,8 +10,9 @@ from bot.core.chat.cards import EVENT, LEARNT
 from bot.core.chat.outbox import Button, Delivery, Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.changes import BY_LEARNT_LOAD, Change
-from bot.people.people import name_of, own_athlete, record
+from bot.people.people import name_of, record
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
@@ -20,16 +21,15 @@ from bot.plan.next_load import flow
 from bot.plan.next_load.flow import NEXT_LOAD
 from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
-from bot.plan.prep import Prep, Version, offer_room
+from bot.plan.prep import Prep, Version, offer_room, plan_id
 from bot.store.base import id_of
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
-from bot.week.load import athlete_of, current_limits, plan_days, plan_row
+from bot.week.load import athlete_of, current_limits, plan_days, plan_from
 from bot.words import common
 from engine.planning.behind.next_load import ModelMisfit, NothingLearnt
 from engine.values.limits import plan_problems
-from engine.values.plan import DayTarget, PeakPlan
 
 
 def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
@@ -84,25 +84,22 @@ def leave(turn: OnAthlete) -> None:
     rewrite(turn, common.cancelled())
 
 
-def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """Used, it passes the review and the limits as any plan does; left, nothing changes."""
-    answers = question.answers
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None or not answers["use"]:
+    if not answers["use"]:
         say_to(turn, coach, common.cancelled())
-        if profile is not None:
-            record(turn, profile.person_id, Change.NEXT_LOAD_LEFT(), by=coach.id)
+        record(turn, profile.person_id, Change.NEXT_LOAD_LEFT(), by=coach.id)
         return
     event = event_ahead(turn, profile)
     if (
         event is None
         or event.id != answers["_event"]
-        or _plan_id(turn.session, event) != answers["_plan"]
+        or plan_id(turn.session, event) != answers["_plan"]
         or load_begun(turn.session, profile, event, turn.context)
     ):
         say_to(turn, coach, flow.moved_on())
         return
-    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    plan = plan_from(answers["_days"])
     prep = Prep(turn, coach, profile, event)
     record(turn, profile.person_id, by=coach.id, what=Change.NEXT_LOAD_TAKEN_OVER(
         g_per_kg=answers["_g_per_kg"], was_g_per_kg=answers["_was_g_per_kg"],
@@ -124,7 +121,7 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
         button = Button(common.event_button(), EVENT(profile.person_id))
         say_to(turn, coach, flow.set_event_first(said), buttons=[[button]])
         return
-    standing = _plan_id(turn.session, event)
+    standing = plan_id(turn.session, event)
     if standing and not found.changes:
         say_to(turn, coach, flow.as_it_stands(said))
         return
@@ -142,25 +139,17 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     if limits is not None and roomier is not None and roomier != limits:
         load_total_g = roomier.load_total_g
         said = f"{said}\n\n{flow.limits_move(limits.load_total_g, load_total_g)}"
-    asking.open_question(
-        turn, coach, NEXT_LOAD, subject_id=profile.person_id,
-        answers={
-            "_said": said,
-            "_table": plan_words.plan_table(found.plan, event.day, profile.volume_unit),
-            "_days": plan_days(found.plan),
-            "_shape": made.shape,
-            "_plan": standing,
-            "_event": event.id,
-            "_load_total_g": load_total_g,
-            "_g_per_kg": found.g_per_kg,
-            "_was_g_per_kg": found.before_g_per_kg,
-        },
-    )  # fmt: skip
-
-
-def _plan_id(session: Session, event: EventRow) -> int:
-    row = plan_row(session, event)
-    return id_of(row) if row is not None else 0
+    asking.open_question(turn, coach, NEXT_LOAD, profile.person_id, {
+        "_said": said,
+        "_table": plan_words.plan_table(found.plan, event.day, profile.volume_unit),
+        "_days": plan_days(found.plan),
+        "_shape": made.shape,
+        "_plan": standing,
+        "_event": event.id,
+        "_load_total_g": load_total_g,
+        "_g_per_kg": found.g_per_kg,
+        "_was_g_per_kg": found.before_g_per_kg,
+    })  # fmt: skip
 
 
 def _said(session: Session, coach: Person, profile: AthleteProfile, made: Offer) -> str:

@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.people import local_date
-from bot.plan.prep import Figure, Prep, Version
+from bot.plan.prep import Figure, Prep, Version, plan_id
 from bot.plan.review.flow import PLAN_REVIEW, findings_text
 from bot.store.tables.event import PlanReviewRow
 from bot.store.tables.people import AthleteProfile
@@ -56,21 +56,17 @@ def ask_first(
     warnings = [f for f in findings if any(said not in known for said in said_of([f]))]
     if not warnings:
         return False
-    standing = plan_row(turn.session, event)
-    asking.open_question(
-        turn, prep.coach, PLAN_REVIEW, subject_id=profile.person_id,
-        answers={
-            "_warnings": findings_text(warnings, profile.volume_unit),
-            "_answers": said_of(findings),
-            "_event": event.id,
-            "_base": standing.id if standing is not None else 0,
-            "_days": plan_days(version.plan),
-            "_shape": version.shape,
-            "_field": changed.key if changed is not None else "",
-            "_days_out": changed.days_out if changed is not None else 0,
-            "_bounds": bounds,
-        },
-    )  # fmt: skip
+    asking.open_question(turn, prep.coach, PLAN_REVIEW, profile.person_id, {
+        "_warnings": findings_text(warnings, profile.volume_unit),
+        "_answers": said_of(findings),
+        "_event": event.id,
+        "_base": plan_id(turn.session, event),
+        "_days": plan_days(version.plan),
+        "_shape": version.shape,
+        "_field": changed.key if changed is not None else "",
+        "_days_out": changed.days_out if changed is not None else 0,
+        "_bounds": bounds,
+    })  # fmt: skip
     return True
 
 

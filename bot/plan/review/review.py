@@ -8,46 +8,36 @@ from bot.core.chat.cards import PLAN, OfEvent
 from bot.core.chat.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.people.coach_settings import own_moment
-from bot.people.people import name_of, own_athlete
+from bot.people.people import name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import DAY, OfDay
 from bot.plan.numbers import meant_plan, number_is_live
-from bot.plan.planning import (
-    THE_ONE,
-    asked_event,
-    draft_is_live,
-    meant_event,
-    naming,
-    raise_limits,
-    set_plan,
-)
-from bot.plan.prep import Figure, Prep, Version
+from bot.plan.planning import THE_ONE, draft_is_live, meant_event, naming, raise_limits, set_plan
+from bot.plan.prep import Figure, Prep, Version, asked_event, plan_id
 from bot.plan.review import flow as flow_review
 from bot.plan.review import gate as plan_gate
 from bot.plan.review.flow import PLAN_TOTAL
-from bot.store.tables.people import OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import athlete_of, baseline_of, current_plan, event_ahead, plan_row
+from bot.week.load import athlete_of, baseline_of, current_plan, plan_from
 from bot.words.common import step_back_button
 from engine.planning.review import conventions_of, kcal_by_label, review_plan
 from engine.values.plan import DayTarget, PeakPlan
 
 
-def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def review_answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """With a reason the plan goes live, if it still is the change that was asked about."""
-    profile = own_athlete(turn.session, coach, question.about)
-    answers = question.answers
-    if profile is None or not answers["sure"]:
+    if not answers["sure"]:
         return
-    event = event_ahead(turn.session, profile.person_id, answers["_event"])
-    standing = plan_row(turn.session, event) if event is not None else None
-    if event is None or (standing.id if standing is not None else 0) != answers["_base"]:
+    event = asked_event(turn.session, profile, answers)
+    if event is None or plan_id(turn.session, event) != answers["_base"]:
         button = Button(plan_words.see_plan_button(), PLAN(profile.person_id))
         say_to(turn, coach, flow_review.changed_meanwhile(), buttons=[[button]])
         return
-    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    plan = plan_from(answers["_days"])
     before, prep = current_plan(turn.session, event), Prep(turn, coach, profile, event)
     if answers.get("_bounds"):
         raise_limits(prep, answers["_bounds"])
@@ -91,21 +81,18 @@ def ask_total(turn: OnAthlete, pressed: OfDay) -> None:
     if event is None or day is None:
         show_review(turn, THE_ONE)
         return
-    asking.open_question(
-        turn, turn.person, PLAN_TOTAL, subject_id=turn.profile.person_id,
-        answers={"_days_out": day.days_out, "_event": event.id},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, PLAN_TOTAL, turn.profile.person_id, {
+        "_days_out": day.days_out, "_event": event.id,
+    })  # fmt: skip
 
 
-def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def total_given(prep: Prep, answers: Answers) -> None:
     """Hold the stated total against the day's macros, by both label conventions."""
-    profile = own_athlete(turn.session, coach, question.about)
-    event = asked_event(turn.session, profile, question) if profile is not None else None
-    day = _day(turn.session, event, question.answers["_days_out"])
-    if profile is None or event is None or day is None:
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    day, stated = _day(turn.session, event, answers["_days_out"]), answers["kcal"]
+    if day is None:
         say_to(turn, coach, plan_words.plan_first())
         return
-    stated = question.answers["kcal"]
     found = review_plan(
         athlete_of(profile), baseline_of(profile), PeakPlan((day,)),
         stated_kcal={day.days_out: stated},

@@ -7,10 +7,9 @@ from datetime import datetime
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, buttons, yes_or_no
 from bot.plan.words import use_plan_button
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, tr, tr_if
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, tr
 
 LONGEST_NAME = 40
-
 
 save_button = Sentence("Save as template")
 use_button = Sentence("Use a template")
@@ -28,7 +27,6 @@ leave_button = Sentence("Don't change it")
 moved_on = Sentence(
     "The plan has changed since I showed you this, so I changed nothing. Please look again."
 )
-
 delete_yes_button = Sentence("Yes, delete it")
 kept = Sentence("Kept.")
 
@@ -65,14 +63,10 @@ def none_yet() -> str:
     )
 
 
-def which(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Which template, scaled to your body mass and habits? I show the plan before it is used.",
-        "Which template, scaled to {name}'s body mass and habits? I show the plan before "
-        "it is used.",
-        name=name,
-    )
+which = SentenceAbout(
+    "Which template, scaled to your body mass and habits? I show the plan before it is used.",
+    "Which template, scaled to {name}'s body mass and habits? I show the plan before it is used.",
+)
 
 
 def ask_use(template: str, table: str, name: str, *, self_coached: bool, days_over: bool) -> str:

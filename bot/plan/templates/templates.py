@@ -15,33 +15,34 @@ from bot.core.chat.cards import TEMPLATES, OfEvent, OfTemplate
 from bot.core.chat.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers
 from bot.food import by_template
-from bot.people.people import local_date, name_of, own_athlete
+from bot.people.people import local_date, name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
-from bot.plan.planning import (
-    THE_ONE,
-    asked_event,
-    meant_event,
-    meant_for,
-    naming,
-    plan_misfits,
-    use_plan,
-)
-from bot.plan.prep import Prep, Version, offer_room
+from bot.plan.planning import THE_ONE, meant_event, meant_for, naming, plan_misfits, use_plan
+from bot.plan.prep import Prep, Version, asked_event, offer_room, plan_id
 from bot.plan.templates import flow as flow_templates
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.store.base import id_of
 from bot.store.tables.coach import TemplateRow
 from bot.store.tables.event import StageRow
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import athlete_of, baseline_of, current_limits, current_plan, plan_days, plan_row
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    current_limits,
+    current_plan,
+    plan_days,
+    plan_from,
+    plan_row,
+)
 from bot.words.common import cancelled, keep_it_button
 from engine.planning.drafting.template import relative, relative_limits, scaled
 from engine.values.athlete import WeighIn
-from engine.values.plan import DayTarget, PeakPlan
+from engine.values.plan import PeakPlan
 
 Habits = dict[str, Any]
 
@@ -122,22 +123,19 @@ def ask_to_save(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     if len(mine) >= MOST_TEMPLATES:
         say_to(turn, turn.person, flow_templates.too_many(MOST_TEMPLATES))
         return
-    asking.open_question(
-        turn, turn.person, TEMPLATE_NAME, subject_id=turn.profile.person_id,
-        answers={"_names": [row.name.casefold() for row in mine], "_event": event.id},
-    )  # fmt: skip
+    asking.open_question(turn, turn.person, TEMPLATE_NAME, turn.profile.person_id, {
+        "_names": [row.name.casefold() for row in mine], "_event": event.id,
+    })  # fmt: skip
 
 
-def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def name_given(prep: Prep, answers: Answers) -> None:
     """Keep the plan as it is now under this name."""
-    profile = own_athlete(turn.session, coach, question.about)
-    event = asked_event(turn.session, profile, question) if profile is not None else None
-    plan = current_plan(turn.session, event) if event is not None else None
-    row = plan_row(turn.session, event) if event is not None else None
-    if profile is None or event is None or plan is None or row is None:
+    turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
+    plan, row = current_plan(turn.session, event), plan_row(turn.session, event)
+    if plan is None or row is None:
         say_to(turn, coach, plan_words.plan_first())
         return
-    name = question.answers["name"]
+    name = answers["name"]
     if any(mine.name.casefold() == name.casefold() for mine in templates_of(turn.session, coach)):
         say_to(turn, coach, flow_templates.name_taken(name))
         return
@@ -181,19 +179,15 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
     _show(turn, turn.person, turn.profile, event, row)
 
 
-def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+def use_answered(turn: Turn, coach: Person, profile: AthleteProfile, answers: Answers) -> None:
     """The scaled plan is to be used, or left."""
-    answers = question.answers
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None or not answers["use"]:
+    if not answers["use"]:
         say_to(turn, coach, cancelled())
         return
-    event = asked_event(turn.session, profile, question)
-    base = plan_row(turn.session, event) if event is not None else None
-    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    event, plan = asked_event(turn.session, profile, answers), plan_from(answers["_days"])
     if (
         event is None
-        or (base.id if base is not None else 0) != answers["_plan"]
+        or plan_id(turn.session, event) != answers["_plan"]
         or plan != _with_days_over(turn, profile, event, plan)
     ):
         say_to(turn, coach, flow_templates.moved_on())
@@ -256,19 +250,15 @@ def _show(
     if plan_misfits(turn.session, profile, event, plan):
         offer_room(Prep(turn, coach, profile, event), Version(plan, row.shape))
         return
-    base = plan_row(turn.session, event)
-    asking.open_question(
-        turn, coach, TEMPLATE_USE, subject_id=profile.person_id,
-        answers={
-            "_template": row.name, "_shape": row.shape,
-            "_name": name_of(turn.session, profile.person_id),
-            "_own": coach.id == profile.person_id,
-            "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
-            "_days_over": plan != made,
-            "_days": plan_days(plan), "_plan": base.id if base is not None else 0,
-            "_event": event.id, "_for": meant_for(turn.session, profile, event),
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, TEMPLATE_USE, profile.person_id, {
+        "_template": row.name, "_shape": row.shape,
+        "_name": name_of(turn.session, profile.person_id),
+        "_own": coach.id == profile.person_id,
+        "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
+        "_days_over": plan != made,
+        "_days": plan_days(plan), "_plan": plan_id(turn.session, event),
+        "_event": event.id, "_for": meant_for(turn.session, profile, event),
+    })  # fmt: skip
 
 
 def _with_days_over(

@@ -148,14 +148,14 @@ def _one_of(*tables: Mapping[str, str]) -> Callable[[Told], str]:
 
 READERS: Mapping[Reads, Callable[[Told], Any]] = {
     Reads.DAY: _day,
-    Reads.KIND: _one_of(KINDS, event_name),
+    Reads.KIND: _one_of(KINDS, event_name.table),
     Reads.LOOK: _one_of({look.value: look.value for look in Look}),
     Reads.GRAMS: lambda told: parse_grams(told.text, high=1500),
     Reads.WEIGHT: lambda told: parse_weight(told.text, unit=WeightUnit(told.unit)).kg,
     Reads.VOLUME: lambda told: parse_volume(told.text, unit=VolumeUnit(told.unit.lower())).litres,
     Reads.OF_TEN: _of(10),
     Reads.OF_FIVE: _of(5),
-    Reads.GUT: _one_of(gut_button, {gut: gut for gut in gut_button}),
+    Reads.GUT: _one_of(gut_button.table, {gut: gut for gut in gut_button.table}),
     Reads.HOURS: _hours,
     Reads.PHASE: _phase,
     Reads.TRAINING: lambda told: as_drafted(from_csv(told.text))[:LONGEST_TRAINING],

@@ -64,7 +64,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
                 "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
                 "last": (local_date(profile, turn.context) - DAY).isoformat(),
             },
-            caption=words.caption(name, own=self_coached),
+            caption=words.caption(name, self_coached=self_coached),
         )  # fmt: skip
         return
     here = _imports(turn.session, number)
@@ -134,13 +134,10 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         words.line(week.kind, week.day, mornings_of(week), load_of(profile, week), week.look)
         for week in outcome.weeks
     ]
-    asking.open_question(
-        turn, coach, IMPORT, subject_id=profile.person_id,
-        answers={
-            "_said": words.dry_run(name, lines, PAST_WEEKS, self_coached=self_coached),
-            "_weeks": [_as_kept(week) for week in outcome.weeks],
-        },
-    )  # fmt: skip
+    asking.open_question(turn, coach, IMPORT, profile.person_id, {
+        "_said": words.dry_run(name, lines, PAST_WEEKS, self_coached=self_coached),
+        "_weeks": [_as_kept(week) for week in outcome.weeks],
+    })  # fmt: skip
 
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -8,7 +8,7 @@ from datetime import date
 from bot.sheets import words as sheet_words
 from bot.words import figures
 from bot.words.common import day_and_year, event_name, past_weeks_button
-from bot.words.languages import Sentence, SentenceOn, SentenceTo, mark, tr, trn, worded
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, mark, tr, trn, worded
 from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
@@ -33,7 +33,7 @@ def offer(name: str, *, self_coached: bool) -> str:
 
 
 sheet_button = SentenceOn("Empty sheet ({format})", str.upper)
-caption = SentenceTo(
+caption = SentenceAbout(
     "For your past weeks. Fill in what you know and send it back here.",
     "For {name}'s past weeks. Fill in what you know and send it back here.",
 )

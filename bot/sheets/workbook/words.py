@@ -6,14 +6,14 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import files_button
-from bot.words.languages import Sentence, SentenceOn, Sentences, mark, tr
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
 from bot.words.names import word
 
 FILE = "brimline"
 
 #: Who set a day's carbs.
-set_by = Sentences({"plan": mark("plan"), "decision": mark("check-in"), "coach": mark("coach")})
-status = Sentences(
+set_by = SentenceBy({"plan": mark("plan"), "decision": mark("check-in"), "coach": mark("coach")})
+status = SentenceBy(
     {
         "in-force": mark("in force"),
         "waiting": mark("waits for the coach"),
@@ -31,7 +31,7 @@ TRAINING = {
     "more": mark("more than planned"),
     "none": mark("none"),
 }
-liking = Sentences(
+liking = SentenceBy(
     {
         "favourite": mark("favourite"),
         "well": mark("liked"),
@@ -39,7 +39,7 @@ liking = Sentences(
         "never": mark("never"),
     }
 )
-format_button = Sentences({"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")})
+format_button = SentenceBy({"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")})
 
 
 def training_done(done: str | None) -> str:

