@@ -27,7 +27,7 @@ from bot.plan.review import flow as flow_review
 from bot.plan.review.gate import ask_first
 from bot.sheets import words
 from bot.sheets.flow import SHEET
-from bot.sheets.format import layout, writing
+from bot.sheets.format import layout
 from bot.sheets.format.making import FORMATS
 from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
@@ -103,7 +103,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
         limits=limits_of(profile, limits_row),
         beside=_beside(turn.session, event, plan),
     )
-    return Document(f"plan-{event.day.isoformat()}.{form}", writing.write(sheet, form))
+    return Document(f"plan-{event.day.isoformat()}.{form}", layout.write(sheet, form))
 
 
 def _beside(session: Session, event: EventRow, plan: PeakPlan) -> dict[int, dict[str, float]]:
