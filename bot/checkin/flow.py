@@ -313,7 +313,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="gut",
             ask=words.ask_gut,
             choices=buttons(
-                tuple((partial(names.gut_button, gut), gut) for gut in names.GUT_BUTTONS)
+                tuple((partial(names.gut_button, gut), gut) for gut in names.gut_button.table)
             ),
             when=_is_off,
         ),

@@ -9,6 +9,7 @@ from sqlalchemy import Engine
 from sqlmodel import col, select
 
 from bot.checkin import words
+from bot.checkin.flow import IN_NOTE
 from bot.core.turn import Kind
 from bot.store.tables.people import OpenQuestion
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
@@ -261,12 +262,13 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(own_engine: Engine
     team.athlete.taps("Dizzy")
     team.athlete.taps("✓ Headache")  # ticked by mistake
     team.athlete.taps("That's all")
-    team.athlete.taps("Heavy")
-    team.athlete.taps("5")
-    said = text_of(team.athlete.writes("slept badly, moving house"))
+    said = text_of(
+        team.answers({"gut": "Heavy", "sleep_h": "5", "note": "slept badly, moving house"})
+    )
     row = checkins(team)[0]
     assert (row.symptoms, row.gut, row.sleep_h) == (["dizzy"], "heavy", 5)
-    assert row.note == "slept badly, moving house"
+    note, *of_questions = row.note.split(" / ")
+    assert (note, len(of_questions)) == ("slept badly, moving house", len(IN_NOTE))
     assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "You felt dizzy" in said
 
 

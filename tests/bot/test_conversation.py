@@ -195,7 +195,8 @@ def served(world: World, language: str, command: str) -> str:
 
 # The states
 
-#: A morning, a question at a time: what is answered, or the value of the button that is tapped.
+#: A morning, a question at a time: what is answered, or the value of the button that is tapped; any
+#: other question is answered by its first button.
 MORNING = {
     "weight_kg": "60.4", "fullness": "6", "water_l": "3.5", "sharpness": "4", "carb_eaten_g": "500",
     "training_done": "as-planned", "fine": "off", "symptoms": "done", "gut": "fine", "sleep_h": "7",
@@ -220,12 +221,13 @@ def states(
     yield State("before the prompt, in the load", team.world, may_check_in=True)
     team.world.until(datetime(2027, 5, 7, 5, 40, tzinfo=UTC))
     team.athlete.writes("/checkin")
-    while (step := _open_step(team.world)) in MORNING:
+    while step := _open_step(team.world):
+        answer = MORNING.get(step) or _first_button(team)
         yield State(
             f"{step} asked", team.world, step, step in IN_A_LINE,
             landing="answer" if step in ("note", "symptoms") else "coach",
         )  # fmt: skip
-        _answer(team, step, MORNING[step])
+        _answer(team, step, answer)
         assert _open_step(team.world) != step, step
     yield State("after the check-in, in the load", team.world, may_check_in=True)
     team.athlete.presses("set:prompt_time")
@@ -301,6 +303,11 @@ def _answer(team: Team, step: str, answer: str) -> None:
                 team.athlete.presses(data, said.outbox_id)
                 return
     team.athlete.writes(answer)
+
+
+def _first_button(team: Team) -> str:
+    """The value of the first button under what is asked; a check-in's question has its answer so."""
+    return next(iter(team.athlete.all_said()[-1].buttons.values())).split(":", 3)[3]
 
 
 def _open_step(world: World) -> str:

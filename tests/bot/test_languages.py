@@ -216,8 +216,10 @@ def test_buttons_may_be_typed_out_in_german(ours: None, team: Team) -> None:
     ):
         said = team.athlete.writes(answer)
     assert "Hak alles an" in said[-1].text
-    for answer in ("Übelkeit", "schwer", "7 Stunden", "überspringen"):
-        said = team.athlete.writes(answer)
+    team.athlete.writes("Übelkeit")
+    said = team.answers(
+        {"gut": "schwer", "sleep_h": "7 Stunden", "note": "überspringen"}, typed=True
+    )
     assert "Ballaststoffe" in text_of(said)  # the day's targets: everything was taken
 
 

@@ -19,7 +19,7 @@ from engine.decision.gates import GATES
 from engine.decision.gather import expected_fullness
 from engine.decision.reason import reason
 from engine.decision.rules import RULES, Rule, always, first_match
-from engine.decision.rules.rule import Told
+from engine.decision.rules.rule import Forecast, Told
 from engine.decision.sizing import graded_g
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST
@@ -173,35 +173,48 @@ def test_sharpness_is_compared_across_one_missed_morning() -> None:
     assert decide(replace(case, history=history)).rule == "spilled-over"  # 5 to 3 in two days
 
 
-def test_the_order_of_the_table_is_the_order_of_caution() -> None:
-    assert [rule.id for rule in RULES] == [
-        "gut-unsettled",
-        "coach-sees-spill",
-        "coach-sees-softening",
-        "coach-sees-flat-over-blur",
-        "spilled-over",
-        "softening",
-        "says-spilled",
-        "fuller-than-asked",
-        "coach-sees-blur",
-        "flat-and-watery",
-        "blurring",
-        "flat-but-heavy",
-        "underdrunk",
-        "coach-sees-full",
-        "coach-sees-on-course",
-        "flat-in-load",
-        "flat-and-softening",
-        "coach-sees-flat",
-        "ahead-of-plan",
-        "load-over-usual",
-        "load-under-usual",
-        "full-and-sharp",
-        "unwell-and-heavy",
-        "dropping-too-fast",
-        "flat-before-load",
-        "steady",
-    ]
+#: The rules in the order of caution, and what the forecast may do: what is seen and the coach's eye go
+#: before what is computed. Rules that ask for a look first, or for water first, leave the forecast no
+#: say; blurred lines are never met with more.
+ORDER: dict[str, Forecast] = {
+    "gut-unsettled": Forecast.DEEPENS,
+    "coach-sees-spill": Forecast.DEEPENS,
+    "coach-sees-softening": Forecast.LOWERS,
+    "coach-sees-flat-over-blur": Forecast.LOWERS,
+    "spilled-over": Forecast.DEEPENS,
+    "softening": Forecast.LOWERS,
+    "says-spilled": Forecast.LOWERS,
+    "fuller-than-asked": Forecast.LOWERS,
+    "coach-sees-blur": Forecast.LOWERS,
+    "flat-and-watery": Forecast.SILENT,
+    "blurring": Forecast.LOWERS,
+    "flat-but-heavy": Forecast.ASKS,
+    "underdrunk": Forecast.SILENT,
+    "coach-sees-full": Forecast.LOWERS,
+    "coach-sees-on-course": Forecast.SIZES,
+    "flat-in-load": Forecast.SIZES,
+    "flat-and-softening": Forecast.SIZES,
+    "coach-sees-flat": Forecast.SIZES,
+    "ahead-of-plan": Forecast.DECIDES,
+    "load-over-usual": Forecast.DECIDES,
+    "load-under-usual": Forecast.DECIDES,
+    "full-and-sharp": Forecast.SIZES,
+    "unwell-and-heavy": Forecast.SILENT,
+    "dropping-too-fast": Forecast.SIZES,
+    "flat-before-load": Forecast.SIZES,
+    "steady": Forecast.SIZES,
+}
+
+
+def test_the_order_of_the_table_is_the_order_of_caution_and_says_what_the_forecast_may_do() -> None:
+    assert [(rule.id, rule.forecast) for rule in RULES] == list(ORDER.items())
+
+
+def test_every_rule_is_met_by_a_case_file_or_by_a_morning_of_its_own() -> None:
+    met = {one.rule for file in CASES.glob("*.toml") for one in run(parse(file.read_text()))}
+    told = "".join(file.read_text(encoding="utf-8") for file in Path(__file__).parent.glob("*.py"))
+    once = {id for id in ORDER if told.count(f'"{id}"') == 1}  # in the order, and nowhere else
+    assert once - met == set(), "no case in tests/cases/ and no test leads to these rules"
 
 
 def test_expected_fullness_rises_with_the_share_of_the_load_eaten() -> None:

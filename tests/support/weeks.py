@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from typing import Any, TypeVar
@@ -11,6 +11,7 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.core.turn import Turn
+from bot.dialogue import asking
 from bot.membership.onboarding import onboarding
 from bot.people.people import get_profile
 from bot.store.db import transaction
@@ -56,6 +57,25 @@ class Team:
             found = current_week(session, get_profile(session, self.athlete_id))
             assert found is not None
             return found
+
+    def open_step(self) -> str:
+        """The step of what the athlete is asked last and has not answered; "" where nothing is open."""
+        with self.world.session() as session:
+            asked = asking.open_questions(session, session.get_one(Person, self.athlete_id))
+            return asked[-1].step if asked else ""
+
+    def answers(self, told: Mapping[str, str], *, typed: bool = False) -> list[Said]:
+        """Answer what is asked until nothing is open: as told by step, tapped where a button says so
+        (unless `typed`); what is not told by the first button. Returns what is said last.
+        """
+        said: list[Said] = []
+        while step := self.open_step():
+            buttons = list(self.athlete.all_said()[-1].buttons)
+            answer = told.get(step, buttons[0] if buttons else "none")
+            tapped = answer in buttons and not (typed and step in told)
+            said = self.athlete.taps(answer) if tapped else self.athlete.writes(answer)
+            assert self.open_step() != step, f"{step} is asked again after {answer}"
+        return said
 
     def morning(self, days_out: int, *, hour: int = 6, minute: int = 0) -> None:
         """Let time pass to a morning of the week (UTC; London is an hour ahead in May)."""
