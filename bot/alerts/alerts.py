@@ -303,6 +303,7 @@ def _raise(
         acknowledged_at=turn.now if flag.level is Level.ADVISORY else None,
     )
     turn.session.add(row)
+    turn.session.flush()  # facts of other alerts name it: without gaps, on whichever database
     record(turn, row.athlete_id, Change.ALERT_OPENED(**step_of(row), facts=facts), by=None)
     return row
 

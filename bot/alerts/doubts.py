@@ -51,6 +51,7 @@ def asked(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
         acknowledged_at=turn.now,
     )
     turn.session.add(row)
+    turn.session.flush()
     entry = Change.DOUBT(alert=id_of(row), words=words, about=about)
     record(turn, profile.person_id, entry, by=None)
     for person in () if own else delivery.told_of(turn.session, row):
