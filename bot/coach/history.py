@@ -13,7 +13,7 @@ from bot.coach import flow_history
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.flow_history import HISTORY_DAY
 from bot.core.chat.cards import CARD, UNDO
-from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, units
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
@@ -131,7 +131,7 @@ def _fitting(rows: list[str]) -> str:
     if not rows:
         return flow_history.nothing_happened()
     shown = list(rows)
-    while len("\n".join(shown).encode("utf-16-le")) > 2 * UNITS:
+    while units("\n".join(shown)) > UNITS:
         shown.pop(0)
     left_out = len(rows) - len(shown)
     return "\n".join([*([flow_history.cut(left_out)] if left_out else []), *shown])

@@ -14,6 +14,7 @@ from bot.core.timing.agenda import Several, Subject
 from bot.core.turn import Turn
 from bot.debrief import flow_after_show
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF
+from bot.debrief.past_week import next_week_runs
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, others_coaching, profile_of
 from bot.people.telling import say_to
@@ -21,7 +22,7 @@ from bot.safety.reports import Told, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.load import checkin_row, current_event
+from bot.week.load import checkin_row
 from bot.week.prompts import subject
 from engine.evidence.planning.health import AFTER_DAYS
 from engine.safety import FlagId
@@ -51,7 +52,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return
     day = local_date(profile, turn.context)
-    if day != duty.local_date or _asked_anyway(turn, profile):
+    if day != duty.local_date or next_week_runs(turn, profile):
         return
     person = get_person(turn.session, profile.person_id)
     for earlier in asking.open_questions(
@@ -139,14 +140,6 @@ def _stage_weight(session: Session, profile: AthleteProfile, event_id: int) -> f
     )
     row = session.exec(query.order_by(col(CheckInRow.date).desc())).first()
     return row.weight_kg if row is not None else None
-
-
-def _asked_anyway(turn: Turn, profile: AthleteProfile) -> bool:
-    """Whether the next week has begun and asks its own questions."""
-    event = current_event(turn.session, profile.person_id)
-    if event is None:
-        return False
-    return 0 <= (event.day - local_date(profile, turn.context)).days <= max(PLAN_DAYS)
 
 
 def _pass_on(turn: Turn, profile: AthleteProfile, person: Person, said: list[str]) -> None:

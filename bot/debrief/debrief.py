@@ -19,7 +19,14 @@ from bot.debrief import words, words_deeper
 from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
-from bot.debrief.past_week import BehindWeek, debrief_row, kept_of, newest_behind, week_behind
+from bot.debrief.past_week import (
+    BehindWeek,
+    debrief_row,
+    kept_of,
+    newest_behind,
+    next_week_runs,
+    week_behind,
+)
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, Flow
 from bot.people.changes import Change, Kind
@@ -31,7 +38,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, O
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, EventRow
 from bot.week.cases import decision_of, stood
-from bot.week.load import checkin_row, current_event
+from bot.week.load import checkin_row
 from bot.week.prompts import subject
 from bot.words import common
 from engine.evidence.planning.health import AFTER_DAYS
@@ -297,7 +304,7 @@ def _ask_athlete(turn: Turn, profile: AthleteProfile, found: BehindWeek) -> None
     """One question, unless something else matters more: a stop, or the next week's own mornings."""
     if profile.coach_id == profile.person_id or profile.status != AthleteStatus.ACTIVE:
         return
-    if profile.frozen_at is not None or _next_week_runs(turn, profile):
+    if profile.frozen_at is not None or next_week_runs(turn, profile):
         return
     athlete, coach = (get_person(turn.session, id) for id in (profile.person_id, profile.coach_id))
     for left_open in asking.open_questions(
@@ -318,10 +325,3 @@ def _ask_athlete(turn: Turn, profile: AthleteProfile, found: BehindWeek) -> None
 def _close(turn: Turn, question: OpenQuestion | None) -> None:
     if question is not None and question.closed_at is None:
         asking.close(turn, question)
-
-
-def _next_week_runs(turn: Turn, profile: AthleteProfile) -> bool:
-    event = current_event(turn.session, profile.person_id)
-    if event is None:
-        return False
-    return 0 <= (event.day - local_date(profile, turn.context)).days <= max(PLAN_DAYS)

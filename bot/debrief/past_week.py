@@ -18,12 +18,12 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.cases import checkin_of, decision_of, observed_between
 from bot.week.events import given_way
-from bot.week.load import checkin_row, current_plan, day_set
+from bot.week.load import checkin_row, current_event, current_plan, day_set
 from engine.decision.decide import Decision
 from engine.decision.record import by_forecast
 from engine.planning.behind.debrief import DayBehind, Debrief, debrief
 from engine.values.checkin import Look, most_careful
-from engine.values.plan import PeakPlan
+from engine.values.plan import PLAN_DAYS, PeakPlan
 
 
 def kept_of(session: Session, event: EventRow) -> DebriefRow | None:
@@ -161,3 +161,11 @@ def _events_before(session: Session, profile: AthleteProfile, day: date) -> list
         if event.id not in gone:
             by_day[event.day] = event
     return [by_day[one] for one in sorted(by_day, reverse=True)]
+
+
+def next_week_runs(turn: Turn, profile: AthleteProfile) -> bool:
+    """Whether the next week has begun and asks its own questions."""
+    event = current_event(turn.session, profile.person_id)
+    if event is None:
+        return False
+    return 0 <= (event.day - local_date(profile, turn.context)).days <= max(PLAN_DAYS)

@@ -22,7 +22,7 @@ from bot.coach.roster.standing import (
     decided_line,
 )
 from bot.core.chat.cards import CARD, Say
-from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, units
 from bot.decision.signoff.signoff import morning_line
 from bot.people.people import is_own_coach
 from bot.store.base import id_of
@@ -152,7 +152,7 @@ def page(
     parts = [head, *blocks]
     if number == 0:
         others = [line for line in everybody if not needs_coach(line)]
-        parts += _others(others, here, ROOM - _units("\n\n".join([*parts, foot])), len(everybody))
+        parts += _others(others, here, ROOM - units("\n\n".join([*parts, foot])), len(everybody))
     buttons = _buttons(session, everybody if len(everybody) <= FEW else pages[number])
     if here is None:
         foot = f"{flow_morning.where_are_you()}\n{foot}"
@@ -233,7 +233,7 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
         if seen.wrote
     ]
     told = "\n".join(said)
-    room -= _units(told)
+    room -= units(told)
     share = max(LEAST_OF_A_LINE, room // max(len(grouped), 1) - 40)
     order = list(flow_morning.GROUPS)
     rows = [
@@ -254,7 +254,7 @@ def _group(line: _Line, names: Sequence[str], share: int, here: str | None) -> s
     which, at = line
     shown: list[str] = []
     for name in names:
-        if shown and _units(", ".join([*shown, name])) > share:
+        if shown and units(", ".join([*shown, name])) > share:
             break
         shown.append(name)
     when = flow_morning.asked_at(at[0], here, at[1], names) if at is not None else ""
@@ -349,11 +349,6 @@ def in_rows(buttons: Sequence[Button]) -> Buttons:
 
 
 def _cut(text: str, most: int) -> str:
-    if _units(text) <= most:
+    if units(text) <= most:
         return text
     return text.encode("utf-16-le")[: 2 * (most - 1)].decode("utf-16-le", "ignore") + "…"
-
-
-def _units(text: str) -> int:
-    """As Telegram counts: UTF-16 units."""
-    return len(text.encode("utf-16-le")) // 2

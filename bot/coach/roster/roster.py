@@ -17,7 +17,7 @@ from bot.coach.roster.standing import standing
 from bot.coach.roster.words import short
 from bot.core.chat.cards import ROSTER, OnProposal
 from bot.core.chat.cards import Page as Paged
-from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit
+from bot.core.chat.outbox import TEXT_LIMIT, Button, Buttons, Shown, Topic, edit, units
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Act, Turn
 from bot.decision.signoff import taps as signoff_taps
@@ -134,7 +134,7 @@ def _split(lines: Sequence[Line]) -> list[list[Line]]:
     pages: list[list[Line]] = [[]]
     room = LONGEST_PAGE
     for line in lines:
-        length = len(morning.in_full(*line).encode("utf-16-le")) // 2 + 2
+        length = units(morning.in_full(*line)) + 2
         if len(pages[-1]) == ON_A_PAGE or (pages[-1] and length > room):
             pages.append([])
             room = LONGEST_PAGE

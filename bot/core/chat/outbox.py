@@ -364,7 +364,7 @@ def _text(text: str) -> dict[str, Any]:
     plain, entities = "", []
     for number, part in enumerate(_TABLE.split(_fitting(text))):
         if number % 2 and part:
-            entities.append({"type": "pre", "offset": _units(plain), "length": _units(part)})
+            entities.append({"type": "pre", "offset": units(plain), "length": units(part)})
         plain += part
     return {"text": plain} | ({"entities": entities} if entities else {})
 
@@ -372,13 +372,13 @@ def _text(text: str) -> dict[str, Any]:
 _TABLE = re.compile(f"[{START}{END}]")
 
 
-def _units(text: str) -> int:
+def units(text: str) -> int:
     """As Telegram counts: UTF-16 units, of which an emoji takes two."""
     return len(text.encode("utf-16-le")) // 2
 
 
 def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:
-    units = text.encode("utf-16-le")
-    if len(units) <= 2 * limit:
+    encoded = text.encode("utf-16-le")
+    if len(encoded) <= 2 * limit:
         return text
-    return units[: 2 * (limit - 1)].decode("utf-16-le", "ignore") + "…"
+    return encoded[: 2 * (limit - 1)].decode("utf-16-le", "ignore") + "…"
