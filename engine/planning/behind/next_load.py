@@ -28,6 +28,7 @@ from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead, subsample
 from engine.model.particles import Belief, Covariates, side_by_side
 from engine.model.tracker import first_belief, generator, next_prior
+from engine.planning.behind.hindsight import Odds
 from engine.planning.behind.load_room import Room, bound_of, day_ahead, scaled
 from engine.planning.drafting.bridge import Against, Load, Suggestion, most_telling, suggested_plan
 from engine.values.athlete import Athlete, Baseline, EventKind
@@ -61,15 +62,6 @@ class ModelMisfit(ValueError):  # noqa: N818 - likewise
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LookOdds:
-    """Chances at stage time."""
-
-    flat: float
-    full: float
-    spilled: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class NextLoad:
     """A load to plan in place of another; loads are the mean of the load days, g/kg a day.
 
@@ -85,8 +77,8 @@ class NextLoad:
     then_g_per_kg: float
     before_g_per_kg: float
     g_per_kg: float
-    before: LookOdds
-    after: LookOdds
+    before: Odds
+    after: Odds
     disagrees: bool
     bound: str | None
     asks: bool = False
@@ -185,8 +177,8 @@ def _after_the_look(one: _Asked, plan: PeakPlan, weeks: Sequence[PastWeek]) -> N
         then_g_per_kg=one.g_per_kg(then),
         before_g_per_kg=one.g_per_kg(plan),
         g_per_kg=one.g_per_kg(wish),
-        before=_odds(*free.as_planned),
-        after=_odds(chosen.flat, chosen.full, chosen.spilled),
+        before=Odds(*free.as_planned),
+        after=Odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=disagrees,
         bound=bound_of(plan, chosen.factor, room) if bound_by_limits else None,
     )
@@ -215,8 +207,8 @@ def _between(one: _Asked, plan: PeakPlan, weeks: Sequence[PastWeek]) -> NextLoad
         then_g_per_kg=one.g_per_kg(last.as_it_went),
         before_g_per_kg=one.g_per_kg(plan),
         g_per_kg=one.g_per_kg(wish),
-        before=_odds(*chosen.as_planned),
-        after=_odds(chosen.flat, chosen.full, chosen.spilled),
+        before=Odds(*chosen.as_planned),
+        after=Odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=False,
         bound=None,
         between=True,
@@ -234,7 +226,7 @@ def _to_ask(one: _Asked, found: NextLoad) -> NextLoad:
     if asked is None:
         return found
     plan = scaled(found.plan, asked.carbs_g, room)
-    after = _odds(asked.flat, asked.full, asked.spilled)
+    after = Odds(asked.flat, asked.full, asked.spilled)
     return replace(
         found, plan=plan, g_per_kg=one.g_per_kg(plan), after=after, asks=True, between=False
     )
@@ -303,10 +295,6 @@ def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) 
 def _carbs_g(plan: PeakPlan, out: int) -> float:
     day = plan.day(out)
     return day.carb_g if day is not None else 0.0
-
-
-def _odds(flat: float, full: float, spilled: float) -> LookOdds:
-    return LookOdds(flat=flat, full=full, spilled=spilled)
 
 
 def _whole(plan: PeakPlan) -> bool:
