@@ -12,7 +12,14 @@ import numpy as np
 from engine.evidence.body import tracking as known
 from engine.evidence.deciding import ROUND_TO_G
 from engine.evidence.planning import drafting as e
-from engine.model.forecast import LOOK_ROWS, DayAhead, NoiseDraws, a_day_later, look_of, worth
+from engine.model.forecast import (
+    LOOK_ROWS,
+    DayAhead,
+    NoiseDraws,
+    a_day_later,
+    expected_utility,
+    look_of,
+)
 from engine.model.particles import Belief
 from engine.model.tracker import doubted, outcome_probabilities
 from engine.planning.drafting.draft import NONE, Asked, draft_plan, load_range, usual_load
@@ -100,7 +107,7 @@ class Suggestion:
     flat: float
     full: float
     spilled: float
-    worth: float  # see `engine.model.forecast.DoseForecast`
+    expected_utility: float  # see `engine.model.forecast.DoseForecast`
 
 
 class Against(NamedTuple):
@@ -149,8 +156,8 @@ def suggested_plan(
         state = a_day_later(few, state, loads[:, number], day, chance.on(len(before) + number))
     aim = few.frame.aim
     looks = look_of(state, few.person, few.body, aim)
-    worths = worth(looks - looks[OWN], against.aversion)
-    row = OWN if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
+    utilities = expected_utility(looks - looks[OWN], against.aversion)
+    row = OWN if utilities.max() <= float(known.WORTH_ALIKE) else int(np.argmax(utilities))
     as_was, (flat, full, spilled) = (
         doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))
         for k in (AS_PLANNED, row)
@@ -162,7 +169,7 @@ def suggested_plan(
         flat=flat,
         full=full,
         spilled=spilled,
-        worth=float(worths[row]),
+        expected_utility=float(utilities[row]),
     )
 
 
