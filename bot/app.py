@@ -17,10 +17,9 @@ from telegram.error import BadRequest, InvalidToken, TelegramError
 
 from bot.core.garbage import leave_out_what_is_loaded
 from bot.core.logs import error_name
-from bot.core.timing.clock import Clock, RealClock
+from bot.core.timing.clock import FIRST_WHILE_S, Clock, RealClock
 from bot.core.timing.clock_watch import ClockWatch
 from bot.core.timing.duties import Duties
-from bot.core.timing.first_while import FIRST_WHILE_S
 from bot.core.timing.waiting import growing_pause, keep_going
 from bot.core.turn import Context
 from bot.core.use_cases import Runtime, UseCases

@@ -33,9 +33,15 @@ SETTINGS = {
     "prompt_time": _as_at_first("prompt_time"),
     "place": _as_at_first("place", "which_place"),
     "weight_unit": _unit(
-        "weight_unit", words.ask_weight_unit, figures.WEIGHT_UNITS, figures.weight_unit_name
+        "weight_unit",
+        words.ask_weight_unit,
+        figures.weight_unit_name.table,
+        figures.weight_unit_name,
     ),
     "volume_unit": _unit(
-        "volume_unit", words.ask_volume_unit, figures.VOLUME_UNITS, figures.volume_unit_name
+        "volume_unit",
+        words.ask_volume_unit,
+        figures.volume_unit_name.table,
+        figures.volume_unit_name,
     ),
 }

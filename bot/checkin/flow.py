@@ -315,7 +315,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=words.ask_gut,
             read=one_of("fine", "heavy", "bad"),
             choices=buttons(
-                tuple((partial(names.gut_button, gut), gut) for gut in names.GUT_BUTTONS)
+                tuple((partial(names.gut_button, gut), gut) for gut in names.gut_button.table)
             ),
             when=_is_off,
         ),

@@ -11,7 +11,7 @@ from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
-from engine.food.foods.raw import DRY, raw_g
+from engine.food.foods.table import DRY, raw_g
 from engine.food.portions import Aim, DayMenu, Miss, Totals
 
 

@@ -5,15 +5,33 @@ from __future__ import annotations
 import argparse
 import asyncio
 import time
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Iterator
+from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from bot.operation.doctor import NO_TOKEN, TOKEN_REFUSED, Finding
 from bot.operation.installation import DatabaseAwayError, migrated, opened, shaped, shown
 from bot.settings import PREFIX, Settings, SettingsError
 
+if TYPE_CHECKING:
+    from sqlmodel import Session
+
 FINE, FAILED, WRONG_SETTING = 0, 1, 2
+
+
+@contextmanager
+def _beside(settings: Settings, *, writing: bool = False) -> Iterator[Session]:
+    """A session beside the bot, or one transaction that writes."""
+    from sqlmodel import Session  # noqa: PLC0415
+
+    from bot.store.db import transaction  # noqa: PLC0415
+
+    engine = opened(settings)
+    with transaction(engine) if writing else Session(engine) as session:
+        yield session
+    engine.dispose()
 
 
 def run(settings: Settings) -> int:
@@ -114,14 +132,10 @@ async def _findings(found: AsyncIterator[Finding]) -> int:
 
 
 def status(settings: Settings) -> int:
-    from sqlmodel import Session  # noqa: PLC0415
-
     from bot.operation.status import status as report  # noqa: PLC0415
 
-    engine = opened(settings)
-    with Session(engine) as session:
+    with _beside(settings) as session:
         text, well = report(session, datetime.now(UTC))
-    engine.dispose()
     print(text)
     return FINE if well else FAILED
 
@@ -135,11 +149,9 @@ def setup(_settings: Settings) -> int:
 def invite_coach(settings: Settings) -> int:
     from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.membership.invitations import invite_coach_command  # noqa: PLC0415
-    from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
-    engine = opened(settings)
-    with transaction(engine) as session:
+    with _beside(settings, writing=True) as session:
         context = Context(
             now=datetime.now(UTC),
             bot_username=setting.kept(session, setting.BOT_USERNAME),
@@ -147,35 +159,27 @@ def invite_coach(settings: Settings) -> int:
         )
         text = invite_coach_command(Turn(session, context))
     print(text)
-    engine.dispose()
     return FINE
 
 
 def coaches(settings: Settings) -> int:
-    from sqlmodel import Session  # noqa: PLC0415
-
     from bot.operation.roles import coaches_and_invitations  # noqa: PLC0415
 
-    engine = opened(settings)
-    with Session(engine) as session:
+    with _beside(settings) as session:
         print(coaches_and_invitations(session, datetime.now(UTC)))
-    engine.dispose()
     return FINE
 
 
 def revoke(settings: Settings, given: argparse.Namespace) -> int:
     from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.operation.roles import revoke_coach, revoke_invitation  # noqa: PLC0415
-    from bot.store.db import transaction  # noqa: PLC0415
 
-    engine = opened(settings)
     now = datetime.now(UTC)
-    with transaction(engine) as session:
+    with _beside(settings, writing=True) as session:
         if given.what == "invitation":
             in_the_way = revoke_invitation(session, given.number, now)
         else:
             in_the_way = revoke_coach(Turn(session, Context(now=now)), given.number)
-    engine.dispose()
     print(f"failed  {in_the_way}" if in_the_way else f"ok      {given.what} {given.number} revoked")
     return FAILED if in_the_way else FINE
 
@@ -222,18 +226,14 @@ def _photos(settings: Settings) -> Path | None:
 
 def replay(settings: Settings, given: argparse.Namespace) -> int:
     """Every stored decision again; 1 where one that this version made comes out otherwise."""
-    from sqlmodel import Session  # noqa: PLC0415
-
     from bot.decision.replay.command import NoSuchChangeError, change_of, replay_all  # noqa: PLC0415
 
     try:
         change = change_of(given.without, given.rules, given.limit, given.forecast)
     except NoSuchChangeError as error:
         raise SettingsError([str(error)]) from None
-    engine = opened(settings)
-    with Session(engine) as session:
+    with _beside(settings) as session:
         found = replay_all(session, change, given.athlete)
-    engine.dispose()
     for line in found.lines:
         print(line)
     print(
@@ -248,11 +248,9 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
     """On how many finished weeks forecasts rest, coach by coach."""
     from bot.core.turn import Context, Turn  # noqa: PLC0415
     from bot.debrief import pooling  # noqa: PLC0415
-    from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
-    engine = opened(settings)
-    with transaction(engine) as session:
+    with _beside(settings, writing=True) as session:
         if given.anew:
             made = pooling.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
             print(f"ok      {made} athletes summed up again")
@@ -260,5 +258,4 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
             setting.keep(session, setting.PRIORS, given.use)
         for line in pooling.told(session):
             print(line)
-    engine.dispose()
     return FINE

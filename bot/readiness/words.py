@@ -8,8 +8,16 @@ from typing import Any
 from bot.words import figures
 from bot.words.common import event_name
 from bot.words.languages import Sentence, SentenceOn, SentenceOnTwo, mark, tr
-from bot.words.names import CONDITIONS, FOLDS, cited
-from engine.planning.readiness import Energy, Injury, Outcome, Periods, Readiness, Reason
+from bot.words.names import cited
+from engine.planning.readiness import (
+    CONDITIONS,
+    Energy,
+    Injury,
+    Outcome,
+    Periods,
+    Readiness,
+    Reason,
+)
 
 PERIODS = {
     Periods.REGULAR: mark("Regular"),
@@ -103,7 +111,7 @@ def ask_folds(sites: Sequence[str]) -> str:
     return tr(
         "Three folds in mm: {sites}; such as 8 10 9. Or all seven: chest, midaxillary, "
         "triceps, subscapular, abdomen, suprailiac, thigh.",
-        sites=", ".join(tr(site) if site in FOLDS else site for site in sites),
+        sites=", ".join(tr(site) for site in sites),
     )
 
 

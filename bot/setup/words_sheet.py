@@ -8,7 +8,7 @@ from functools import partial
 from bot.dialogue.flow import NONE
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import figures
-from bot.words.common import EVENT_NAMES, KINDS
+from bot.words.common import KINDS, event_name
 from bot.words.languages import Sentence, SentenceOn, in_each, listed, mark, tr
 from bot.words.names import shape_words
 from engine.planning.drafting.bridge import BRIDGE
@@ -80,7 +80,7 @@ def depletion_names() -> list[str]:
 
 def kinds() -> dict[str, str]:
     found = {}
-    for words in (KINDS, EVENT_NAMES):
+    for words in (KINDS, event_name.table):
         for key, word in words.items():
             for text in in_each(partial(tr, word)):
                 found[_plain(text)] = key

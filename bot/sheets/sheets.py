@@ -27,7 +27,7 @@ from bot.plan.review import flow as flow_review
 from bot.plan.review.gate import ask_first
 from bot.sheets import words
 from bot.sheets.flow import SHEET
-from bot.sheets.format import layout, writing
+from bot.sheets.format import layout
 from bot.sheets.format.making import FORMATS
 from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
@@ -49,7 +49,6 @@ from bot.week import snapshots as changes
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import common, figures
-from bot.words.languages import tr
 from engine.planning.drafting.template import as_ever
 from engine.values.athlete import energy_kcal
 from engine.values.limits import Limits, plan_problems
@@ -73,6 +72,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
         text = f"{words.ask_format()}\n\n{flow_review.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say_to(turn, turn.person, text, buttons=[buttons])
         return
+    caption = words.caption if base.limits_row is None else words.caption_with_limits
     send_document(
         turn,
         chat_id=turn.person.chat_id,
@@ -80,11 +80,7 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
-        caption=words.caption(
-            name_of(turn.session, turn.profile.person_id),
-            with_limits=base.limits_row is not None,
-            self_coached=turn.self_coached,
-        ),
+        caption=caption(name_of(turn.session, turn.profile.person_id), self_coached=turn.self_coached),
     )  # fmt: skip
 
 
@@ -101,13 +97,13 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
-        event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
+        event=f"{common.event_name(event.kind)}, {common.day_and_year(event.day)}",
         plan=plan,
         days={day.days_out: figures.short_day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
         beside=_beside(turn.session, event, plan),
     )
-    return Document(f"plan-{event.day.isoformat()}.{form}", writing.write(sheet, form))
+    return Document(f"plan-{event.day.isoformat()}.{form}", layout.write(sheet, form))
 
 
 def _beside(session: Session, event: EventRow, plan: PeakPlan) -> dict[int, dict[str, float]]:
@@ -239,7 +235,6 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
             set_by=id_of(coach), set_at=turn.now,
         )  # fmt: skip
         turn.session.add(row)
-        turn.session.flush()
         record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
             plan=id_of(row), shape=row.shape, how=BY_SHEET, before={"plan": base.plan_row.id, **before},
             changed=changes.days_changed(base.plan_row.days, row.days),
@@ -247,7 +242,6 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
     if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
         kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=id_of(coach), set_at=turn.now)
         turn.session.add(kept)
-        turn.session.flush()
         record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
             limits=id_of(kept), bounds=bounds, how=BY_SHEET,
             before={"limits": base.limits_id, **before},

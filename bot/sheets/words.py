@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
 from bot.words import figures
-from bot.words.languages import Sentence, mark, tr, tr_if, trn, worded
+from bot.words.languages import Sentence, SentenceAbout, mark, tr, trn, worded
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
@@ -39,16 +39,14 @@ def format_button(form: str) -> str:
     return form.upper()
 
 
-def caption(name: str, *, with_limits: bool, self_coached: bool) -> str:
-    if with_limits:
-        if self_coached:
-            return tr("Your plan and limits. Change what you like and send the file back here.")
-        return tr(
-            "{name}'s plan and limits. Change what you like and send the file back here.", name=name
-        )
-    if self_coached:
-        return tr("Your plan. Change what you like and send the file back here.")
-    return tr("{name}'s plan. Change what you like and send the file back here.", name=name)
+caption = SentenceAbout(
+    "Your plan. Change what you like and send the file back here.",
+    "{name}'s plan. Change what you like and send the file back here.",
+)
+caption_with_limits = SentenceAbout(
+    "Your plan and limits. Change what you like and send the file back here.",
+    "{name}'s plan and limits. Change what you like and send the file back here.",
+)
 
 
 # Files that are not read
@@ -93,15 +91,12 @@ def refused(why: str) -> str:
     return f"{tr(REFUSED[why])} {nothing_changed()}"
 
 
-def moved_on(name: str, *, self_coached: bool) -> str:
-    return tr_if(
-        self_coached,
-        "Your plan or limits have changed since this sheet was made, so I changed nothing. "
-        "Please get a new sheet and put your changes into it.",
-        "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
-        "Please get a new sheet and put your changes into it.",
-        name=name,
-    )
+moved_on = SentenceAbout(
+    "Your plan or limits have changed since this sheet was made, so I changed nothing. "
+    "Please get a new sheet and put your changes into it.",
+    "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
+    "Please get a new sheet and put your changes into it.",
+)
 
 
 # What is wrong with single cells
@@ -239,10 +234,10 @@ def problem(found: Problem) -> str:
 # The differences
 
 
-def nothing_differs(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr("That is your current plan; nothing in it is different.")
-    return tr("That is {name}'s current plan; nothing in it is different.", name=name)
+nothing_differs = SentenceAbout(
+    "That is your current plan; nothing in it is different.",
+    "That is {name}'s current plan; nothing in it is different.",
+)
 
 
 def plan_change(days_out: int, key: str, was: str, becomes: str) -> str:

@@ -8,7 +8,7 @@ from itertools import islice
 from typing import TYPE_CHECKING, Any, Protocol, TypeVar, runtime_checkable
 
 from sqlalchemy.orm import object_session
-from sqlmodel import SQLModel
+from sqlmodel import Field, Session, SQLModel, col, select
 
 SQLModel.metadata.naming_convention = {
     "ix": "ix_%(column_0_label)s",
@@ -36,6 +36,12 @@ class Row(SQLModel):
 
     if not TYPE_CHECKING:  # or any attribute at all might be set, for all that a checker knows
         __setattr__ = object.__setattr__
+
+
+class NumberedRow(Row):
+    """One with a number of its own, which it has once it is written, or before (`id_of`)."""
+
+    id: int | None = Field(default=None, primary_key=True)
 
 
 @cache
@@ -82,6 +88,7 @@ def id_of(row: HasId) -> int:
 AT_ONCE = 500
 
 _Item = TypeVar("_Item")
+_Row = TypeVar("_Row", bound=NumberedRow)
 
 
 def batches(items: Iterable[_Item]) -> Iterator[list[_Item]]:
@@ -89,3 +96,14 @@ def batches(items: Iterable[_Item]) -> Iterator[list[_Item]]:
     left = iter(items)
     while batch := list(islice(left, AT_ONCE)):
         yield batch
+
+
+def rows_of_all(
+    session: Session, table: type[_Row], key: Any, values: Iterable[object], *more: Any
+) -> Iterator[_Row]:
+    """The rows with one of these values, in the order of their numbers as far as they are read at once;
+    `more` has to hold of them, too.
+    """
+    for chunk in batches(values):
+        query = select(table).where(col(key).in_(chunk), *more)
+        yield from session.exec(query.order_by(col(table.id)))

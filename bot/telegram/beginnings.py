@@ -14,8 +14,7 @@ from sqlalchemy import BigInteger, Engine, bindparam, func, select
 from sqlmodel import col
 from sqlmodel import select as rows
 
-from bot.core.timing.clock import Clock
-from bot.core.timing.first_while import FirstWhile
+from bot.core.timing.clock import Clock, FirstWhile
 from bot.store.db import claiming, is_sqlite
 from bot.store.remembering import looked_up
 from bot.store.tables.traffic import InboxRow

@@ -40,7 +40,7 @@ from bot.core.turn import Context, Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import claiming, in_transaction
 from bot.store.tables.traffic import OutboxRow, Urgency
-from bot.telegram import rests
+from bot.telegram import pace
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
 
@@ -178,10 +178,10 @@ class Outcomes:
         span = span_of(error)
         now, ran = self._clock.now(), self._clock.monotonic()
         another = self._pace.pause(row.chat_id, span, ran)
-        if another or rests.another_chat_rests(session, row.chat_id, now):
+        if another or pace.another_chat_rests(session, row.chat_id, now):
             self._pace.pause_all(span, ran)
-            rests.let_all_rest(session, now, span)
-        row.problem = rests.TOLD_TO_SLOW_DOWN
+            pace.let_all_rest(session, now, span)
+        row.problem = pace.TOLD_TO_SLOW_DOWN
         row.status = "waiting"
         row.not_before = now + span  # outlives a restart
         _log.warning(

@@ -42,7 +42,7 @@ from bot.core.timing.waiting import growing_pause, keep_going, wait_for
 from bot.store.base import id_of
 from bot.store.shares import ALL, SHARES, share_of, shares_of
 from bot.store.tables.traffic import VIEWS_WAIT, OutboxRow, Urgency, urgency_by
-from bot.telegram import rests
+from bot.telegram import pace
 from bot.telegram.outcomes import GIVE_UP_AFTER, Outcomes, as_new_message, give_up, is_worth_another
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
@@ -217,7 +217,7 @@ class Sender:
         if new := self._pace.hold(held, self._clock.monotonic()):
             now, ran = self._clock.now(), self._clock.monotonic()
             with self._shares.claiming() as session:
-                for chat, span in rests.chats_that_rest(session, new, now):
+                for chat, span in pace.chats_that_rest(session, new, now):
                     self._pace.pause(chat, span, ran)
 
     async def _send(self, call: Call) -> None:
@@ -260,7 +260,7 @@ class Sender:
         wait = AMONG_OTHERS_S if self._shares.among_others else LOOK_AGAIN_S
         calls: list[Call] = []
         with self._shares.claiming() as session:
-            if (rest := rests.all_rest_for(session, now)) > timedelta():
+            if (rest := pace.all_rest_for(session, now)) > timedelta():
                 self._pace.pause_all(rest, ran)
                 return [], min(wait, rest.total_seconds())
             for row in self.heads(session, now, self._pace.held):

@@ -24,8 +24,7 @@ from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.logs import error_name
-from bot.core.timing.underway import Underway
-from bot.core.timing.waiting import keep_going, retry_span, wait_for
+from bot.core.timing.waiting import Underway, keep_going, retry_span, wait_for
 from bot.core.turn import ChatTurn, Incoming, Turn
 from bot.core.use_cases import Runtime
 from bot.store.db import claiming, in_transaction, is_sqlite, looking, looking_ahead

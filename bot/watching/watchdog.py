@@ -14,7 +14,7 @@ import faulthandler
 
 import structlog
 
-from bot.core.timing.underway import Underway
+from bot.core.timing.waiting import Underway
 
 #: Our own choice: no pause of a busy machine lasts a minute, nor any wait for a database five.
 STANDS_STILL_S, LONGEST_S = 60.0, 300.0

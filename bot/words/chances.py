@@ -5,10 +5,13 @@ from __future__ import annotations
 import math
 from typing import Protocol
 
-from bot.words.languages import mark, tr, tr_if
+from bot.words.languages import SentenceBy, mark, tr, tr_if
 
 LOOKS = ("full", "flat", "spilled")
-NAMES = {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
+#: What a look is called.
+look_name = SentenceBy(
+    {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
+)
 
 
 class Chances(Protocol):
@@ -39,11 +42,6 @@ def about(tenths: int) -> str:
     if tenths == 0:
         return tr("under 1 in 10")
     return tr_if(tenths == 10, "over 9 in 10", "about {tenths} in 10", tenths=tenths)
-
-
-def look_name(look: str) -> str:
-    """What a look is called: "full", "flat", "spilled over"."""
-    return tr(NAMES[look])
 
 
 def all_three(odds: Chances) -> str:

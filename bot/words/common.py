@@ -1,4 +1,4 @@
-"""Sentences for anybody."""
+"""SentenceBy for anybody."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr, tr_if
 
 
 class Media(StrEnum):
@@ -30,11 +30,9 @@ def kind_word(kind: str) -> str:
 
 
 #: The same where there is room to say more.
-EVENT_NAMES = {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}
-
-
-def event_name(kind: str) -> str:
-    return tr(EVENT_NAMES[kind])
+event_name = SentenceBy(
+    {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}
+)
 
 
 yes = Sentence("Yes")
@@ -205,6 +203,13 @@ def message_too_long(length: int, most: int) -> str:
 def day_and_year(day: date) -> str:
     """ "Tue 10 Nov 2026"."""
     return tr("{day} {year}", day=figures.short_day(day), year=day.year)
+
+
+CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
+
+
+def fits_under_a_picture(text: str) -> bool:
+    return len(text.encode("utf-16-le")) <= 2 * CAPTION_UNITS
 
 
 LONGEST_SHOWN = 300  # characters of a sentence that is quoted

@@ -17,7 +17,7 @@ from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from babel.numbers import get_decimal_symbol, get_group_symbol
 
-from bot.words.languages import ENGLISH, language, mark, tr, translated, trn
+from bot.words.languages import ENGLISH, SentenceBy, language, mark, tr, translated, trn
 from engine.values.limits import LIMIT_KEYS
 from engine.values.telling import Telling
 from engine.written.units import Towards, VolumeUnit, WeightUnit, show_volume, show_weight
@@ -189,36 +189,17 @@ def locale_of(code: str) -> Locale:
         return Locale(ENGLISH)
 
 
-WEIGHT_UNITS = {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
-
-
-VOLUME_UNITS = {
-    "l": mark("litres"),
-    "ml": mark("millilitres"),
-    "us fl oz": mark("US fluid ounces"),
-    "imp fl oz": mark("imperial fluid ounces"),
-}
-
-
-def weight_unit_name(unit: str) -> str:
-    return tr(WEIGHT_UNITS[unit])
-
-
-def volume_unit_name(unit: str) -> str:
-    return tr(VOLUME_UNITS[unit])
-
-
-#: The limits as the engine calls them, in the order in which they are asked.
-LIMIT_LABELS = {
-    "carb_floor_g": mark("carb floor a day"),
-    "carb_ceiling_g": mark("carb ceiling a day"),
-    "step_g": mark("step"),
-    "change_per_day_g": mark("largest change from the plan"),
-    "load_total_g": mark("load total"),
-    "apply_without_asking_g": mark("auto-approve changes up to"),
-    "water_floor_l": mark("water floor a day"),
-    "water_ceiling_l": mark("water ceiling a day"),
-}
+weight_unit_name = SentenceBy(
+    {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
+)
+volume_unit_name = SentenceBy(
+    {
+        "l": mark("litres"),
+        "ml": mark("millilitres"),
+        "us fl oz": mark("US fluid ounces"),
+        "imp fl oz": mark("imperial fluid ounces"),
+    }
+)
 
 
 def days_out(value: int) -> str:
@@ -238,7 +219,7 @@ def limit(key: str, value: float, volume_unit: str = "l") -> str:
 
 def limit_label(key: str) -> str:
     """ "carb floor a day", for the middle of a sentence."""
-    return tr(LIMIT_LABELS[key])
+    return tr(LIMIT_KEYS[key].label)
 
 
 def sentence(text: str) -> str:

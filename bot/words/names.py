@@ -6,8 +6,9 @@ import re
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from bot.words.languages import mark, tr, translated
+from bot.words.languages import SentenceBy, mark, tr, translated
 from engine.decision.reason import BY_RULE
+from engine.planning.drafting.draft import SHAPES
 from engine.safety import FlagId
 from engine.safety.words import WORDED
 from engine.values.checkin import CoachLook, TrainingDone
@@ -50,31 +51,7 @@ LIMIT_WORDS = {
 }
 
 #: How the engine calls the shapes of a load, and what each means.
-SHAPES = (
-    mark("front-load"),
-    mark(
-        "most of the carbs 5 days out, less each day, and from 2 days out down to the event: full "
-        "early, time to see and correct a spill"
-    ),
-    mark("taper"),
-    mark("3 to 1 days out, most on the first of them and less each day"),
-    mark("even"),
-    mark("the same carbs on each load day"),
-    mark("back-load"),
-    mark("more each day, most the day before: full late, little time to correct"),
-    mark("fat first, then carbs"),
-    mark("more fat instead of carbs until 4 days out, then an even carb load"),
-)
-#: The engine's ratings of how lean somebody is.
-CONDITIONS = {
-    1: mark("soft: no lines at rest"),
-    2: mark("fit: upper abs show, the rest is soft"),
-    3: mark("lean: abs clear, legs and lower back not yet"),
-    4: mark("very lean: separation all over, lower back and hips tight"),
-    5: mark("stage lean: fine lines everywhere, nothing left to lose"),
-}
-#: Where a fold of skin is measured.
-FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
+_SHAPES = {text for shape in SHAPES.values() for text in (shape.label, shape.meaning)}
 
 #: Words that are kept, and how each reads inside a line.
 WORDS = {
@@ -111,18 +88,15 @@ WORDS = {
 }
 
 
-#: How the training of the day before went, beside the plan.
-_TRAINING_WENT = {
-    TrainingDone.AS_PLANNED: mark("training as planned"),
-    TrainingDone.LESS: mark("less training than planned"),
-    TrainingDone.MORE: mark("more training than planned"),
-    TrainingDone.NONE: mark("no training"),
-}
-
-
-def training_went(way: str) -> str:
-    """How the training went, inside a list of answers."""
-    return tr(_TRAINING_WENT[TrainingDone(way)])
+#: How the training of the day before went, inside a list of answers.
+training_went: SentenceBy[str] = SentenceBy(
+    {
+        TrainingDone.AS_PLANNED: mark("training as planned"),
+        TrainingDone.LESS: mark("less training than planned"),
+        TrainingDone.MORE: mark("more training than planned"),
+        TrainingDone.NONE: mark("no training"),
+    }
+)
 
 
 def word(kept: object) -> str:
@@ -137,7 +111,7 @@ def field_word(english: str) -> str:
 
 def shape_words(said: str) -> str:
     """A shape's label or meaning, likewise."""
-    return tr(said) if said in SHAPES else said
+    return tr(said) if said in _SHAPES else said
 
 
 _HOW_SEEN = re.compile(
@@ -155,11 +129,7 @@ def cited(citation: str) -> str:
     return translated(citation) if citation else ""
 
 
-GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}
-
-
-def gut_button(gut: str) -> str:
-    return tr(GUT_BUTTONS[gut])
+gut_button = SentenceBy({"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")})
 
 
 def rule_name(rule: str) -> str:
@@ -167,17 +137,15 @@ def rule_name(rule: str) -> str:
 
 
 #: Each look inside a sentence.
-SEEN: Mapping[CoachLook, str] = {
-    CoachLook.FLAT: mark("flat"),
-    CoachLook.ON_COURSE: mark("on course"),
-    CoachLook.FULL: mark("full"),
-    CoachLook.SOFTENING: mark("softening"),
-    CoachLook.SPILLED: mark("spilled over"),
-}
-
-
-def seen_look(look: str) -> str:
-    return tr(SEEN[CoachLook(look)])
+seen_look: SentenceBy[str] = SentenceBy(
+    {
+        CoachLook.FLAT: mark("flat"),
+        CoachLook.ON_COURSE: mark("on course"),
+        CoachLook.FULL: mark("full"),
+        CoachLook.SOFTENING: mark("softening"),
+        CoachLook.SPILLED: mark("spilled over"),
+    }
+)
 
 
 def seen(look: str, sharpness: int | None) -> str:

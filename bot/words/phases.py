@@ -7,6 +7,8 @@ from functools import partial
 
 from bot.words import figures
 from bot.words.languages import Sentence, SentenceOn, in_each, mark, tr
+from engine.planning.drafting.bridge import TRAINING as AFTER_A_SHOW
+from engine.planning.drafting.draft import TRAINING
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: On a button, as a heading and in a sheet.
@@ -42,16 +44,8 @@ ALSO: dict[Phase, str] = {
     Phase.REST: mark("rest, rest day, rest from the load"),
     Phase.EVENT: mark("event, event day, show day, day"),
 }
-#: As `engine.planning.drafting.draft` and `engine.planning.drafting.bridge` have them.
-DRAFTED = (
-    mark("upper body, usual session"),
-    mark("legs, the last time"),
-    mark("upper body, short pump session at half effort, far from failure"),
-    mark("whole upper body, short pump session at half effort, far from failure"),
-    mark("rest, posing only"),
-    mark("pump-up before going on"),
-    mark("light pump session and posing, no legs, nothing to failure"),
-)
+#: How training is called in drafted plans.
+DRAFTED = (*TRAINING.values(), AFTER_A_SHOW)
 
 
 def phase_words(phase: Phase | None) -> str:

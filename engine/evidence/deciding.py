@@ -6,120 +6,94 @@
 from __future__ import annotations
 
 from engine.evidence.safety import REALE_2018
-from engine.evidence.source import Number, Provenance, Source, mark
+from engine.evidence.source import Number, Provenance, source_shown
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
 
-ARETA_2018 = Source(
+ARETA_2018 = source_shown(
     "areta-2018",
-    mark(
-        "Areta & Hopkins 2018, Sports Med 48:2091-2102: a high-carbohydrate diet is 6 g/kg a day or "
-        "more for three days, or 7 g/kg or more for two"
-    ),
+    "Areta & Hopkins 2018, Sports Med 48:2091-2102: a high-carbohydrate diet is 6 g/kg a day or "
+    "more for three days, or 7 g/kg or more for two",
     SEEN,
 )
-BURKE_2011 = Source(
+BURKE_2011 = source_shown(
     "burke-2011",
-    mark("Burke et al. 2011, J Sports Sci 29:S17-27: load with 10-12 g/kg per 24 h for 36-48 h"),
+    "Burke et al. 2011, J Sports Sci 29:S17-27: load with 10-12 g/kg per 24 h for 36-48 h",
     MEMORY,
 )
-CHEUVRONT_2004 = Source(
+CHEUVRONT_2004 = source_shown(
     "cheuvront-2004",
-    mark(
-        "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning body mass varies from "
-        "day to day by 0.51 kg, 0.66 % (SD); three mornings make a baseline"
-    ),
+    "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning body mass varies from "
+    "day to day by 0.51 kg, 0.66 % (SD); three mornings make a baseline",
     SEEN,
 )
-DE_MORAES_2019 = Source(
+DE_MORAES_2019 = source_shown(
     "de-moraes-2019",
-    mark(
-        "de Moraes et al. 2019, J Sports Sci Med 18:772-779: of 15 bodybuilders who loaded, 7 had "
-        "diarrhoea, 4 of them severe"
-    ),
+    "de Moraes et al. 2019, J Sports Sci Med 18:772-779: of 15 bodybuilders who loaded, 7 had "
+    "diarrhoea, 4 of them severe",
     SEEN,
 )
-EFSA_2010 = Source(
+EFSA_2010 = source_shown(
     "efsa-2010-drinks",
-    mark(
-        "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
-        "and 1.75 L for men"
-    ),
+    "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
+    "and 1.75 L for men",
     SEEN,
 )
-ESCALANTE_2021 = Source(
+ESCALANTE_2021 = source_shown(
     "escalante-2021",
-    mark(
-        "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: peak-week loads of about 3-12 g/kg a "
-        "day over one to three days"
-    ),
+    "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: peak-week loads of about 3-12 g/kg a "
+    "day over one to three days",
     MEMORY,
 )
-FAIRCHILD_2002 = Source(
+FAIRCHILD_2002 = source_shown(
     "fairchild-2002",
-    mark(
-        "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: muscle glycogen from 109.1 to 198.2 "
-        "mmol/kg wet weight in 24 h at 10.3 g/kg"
-    ),
+    "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: muscle glycogen from 109.1 to 198.2 "
+    "mmol/kg wet weight in 24 h at 10.3 g/kg",
     SEEN,
 )
-FERNANDEZ_ELIAS_2015 = Source(
+FERNANDEZ_ELIAS_2015 = source_shown(
     "fernandez-elias-2015",
-    mark(
-        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: at least 3 g water with each "
-        "gram of glycogen; the glycogen came back as fast on little water"
-    ),
+    "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: at least 3 g water with each "
+    "gram of glycogen; the glycogen came back as fast on little water",
     SEEN,
 )
-FOO_2022 = Source(
+FOO_2022 = source_shown(
     "foo-2022",
-    mark(
-        "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre from 30 to under 10 g a day "
-        "took 0.40 kg of gut content off in four days"
-    ),
+    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre from 30 to under 10 g a day "
+    "took 0.40 kg of gut content off in four days",
     SEEN,
 )
-HOMER_2024 = Source(
+HOMER_2024 = source_shown(
     "homer-2024",
-    mark(
-        "Homer et al. 2024, Nutrition 127:112528: very lean men after three days of depletion gained "
-        "0.8 % body mass on one day of 9 g/kg"
-    ),
+    "Homer et al. 2024, Nutrition 127:112528: very lean men after three days of depletion gained "
+    "0.8 % body mass on one day of 9 g/kg",
     SEEN,
 )
-KREITZMAN_1992 = Source(
+KREITZMAN_1992 = source_shown(
     "kreitzman-1992",
-    mark(
-        "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water"
-    ),
+    "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water",
     SEEN,
 )
-ROBERTS_2020 = Source(
+ROBERTS_2020 = source_shown(
     "roberts-2020",
-    mark(
-        "Roberts et al. 2020, J Hum Kinet 71:79-108: protein 1.8-2.7 g/kg a day in contest preparation"
-    ),
+    "Roberts et al. 2020, J Hum Kinet 71:79-108: protein 1.8-2.7 g/kg a day in contest preparation",
     SEEN,
 )
-SEDLOCK_2008 = Source(
+SEDLOCK_2008 = source_shown(
     "sedlock-2008",
-    mark(
-        "Sedlock 2008, Curr Sports Med Rep 7:209-213: women need more than 8 g/kg a day, and enough "
-        "energy, for a load to take"
-    ),
+    "Sedlock 2008, Curr Sports Med Rep 7:209-213: women need more than 8 g/kg a day, and enough "
+    "energy, for a load to take",
     SEEN,
 )
-SHIOSE_2016 = Source(
-    "shiose-2016",
-    mark("Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h"),
-    SEEN,
+SHIOSE_2016 = source_shown(
+    "shiose-2016", "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h", SEEN
 )
-COMMON_PRACTICE = Source(
+COMMON_PRACTICE = source_shown(
     "common-practice",
-    mark("Common practice among physique coaches; no study of it was found"),
+    "Common practice among physique coaches; no study of it was found",
     Provenance.PRACTICE,
 )
-OWN_CHOICE = Source("own-choice", mark("This project's own, cautious choice"), Provenance.OURS)
+OWN_CHOICE = source_shown("own-choice", "This project's own, cautious choice", Provenance.OURS)
 
 
 # Guard rails: what nobody can set past.
@@ -148,12 +122,10 @@ ROUND_TO_G = Number(
 
 # Limits suggested to a coach who has set none. Their size is bounded by the guard rails and by the
 # coach's word on each larger change, so they leave room for what an athlete may need.
-VIRTUAL_NEED = Source(
+VIRTUAL_NEED = source_shown(
     "own-virtual-need",
-    mark(
-        "Computed on this project's virtual athletes, never measured on people: of those whom another "
-        "load would help, three in four need up to about 3 g/kg a day more or less than a usual plan"
-    ),
+    "Computed on this project's virtual athletes, never measured on people: of those whom another "
+    "load would help, three in four need up to about 3 g/kg a day more or less than a usual plan",
     Provenance.COMPUTED,
 )
 SUGGESTED_STEP_G_PER_KG = Number("suggested step", 0.4, "g/kg", COMMON_PRACTICE)
@@ -193,10 +165,10 @@ GLYCOGEN_WATER_LOW = Number("water held per gram of glycogen, low", 3, "g/g", FE
 GLYCOGEN_WATER_HIGH = Number("water held per gram of glycogen, high", 4, "g/g", KREITZMAN_1992)
 STORE_SWING_G_PER_KG = Number(
     "most that the stores move from habit, either way", 4, "g/kg",
-    Source(
+    source_shown(
         "fairchild-2002-computed",
-        mark("Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
-        "wet muscle, with muscle at 28 % of body mass"),
+        "Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
+        "wet muscle, with muscle at 28 % of body mass",
         Provenance.COMPUTED,
     ),
     "muscle is 30-40 % of body mass (from memory), of which not all fills like the thigh "
@@ -204,10 +176,10 @@ STORE_SWING_G_PER_KG = Number(
 )  # fmt: skip
 SWING_SEEN_SHARE = Number(
     "share of the arithmetic swing that very lean dieting men showed", 0.36, "1",
-    Source(
+    source_shown(
         "homer-2024-computed",
-        mark("Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
-        "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)"),
+        "Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
+        "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)",
         Provenance.COMPUTED,
     ),
 )  # fmt: skip
@@ -234,9 +206,9 @@ SESSION_UNKNOWN_SHARE = Number(
 )  # fmt: skip
 BAND_Z = Number(
     "half-width of an 80 % band", 1.2816, "SD",
-    Source(
+    source_shown(
         "normal-distribution",
-        mark("90th percentile of the standard normal distribution (any table)"),
+        "90th percentile of the standard normal distribution (any table)",
         Provenance.COMPUTED,
     ),
 )  # fmt: skip

@@ -3,31 +3,27 @@
 from __future__ import annotations
 
 from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, from_memory, seen
 
-USDA_SR26 = Source(
+USDA_SR26 = seen(
     "usda-sr26",
     "US Department of Agriculture, National Nutrient Database for Standard Reference, release 26 "
     "(public domain; carbohydrate by difference includes fibre)",
-    Provenance.SEEN,
 )
-SALT_TO_SODIUM = Source(
+SALT_TO_SODIUM = seen(
     "eu-1169-2011-salt",
     "Regulation (EU) No 1169/2011, Annex I: salt is sodium times 2.5; carbohydrate on EU labels is "
     "without fibre",
-    Provenance.SEEN,
 )
-US_LABEL = Source(
+US_LABEL = from_memory(
     "us-label-carbohydrate",
     "US labels (21 CFR 101.9): total carbohydrate by difference, fibre included; sodium "
     "in mg a serving",
-    Provenance.MEMORY,
 )
 
-THERMOCHEMICAL_CALORIE = Source(
+THERMOCHEMICAL_CALORIE = from_memory(
     "thermochemical-calorie",
     "The thermochemical calorie is 4.184 J by definition (National Bureau of Standards)",
-    Provenance.MEMORY,
 )
 
 KJ_PER_KCAL = Number("kilojoules in a kilocalorie", 4.184, "kJ/kcal", THERMOCHEMICAL_CALORIE)

@@ -2,25 +2,21 @@
 
 from __future__ import annotations
 
-from engine.evidence.source import Number, Provenance, Source, mark
+from engine.evidence.source import Number, Provenance, source_shown
 
-GRADED = Source(
+GRADED = source_shown(
     "own-grading",
-    mark(
-        "common practice that a correction grows with how far the look is off; its figures are set on "
-        "three of this project's virtual worlds (one-store, two-phase, pool) with an eye on five more, "
-        "never on people"
-    ),
+    "common practice that a correction grows with how far the look is off; its figures are set on "
+    "three of this project's virtual worlds (one-store, two-phase, pool) with an eye on five more, "
+    "never on people",
     Provenance.OURS,
 )
 
-USUAL = Source(
+USUAL = source_shown(
     "own-usual-load",
-    mark(
-        "common practice that a load is begun from the usual one and moved by what is seen; on this "
-        "project's virtual athletes, never on people, a first load's distance from the usual one "
-        "says more of what is needed than a morning's answers; figures set there"
-    ),
+    "common practice that a load is begun from the usual one and moved by what is seen; on this "
+    "project's virtual athletes, never on people, a first load's distance from the usual one "
+    "says more of what is needed than a morning's answers; figures set there",
     Provenance.OURS,
 )
 

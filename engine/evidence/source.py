@@ -36,6 +36,21 @@ class Source:
             raise ValueError("a source needs an id and a citation")
 
 
+def seen(id: str, citation: str) -> Source:
+    """A source whose abstract or page was seen by whoever wrote its number down here."""
+    return Source(id, citation, Provenance.SEEN)
+
+
+def from_memory(id: str, citation: str) -> Source:
+    """A source that was written down from memory, and not seen."""
+    return Source(id, citation, Provenance.MEMORY)
+
+
+def source_shown(id: str, citation: str, provenance: Provenance) -> Source:
+    """A source that people are shown: its citation is a sentence for whoever translates."""
+    return Source(id, citation, provenance)
+
+
 class Number(float):
     """A named figure with its unit and where it comes from; `float(number)` is the bare value.
 

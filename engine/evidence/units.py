@@ -4,23 +4,20 @@ from its owner's habit before it is asked about.
 
 from __future__ import annotations
 
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source, from_memory
 
-YARD_AND_POUND_1959 = Source(
+YARD_AND_POUND_1959 = from_memory(
     "yard-and-pound-1959",
     "International yard and pound agreement, 1959: 1 lb = 0.45359237 kg, 1 in = 2.54 cm, exactly",
-    Provenance.MEMORY,
 )
-NIST_HANDBOOK_44 = Source(
+NIST_HANDBOOK_44 = from_memory(
     "nist-handbook-44",
     "NIST Handbook 44, appendix C: the US gallon is 231 cubic inches and holds 128 fluid ounces",
-    Provenance.MEMORY,
 )
-UK_UNITS_1995 = Source(
+UK_UNITS_1995 = from_memory(
     "uk-units-1995",
     "Units of Measurement Regulations 1995 (UK): the gallon is 4.54609 litres, exactly; "
     "it holds 160 fluid ounces",
-    Provenance.MEMORY,
 )
 BELIEVABLE = Source(
     "believable-answers",

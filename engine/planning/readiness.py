@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from engine.evidence.planning import health as e
-from engine.evidence.source import Source
+from engine.evidence.source import Source, mark
 from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.body import cunningham, energy_availability, mifflin_st_jeor
 
@@ -40,11 +40,11 @@ class Energy(StrEnum):
 
 #: The coach's rating in plain words; 4 and 5 have something that a peak week can show.
 CONDITIONS: Mapping[int, str] = {
-    1: "soft: no lines at rest",
-    2: "fit: upper abs show, the rest is soft",
-    3: "lean: abs clear, legs and lower back not yet",
-    4: "very lean: separation all over, lower back and hips tight",
-    5: "stage lean: fine lines everywhere, nothing left to lose",
+    1: mark("soft: no lines at rest"),
+    2: mark("fit: upper abs show, the rest is soft"),
+    3: mark("lean: abs clear, legs and lower back not yet"),
+    4: mark("very lean: separation all over, lower back and hips tight"),
+    5: mark("stage lean: fine lines everywhere, nothing left to lose"),
 }
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
@@ -89,6 +89,9 @@ class OfFinding(Telling):
         super().__init__(facts)
         self.name = name
 
+    def gap(self, name: str) -> object:
+        return GAPS[name](self) if name in GAPS else super().gap(name)
+
     def number(self, key: str) -> str:
         return self.plain(round(self.facts[key], 1))
 
@@ -115,7 +118,24 @@ class OfFinding(Telling):
             return ""
         if not self.name:
             return self.tr("You wrote {words}.", words=self.quote())
-        return self.tr("{name} wrote {words}.", name=self.name, words=self.quote())
+        return self.tr("{name} wrote {words}.", words=self.quote())
 
     def with_words(self, sentence: str) -> str:
         return " ".join(part for part in (sentence, self.wrote()) if part)
+
+
+_PERCENT = ("up_percent", "down_percent", "percent")
+#: What a gap in a sentence on a finding stands for, where it is not a fact as it is.
+GAPS: Mapping[str, Callable[[OfFinding], object]] = {
+    "adequate": lambda told: told.water("adequate_l"),
+    "before": lambda told: told.weight("before_kg"),
+    "colour": lambda told: told.number("colour"),
+    "mornings": lambda told: told.number("mornings"),
+    "most": lambda told: told.water("most_l"),
+    "name": lambda told: told.name,
+    "now": lambda told: told.weight("weight_kg"),
+    "percent": lambda told: told.number(next(key for key in _PERCENT if key in told.facts)),
+    "pulse": lambda told: told.number("pulse"),
+    "target": lambda told: told.water("target_l"),
+    "water": lambda told: told.water("water_l"),
+}

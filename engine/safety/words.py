@@ -39,7 +39,7 @@ class Worded:
 
     name: str
     cause: Callable[[OfFinding], str]
-    line: Callable[[OfFinding], str] | None
+    line: Callable[[OfFinding], str] | None = None
 
 
 def cause(found: Finding, told: OfFinding) -> str:
@@ -62,7 +62,6 @@ def _urine(told: OfFinding) -> str:
         told.tr(
             "Urine colour {colour} of 8; from {dark} on that is a sign of having drunk far too "
             "little. Beetroot, vitamins and medicines darken it too.",
-            colour=told.number("colour"),
             dark=told.bound(evidence.URINE_DARK),
         )
     )
@@ -70,7 +69,7 @@ def _urine(told: OfFinding) -> str:
 
 def _emergency(told: OfFinding) -> str:
     said = (
-        told.tr("{name} says it is an emergency.", name=told.name)
+        told.tr("{name} says it is an emergency.")
         if told.name
         else told.tr("You said it is an emergency.")
     )
@@ -84,14 +83,11 @@ def _doubt(told: OfFinding) -> str:
     about = str(told.facts.get("about", ""))
     state = str(told.facts.get("state", "asked"))
     if state == "unwell":
-        return told.with_words(
-            told.tr("{name} says they feel unwell, and I've asked what it is.", name=told.name)
-        )
+        return told.with_words(told.tr("{name} says they feel unwell, and I've asked what it is."))
     if state == "unwell-silent":
         return told.with_words(
             told.tr(
-                "{name} says they feel unwell. I asked what it is, and have no full answer yet.",
-                name=told.name,
+                "{name} says they feel unwell. I asked what it is, and have no full answer yet."
             )
         )
     if about:
@@ -111,24 +107,11 @@ def _doubt(told: OfFinding) -> str:
 def _low_sodium(told: OfFinding) -> str:
     parts = []
     if told.facts.get("up_percent", 0) > 0:
-        parts.append(
-            told.tr(
-                "Weight up {percent} % since the last morning, {before} to {now}.",
-                percent=told.number("up_percent"),
-                before=told.weight("before_kg"),
-                now=told.weight("weight_kg"),
-            )
-        )
+        parts.append(told.tr("Weight up {percent} % since the last morning, {before} to {now}."))
     if "target_l" in told.facts:
-        parts.append(
-            told.tr(
-                "Drank {water} of {target} yesterday.",
-                water=told.water("water_l"),
-                target=told.water("target_l"),
-            )
-        )
+        parts.append(told.tr("Drank {water} of {target} yesterday."))
     elif "water_l" in told.facts:
-        parts.append(told.tr("Drank {water} yesterday.", water=told.water("water_l")))
+        parts.append(told.tr("Drank {water} yesterday."))
     else:
         parts.append(told.tr("How much was drunk is not known."))
     if told.facts.get("words"):
@@ -175,9 +158,7 @@ def _too_little(told: OfFinding, sentence: str) -> str:
 def _drink_again(told: OfFinding) -> str:
     return told.tr(
         "You drank {water} of {target}. Get back to {target} today, spread over the day. Feel unwell? "
-        "Call a doctor.",
-        water=told.water("water_l"),
-        target=told.water("target_l"),
+        "Call a doctor."
     )
 
 
@@ -186,14 +167,12 @@ def _missed(told: OfFinding) -> str:
         return told.tr("No check-in this morning; the plan's figure stands.")
     return told.tr(
         "No check-in for {mornings} mornings running, and no message since. Please call {name} and ask "
-        "how they are; it may only be the phone. The plan's figures stand.",
-        mornings=told.number("mornings"),
-        name=told.name,
+        "how they are; it may only be the phone. The plan's figures stand."
     )
 
 
 WORDED: Mapping[FlagId, Worded] = {
-    FlagId.EMERGENCY: Worded(name=mark("an emergency"), cause=_emergency, line=None),
+    FlagId.EMERGENCY: Worded(name=mark("an emergency"), cause=_emergency),
     FlagId.LOW_SODIUM: Worded(
         name=mark("signs of low sodium"),
         cause=_low_sodium,
@@ -206,7 +185,6 @@ WORDED: Mapping[FlagId, Worded] = {
                 "No urine, and swelling: kidneys that fail, or water held back, until shown otherwise."
             )
         ),
-        line=None,
     ),
     FlagId.DOUBT: Worded(
         name=mark("not sure"),
@@ -220,15 +198,11 @@ WORDED: Mapping[FlagId, Worded] = {
         cause=lambda told: told.tr(
             "Weight down {percent} % since the last morning, {before} to {now} "
             "(looked at from {bound} %).",
-            percent=told.number("down_percent"),
-            before=told.weight("before_kg"),
-            now=told.weight("weight_kg"),
             bound=told.bound(evidence.WEIGHT_DROP_DAY),
         ),
         line=lambda told: told.tr(
             "You lost {percent} % since the last morning, which is a lot. Eat and drink as "
-            "planned, and sweat no more of it off. Feel unwell? Call a doctor.",
-            percent=told.number("down_percent"),
+            "planned, and sweat no more of it off. Feel unwell? Call a doctor."
         ),
     ),
     FlagId.WEIGHT_DROP_BASELINE: Worded(
@@ -236,27 +210,19 @@ WORDED: Mapping[FlagId, Worded] = {
         cause=lambda told: told.tr(
             "Weight down {percent} % from before the week, {before} to {now} "
             "(looked at from {bound} %).",
-            percent=told.number("down_percent"),
-            before=told.weight("before_kg"),
-            now=told.weight("weight_kg"),
             bound=told.bound(evidence.WEIGHT_DROP_BASELINE),
         ),
         line=lambda told: told.tr(
             "You are {percent} % lighter than before the week, which is a lot. Eat and drink as "
-            "planned, and sweat no more of it off. Feel unwell? Call a doctor.",
-            percent=told.number("down_percent"),
+            "planned, and sweat no more of it off. Feel unwell? Call a doctor."
         ),
     ),
     FlagId.WEEKLY_LOSS: Worded(
         name=mark("losing weight too fast this week"),
         cause=lambda told: told.tr(
             "Weight down {percent} % in a week, {before} to {now} (I tell you from {bound} %).",
-            percent=told.number("percent"),
-            before=told.weight("before_kg"),
-            now=told.weight("weight_kg"),
             bound=told.bound(evidence.WEEKLY_LOSS),
         ),
-        line=None,
     ),
     FlagId.WATER_UNDER_ADEQUATE: Worded(
         name=mark("too little water"),
@@ -264,9 +230,7 @@ WORDED: Mapping[FlagId, Worded] = {
             told,
             told.tr(
                 "Drank {water} yesterday, under the {adequate} a day that is taken to be enough, food "
-                "included.",
-                water=told.water("water_l"),
-                adequate=told.water("adequate_l"),
+                "included."
             ),
         ),
         line=_drink_again,
@@ -277,8 +241,6 @@ WORDED: Mapping[FlagId, Worded] = {
             told,
             told.tr(
                 "Drank {water} yesterday of a target of {target}, under {bound} % of it.",
-                water=told.water("water_l"),
-                target=told.water("target_l"),
                 bound=told.bound(evidence.WATER_UNDER_TARGET),
             ),
         ),
@@ -288,29 +250,22 @@ WORDED: Mapping[FlagId, Worded] = {
         name=mark("water over target"),
         cause=lambda told: told.tr(
             "Drank {water} yesterday of a target of {target}, over {bound} % of it.",
-            water=told.water("water_l"),
-            target=told.water("target_l"),
             bound=told.bound(evidence.WATER_OVER_TARGET),
         ),
         line=lambda told: told.tr(
             "{water} is far over your {target}. Don't drink to catch up on anything; stay at {target} "
-            "today. Headache, nausea, swollen hands or confusion: get medical help at once.",
-            water=told.water("water_l"),
-            target=told.water("target_l"),
+            "today. Headache, nausea, swollen hands or confusion: get medical help at once."
         ),
     ),
     FlagId.WATER_OVER_GUARD_RAIL: Worded(
         name=mark("water over the safety bound"),
         cause=lambda told: told.tr(
             "Drank {water} yesterday; {most} is the most for this body mass. Too much water lowers "
-            "blood sodium.",
-            water=told.water("water_l"),
-            most=told.water("most_l"),
+            "blood sodium."
         ),
         line=lambda told: told.tr(
             "{water} is more than is safe for your weight. Drink only to thirst today. Headache, "
-            "nausea, swollen hands or confusion: get medical help at once.",
-            water=told.water("water_l"),
+            "nausea, swollen hands or confusion: get medical help at once."
         ),
     ),
     FlagId.WATER_TOO_FAST: Worded(
@@ -326,16 +281,14 @@ WORDED: Mapping[FlagId, Worded] = {
         name=mark("high pulse"),
         cause=lambda told: told.tr(
             "Resting pulse {pulse} a minute (looked at over {bound}).",
-            pulse=told.number("pulse"),
             bound=told.bound(evidence.PULSE_HIGH),
         ),
         line=lambda told: told.tr(
             "Your pulse at rest is {pulse}. No training and no caffeine today; have a doctor look if "
-            "it stays over 100.",
-            pulse=told.number("pulse"),
+            "it stays over 100."
         ),
     ),
-    FlagId.DRUG_NAMED: Worded(name=mark("drug named"), cause=_drug, line=None),
+    FlagId.DRUG_NAMED: Worded(name=mark("drug named"), cause=_drug),
     FlagId.SYMPTOM_UNREAD: Worded(
         name=mark("unclear complaint"),
         cause=lambda told: told.tr(
@@ -343,7 +296,7 @@ WORDED: Mapping[FlagId, Worded] = {
         ),
         line=lambda told: told.tr("What you wrote goes to a person to read."),
     ),
-    FlagId.MISSED_CHECK_IN: Worded(name=mark("missed check-in"), cause=_missed, line=None),
+    FlagId.MISSED_CHECK_IN: Worded(name=mark("missed check-in"), cause=_missed),
     FlagId.SHORT_SLEEP: Worded(
         name=mark("short sleep"),
         cause=lambda told: told.tr(
@@ -352,7 +305,6 @@ WORDED: Mapping[FlagId, Worded] = {
             before=told.number("night_before_h"),
             bound=told.bound(evidence.SHORT_SLEEP),
         ),
-        line=None,
     ),
     FlagId.LOW_ENERGY: Worded(
         name=mark("low energy availability"),
@@ -362,7 +314,6 @@ WORDED: Mapping[FlagId, Worded] = {
             energy=told.number("kcal_per_kg"),
             bound=told.bound(evidence.LOW_ENERGY_AVAILABILITY),
         ),
-        line=None,
     ),
     FlagId.AFTER_SHOW_COMPLAINT: Worded(
         name=mark("complaint after the show"),
@@ -371,18 +322,13 @@ WORDED: Mapping[FlagId, Worded] = {
             "can lower potassium and phosphate: a doctor today, and no large meals until then.",
             words=_complaints(told),
         ),
-        line=None,
     ),
     FlagId.AFTER_SHOW_RISE: Worded(
         name=mark("weight rise after the show"),
         cause=lambda told: told.tr(
             "Weight up {percent} % since the last morning before the stage, {before} to {now} "
             "(looked at past {bound} % in the days after).",
-            percent=told.number("up_percent"),
-            before=told.weight("before_kg"),
-            now=told.weight("weight_kg"),
             bound=told.bound(AFTER_RISE),
         ),
-        line=None,
     ),
 }

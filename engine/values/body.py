@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from engine.evidence.planning.health import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
+from engine.evidence.source import mark
 from engine.values.athlete import Sex
 
 #: Density (g/mL) = a - b x sum + c x sum^2 - d x years, by sex and number of sites.
@@ -17,9 +18,10 @@ _DENSITY = {
     (Sex.MALE, 7): (1.112, 0.00043499, 0.00000055, 0.00028826),
     (Sex.FEMALE, 7): (1.097, 0.00046971, 0.00000056, 0.00012828),
 }
+#: Where a fold of skin is measured.
 SITES_3 = {
-    Sex.MALE: ("chest", "abdomen", "thigh"),
-    Sex.FEMALE: ("triceps", "hip (suprailiac)", "thigh"),
+    Sex.MALE: (mark("chest"), mark("abdomen"), mark("thigh")),
+    Sex.FEMALE: (mark("triceps"), mark("hip (suprailiac)"), mark("thigh")),
 }
 
 

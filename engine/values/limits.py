@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from engine.evidence import deciding as e
-from engine.evidence.source import Number, Source
+from engine.evidence.source import Number, Source, mark
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import LOAD_DAYS, PeakPlan
 
@@ -25,14 +25,14 @@ class LimitKey(NamedTuple):
 
 #: Each limit's unit and what a coach calls it, in the order in which they are asked.
 LIMIT_KEYS: Mapping[str, LimitKey] = {
-    "carb_floor_g": LimitKey("g", "carb floor a day"),
-    "carb_ceiling_g": LimitKey("g", "carb ceiling a day"),
-    "step_g": LimitKey("g", "step"),
-    "change_per_day_g": LimitKey("g", "largest change from the plan"),
-    "load_total_g": LimitKey("g", "load total"),
-    "apply_without_asking_g": LimitKey("g", "auto-approve changes up to"),
-    "water_floor_l": LimitKey("L", "water floor a day"),
-    "water_ceiling_l": LimitKey("L", "water ceiling a day"),
+    "carb_floor_g": LimitKey("g", mark("carb floor a day")),
+    "carb_ceiling_g": LimitKey("g", mark("carb ceiling a day")),
+    "step_g": LimitKey("g", mark("step")),
+    "change_per_day_g": LimitKey("g", mark("largest change from the plan")),
+    "load_total_g": LimitKey("g", mark("load total")),
+    "apply_without_asking_g": LimitKey("g", mark("auto-approve changes up to")),
+    "water_floor_l": LimitKey("L", mark("water floor a day")),
+    "water_ceiling_l": LimitKey("L", mark("water ceiling a day")),
 }
 
 

@@ -6,7 +6,7 @@ import re
 
 from engine.written.late import Late, word_set
 from engine.written.units.amounts import VOLUME_WORDS
-from engine.written.units.reading import NUMBER
+from engine.written.units.reading import NUMBER, in_one_line
 
 _HEY = (
     r"(?:(?:hey|hi|hello|hallo|und|and|but|aber|ok|okay|so|also|sag mal|quick question|kurze frage)"
@@ -29,7 +29,7 @@ _ASKS = Late(
 
 def asks_something(text: str) -> bool:
     """Whether it is put as a question: with its mark, or begun as one."""
-    plain = " ".join(text.lower().replace("’", "'").split())
+    plain = in_one_line(text)
     return plain.rstrip(" !.").endswith("?") or _ASKS.match(plain) is not None
 
 
@@ -189,14 +189,10 @@ _TELL_NOBODY = Late(
 
 def asks_whether_human(text: str) -> bool:
     """Whether it asks if a person or a machine answers, and nothing else."""
-    plain = _plain(text)
+    plain = in_one_line(text)
     return len(plain.split()) <= 14 and _HUMAN.fullmatch(plain) is not None
 
 
 def asks_to_tell_nobody(text: str) -> bool:
     """Whether it asks that somebody is not told of what was written."""
-    return _TELL_NOBODY.search(_plain(text)) is not None
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.lower().replace("’", "'").split())
+    return _TELL_NOBODY.search(in_one_line(text)) is not None

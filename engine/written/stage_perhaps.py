@@ -12,6 +12,7 @@ from engine.written.late import Late
 from engine.written.oneline.tokens.numbers import in_digits
 from engine.written.stage_times import EARLIEST, LAST, MOST_MINUTES, TAKEN_BACK, StageWord
 from engine.written.units import ParseError, parse_clock
+from engine.written.units.reading import in_one_line
 
 _MORNING = (
     r"in the morning|this morning|in der fr[üu]h|früh|morgens|vormittags?|am vormittag|am morgen"
@@ -74,7 +75,7 @@ class ClockSaid:
 
 def plain_in_digits(text: str, language: str = "en") -> str:
     """The text in lower case with its spelt numbers as digits: "half seven", "neunzehn Uhr dreißig"."""
-    said = " ".join(text.lower().replace("’", "'").split())
+    said = in_one_line(text)
     return " ".join(in_digits(said, language).split()).replace(" ,", ",")
 
 

@@ -12,6 +12,7 @@ from datetime import time
 
 from engine.written.late import Late
 from engine.written.units import ParseError, parse_clock
+from engine.written.units.reading import in_one_line
 
 _NUMBER = r"(?P<n>\d ?h ?[0-5]\d(?!\d)|\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
 _UNIT = r"(?P<unit>minutes?|mins?|m|hours?|hrs?|h)"
@@ -109,7 +110,7 @@ _COMES_OF_IT = Late(
 
 
 def _plain_delay(text: str) -> str:
-    plain = " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+    plain = in_one_line(text).rstrip(".!")
     plain = _COMES_OF_IT.sub("", _SAID_BY.sub("", plain))
     before = _SAID_BEFORE.match(plain)
     return plain[before.end() :] if before is not None else plain
@@ -182,9 +183,7 @@ def delay_beside(text: str, language: str = "en") -> tuple[int, str] | None:
     number, minutes = told[0]
     begin, end = clauses[number]
     others = [text[one:last].strip() for one, last in clauses[:number] + clauses[number + 1 :]]
-    if number and not _SAYS_WHO.fullmatch(
-        " ".join(text[begin:end].lower().replace("’", "'").split())
-    ):
+    if number and not _SAYS_WHO.fullmatch(in_one_line(text[begin:end])):
         return None
     beside = [other.lower().rstrip(" .!?") for other in others]
     if any(_PERHAPS.fullmatch(other) or TAKEN_BACK.search(other) for other in beside):
@@ -297,7 +296,7 @@ def may_be_of_stage(text: str) -> bool:
 
 
 def _plain(text: str) -> str:
-    return " ".join(text.lower().replace("’", "'").split()).strip(" .!")
+    return in_one_line(text).strip(" .!")
 
 
 def clocks_alone(text: str) -> tuple[time, ...]:

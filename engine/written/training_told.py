@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from enum import StrEnum
 
 from engine.written.late import Late, word_set
+from engine.written.units.reading import in_one_line
 
 
 class Went(StrEnum):
@@ -65,7 +66,7 @@ _TOGETHER = {
 
 def how_training_went(text: str) -> Went | None:
     """How it went; None where the text says anything else besides, or two things at once."""
-    plain = " ".join(text.lower().replace("’", "'").split())
+    plain = in_one_line(text)
     if "?" in plain:
         return None
     clauses = [clause for clause in _CLAUSES.split(plain) if clause.strip()]

@@ -6,7 +6,7 @@ import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import exp
-from typing import ClassVar, Self
+from typing import Any, ClassVar, Self
 from zlib import compress, decompress
 
 import numpy as np
@@ -72,6 +72,8 @@ class WholeModel:
     ROWS: ClassVar[int]
     #: What weighs no more is forgotten, in steps of the scale, of which the largest weight has 127.
     NEXT_TO_NOTHING: ClassVar[int]
+    #: What a class of its own holds besides, which goes along with the weights.
+    MORE: ClassVar[tuple[str, ...]] = ()
 
     weights: npt.NDArray[np.int8]
     scale: float
@@ -80,10 +82,14 @@ class WholeModel:
 
     @classmethod
     def of(
-        cls, weights: npt.NDArray[np.float64], bias: npt.NDArray[np.float64], corpus: str
+        cls,
+        weights: npt.NDArray[np.float64],
+        bias: npt.NDArray[np.float64],
+        corpus: str,
+        **more: Any,
     ) -> Self:
         """Rounded to whole numbers."""
-        return cls(*rounded(weights, bias, cls.NEXT_TO_NOTHING), corpus)
+        return cls(*rounded(weights, bias, cls.NEXT_TO_NOTHING), corpus, **more)
 
     def chances_by(self, found: Iterable[tuple[float, list[int]]]) -> tuple[float, ...]:
         """How likely each class is by the features that were `found`; they sum to 1."""
@@ -92,6 +98,7 @@ class WholeModel:
     def packed(self) -> bytes:
         """A line of JSON, then the rows that have weights."""
         head = {"model": self.ID, "corpus": self.corpus, "scale": self.scale, "bias": self.bias}
+        head |= {name: getattr(self, name) for name in self.MORE}
         return json.dumps(head).encode() + b"\n" + rows_packed(self.weights)
 
     @classmethod
@@ -102,4 +109,5 @@ class WholeModel:
         if head["model"] != cls.ID:
             raise ValueError(f"weights are of {head['model']}, the code is {cls.ID}")
         weights = rows_unpacked(rest, (cls.ROWS, len(head["bias"])))
-        return cls(weights, head["scale"], tuple(head["bias"]), head["corpus"])
+        more = {name: head[name] for name in cls.MORE}
+        return cls(weights, head["scale"], tuple(head["bias"]), head["corpus"], **more)

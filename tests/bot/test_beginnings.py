@@ -12,9 +12,8 @@ from sqlmodel import Session, select
 
 from bot.core.chat import outbox
 from bot.core.timing import agenda
-from bot.core.timing.clock import DrivenClock
+from bot.core.timing.clock import FIRST_WHILE_S, DrivenClock
 from bot.core.timing.duties import Duties
-from bot.core.timing.first_while import FIRST_WHILE_S
 from bot.core.turn import ChatTurn, Context, Turn
 from bot.core.use_cases import Came, Runtime, UseCases
 from bot.dispatcher import poisoned

@@ -11,11 +11,11 @@ import matplotlib as mpl
 import pytest
 from matplotlib.text import Text
 from PIL import Image
+from pydantic import TypeAdapter
 from sqlmodel import select
 
 from bot.drawing import canvas
 from bot.pictures.comparison import words
-from bot.pictures.comparison.comparing import _values
 from bot.pictures.comparison.drawn import WIDTH, draw
 from bot.pictures.comparison.words import Compared
 from bot.pictures.photos import kept
@@ -28,6 +28,9 @@ from tests.support.weeks import Team
 from tests.support.world import Said, text_of
 
 APRIL, MAY, MARCH = date(2027, 4, 4), date(2027, 4, 18), date(2027, 3, 14)
+
+
+VALUES = TypeAdapter(Compared)
 
 
 @pytest.fixture
@@ -150,8 +153,8 @@ def test_photos_of_the_same_morning_stand_side_by_side(team: Team, tmp_path: Any
 
 def compared(team: Team, **changes: Any) -> Compared:
     team.coach.taps("As a chart", shown(team))
-    values = _values.validate_python(pictures(team)[-1]["photo"]["compared"])
-    return _values.validate_python({**_values.dump_python(values, mode="json"), **changes})
+    values = VALUES.validate_python(pictures(team)[-1]["photo"]["compared"])
+    return VALUES.validate_python({**VALUES.dump_python(values, mode="json"), **changes})
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

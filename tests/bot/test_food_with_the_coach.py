@@ -17,7 +17,7 @@ from bot.store.tables.food import FoodRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import OutboxRow
 from engine.food.foods import known_foods
-from engine.food.foods.raw import RAW_PER_COOKED, raw_g
+from engine.food.foods.table import RAW_PER_COOKED, raw_g
 from tests.bot.test_food import food, listing
 from tests.support.many import not_set_up
 from tests.support.weeks import Team, gone_on

@@ -14,7 +14,7 @@ from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
 from bot.plan.words import FIELDS
-from bot.words import figures, languages, names
+from bot.words import figures, languages, names, phases
 from engine.decision.gates import GATES
 from engine.decision.rules import RULES
 from engine.evidence import deciding, grading, safety
@@ -26,6 +26,7 @@ from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
 from engine.safety.words import WORDED
 from engine.symptoms import WARNINGS, Symptom
+from engine.values.body import SITES_3
 from engine.values.limits import LIMIT_KEYS
 from tests.engine.test_evidence import SOURCES
 from tests.support.foreign import sentences_in
@@ -38,12 +39,18 @@ def catalogues(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(languages, "CATALOGUES", CATALOGUES)
 
 
-def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_them() -> None:
-    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == figures.LIMIT_LABELS
+def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_them(
+    in_code: Path,
+) -> None:
+    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == {
+        key: figures.limit_label(key) for key in LIMIT_KEYS
+    }
     assert set(names.LIMITS) == set(names.LIMIT_WORDS) == set(LIMIT_KEYS)
     said = {text for shape in SHAPES.values() for text in (shape.label, shape.meaning)}
-    assert said == set(names.SHAPES)
-    assert names.CONDITIONS == CONDITIONS
+    assert {text: names.shape_words(text) for text in said} == {text: text for text in said}
+    said |= {*CONDITIONS.values(), *phases.DRAFTED, *(limit.label for limit in LIMIT_KEYS.values())}
+    said |= {site for sites in SITES_3.values() for site in sites}
+    assert said - {message.id for message in sentences_in(in_code)} == set(), "not inside mark(...)"
     assert set(names.FIELD_WORDS) == set(FIELDS)
 
 

@@ -16,15 +16,7 @@ from PIL import Image, ImageCms, ImageFont
 from bot.drawing.canvas import letters
 from bot.pictures.photos import kept as folder
 from bot.pictures.photos.kept import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.pictures.photos.pairing import (
-    GAP,
-    HEIGHT,
-    LEGIBLE,
-    PHONE,
-    WIDEST_ALL,
-    in_a_row,
-    side_by_side,
-)
+from bot.pictures.photos.pairing import GAP, HEIGHT, LEGIBLE, PHONE, WIDEST_ALL, in_a_row
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 
 
@@ -150,6 +142,10 @@ def test_old_files_are_found_by_age_and_strangers_left_alone(tmp_path: Path) -> 
 
 
 # Side by side
+
+
+def side_by_side(left: bytes, right: bytes, left_label: str, right_label: str) -> bytes:
+    return in_a_row([left, right], [left_label, right_label])
 
 
 def test_two_pictures_stand_side_by_side_at_one_height_each_under_its_label() -> None:

@@ -18,7 +18,7 @@ STILL_S, LONGEST_S = 0.4, 1.0
 PATIENCE_S = 60  # of a busy machine
 SCRIPT = f"""
 import asyncio, threading, time
-from bot.core.timing.underway import Underway
+from bot.core.timing.waiting import Underway
 from bot.watching.watchdog import watched
 
 async def main():

@@ -28,7 +28,6 @@ from engine.symptoms.ear.model import (
     Model,
     Namer,
     mixed,
-    pack,
     pack_meaning,
     pack_names,
     traits,
@@ -145,7 +144,7 @@ def fit(corpus: Sequence[Sentence]) -> Model:
     learner.fit(rows(texts)[:, known], kinds, sample_weight=weights)
     whole = np.zeros((BUCKETS, len(KINDS)))
     whole[known] = learner.coef_.T
-    return Model.of(whole, learner.intercept_, thresholds=THRESHOLDS, corpus=digest())
+    return Model.of(whole, learner.intercept_, digest(), thresholds=THRESHOLDS)
 
 
 def fit_meaning(corpus: Sequence[Sentence], meant: np.ndarray) -> Meaning:
@@ -248,7 +247,7 @@ def main() -> None:
     meant = vectors([sentence.text for sentence in corpus])
     MEANING.write_bytes(pack_meaning(fit_meaning(corpus, meant)))
     NAMES.write_bytes(pack_names(fit_names(corpus)))
-    HERE.write_bytes(pack(fit(corpus)))
+    HERE.write_bytes(fit(corpus).packed())
     for written in (HERE, NAMES, MEANING):
         print(f"{written.name}: {written.stat().st_size} bytes, corpus {digest()}")
 

@@ -12,7 +12,7 @@ from engine.bench.recovery import Known, athletes, contradicted, named_load, sen
 from engine.planning.behind.debrief import DayBehind, debrief
 from engine.planning.behind.hindsight import Helped, Moved, Odds, foreseen, rules_weighed
 from engine.planning.behind.learning import Quantity, Taught, taught
-from engine.planning.behind.next_load import LookOdds, NextLoad
+from engine.planning.behind.next_load import NextLoad
 from engine.planning.behind.next_time import next_time
 from engine.planning.drafting.draft import Asked, draft_plan
 from engine.values.athlete import Athlete, Baseline, Sex
@@ -145,7 +145,7 @@ def test_three_sentences_one_of_the_load_one_of_the_way_one_of_what_is_open() ->
     assert unseen[0].id == "no-verdict"
 
 
-def load_after(look: Look, odds: LookOdds, *, then: float = 7.5, to: float = 7.5) -> NextLoad:
+def load_after(look: Look, odds: Odds, *, then: float = 7.5, to: float = 7.5) -> NextLoad:
     return NextLoad(
         plan=PLAN, look=look, then_g_per_kg=then, before_g_per_kg=then, g_per_kg=to, before=odds,
         after=odds, disagrees=False, bound=None,
@@ -171,7 +171,7 @@ SUMMED = debrief([DayBehind(target=target, set_g=target.carb_g) for target in PL
 def test_one_load_is_named_where_the_forecast_is_sure_and_a_range_to_its_safer_side_where_not(
     look: Look, flat: float, full: float, to: float, said: tuple[str, float | None, float | None]
 ) -> None:
-    load = load_after(look, LookOdds(flat=flat, full=full, spilled=1 - flat - full), to=to)
+    load = load_after(look, Odds(flat=flat, full=full, spilled=1 - flat - full), to=to)
     first, *_ = next_time(SUMMED, look, None, load)
     assert (first.id, first.facts.get("low"), first.facts.get("high")) == said
 

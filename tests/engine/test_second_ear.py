@@ -11,7 +11,7 @@ import pytest
 
 from engine.symptoms import WARNINGS, Concern, screen
 from engine.symptoms.ear import suspicions
-from engine.symptoms.ear.model import CLASSES, MODEL_ID, model, pack, unpack
+from engine.symptoms.ear.model import CLASSES, Model, model
 from engine.symptoms.ear.reading import BUCKETS, fold
 from engine.symptoms.names import Symptom
 from tests.ear import corpus
@@ -212,13 +212,13 @@ def test_the_weights_were_learnt_from_this_corpus_and_read_as_it_was_read() -> N
 
 
 def test_packed_weights_come_back_as_they_were_and_strange_ones_are_refused() -> None:
-    packed = pack(model())
-    again = unpack(packed)
-    assert pack(again) == packed
+    packed = model().packed()
+    again = Model.unpacked(packed)
+    assert again.packed() == packed
     assert len(packed) < 650_000
     assert again.weights.shape == (BUCKETS, len(CLASSES))
     with pytest.raises(ValueError, match="weights are of ear-0"):
-        unpack(packed.replace(MODEL_ID.encode(), b"ear-0", 1))
+        Model.unpacked(packed.replace(Model.ID.encode(), b"ear-0", 1))
 
 
 def test_the_same_words_always_sound_the_same() -> None:
@@ -226,7 +226,7 @@ def test_the_same_words_always_sound_the_same() -> None:
     for text in ("my heart is doing backflips", "die Waage spinnt"):
         first = model().chances(text)
         assert model().chances(text) == first
-        assert unpack(pack(model())).chances(text) == first
+        assert Model.unpacked(model().packed()).chances(text) == first
         assert sum(first) == pytest.approx(1.0)
 
 

@@ -15,8 +15,8 @@ from structlog.contextvars import bound_contextvars
 
 from bot.core.chat.outbox import numbers_of, said_in
 from bot.core.timing import agenda
-from bot.core.timing.first_while import FirstWhile
-from bot.core.timing.underway import Underway
+from bot.core.timing.clock import FirstWhile
+from bot.core.timing.waiting import Underway
 from bot.core.turn import Turn
 from bot.core.use_cases import Runtime
 from bot.store.base import id_of

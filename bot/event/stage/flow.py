@@ -25,7 +25,7 @@ from bot.dialogue.flow import (
 from bot.event.stage import words
 from bot.words import common
 from bot.words.languages import language
-from bot.words.names import GUT_BUTTONS, gut_button
+from bot.words.names import gut_button
 from engine.stage_day.stage_day import StageDay, estimated_stage
 from engine.written.stage_times import clocks_alone, parse_delay, parse_stage_word
 from engine.written.units import parse_clock, parse_number, parse_score
@@ -198,9 +198,9 @@ def _read_look(text: str) -> Answers:
         "fullness": parse_score(parts[0], 1, 10), "sharpness": parse_score(parts[1], 1, 5),
     }  # fmt: skip
     if len(parts) == 3:
-        guts = {gut_button(gut).casefold(): gut for gut in GUT_BUTTONS}
+        guts = {gut_button(gut).casefold(): gut for gut in gut_button.table}
         word = parts[2].casefold().rstrip(".!")
-        found["gut"] = one_of(*GUT_BUTTONS)(guts.get(word, word))
+        found["gut"] = one_of(*gut_button.table)(guts.get(word, word))
     return found
 
 
@@ -226,7 +226,7 @@ LOOK = Flow(
             key="gut",
             ask=words.ask_gut,
             read=one_of("fine", "heavy", "bad"),
-            choices=_one(*((partial(gut_button, gut), gut) for gut in GUT_BUTTONS)),
+            choices=_one(*((partial(gut_button, gut), gut) for gut in gut_button.table)),
         ),
     ),
 )

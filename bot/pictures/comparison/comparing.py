@@ -8,16 +8,15 @@ from datetime import timedelta
 from functools import partial
 from typing import Any
 
-from pydantic import TypeAdapter
-
 from bot.core.chat.buttons import CallbackData
 from bot.core.chat.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, Document, OnAthlete, Turn
-from bot.people.people import get_profile, name_of, still_sees
+from bot.people.people import get_profile, name_of
 from bot.people.telling import answer, rewrite, say_to
 from bot.pictures.buttons import OWN_WEEKS, WEEKS, Weeks
 from bot.pictures.comparison import words
 from bot.pictures.comparison.words import LETTERS, MOST, Compared, ComparedWeek
+from bot.pictures.drawn_later import DrawnLater
 from bot.pictures.photos.photo_rows import kept_photos
 from bot.pictures.week_picture.picture import chart_day
 from bot.store.base import id_of
@@ -26,11 +25,9 @@ from bot.store.tables.photos import PhotoRow, Pose
 from bot.week.weeks_of import WeekRows, weeks_of_one
 from engine.values.plan import PLAN_DAYS
 
-MAKE = "weeks-compared"
+PICTURE = DrawnLater("weeks-compared", "compared", Compared)
 #: The newest weeks that can be chosen: a phone shows no more buttons at a glance.
 OFFERED = 12
-
-_values = TypeAdapter(Compared)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,12 +66,13 @@ def own_tapped(turn: Act, pressed: Weeks) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    if not still_sees(turn.session, named):
+    compared = PICTURE.values_in(turn, named)
+    if compared is None:
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.pictures.comparison.drawn import compared_png  # noqa: PLC0415
 
-    return Document("weeks.png", compared_png(_values.validate_python(named["compared"])))
+    return Document("weeks.png", compared_png(compared))
 
 
 def _asked(
@@ -89,7 +87,7 @@ def _step(turn: ChatTurn, asked: Asked, pressed: Weeks) -> None:
     if len(asked.weeks) < 2:
         answer(turn)
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.two_needed(name, own=asked.own))
+        say_to(turn, asked.viewer, words.two_needed(name, self_coached=asked.own))
         return
     view, named = pressed.view, (pressed.events or "").split(".")
     if view is None:
@@ -186,18 +184,7 @@ def _compared(turn: Turn, asked: Asked, chosen: Sequence[WeekRows]) -> Compared:
 
 def _send_picture(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> None:
     compared = _compared(turn, asked, chosen)
-    # The values go along, so that picture and words agree however late they are sent.
-    send_pictures(
-        turn,
-        chat_id=asked.viewer.chat_id,
-        caption=words.caption(compared),
-        pictures=[
-            {
-                "make": MAKE, "reader": asked.viewer.id, "athlete": asked.profile.person_id,
-                "compared": _values.dump_python(compared, mode="json"),
-            }
-        ],
-    )  # fmt: skip
+    PICTURE.send(turn, asked.viewer, asked.profile, compared, words.caption(compared))
 
 
 # Photos of the same morning
@@ -225,12 +212,12 @@ def _ask_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> Non
     days = _days_with_photos(turn, asked, chosen)
     if not days:
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
+        say_to(turn, asked.viewer, words.no_photos(name, self_coached=asked.own))
         return
     if len(days) == 1:
         _send_photos(turn, asked, chosen, days[0])
         return
-    buttons = [asked.button(words.photo_day_button(out), f"p{out}", chosen) for out in days]
+    buttons = [asked.button(words.spoken(out), f"p{out}", chosen) for out in days]
     rows = [buttons[:4], buttons[4:]]
     say_to(turn, asked.viewer, words.which_day(), buttons=rows)
 
@@ -241,7 +228,7 @@ def _send_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows], days_
     poses = [pose.value for pose in Pose if (days_out, pose.value) in photos]
     if not poses:
         name = name_of(turn.session, asked.profile.person_id)
-        say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
+        say_to(turn, asked.viewer, words.no_photos(name, self_coached=asked.own))
         return
     compared = _compared(turn, asked, chosen)
     date_of = {letter: week.event_day for letter, week in compared.lettered()}

@@ -4,7 +4,7 @@ one strip a week under the other. A letter tells the weeks apart, so that no col
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from bot.drawing import canvas as c
@@ -12,7 +12,7 @@ from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, drawn
 from bot.pictures.comparison import words
 from bot.pictures.comparison.words import Compared, ComparedWeek
 from bot.pictures.week_picture import words as week_words
-from bot.pictures.week_picture.layout import EYES, eye_boxes
+from bot.pictures.week_picture.layout import EYES, day_by_day, eye_boxes, weight_mark
 from bot.pictures.week_picture.panels import SET, TAKEN, bar, planned_bar
 from bot.pictures.week_picture.values import ChartDay
 from engine.values.plan import PLAN_DAYS
@@ -37,6 +37,17 @@ class Strip:
     def middle(self, days_out: int) -> float:
         width = (RIGHT - LEFT) / len(PLAN_DAYS)
         return LEFT + (PLAN_DAYS.index(days_out) + 0.5) * width
+
+    def tall(self, room: float, *keys: str) -> float:
+        """How high one of these amounts is, so that the most of any week takes all of the room."""
+        days = [day for week in self.all.weeks for day in week.days]
+        most = max((getattr(day, key) or 0.0 for day in days for key in keys), default=0.0)
+        return room / most if most else 0.0
+
+    def join(self, told: Iterable[tuple[int, float]], *, above: int) -> None:
+        """A line from each day's height to the next one's."""
+        for ends in day_by_day((out, (self.middle(out), y)) for out, y in told):
+            self.page.line(ends, colour=c.INK, width=4, above=above)
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,7 +151,6 @@ def _weight(strip: Strip) -> None:
     def y(kg: float) -> float:
         return top + room * (high - (kg - first)) / (high - low)
 
-    before: tuple[int, tuple[float, float]] | None = None
     for day in strip.week.days:
         x = strip.middle(day.days_out)
         if day.band_low_kg is not None and day.band_high_kg is not None:
@@ -153,26 +163,13 @@ def _weight(strip: Strip) -> None:
                 )  # fmt: skip
         if day.weight_kg is None:
             continue
-        here = (x, y(day.weight_kg))
-        if before is not None and before[0] - day.days_out == 1:
-            strip.page.line([before[1], here], colour=c.INK, width=4, above=4)
-        before = day.days_out, here
-        shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
-        outside = shape != "o"
-        strip.page.mark(
-            here,
-            Marker(
-                shape,
-                28 if outside else 18,
-                c.VERMILLION if outside else c.INK,
-                edge=c.INK if outside else c.PAPER,
-                line=2,
-            ),
-        )
+        weight_mark(strip.page, (x, y(day.weight_kg)), day, (18, 28), 2)
         strip.page.words(
             (x, strip.top + (24 if unit != "st" else 36)),
             week_words.weight_label(day.weight_kg, unit), Letters(TEXT - 2, bold=True),
         )  # fmt: skip
+    weights = [(day.days_out, day.weight_kg) for day in strip.week.days]
+    strip.join(((out, y(kg)) for out, kg in weights if kg is not None), above=4)
 
 
 def _first(week: ComparedWeek) -> float:
@@ -185,27 +182,16 @@ def _moves(week: ComparedWeek) -> list[float]:
 
 
 def _carbs(strip: Strip) -> None:
-    most = max(
-        (
-            grams
-            for week in strip.all.weeks
-            for day in week.days
-            for grams in (day.planned_carb_g, day.set_carb_g, day.eaten_carb_g)
-            if grams is not None
-        ),
-        default=0.0,
-    )
-    tall = 52 / most if most else 0.0
+    tall = strip.tall(52, "planned_carb_g", "set_carb_g", "eaten_carb_g")
     bottom = strip.top + 130
     for day in strip.week.days:
         x = strip.middle(day.days_out)
-        stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(strip.page, x, bottom, (day.planned_carb_g or 0) * tall)
         bar(strip.page, (x, bottom), (day.set_carb_g or 0) * tall, SET)
         bar(strip.page, (x, bottom), (day.eaten_carb_g or 0) * tall, TAKEN)
-        if stands is not None:
+        if day.carb_g is not None:
             strip.page.words(
-                (x, strip.top + 22), week_words.carbs_label(stands), Letters(TEXT - 2, bold=True),
+                (x, strip.top + 22), week_words.carbs_label(day.carb_g), Letters(TEXT - 2, bold=True),
             )  # fmt: skip
         if day.eaten_carb_g is not None:
             strip.page.words(
@@ -215,17 +201,7 @@ def _carbs(strip: Strip) -> None:
 
 
 def _water(strip: Strip) -> None:
-    most = max(
-        (
-            litres
-            for week in strip.all.weeks
-            for day in week.days
-            for litres in (day.planned_water_l, day.water_l)
-            if litres is not None
-        ),
-        default=0.0,
-    )
-    tall, bottom = 42 / most if most else 0.0, strip.top + 88
+    tall, bottom = strip.tall(42, "planned_water_l", "water_l"), strip.top + 88
     for day in strip.week.days:
         x = strip.middle(day.days_out)
         planned_bar(strip.page, x, bottom, (day.planned_water_l or 0) * tall)
@@ -241,15 +217,11 @@ def _scores(strip: Strip, key: str, most: int, *, square: bool) -> None:
     def y(score: int) -> float:
         return top + room * (most - score) / (most - 1)
 
-    before: tuple[int, tuple[float, float]] | None = None
-    for day in strip.week.days:
-        score = getattr(day, key)
-        if score is None:
-            continue
-        here = (strip.middle(day.days_out), y(score))
-        if before is not None and before[0] - day.days_out == 1:
-            strip.page.line([before[1], here], colour=c.INK, width=4, above=3)
-        before = day.days_out, here
+    told = [(day.days_out, getattr(day, key)) for day in strip.week.days]
+    scores = [(out, score) for out, score in told if score is not None]
+    strip.join(((out, y(score)) for out, score in scores), above=3)
+    for days_out, score in scores:
+        here = (strip.middle(days_out), y(score))
         if square:
             strip.page.mark(here, Marker("s", 40, c.PAPER, edge=c.INK, line=4))
         else:

@@ -10,9 +10,9 @@ from datetime import date
 from bot.pictures.week_picture import words as week_words
 from bot.pictures.week_picture.values import ChartDay
 from bot.words import figures
-from bot.words.common import day_and_year, event_name
+from bot.words.common import day_and_year, event_name, fits_under_a_picture
 from bot.words.figures import tables
-from bot.words.languages import Sentence, mark, tr
+from bot.words.languages import Sentence, SentenceAbout, mark, tr
 from bot.words.names import seen_look, symptom_name, word
 from engine.values.checkin import CoachLook
 from engine.values.plan import PLAN_DAYS
@@ -62,9 +62,6 @@ def _moved(days: tuple[ChartDay, ...], load_from: int) -> float | None:
     return last - first if first is not None and last is not None else None
 
 
-CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
-
-
 button = Sentence("Compare weeks")
 menu = Sentence("Compare your peak weeks")
 compare_button = Sentence("Compare")
@@ -76,12 +73,10 @@ photos_button = Sentence("Photos side by side")
 other_weeks_button = Sentence("Other weeks")
 
 
-def two_needed(name: str, *, own: bool) -> str:
-    if own:
-        return tr("Comparing takes two of your peak weeks with check-ins. There are not two yet.")
-    return tr(
-        "Comparing takes two peak weeks with check-ins. {name} does not have two yet.", name=name
-    )
+two_needed = SentenceAbout(
+    "Comparing takes two of your peak weeks with check-ins. There are not two yet.",
+    "Comparing takes two peak weeks with check-ins. {name} does not have two yet.",
+)
 
 
 def which(name: str, *, own: bool) -> str:
@@ -161,24 +156,19 @@ def _carbs(compared: Compared) -> list[str]:
             _block(
                 compared,
                 lambda day: "/".join(
-                    (_grams(day.planned_carb_g), _grams(_held(day)), _grams(day.eaten_carb_g))
+                    (_grams(day.planned_carb_g), _grams(day.carb_g), _grams(day.eaten_carb_g))
                 ),
             ),
         ]
     found = []
     of: tuple[tuple[str, Callable[[ChartDay], float | None]], ...] = (
-        (tr("Carbs set, g"), _held),
+        (tr("Carbs set, g"), lambda day: day.carb_g),
         (tr("Carbs eaten, g"), lambda day: day.eaten_carb_g),
         (tr("Carbs planned, g"), lambda day: day.planned_carb_g),
     )
     for title, figure in of:
         found += [title, _block(compared, lambda day, figure=figure: _grams(figure(day)))]  # type: ignore[misc]
     return found
-
-
-def _held(day: ChartDay) -> float | None:
-    """What held for the day: what was set, else what was planned."""
-    return day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
 
 
 def _weight(compared: Compared) -> list[str]:
@@ -289,7 +279,7 @@ def caption(compared: Compared) -> str:
             f"{letter} {_morning(compared, week.at(days_out))}"
             for letter, week in compared.lettered()
         )
-        if len("\n".join([*lines, line]).encode("utf-16-le")) > 2 * CAPTION_UNITS:
+        if not fits_under_a_picture("\n".join([*lines, line])):
             break
         lines.append(line)
     return "\n".join(lines)
@@ -305,9 +295,8 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
         parts.append(tr("full {score}", score=day.fullness))
     if day.sharpness is not None:
         parts.append(tr("sharp {score}", score=day.sharpness))
-    stands = _held(day)
-    if stands is not None:
-        parts.append(tr("carbs {grams}", grams=week_words.carbs_label(stands)))
+    if day.carb_g is not None:
+        parts.append(tr("carbs {grams}", grams=week_words.carbs_label(day.carb_g)))
     return ", ".join(parts) or "–"
 
 
@@ -317,17 +306,10 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
 which_day = Sentence("Photos of which morning?")
 
 
-def no_photos(name: str, *, own: bool) -> str:
-    if own:
-        return tr("There is no morning on which two of these weeks have photos of the same pose.")
-    return tr(
-        "There is no morning on which two of these weeks have photos of the same pose from {name}.",
-        name=name,
-    )
-
-
-def photo_day_button(days_out: int) -> str:
-    return spoken(days_out)
+no_photos = SentenceAbout(
+    "There is no morning on which two of these weeks have photos of the same pose.",
+    "There is no morning on which two of these weeks have photos of the same pose from {name}.",
+)
 
 
 def photo_label(letter: str, day: date) -> str:

@@ -71,23 +71,17 @@ def show_photos(turn: OnAthlete, pressed: OfMorning) -> None:
     asked = pressed.day
     rows = kept_photos(turn.session, turn.profile.person_id, asked or (days[-1] if days else None))
     if not days or not rows:
-        text = words.nothing_kept(name, own=own)
+        text = words.nothing_kept(name, self_coached=own)
         say_to(turn, turn.person, text)
         return
     send_morning(turn, turn.person, turn.profile, rows)
     if asked is not None:
         return
-    buttons = _in_rows(
-        [
-            Button(
-                when(turn.session, turn.profile.person_id, day), PHOTOS(turn.profile.person_id, day)
-            )
-            for day in days[-MORNINGS_SHOWN:]
-        ]
-    )
+    number = turn.profile.person_id
+    buttons = _days(turn.session, turn.profile, days, partial(PHOTOS, number))
     if len(days) > 1:
-        buttons = [*buttons, [Button(words.compare_button(), COMPARED(turn.profile.person_id))]]
-    say_to(turn, turn.person, words.mornings(name, own=own), buttons=buttons)
+        buttons = [*buttons, [Button(words.compare_button(), COMPARED(number))]]
+    say_to(turn, turn.person, words.mornings(name, self_coached=own), buttons=buttons)
 
 
 def _step(
@@ -117,7 +111,7 @@ def _first_question(
     days = mornings_of(session, profile.person_id)
     name, own = name_of(session, profile.person_id), viewer.id == profile.person_id
     if len(days) < 2:
-        return words.two_needed(name, own=own), ()
+        return words.two_needed(name, self_coached=own), ()
     ends = carrying(days[0], days[-1])
     first = [Button(words.first_and_latest_button(), ends)]
     return words.ask_left(), [first, *_days(session, profile, days, carrying)]

@@ -27,7 +27,7 @@ _WHITE = (255, 255, 255)
 
 
 class PictureRefused(Exception):  # noqa: N818 - it is an answer to a person, not a fault
-    """A file that is no picture to keep. `why` is a key of `bot.pictures.photos.words.REFUSED`."""
+    """A file that is no picture to keep. `why` is a key of `bot.pictures.photos.words.refused`."""
 
     def __init__(self, why: str) -> None:
         super().__init__(why)

@@ -18,11 +18,6 @@ _PAPER, _INK = (255, 255, 255), (20, 20, 20)
 QUALITY = 88
 
 
-def side_by_side(left: bytes, right: bytes, left_label: str, right_label: str) -> bytes:
-    """JPEG of two; see `in_a_row`."""
-    return in_a_row([left, right], [left_label, right_label])
-
-
 def in_a_row(pictures: Sequence[bytes], labels: Sequence[str]) -> bytes:
     """JPEG. All are as high and as wide as each other, so that a frame is a frame.
 

@@ -56,14 +56,9 @@ def make_photo(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
     """Two mornings side by side; drawn when it is sent and kept nowhere."""
-    from bot.pictures.photos.pairing import side_by_side  # noqa: PLC0415
-
     rows = [turn.session.get(PhotoRow, named[side]) for side in ("left", "right")]
-    contents = [_content(row, turn.context) for row in rows]
-    if rows[0] is None or rows[1] is None or contents[0] is None or contents[1] is None:
-        return None
-    labels = [when(turn.session, row.athlete_id, row.date) for row in rows if row is not None]
-    return Document(f"{rows[0].pose}.jpg", side_by_side(contents[0], contents[1], *labels))
+    labels = [row and when(turn.session, row.athlete_id, row.date) for row in rows]
+    return make_row(turn, {"photos": [named["left"], named["right"]], "labels": labels})
 
 
 def make_row(turn: Turn, named: dict[str, Any]) -> Document | None:

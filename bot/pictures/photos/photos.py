@@ -91,7 +91,6 @@ def received(turn: ChatTurn, person: Person, profile: AthleteProfile) -> bool:
         name=kept.new_name(), received_at=turn.now,
     )  # fmt: skip
     turn.session.add(row)
-    turn.session.flush()
     order(turn, person, PHOTO, MOST_BYTES, photo=id_of(row), name=row.name)
     return True
 
@@ -121,7 +120,6 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
         return
     row.kept_at = turn.now
     turn.session.add(row)
-    turn.session.flush()
     record(turn, profile.person_id, Change.PICTURE_KEPT(photo=id_of(row)), by=person.id)
     _show_summary(turn, person, profile, row.date)
     agenda.put(
@@ -190,13 +188,13 @@ def show_own(turn: Act) -> None:
     profile = get_profile(turn.session, turn.person.id)
     days = photo_rows.mornings_of(turn.session, profile.person_id)
     if not days:
-        say_to(turn, turn.person, words.nothing_kept("", own=True))
+        say_to(turn, turn.person, words.nothing_kept("", self_coached=True))
         return
     buttons = [[Button(when(turn.session, profile.person_id, day), SEE(day))] for day in days[-8:]]
     buttons.append(
         [Button(words.compare_button(), OWN_COMPARED()), Button(words.wipe_button(), WIPE())]
     )
-    text = words.mornings("", own=True)
+    text = words.mornings("", self_coached=True)
     say_to(turn, turn.person, text, buttons=buttons)
 
 
@@ -246,7 +244,7 @@ def ask_wipe(turn: Act) -> None:
     count = len(kept_photos(turn.session, id_of(turn.person)))
     yes = Button(words.wipe_yes_button(), WIPE_YES())
     no = Button(keep_them_button(), WIPE_NO())
-    text = words.ask_wipe(count) if count else words.nothing_kept("", own=True)
+    text = words.ask_wipe(count) if count else words.nothing_kept("", self_coached=True)
     say_to(turn, turn.person, text, buttons=[[yes, no]] if count else ())
 
 
@@ -281,7 +279,6 @@ def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date
     morning = morning or PhotoMorning(athlete_id=profile.person_id, date=day)
     morning.outbox_id = id_of(row)
     turn.session.add(morning)
-    turn.session.flush()
 
 
 def _summary(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:
@@ -319,7 +316,6 @@ def _set_pose(session: Session, row: PhotoRow, pose: str) -> None:
                 session.add(other)
     row.pose = pose
     session.add(row)
-    session.flush()
 
 
 def _of_day(session: Session, athlete_id: int, day: date) -> list[PhotoRow]:
@@ -354,5 +350,4 @@ def order(turn: ChatTurn, person: Person, kind: str, most_bytes: int, **about: o
         most_bytes=most_bytes, about=about, not_before=turn.now, created_at=turn.now,
     )  # fmt: skip
     turn.session.add(row)
-    turn.session.flush()
     return row

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures
-from bot.words.languages import Sentence, SentenceOn, mark, tr, tr_if, trn
+from bot.words.languages import Sentence, SentenceAbout, SentenceBy, SentenceOn, mark, tr, trn
 
-POSES: Mapping[str, str] = {
-    "front": mark("front"),
-    "side": mark("side"),
-    "back": mark("back"),
-    "other": mark("other"),
-}
+pose_name = SentenceBy(
+    {"front": mark("front"), "side": mark("side"), "back": mark("back"), "other": mark("other")}
+)
 
 
 def day(when: date, days_out: int | None) -> str:
@@ -24,7 +21,7 @@ def day(when: date, days_out: int | None) -> str:
 
 
 def poses(names: Sequence[str]) -> str:
-    return ", ".join(tr(POSES[name]) for name in names)
+    return ", ".join(pose_name(name) for name in names)
 
 
 # Asked for, and taken
@@ -61,20 +58,18 @@ def how_kept(coach: str, days: int, *, own: bool) -> str:
     return f"{who} {how}"
 
 
-REFUSED: Mapping[str, str] = {
-    "too-large": mark("That photo is too large. Please send it as a photo, not as a file."),
-    "no-picture": (
-        mark(
-            "I can't open that as a photo. Please send it as a photo rather than as a file, or "
-            "as JPEG, PNG or WebP."
-        )
-    ),
-    "damaged": mark("That photo is damaged, so I did not save it. Please send it again."),
-}
-
-
-def refused(why: str) -> str:
-    return tr(REFUSED[why])
+refused = SentenceBy(
+    {
+        "too-large": mark("That photo is too large. Please send it as a photo, not as a file."),
+        "no-picture": (
+            mark(
+                "I can't open that as a photo. Please send it as a photo rather than as a file, or "
+                "as JPEG, PNG or WebP."
+            )
+        ),
+        "damaged": mark("That photo is damaged, so I did not save it. Please send it again."),
+    }
+)
 
 
 could_not_fetch = Sentence("I could not get that photo from Telegram. Please send it again.")
@@ -90,16 +85,12 @@ too_many = SentenceOn(
 # Put right
 
 
-def change_button(pose: str) -> str:
-    return tr("Change {pose}", pose=tr(POSES[pose]))
-
-
-def which_pose(pose: str) -> str:
-    return tr("Saved as {pose}. What does it show?", pose=tr(POSES[pose]))
+change_button = SentenceOn("Change {pose}", pose_name)
+which_pose = SentenceOn("Saved as {pose}. What does it show?", pose_name)
 
 
 def pose_button(pose: str) -> str:
-    return figures.capital(tr(POSES[pose]))
+    return figures.capital(pose_name(pose))
 
 
 drop_button = Sentence("Delete it")
@@ -121,12 +112,8 @@ no_athlete_with_two = Sentence(
 )
 
 
-def nothing_kept(name: str, *, own: bool) -> str:
-    return tr_if(own, "No photos of you are saved.", "No photos of {name} are saved.", name=name)
-
-
-def mornings(name: str, *, own: bool) -> str:
-    return tr_if(own, "Your mornings with photos:", "{name}'s mornings with photos:", name=name)
+nothing_kept = SentenceAbout("No photos of you are saved.", "No photos of {name} are saved.")
+mornings = SentenceAbout("Your mornings with photos:", "{name}'s mornings with photos:")
 
 
 # Side by side
@@ -148,12 +135,10 @@ def chosen(left: str, right: str) -> str:
     return tr("{left} and {right}.", left=left, right=right)
 
 
-def two_needed(name: str, *, own: bool) -> str:
-    if own:
-        return tr("That needs two mornings with photos, and you don't have two yet.")
-    return tr("That needs two mornings with photos, and {name} does not have two yet.", name=name)
-
-
+two_needed = SentenceAbout(
+    "That needs two mornings with photos, and you don't have two yet.",
+    "That needs two mornings with photos, and {name} does not have two yet.",
+)
 no_pose_in_both_for_coach = SentenceOn(
     "Those two mornings have no pose in common. {name} can set with /photos what each photo shows."
 )

@@ -11,7 +11,7 @@ from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, drawn
 from bot.pictures.timeline import words
 from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.pictures.week_picture import words as week_words
-from bot.pictures.week_picture.panels import STEPS
+from bot.pictures.week_picture.layout import round_weights
 
 WIDTH = 1080
 LEFT, RIGHT = 142, 1050
@@ -163,12 +163,10 @@ def _weights(page: Canvas, season: Season, time: _Time, top: float, bottom: floa
     def y(value: float) -> float:
         return bottom - 24 - (value - low) / (high - low) * (bottom - top - 48)
 
-    steps = STEPS if unit != "st" else STEPS[1:]
-    step = next((step for step in steps if (high - low) / step <= 7), steps[-1])
-    for number in range(math.ceil(low / step), math.floor(high / step) + 1):
-        at = y(number * step)
+    for value in round_weights(low, high, unit, 7):
+        at = y(value)
         page.line([(LEFT, at), (RIGHT, at)], colour=c.LINES, width=2, above=1)
-        tick = week_words.weight_tick(number * step, unit)
+        tick = week_words.weight_tick(value, unit)
         page.words(
             (LEFT - 10, at), tick, Letters(TEXT - 4, colour=c.QUIET), align="right", room=LEFT - 18,
         )  # fmt: skip

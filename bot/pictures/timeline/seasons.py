@@ -5,13 +5,12 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import Any
 
-from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import send_pictures
 from bot.core.turn import Act, Document, OnAthlete, Turn
-from bot.people.people import get_profile, local_date, name_of, still_sees
+from bot.people.people import get_profile, local_date, name_of
 from bot.people.telling import answer, say_to
+from bot.pictures.drawn_later import DrawnLater
 from bot.pictures.timeline import words
 from bot.pictures.timeline.words import Season, SeasonEvent
 from bot.store.tables.event import DebriefRow
@@ -19,11 +18,9 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow
 from bot.week.weeks_of import WeekRows, weeks_of_one
 
-MAKE = "season"
+PICTURE = DrawnLater("season", "season", Season)
 #: How far back a season is looked at.
 DAYS_BACK = 366
-
-_values = TypeAdapter(Season)
 
 
 def of_athlete(turn: OnAthlete) -> None:
@@ -40,12 +37,13 @@ def own(turn: Act) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    if not still_sees(turn.session, named):
+    season = PICTURE.values_in(turn, named)
+    if season is None:
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.pictures.timeline.drawn import season_png  # noqa: PLC0415
 
-    return Document("season.png", season_png(_values.validate_python(named["season"])))
+    return Document("season.png", season_png(season))
 
 
 def season_of(session: Session, profile: AthleteProfile, today: date) -> Season | None:
@@ -103,17 +101,6 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     season = season_of(turn.session, profile, local_date(profile, turn.context))
     if season is None:
         name = name_of(turn.session, profile.person_id)
-        say_to(turn, reader, words.nothing_yet(name, own=reader.id == profile.person_id))
+        say_to(turn, reader, words.nothing_yet(name, self_coached=reader.id == profile.person_id))
         return
-    # The values go along, so that picture and words agree however late they are sent.
-    send_pictures(
-        turn,
-        chat_id=reader.chat_id,
-        caption=words.caption(season),
-        pictures=[
-            {
-                "make": MAKE, "reader": reader.id, "athlete": profile.person_id,
-                "season": _values.dump_python(season, mode="json"),
-            }
-        ],
-    )  # fmt: skip
+    PICTURE.send(turn, reader, profile, season, words.caption(season))

@@ -8,8 +8,8 @@ from datetime import date
 
 from bot.pictures.week_picture import words as week_words
 from bot.words import figures
-from bot.words.common import event_name
-from bot.words.languages import Sentence, tr, trn
+from bot.words.common import event_name, fits_under_a_picture
+from bot.words.languages import Sentence, SentenceAbout, tr, trn
 from bot.words.names import word
 
 
@@ -46,19 +46,14 @@ class Season:
         return max([*(day for day, _ in self.weights), *(one.day for one in self.events)])
 
 
-CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
-
-
 button = Sentence("Season at a glance")
 menu = Sentence("Your season on one line of time")
 
 
-def nothing_yet(name: str, *, own: bool) -> str:
-    if own:
-        return tr("There is no season to show yet: no event is set and no weight is known.")
-    return tr(
-        "There is no season to show yet: {name} has no event set and no weight known.", name=name
-    )
+nothing_yet = SentenceAbout(
+    "There is no season to show yet: no event is set and no weight is known.",
+    "There is no season to show yet: {name} has no event set and no weight known.",
+)
 
 
 def title(season: Season) -> str:
@@ -110,7 +105,7 @@ def caption(season: Season) -> str:
                 last_day=figures.short_day(last[0]),
             )
         )
-    while len("\n".join([lead, *lines]).encode("utf-16-le")) > 2 * CAPTION_UNITS:
+    while not fits_under_a_picture("\n".join([lead, *lines])):
         del lines[0]
     return "\n".join([lead, *lines])
 

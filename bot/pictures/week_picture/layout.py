@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+import math
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bot.drawing import canvas as c
-from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint
+from bot.drawing.canvas import Area, Canvas, Letters, Marker, Paint, Point
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import ChartDay, ChartWeek
 from engine.values.checkin import CoachLook
@@ -23,8 +25,8 @@ HEAD_ROOM = 56  # of a panel's heading
 KEYS_FROM = 372
 
 Scale = Callable[[float], float]
-#: Draws a mark with its left edge at x, its middle at y, and says how wide it is.
-Key = Callable[[float, float], float]
+#: Draws a mark on the page, its left edge at x and its middle at y, and says how wide it is.
+Key = Callable[[Canvas, float, float], float]
 
 
 class Columns:
@@ -106,7 +108,7 @@ def heading(on: Drawing, panel: str, keys: Sequence[tuple[str, Key]] = ()) -> No
     on.page.words((20, y), name, Letters(HEADING, bold=True), align="left", room=room)
     x = float(KEYS_FROM)
     for key, draw in keys:
-        x += draw(x, y) + 12
+        x += draw(on.page, x, y) + 12
         wide = on.page.words(
             (x, y), words.key(key), Letters(TEXT - 3), align="left", room=WIDTH - 10 - x
         )
@@ -130,20 +132,47 @@ def joined(on: Drawing, told: Iterable[tuple[ChartDay, float | None]]) -> None:
         before = here
 
 
+def day_by_day(points: Iterable[tuple[int, Point]]) -> Iterator[tuple[Point, Point]]:
+    """The ends of each line from a day to the next, by days out; a day that is missing is a gap."""
+    for (days_out, here), (after, there) in pairwise(points):
+        if days_out - after == 1:
+            yield here, there
+
+
 def behind(on: Drawing, values: Iterable[tuple[int, float | None]], y: Scale) -> None:
-    """The last trial, faint and dashed: by days out; a day that is missing is a gap."""
-    before: tuple[int, tuple[float, float]] | None = None
-    for days_out, value in values:
-        x = on.columns.middle_out(days_out)
-        if value is None or x is None:
-            continue
-        here = (x, y(value))
-        if before is not None and before[0] - days_out == 1:
-            on.page.line([before[1], here], colour=c.FAINT, width=4, dashed=True, above=2)
-        on.page.line(
-            [(x - 10, here[1]), (x + 10, here[1])], colour=c.FAINT, width=6, above=2
-        )  # fmt: skip
-        before = days_out, here
+    """The last trial, faint and dashed."""
+    points = [
+        (days_out, (x, y(value)))
+        for days_out, value in values
+        if value is not None and (x := on.columns.middle_out(days_out)) is not None
+    ]
+    for ends in day_by_day(points):
+        on.page.line(ends, colour=c.FAINT, width=4, dashed=True, above=2)
+    for _, (x, at) in points:
+        on.page.line([(x - 10, at), (x + 10, at)], colour=c.FAINT, width=6, above=2)
+
+
+def weight_mark(
+    page: Canvas, at: Point, day: ChartDay, sizes: tuple[int, int], line: float
+) -> None:
+    """A morning's weight; what lies outside of what was expected is told by shape and colour, and is
+    the larger of the two sizes.
+    """
+    shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
+    if shape == "o":
+        page.mark(at, Marker(shape, sizes[0], c.INK, line=line))
+    else:
+        page.mark(at, Marker(shape, sizes[1], c.VERMILLION, edge=c.INK, line=line))
+
+
+STEPS = (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0)
+
+
+def round_weights(low: float, high: float, unit: str, most: int) -> list[float]:
+    """The round figures between two weights on the scale, about so many at most."""
+    steps = STEPS if unit != "st" else STEPS[1:]  # stones are counted in whole pounds
+    step = next((step for step in steps if (high - low) / step <= most), steps[-1])
+    return [number * step for number in range(math.ceil(low / step), math.floor(high / step) + 1)]
 
 
 #: What a coach may see, from too little to too much: the boxes of the row, left to right.
@@ -163,56 +192,42 @@ def eye_boxes(page: Canvas, middle: float, y: float, seen: str) -> None:
         )  # fmt: skip
 
 
-def box_key(
-    page: Canvas, fill: str | None, edge: str, *, width: float = 34, hatch: str = ""
-) -> Key:
+def box_key(fill: str | None, edge: str, *, width: float = 34, hatch: str = "") -> Key:
     """A box of a heading's keys."""
 
-    def draw(x: float, y: float) -> float:
+    def draw(page: Canvas, x: float, y: float) -> float:
         page.box(Area(x, y - 17, width, 34), Paint(fill=fill, edge=edge, line=4, hatch=hatch))
         return width
 
     return draw
 
 
-def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
+def mark_key(shape: str, size: float, fill: str) -> Key:
     """A mark of a heading's keys."""
 
-    def draw(x: float, y: float) -> float:
+    def draw(page: Canvas, x: float, y: float) -> float:
         page.mark((x + size / 2, y), Marker(shape, size, fill))
         return size
 
     return draw
 
 
-def outside_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.mark((x + 15, y), Marker("^", 30, c.VERMILLION, edge=c.INK))
-        page.mark((x + 49, y), Marker("v", 30, c.VERMILLION, edge=c.INK))
-        return 64
-
-    return draw
+def outside_key(page: Canvas, x: float, y: float) -> float:
+    page.mark((x + 15, y), Marker("^", 30, c.VERMILLION, edge=c.INK))
+    page.mark((x + 49, y), Marker("v", 30, c.VERMILLION, edge=c.INK))
+    return 64
 
 
-def line_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.line([(x, y), (x + 46, y)], colour=c.BLUE, width=8)
-        return 46
-
-    return draw
+def line_key(page: Canvas, x: float, y: float) -> float:
+    page.line([(x, y), (x + 46, y)], colour=c.BLUE, width=8)
+    return 46
 
 
-def square_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.mark((x + 17, y), Marker("s", 34, c.PAPER, edge=c.INK, line=5))
-        return 34
-
-    return draw
+def square_key(page: Canvas, x: float, y: float) -> float:
+    page.mark((x + 17, y), Marker("s", 34, c.PAPER, edge=c.INK, line=5))
+    return 34
 
 
-def eye_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        eye_boxes(page, x + 52, y, "full")
-        return 104
-
-    return draw
+def eye_key(page: Canvas, x: float, y: float) -> float:
+    eye_boxes(page, x + 52, y, "full")
+    return 104

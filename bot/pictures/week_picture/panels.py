@@ -6,7 +6,6 @@ off; what is told apart by colour is told apart by shape, outline or hatching to
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from typing import NamedTuple
 
@@ -32,13 +31,14 @@ from bot.pictures.week_picture.layout import (
     line_key,
     mark_key,
     outside_key,
+    round_weights,
     square_key,
+    weight_mark,
 )
 from bot.pictures.week_picture.values import BeforeDay, ChartWeek
 
 LEAST_SPAN = 1.5  # kg or lb that the weight's scale covers at least
 BASELINE_WITHIN = 3.0  # of the other weights, kg or lb: further off it would flatten them
-STEPS = (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0)
 ROW = 40  # of figures
 
 WEIGHT_MARKS, CARBS_MARKS, WATER_MARKS, FULLNESS_MARKS, SHARPNESS_MARKS = 250, 140, 84, 124, 52
@@ -53,9 +53,9 @@ def _weighed(week: ChartWeek) -> bool:
 
 def _weight(on: Drawing) -> None:
     page, week, unit = on.page, on.week, on.week.weight_unit
-    heading(on, "weight", (("band", box_key(page, c.PALE_BLUE, c.BLUE)),
-                           ("inside", mark_key(page, "o", 24, c.INK)),
-                           ("outside", outside_key(page))))  # fmt: skip
+    heading(on, "weight", (("band", box_key(c.PALE_BLUE, c.BLUE)),
+                           ("inside", mark_key("o", 24, c.INK)),
+                           ("outside", outside_key)))  # fmt: skip
     figures = on.top + HEAD_ROOM + ROW / 2 + (8 if unit == "st" else 0)
     top = on.top + HEAD_ROOM + (ROW if unit != "st" else ROW + 34)
     y = _weight_scale(on, top, top + WEIGHT_MARKS)
@@ -84,17 +84,7 @@ def _weight(on: Drawing) -> None:
     for day, at in weights:
         if at is None or day.weight_kg is None:
             continue
-        shape = {1: "^", -1: "v"}.get(day.against_band or 0, "o")
-        outside = shape != "o"
-        page.mark(
-            (on.columns.middle(day), at),
-            Marker(
-                shape,
-                38 if outside else 26,
-                c.VERMILLION if outside else c.INK,
-                edge=c.INK if outside else c.PAPER,
-            ),
-        )
+        weight_mark(page, (on.columns.middle(day), at), day, (26, 38), 3)
         page.words(
             (on.columns.middle(day), figures), words.weight_label(day.weight_kg, unit),
             Letters(TEXT, bold=True),
@@ -144,13 +134,10 @@ def _weight_scale(on: Drawing, top: float, bottom: float) -> Scale:
     def y(value: float) -> float:
         return bottom - room - (value - low) / (high - low) * (bottom - top - 2 * room)
 
-    # Stones are counted in whole pounds.
-    steps = STEPS if unit != "st" else STEPS[1:]
-    step = next((step for step in steps if (high - low) / step <= 6), steps[-1])
-    for number in range(math.ceil(low / step), math.floor(high / step) + 1):
-        at = y(number * step)
+    for value in round_weights(low, high, unit, 6):
+        at = y(value)
         on.page.line([(LEFT, at), (RIGHT, at)], colour=c.LINES, width=2, above=1)
-        gutter(on, at, words.weight_tick(number * step, unit))
+        gutter(on, at, words.weight_tick(value, unit))
     if base is not None:
         on.page.line([(LEFT, y(base)), (RIGHT, y(base))], colour=c.INK, width=3, above=1)
     return y
@@ -178,10 +165,10 @@ def _has_phases(week: ChartWeek) -> bool:
 
 def _carbs(on: Drawing) -> None:
     page, week = on.page, on.week
-    keys = [("planned", box_key(page, None, c.BLUE, hatch="//")),
-            ("set", box_key(page, c.GREEN, c.INK))]  # fmt: skip
+    keys = [("planned", box_key(None, c.BLUE, hatch="//")),
+            ("set", box_key(c.GREEN, c.INK))]  # fmt: skip
     if _has_eaten(week):
-        keys.append(("eaten", box_key(page, c.INK, c.INK, width=14)))
+        keys.append(("eaten", box_key(c.INK, c.INK, width=14)))
     heading(on, "carbs", keys)
     figures = on.top + HEAD_ROOM + ROW / 2
     changes = figures + ROW
@@ -197,13 +184,12 @@ def _carbs(on: Drawing) -> None:
     tall = CARBS_MARKS / most if most else 0.0
     for day in week.days:
         middle = on.columns.middle(day)
-        stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
         planned_bar(page, middle, bottom, (day.planned_carb_g or 0) * tall)
         bar(page, (middle, bottom), (day.set_carb_g or 0) * tall, SET)
         bar(page, (middle, bottom), (day.eaten_carb_g or 0) * tall, TAKEN)
-        if stands is not None:
+        if day.carb_g is not None:
             page.words(
-                (middle, figures), words.carbs_label(stands),
+                (middle, figures), words.carbs_label(day.carb_g),
                 Letters(TEXT, bold=day.set_carb_g is not None),
             )  # fmt: skip
         page.words((middle, changes), words.carbs_change(day), Letters(TEXT - 1))
@@ -227,8 +213,8 @@ def _waters(week: ChartWeek) -> bool:
 
 def _water(on: Drawing) -> None:
     page, week = on.page, on.week
-    heading(on, "water", (("planned", box_key(page, None, c.BLUE, hatch="//")),
-                          ("drunk", box_key(page, c.INK, c.INK, width=14))))  # fmt: skip
+    heading(on, "water", (("planned", box_key(None, c.BLUE, hatch="//")),
+                          ("drunk", box_key(c.INK, c.INK, width=14))))  # fmt: skip
     figures, bottom = on.top + HEAD_ROOM + ROW / 2, on.top + HEAD_ROOM + ROW + 8 + WATER_MARKS
     most = max(v for d in week.days for v in (d.planned_water_l, d.water_l) if v is not None)
     tall = WATER_MARKS / most if most else 0.0
@@ -278,28 +264,19 @@ def bar(page: Canvas, foot: Point, height: float, looks: Bar) -> None:
 
 def _fullness(on: Drawing) -> None:
     page, week = on.page, on.week
-    heading(on, "fullness", (("fullness", mark_key(page, "o", 36, c.INK)),
-                             ("expected", line_key(page))))  # fmt: skip
+    heading(on, "fullness", (("fullness", mark_key("o", 36, c.INK)),
+                             ("expected", line_key)))  # fmt: skip
     y = _score_scale(on, 10, on.top + HEAD_ROOM + 30, FULLNESS_MARKS)
     for day in week.days:
         if day.fullness is not None and day.expected_fullness is not None:
             middle, level = on.columns.middle(day), y(day.expected_fullness)
             page.line([(middle - 46, level), (middle + 46, level)], colour=c.BLUE, width=8)
-    behind(on, ((day.days_out, day.fullness) for day in _before(week)), y)
-    told = [(day, y(day.fullness) if day.fullness else None) for day in week.days]
-    joined(on, told)
-    for day, at in told:
-        if at is not None:
-            page.mark((on.columns.middle(day), at), Marker("o", 50, c.INK))
-            page.words(
-                (on.columns.middle(day), at), str(day.fullness),
-                Letters(TEXT - 1, colour=c.PAPER, bold=True),
-            )  # fmt: skip
+    _scores(on, "fullness", y, Marker("o", 50, c.INK), c.PAPER)
 
 
 def _eye(on: Drawing) -> None:
     """Five small boxes a day, the one that the coach saw filled."""
-    heading(on, "eye", (("eye", eye_key(on.page)),))
+    heading(on, "eye", (("eye", eye_key),))
     y = on.top + HEAD_ROOM + 24
     for day in on.week.days:
         if day.eye in EYES:
@@ -307,18 +284,21 @@ def _eye(on: Drawing) -> None:
 
 
 def _sharpness(on: Drawing) -> None:
-    page, week = on.page, on.week
-    heading(on, "sharpness", (("sharpness", square_key(page)),))
+    heading(on, "sharpness", (("sharpness", square_key),))
     y = _score_scale(on, 5, on.top + HEAD_ROOM + 28, SHARPNESS_MARKS)
-    behind(on, ((day.days_out, day.sharpness) for day in _before(week)), y)
-    told = [(day, y(day.sharpness) if day.sharpness else None) for day in week.days]
-    joined(on, told)
-    for day, at in told:
-        if at is not None:
-            page.mark((on.columns.middle(day), at), Marker("s", 44, c.PAPER, edge=c.INK, line=5))
-            page.words(
-                (on.columns.middle(day), at), str(day.sharpness), Letters(TEXT - 1, bold=True)
-            )
+    _scores(on, "sharpness", y, Marker("s", 44, c.PAPER, edge=c.INK, line=5), c.INK)
+
+
+def _scores(on: Drawing, key: str, y: Scale, marker: Marker, colour: str) -> None:
+    """The mornings' scores in their marks, and those of the last trial behind them."""
+    behind(on, ((day.days_out, getattr(day, key)) for day in _before(on.week)), y)
+    told = [(day, getattr(day, key)) for day in on.week.days]
+    joined(on, ((day, y(score) if score else None) for day, score in told))
+    for day, score in told:
+        if score:
+            at = (on.columns.middle(day), y(score))
+            on.page.mark(at, marker)
+            on.page.words(at, str(score), Letters(TEXT - 1, colour=colour, bold=True))
 
 
 def _score_scale(on: Drawing, most: int, top: float, height: float) -> Scale:
@@ -343,9 +323,6 @@ def _symptoms(on: Drawing) -> None:
             middle = on.columns.middle(day)
             on.page.mark((middle, y), Marker("D", 40, c.PAPER, edge=c.VERMILLION, line=6))
             on.page.words((middle, y), str(len(day.symptoms)), Letters(TEXT - 3, bold=True))
-
-
-# What the marks mean: each draws one with its left edge at x, and says how wide it is.
 
 
 PANELS = (

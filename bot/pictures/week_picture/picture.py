@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import fields
 from datetime import date, timedelta
 from typing import Any
 
-from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.core.chat.outbox import send_pictures
 from bot.core.turn import Act, Document, OnAthlete, Turn
 from bot.decision.words_forecast import odds_in_force
-from bot.people.people import get_profile, local_date, name_of, still_sees
+from bot.people.people import get_profile, local_date, name_of
 from bot.people.telling import answer, say_to
+from bot.pictures.drawn_later import DrawnLater
 from bot.pictures.week_picture import words
 from bot.pictures.week_picture.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.store.tables.people import AthleteProfile, Person
@@ -24,9 +24,7 @@ from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.words.chances import in_ten
 from engine.values.case import ForecastUse
 
-MAKE = "week-picture"
-
-_values = TypeAdapter(ChartWeek)
+PICTURE = DrawnLater("week-picture", "week", ChartWeek)
 
 
 def show_picture(turn: OnAthlete) -> None:
@@ -43,12 +41,12 @@ def own_picture(turn: Act) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    if not still_sees(turn.session, named):
+    week = PICTURE.values_in(turn, named)
+    if week is None:
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.pictures.week_picture.week import week_png  # noqa: PLC0415
 
-    week = _values.validate_python(named["week"])
     return Document(f"week-{week.event_day.isoformat()}.png", week_png(week))
 
 
@@ -81,21 +79,10 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     own = reader.id == profile.person_id
     week = week_values(turn.session, profile, local_date(profile, turn.context))
     if week is None:
-        text = words.no_week_to_show(name_of(turn.session, profile.person_id), own=own)
+        text = words.no_week_to_show(name_of(turn.session, profile.person_id), self_coached=own)
         say_to(turn, reader, text)
         return
-    # The values go along, so that picture and words agree however late they are sent.
-    send_pictures(
-        turn,
-        chat_id=reader.chat_id,
-        caption=words.caption(week, own=own),
-        pictures=[
-            {
-                "make": MAKE, "reader": reader.id, "athlete": profile.person_id,
-                "week": _values.dump_python(week, mode="json"),
-            }
-        ],
-    )  # fmt: skip
+    PICTURE.send(turn, reader, profile, week, words.caption(week, own=own))
 
 
 def _before(weeks: Sequence[WeekRows], rows: WeekRows) -> Before | None:
@@ -158,25 +145,16 @@ def _odds(
     )
 
 
+#: What is drawn of a day as it stands in its row.
+_AS_IN_ROW = {one.name for one in fields(ChartDay)} & {one.name for one in fields(DayRow)}
+
+
 def chart_day(row: DayRow) -> ChartDay:
     """A day of a week as it is drawn."""
     planned = row.planned
     return ChartDay(
-        date=row.date,
-        days_out=row.days_out,
+        **{name: getattr(row, name) for name in _AS_IN_ROW},
         phase=planned.phase if planned is not None else None,
         planned_carb_g=planned.carb_g if planned is not None else None,
-        set_carb_g=row.set_carb_g,
-        eaten_carb_g=row.eaten_carb_g,
         planned_water_l=planned.water_l if planned is not None else None,
-        water_l=row.water_l,
-        answered=row.answered,
-        weight_kg=row.weight_kg,
-        band_low_kg=row.band_low_kg,
-        band_high_kg=row.band_high_kg,
-        fullness=row.fullness,
-        expected_fullness=row.expected_fullness,
-        eye=row.eye,
-        sharpness=row.sharpness,
-        symptoms=row.symptoms,
     )

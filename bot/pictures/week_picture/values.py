@@ -36,6 +36,11 @@ class ChartDay:
     symptoms: tuple[str, ...] = ()
 
     @property
+    def carb_g(self) -> float | None:
+        """What held for the day: what was set, else what was planned."""
+        return self.set_carb_g if self.set_carb_g is not None else self.planned_carb_g
+
+    @property
     def against_band(self) -> int | None:
         return against_band(self.weight_kg, self.band_low_kg, self.band_high_kg)
 

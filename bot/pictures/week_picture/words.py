@@ -7,21 +7,20 @@ from datetime import date
 
 from bot.pictures.week_picture.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
-from bot.words.common import day_and_year, event_name
-from bot.words.languages import Sentence, mark, tr, tr_if
+from bot.words.common import day_and_year, event_name, fits_under_a_picture
+from bot.words.languages import Sentence, SentenceAbout, SentenceBy, mark, tr, tr_if
 from bot.words.names import seen_look, symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.values.plan import Phase
 from engine.written.units import Towards, WeightUnit
 
-CAPTION_UNITS = 1024  # what Telegram takes, in UTF-16 units
 TEN = 10
 
 
-def no_week_to_show(name: str, *, own: bool) -> str:
-    if own:
-        return tr("There is no chart yet: your event and plan have to be set first.")
-    return tr("There is no chart yet: {name}'s event and plan have to be set first.", name=name)
+no_week_to_show = SentenceAbout(
+    "There is no chart yet: your event and plan have to be set first.",
+    "There is no chart yet: {name}'s event and plan have to be set first.",
+)
 
 
 # Labels on the picture
@@ -96,24 +95,22 @@ def phase_label(day: ChartDay) -> str:
     return tr(PHASES[Phase(day.phase)])
 
 
-KEYS = {
-    "band": mark("expected"),
-    "inside": mark("morning"),
-    "outside": mark("outside"),
-    "planned": mark("planned"),
-    "set": mark("set"),
-    "eaten": mark("eaten"),
-    "change": mark("± plan"),
-    "drunk": mark("drunk"),
-    "expected": mark("expected"),
-    "fullness": mark("of 10"),
-    "eye": mark("flat to spilled over"),
-    "sharpness": mark("of 5"),
-}
-
-
-def key(name: str) -> str:
-    return tr(KEYS[name])
+key = SentenceBy(
+    {
+        "band": mark("expected"),
+        "inside": mark("morning"),
+        "outside": mark("outside"),
+        "planned": mark("planned"),
+        "set": mark("set"),
+        "eaten": mark("eaten"),
+        "change": mark("± plan"),
+        "drunk": mark("drunk"),
+        "expected": mark("expected"),
+        "fullness": mark("of 10"),
+        "eye": mark("flat to spilled over"),
+        "sharpness": mark("of 5"),
+    }
+)
 
 
 def column(week: ChartWeek, day: ChartDay) -> tuple[str, str, str]:
@@ -230,7 +227,7 @@ def caption(week: ChartWeek, *, own: bool) -> str:
     """The same as the picture, as far as it fits."""
     for told in _LESS:
         said = _caption(week, own=own, told=told)
-        if len(said.encode("utf-16-le")) <= 2 * CAPTION_UNITS:
+        if fits_under_a_picture(said):
             break
     return said
 

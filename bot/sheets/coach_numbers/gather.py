@@ -8,14 +8,14 @@ from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import select as pick
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.core.timing import instants
 from bot.decision.words_forecast import nearest
 from bot.people.people import athletes_of
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.past_weeks.importing import imported_events
-from bot.store.base import batches, id_of
+from bot.store.base import batches, id_of, rows_of_all
 from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow
@@ -170,10 +170,9 @@ def _asked(
     imported: set[int],
 ) -> set[tuple[int, date]]:
     """The mornings that were asked about: those after the week had been set up."""
-    set_at: dict[int, datetime] = {}
-    for chunk in batches([week.event_id for week in weeks if week.event_id not in imported]):
-        for event in session.exec(select(EventRow).where(col(EventRow.id).in_(chunk))):
-            set_at[id_of(event)] = event.set_at
+    lived = [week.event_id for week in weeks if week.event_id not in imported]
+    events = rows_of_all(session, EventRow, EventRow.id, lived)
+    set_at = {id_of(event): event.set_at for event in events}
     return {
         (week.athlete_id, day.date)
         for week in weeks
@@ -206,13 +205,9 @@ def _answered(
 def _looked(
     session: Session, ids: Sequence[int], coach_id: int
 ) -> dict[tuple[int, date], CoachLookRow]:
-    found: dict[tuple[int, date], CoachLookRow] = {}
-    for chunk in batches(ids):
-        query = select(CoachLookRow).where(
-            col(CoachLookRow.athlete_id).in_(chunk), CoachLookRow.by_id == coach_id
-        )
-        found |= {(row.athlete_id, row.date): row for row in session.exec(query)}
-    return found
+    own = CoachLookRow.by_id == coach_id
+    looks = rows_of_all(session, CoachLookRow, CoachLookRow.athlete_id, ids, own)
+    return {(row.athlete_id, row.date): row for row in looks}
 
 
 def _decisions(session: Session, ids: Sequence[int]) -> Iterator[Any]:

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 from bot.sheets.coach_numbers import reckoning as r
 from bot.sheets.coach_numbers import words
 from bot.sheets.coach_numbers.gather import Frames
-from bot.sheets.workbook.tables import Column, Kind
+from bot.sheets.workbook.tables import Column, Kind, day, number, text
+from bot.sheets.workbook.words import status
 from bot.sheets.workbook.writing import Page, cells
 from bot.words.languages import mark, tr
 from bot.words.names import word
@@ -17,71 +18,61 @@ from engine.values.shares import Share
 if TYPE_CHECKING:
     import pandas as pd
 
-_N = Kind.NUMBER
 SHARES = (
-    Column(key="what", heading=mark("What")),
-    Column(key="which", heading=mark("Which")),
-    Column(key="count", heading=mark("Count"), kind=_N),
-    Column(key="total", heading=mark("Of"), kind=_N),
-    Column(key="percent", heading=mark("Share"), kind=_N, unit="%", places=1),
-    Column(key="low", heading=mark("95 % from"), kind=_N, unit="%", places=1),
-    Column(key="high", heading=mark("95 % to"), kind=_N, unit="%", places=1),
+    text("what", mark("What")),
+    text("which", mark("Which")),
+    number("count", mark("Count")),
+    number("total", mark("Of")),
+    number("percent", mark("Share"), "%", places=1),
+    number("low", mark("95 % from"), "%", places=1),
+    number("high", mark("95 % to"), "%", places=1),
 )
-_ATHLETE = Column(key="athlete_id", heading=mark("Athlete no."), kind=_N)
+_ATHLETE = number("athlete_id", mark("Athlete no."))
 ROWS: tuple[tuple[str, str, tuple[Column, ...]], ...] = (
     (
         "weeks", mark("Weeks"),
         (
             _ATHLETE,
-            Column(key="event_day", heading=mark("Event day"), kind=Kind.DATE),
-            Column(key="kind", heading=mark("Event")),
-            Column(key="look", heading=mark("Look on the day")),
-            Column(key="imported", heading=mark("Imported")),
+            day("event_day", mark("Event day")),
+            text("kind", mark("Event")),
+            text("look", mark("Look on the day")),
+            text("imported", mark("Imported")),
         ),
     ),
     (
         "mornings", mark("Mornings"),
         (
             _ATHLETE,
-            Column(key="date", heading=mark("Date"), kind=Kind.DATE),
-            Column(key="days_out", heading=mark("Days out"), kind=_N),
-            Column(key="asked", heading=mark("Asked")),
-            Column(key="answered", heading=mark("Answered")),
-            Column(
-                key="after_prompt_min", heading=mark("After the question"), kind=_N, unit="min",
-                places=0,
-            ),
-            Column(key="fullness", heading=mark("Fullness"), kind=_N, unit="1-10"),
-            Column(key="expected", heading=mark("Fullness expected"), kind=_N, unit="1-10"),
-            Column(key="sharpness", heading=mark("Sharpness"), kind=_N, unit="1-5"),
-            Column(
-                key="coach_sharpness", heading=mark("Sharpness, seen by the coach"), kind=_N,
-                unit="1-5",
-            ),
-            Column(key="change_g", heading=mark("Change"), kind=_N, unit="g"),
-            Column(key="rule", heading=mark("Rule")),
+            day("date", mark("Date")),
+            number("days_out", mark("Days out")),
+            text("asked", mark("Asked")),
+            text("answered", mark("Answered")),
+            number("after_prompt_min", mark("After the question"), "min", places=0),
+            number("fullness", mark("Fullness"), "1-10"),
+            number("expected", mark("Fullness expected"), "1-10"),
+            number("sharpness", mark("Sharpness"), "1-5"),
+            number("coach_sharpness", mark("Sharpness, seen by the coach"), "1-5"),
+            number("change_g", mark("Change"), "g"),
+            text("rule", mark("Rule")),
         ),
     ),
     (
         "proposals", mark("Proposals"),
         (
             _ATHLETE,
-            Column(key="date", heading=mark("For the day"), kind=Kind.DATE),
-            Column(key="status", heading=mark("What became of it")),
-            Column(
-                key="minutes", heading=mark("Time to the coach's answer"), kind=_N, unit="min",
-                places=0,
-            ),
+            day("date", mark("For the day")),
+            text("status", mark("What became of it")),
+            number("minutes", mark("Time to the coach's answer"), "min", places=0),
         ),
     ),
     (
         "forecasts", mark("Forecasts"),
         (
             _ATHLETE,
-            Column(key="flat", heading=mark("Chance flat"), kind=_N, places=2),
-            Column(key="full", heading=mark("Chance full"), kind=_N, places=2),
-            Column(key="spilled", heading=mark("Chance spilled over"), kind=_N, places=2),
-            Column(key="look", heading=mark("Look on the day")),
+            number("flat", mark("Chance flat"), places=2),
+            number("full", mark("Chance full"), places=2),
+            number("spilled", mark("Chance spilled over"), places=2),
+            text("look", mark("Look on the day")),
         ),
     ),
 )  # fmt: skip
@@ -118,7 +109,7 @@ def _said(key: str, value: Any) -> str:
         return words.yes_no(bool(value))
     if key == "rule":
         return words.why(str(value))
-    return words.status(str(value)) if key == "status" else word(str(value))
+    return status(str(value)) if key == "status" else word(str(value))
 
 
 def _shares(found: r.Numbers) -> list[tuple[Any, ...]]:

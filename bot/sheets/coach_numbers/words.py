@@ -6,9 +6,8 @@ from datetime import date
 
 from bot.decision.words_target import gate_name
 from bot.sheets.coach_numbers import reckoning as r
-from bot.sheets.workbook import words as workbook_words
 from bot.words import common, figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, SentenceOn, mark, tr, trn
 from bot.words.names import rule_name, word
 from engine.decision.rules import RULE_IDS
 from engine.values.checkin import Look
@@ -186,16 +185,11 @@ def _how_sure(found: r.Numbers) -> str:
     return said
 
 
-def sheet_button(form: str) -> str:
-    return tr("As a sheet ({format})", format=form.upper())
+sheet_button = SentenceOn("As a sheet ({format})", str.upper)
 
 
 def yes_no(yes: bool) -> str:
     return common.yes() if yes else common.no()
-
-
-def status(status: str) -> str:
-    return workbook_words.status(status)
 
 
 def said_full(band: r.Band) -> str:

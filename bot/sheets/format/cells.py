@@ -11,8 +11,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from bot.sheets.format.layout import FORMULA_SIGNS
-
+#: Signs that make a formula of a cell, the wide ones too, which some programs read alike.
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 MARK = "'"
 #: What XML 1.0 has no way to write, so that no XLSX can hold it (https://www.w3.org/TR/xml/#charsets).
 _NO_XML = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")

@@ -1,4 +1,4 @@
-"""What stands where in a plan's sheet, the same in XLSX and CSV.
+"""A plan and its limits as a sheet: what stands where, the same in XLSX and CSV, and how it is written.
 
 Plan of     Mira
 Event       Show, Sun 9 May 2027 ...
@@ -23,9 +23,15 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from bot.words.languages import mark
-from engine.values.limits import Limits
-from engine.values.plan import PeakPlan
+from bot.plan.flow import UNCOUNTED
+from bot.plan.words import FIELDS
+from bot.sheets import words
+from bot.sheets.format.cells import heading_font
+from bot.sheets.format.making import as_csv, lay_out, new_book, put, saved
+from bot.words.languages import mark, tr
+from bot.words.phases import phase_words, training_words
+from engine.values.limits import LIMIT_KEYS, Limits
+from engine.values.plan import DayTarget, PeakPlan
 
 SHEET_NAME = "Plan"
 # Written in the reader's language, and read in any.
@@ -41,8 +47,6 @@ TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal 
 AS_ALWAYS = mark("as always")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
-#: Signs that make a formula of a cell, the wide ones too, which some programs read alike.
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _VERSION = re.compile(r"a(\d{1,9})-p(\d{1,9})-l(\d{1,9})", re.IGNORECASE)
 
 
@@ -103,3 +107,83 @@ def shown(value: float | str | None) -> float | int | str:
         return value
     rounded = round(value, DECIMALS)
     return int(rounded) if rounded == int(rounded) else rounded
+
+
+_WIDTHS = {1: 30, 2: 14, 9: 30, 12: 20}
+_OTHERS = 10  # the other columns
+#: The row of the headings.
+HEAD = 5
+
+
+def write(sheet: PlanSheet, form: str) -> bytes:
+    """The file's bytes. `form`: one of FORMATS."""
+    return _xlsx(sheet) if form == "xlsx" else as_csv(_rows(sheet))
+
+
+def _rows(sheet: PlanSheet) -> list[list[float | int | str]]:
+    rows: list[list[float | int | str]] = [
+        [tr(PLAN_OF), sheet.name],
+        [tr(EVENT), sheet.event],
+        [tr(VERSION), str(sheet.version)],
+        [],
+        [
+            tr(DAYS_OUT), tr(DAY), *(words.heading(key) for key in FIELDS),
+            *(f"{tr(heading)} ({unit})" for _, heading, unit in BESIDE),
+        ],
+    ]  # fmt: skip
+    rows += [
+        [
+            target.days_out,
+            sheet.days[target.days_out],
+            *(_shown(target, key) for key in FIELDS),
+            *(shown(sheet.beside.get(target.days_out, {}).get(key)) for key, _, _ in BESIDE),
+        ]
+        for target in sheet.plan
+    ]
+    rows.append(["", tr(LOAD_TOTAL), *(_total(sheet, key) for key in _NUMBERS)])
+    if sheet.limits is not None:
+        rows += [[tr(LIMIT), tr(VALUE), tr(UNIT)]]
+        rows += [
+            [words.limit_heading(key), shown(getattr(sheet.limits, key)), limit.unit]
+            for key, limit in LIMIT_KEYS.items()
+        ]
+    return rows
+
+
+#: The columns behind the day's name, in order.
+_NUMBERS = (*FIELDS, *(key for key, _, _ in BESIDE))
+
+
+def _total(sheet: PlanSheet, key: str) -> float | int | str:
+    """The sum over the load days; nothing where it is no amount, or not known of each of them."""
+    if key not in SUMMED:
+        return ""
+    load = [target for target in sheet.plan if target.days_out in sheet.plan.load_days]
+    told = [
+        getattr(target, key, None)
+        if key in FIELDS
+        else sheet.beside.get(target.days_out, {}).get(key)
+        for target in load
+    ]
+    return shown(sum(told)) if told and None not in told else ""  # type: ignore[arg-type]
+
+
+def _shown(target: DayTarget, key: str) -> float | int | str:
+    if key == "training":
+        return training_words(target.training)
+    if key == "phase":
+        return phase_words(target.phase)
+    value = getattr(target, key)
+    return tr(AS_ALWAYS) if value is None and key in UNCOUNTED else shown(value)
+
+
+def _xlsx(sheet: PlanSheet) -> bytes:
+    book, page = new_book(SHEET_NAME)
+    for number, row in enumerate(_rows(sheet), start=1):
+        for column, value in enumerate(row, start=1):
+            put(page, number, column, value)
+            if row[0] == tr(LIMIT) or (column == 1 and isinstance(value, str)):
+                page.cell(number, column).font = heading_font()
+    widths = [_WIDTHS.get(number, _OTHERS) for number in range(1, len(_NUMBERS) + 3)]
+    lay_out(page, HEAD, widths, beside="C", pages=1)
+    return saved(book)

@@ -21,6 +21,7 @@ from typing import Any
 from xml.etree import ElementTree
 
 from bot.sheets.format.layout import SHEET_NAME
+from bot.words.languages import tr, ways_written
 
 
 class Content(StrEnum):
@@ -64,6 +65,12 @@ class Grid:
         if not 1 <= row <= len(self.rows) or not 1 <= column <= len(self.rows[row - 1]):
             return NOTHING
         return self.rows[row - 1][column - 1]
+
+    def row_of(self, label: str, most: int | None = None) -> int | None:
+        """The first of the `most` rows at the top whose first cell says this, in whatever language."""
+        wanted = ways_written(lambda: tr(label))
+        rows = range(1, len(self.rows[:most]) + 1)
+        return next((row for row in rows if self.cell(row, 1).label in wanted), None)
 
     def merged_at(self, row: int, column: int) -> str | None:
         """The merged area that this cell is part of, by its name ("C7:D7")."""

@@ -77,7 +77,7 @@ def read_sheet(grid: Grid) -> Filled:
     read.
     """
     version = _version(grid)
-    head = _row_of(grid, at.DAYS_OUT)
+    head = grid.row_of(at.DAYS_OUT)
     if version is None or head is None:
         raise SheetRefused("not-our-sheet")
     found: list[Wrong] = []
@@ -96,15 +96,8 @@ def _totals(days: Mapping[int, dict[str, Figure]]) -> dict[int, float]:
 
 
 def _version(grid: Grid) -> at.Version | None:
-    row = _row_of(grid, at.VERSION, _LOOK_FOR_VERSION_IN)
+    row = grid.row_of(at.VERSION, _LOOK_FOR_VERSION_IN)
     return at.version_in(grid.cell(row, 2).text) if row is not None else None
-
-
-def _row_of(grid: Grid, label: str, most: int | None = None) -> int | None:
-    """The first row whose first cell says this, in whatever language."""
-    rows = range(1, min(len(grid.rows), most or len(grid.rows)) + 1)
-    wanted = ways_written(lambda: tr(label))
-    return next((row for row in rows if grid.cell(row, 1).label in wanted), None)
 
 
 def _total_headings() -> set[str]:
@@ -245,7 +238,7 @@ def _plain(value: float) -> str:
 def _bounds(
     grid: Grid, cells: dict[tuple[int | None, str], str], found: list[Wrong]
 ) -> dict[str, float]:
-    head = _row_of(grid, at.LIMIT)
+    head = grid.row_of(at.LIMIT)
     if head is None:
         return {}
     wanted = {

@@ -13,9 +13,9 @@ from bot.sheets.format.cells import from_csv
 from bot.sheets.format.opening import Cell, Content
 from bot.sheets.past_weeks.layout import Reads
 from bot.words.calendar_words import calendar_words
-from bot.words.common import EVENT_NAMES, KINDS
+from bot.words.common import KINDS, event_name
 from bot.words.languages import tr, ways_written
-from bot.words.names import GUT_BUTTONS
+from bot.words.names import gut_button
 from bot.words.phases import as_drafted, phase_in
 from engine.values.checkin import Look
 from engine.written.units import (
@@ -148,14 +148,14 @@ def _one_of(*tables: Mapping[str, str]) -> Callable[[Told], str]:
 
 READERS: Mapping[Reads, Callable[[Told], Any]] = {
     Reads.DAY: _day,
-    Reads.KIND: _one_of(KINDS, EVENT_NAMES),
+    Reads.KIND: _one_of(KINDS, event_name.table),
     Reads.LOOK: _one_of({look.value: look.value for look in Look}),
     Reads.GRAMS: lambda told: parse_grams(told.text, high=1500),
     Reads.WEIGHT: lambda told: parse_weight(told.text, unit=WeightUnit(told.unit)).kg,
     Reads.VOLUME: lambda told: parse_volume(told.text, unit=VolumeUnit(told.unit.lower())).litres,
     Reads.OF_TEN: _of(10),
     Reads.OF_FIVE: _of(5),
-    Reads.GUT: _one_of(GUT_BUTTONS, {gut: gut for gut in GUT_BUTTONS}),
+    Reads.GUT: _one_of(gut_button.table, {gut: gut for gut in gut_button.table}),
     Reads.HOURS: _hours,
     Reads.PHASE: _phase,
     Reads.TRAINING: lambda told: as_drafted(from_csv(told.text))[:LONGEST_TRAINING],

@@ -159,7 +159,6 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         athlete_id=profile.person_id, by_id=id_of(coach), at=turn.now, rows=made, days=days
     )
     turn.session.add(kept)
-    turn.session.flush()
     record(turn, profile.person_id, Change.WEEKS_IMPORTED(of=id_of(kept), days=days), by=coach.id)
     say_to(turn, coach, words.imported(len(weeks)))
 

@@ -17,7 +17,7 @@ from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.sheets.past_weeks import layout as at
 from bot.sheets.past_weeks.cells import CLOCKED, READERS, Told
 from bot.sheets.past_weeks.layout import Column, Reads
-from bot.words.languages import tr, ways_written
+from bot.words.languages import ways_written
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, Phase
 from engine.written.units import ParseError
 
@@ -58,7 +58,7 @@ class _Line:
 
 def is_past_weeks(grid: Grid) -> bool:
     """Whether the sheet says that it is one of these."""
-    return _row_of(grid, at.PAST_WEEKS_OF) is not None
+    return grid.row_of(at.PAST_WEEKS_OF) is not None
 
 
 def read_past_weeks(grid: Grid, today: date) -> PastWeeks:
@@ -67,7 +67,7 @@ def read_past_weeks(grid: Grid, today: date) -> PastWeeks:
     Raises SheetProblems.
     """
     found: list[Wrong] = []
-    named = _row_of(grid, at.ATHLETE)
+    named = grid.row_of(at.ATHLETE)
     athlete = at.athlete_in(grid.cell(named, 2).text) if named is not None else None
     if athlete is None:
         raise SheetProblems([Wrong(name_of(named or 2, 2), "past-no-athlete")])
@@ -88,12 +88,6 @@ def read_past_weeks(grid: Grid, today: date) -> PastWeeks:
     by_date = columns[at.DATE][0]
     cells = {line.dates[0]: name_of(line.row, by_date) for line in _in_order(lines, found)}
     return PastWeeks(athlete, tuple(weeks), cells)
-
-
-def _row_of(grid: Grid, label: str) -> int | None:
-    wanted = ways_written(lambda: tr(label))
-    rows = range(1, len(grid.rows) + 1)
-    return next((row for row in rows if grid.cell(row, 1).label in wanted), None)
 
 
 def _head(grid: Grid) -> int | None:

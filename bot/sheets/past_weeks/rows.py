@@ -62,7 +62,6 @@ def rows_of(
 
 def _stored(turn: Turn, row: Any) -> Any:
     turn.session.add(row)
-    turn.session.flush()
     return row
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from bot.sheets import words as sheet_words
 from bot.words import figures
 from bot.words.common import day_and_year, event_name, past_weeks_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr, trn, worded
+from bot.words.languages import Sentence, SentenceAbout, SentenceOn, mark, tr, trn, worded
 from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
@@ -32,14 +32,11 @@ def offer(name: str, *, self_coached: bool) -> str:
     )
 
 
-def sheet_button(form: str) -> str:
-    return tr("Empty sheet ({format})", format=form.upper())
-
-
-def caption(name: str, *, self_coached: bool) -> str:
-    if self_coached:
-        return tr("For your past weeks. Fill in what you know and send it back here.")
-    return tr("For {name}'s past weeks. Fill in what you know and send it back here.", name=name)
+sheet_button = SentenceOn("Empty sheet ({format})", str.upper)
+caption = SentenceAbout(
+    "For your past weeks. Fill in what you know and send it back here.",
+    "For {name}'s past weeks. Fill in what you know and send it back here.",
+)
 
 
 def hint_lines() -> tuple[str, ...]:
@@ -56,12 +53,11 @@ def hint_lines() -> tuple[str, ...]:
             "rest) and give the carbs from the first load day on."
         ),
         tr("Eaten and drunk: on the day itself. Weight and look answers: on that day's morning."),
-        tr("Other units: write them in the heading, such as {example}.", example=_other_unit()),
+        tr(
+            "Other units: write them in the heading, such as {example}.",
+            example=tr("Weight") + " (lb)",
+        ),
     )
-
-
-def _other_unit() -> str:
-    return tr("Weight") + " (lb)"
 
 
 def line(

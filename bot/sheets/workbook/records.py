@@ -5,7 +5,7 @@ Words in them (names of symptoms, reasons) are in the language in force; instant
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import cache
@@ -14,7 +14,7 @@ from zoneinfo import ZoneInfo
 
 from sqlalchemy import DateTime, type_coerce
 from sqlalchemy import select as pick
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.alerts.words_athlete import cause
 from bot.decision import words_target
@@ -23,7 +23,7 @@ from bot.food.words_names import food_name
 from bot.people.changes import Change
 from bot.sheets.past_weeks.importing import imported_events
 from bot.sheets.workbook import words
-from bot.store.base import batches, id_of
+from bot.store.base import batches, id_of, rows_of_all
 from bot.store.driver import UTCDateTime
 from bot.store.tables.coach import CoachLookRow
 from bot.store.tables.event import DebriefRow
@@ -33,7 +33,7 @@ from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows
 from bot.words import common, names
-from bot.words.names import flag_name, symptom_name
+from bot.words.names import flag_name, seen_look, symptom_name
 from bot.words.phases import phase_words, training_words
 from engine.decision.kept import decided_in_short
 from engine.decision.rules import RULE_IDS
@@ -71,16 +71,14 @@ class Who:
 
 
 def names_of(session: Session, ids: Sequence[int]) -> dict[int, str]:
-    found: dict[int, str] = {}
-    for chunk in batches(ids):
-        query = select(Person).where(col(Person.id).in_(chunk))
-        found |= {id_of(person): person.first_name for person in session.exec(query)}
-    return found
+    people = rows_of_all(session, Person, Person.id, ids)
+    return {id_of(person): person.first_name for person in people}
 
 
 def days_of(weeks: Sequence[WeekRows]) -> list[Record]:
-    kind, set_by, training = map(_once_each, (names.word, words.set_by, training_words))
-    phase = cache(phase_words)
+    # Each word is looked up once, for as long as one language is in force.
+    kind, set_by = cache(names.word), cache(words.set_by)
+    training, phase = cache(training_words), cache(phase_words)
     found = []
     for week in weeks:
         of_week = {
@@ -148,25 +146,16 @@ def _debriefs(
     session: Session, ids: Sequence[int]
 ) -> tuple[dict[int, DebriefRow], dict[int, int | None]]:
     """By event, what was kept of the week, and who wrote the coach's note last."""
-    rows: dict[int, DebriefRow] = {}
-    writers: dict[int, int | None] = {}
-    for chunk in batches(ids):
-        kept = select(DebriefRow).where(col(DebriefRow.athlete_id).in_(chunk))
-        rows |= {row.event_id: row for row in session.exec(kept)}
-        noted = select(HistoryRow).where(
-            col(HistoryRow.athlete_id).in_(chunk), HistoryRow.what == Change.DEBRIEF_NOTE
-        )
-        for row in session.exec(noted.order_by(col(HistoryRow.id))):
-            writers[row.detail["event"]] = row.by_id
-    return rows, writers
+    kept = rows_of_all(session, DebriefRow, DebriefRow.athlete_id, ids)
+    of_note = HistoryRow.what == Change.DEBRIEF_NOTE
+    noted = rows_of_all(session, HistoryRow, HistoryRow.athlete_id, ids, of_note)
+    return {row.event_id: row for row in kept}, {row.detail["event"]: row.by_id for row in noted}
 
 
 def checkins(session: Session, ids: Sequence[int]) -> Iterator[Record]:
-    looks: dict[tuple[int, date], CoachLookRow] = {}
-    for chunk in batches(ids):
-        query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
-        looks |= {(row.athlete_id, row.date): row for row in session.exec(query)}
-    said = _once_each(names.word)
+    seen_by_coaches = rows_of_all(session, CoachLookRow, CoachLookRow.athlete_id, ids)
+    looks = {(row.athlete_id, row.date): row for row in seen_by_coaches}
+    said = cache(names.word)
     for (
         athlete_id, day, answered_at, weight_kg, fullness, sharpness, water_l, carb_eaten_g, gut,
         sleep_h, urine_colour, resting_pulse, training_done, symptoms, note,
@@ -175,7 +164,7 @@ def checkins(session: Session, ids: Sequence[int]) -> Iterator[Record]:
         yield {
             "athlete_id": athlete_id, "date": day, "answered_at": answered_at,
             "weight_kg": weight_kg, "fullness": fullness, "sharpness": sharpness,
-            "coach_look": words.look_seen(seen.look) if seen else "",
+            "coach_look": seen_look(seen.look) if seen else "",
             "coach_sharpness": seen.sharpness if seen else None,
             "water_l": water_l, "carb_eaten_g": carb_eaten_g,
             "gut": said(gut) if gut else "", "sleep_h": sleep_h,
@@ -221,13 +210,8 @@ def _rows(
         yield from session.connection().execute(query)
 
 
-def _once_each(say: Callable[[str], str]) -> Callable[[str], str]:
-    """The same words, looked up once each; for as long as one language is in force."""
-    return cache(say)
-
-
 def decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
-    outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
+    outcome, status, rule = cache(names.word), cache(words.status), cache(_rule)
     units = {
         number: (profile.weight_unit, profile.volume_unit)
         for number, profile in who.profiles.items()
@@ -261,26 +245,24 @@ def _rule(rule: str) -> str:
 
 
 def flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
-    for chunk in batches(ids):
-        query = select(AlertRow).where(col(AlertRow.athlete_id).in_(chunk))
-        for row in session.exec(query.order_by(col(AlertRow.id))):
-            profile, done = who.profiles[row.athlete_id], row.acknowledged_at
-            yield {
-                "athlete_id": row.athlete_id, "date": row.date, "level": names.word(row.level),
-                "flag": flag_name(row.flag),
-                "cause": cause(
-                    row.flag, row.facts, name=who.named(row.athlete_id),
-                    weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
-                ),
-                "opened_at": row.opened_at,
-                "acknowledged_at": done,
-                "acknowledged_by": who.named(row.acknowledged_by),
-                "acknowledged_min": (done - row.opened_at).total_seconds() / 60 if done else None,
-            }  # fmt: skip
+    for row in rows_of_all(session, AlertRow, AlertRow.athlete_id, ids):
+        profile, done = who.profiles[row.athlete_id], row.acknowledged_at
+        yield {
+            "athlete_id": row.athlete_id, "date": row.date, "level": names.word(row.level),
+            "flag": flag_name(row.flag),
+            "cause": cause(
+                row.flag, row.facts, name=who.named(row.athlete_id),
+                weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+            ),
+            "opened_at": row.opened_at,
+            "acknowledged_at": done,
+            "acknowledged_by": who.named(row.acknowledged_by),
+            "acknowledged_min": (done - row.opened_at).total_seconds() / 60 if done else None,
+        }  # fmt: skip
 
 
 def foods(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
-    for row in _food_rows(session, ids):
+    for row in rows_of_all(session, FoodRow, FoodRow.athlete_id, ids):
         yield {
             "athlete_id": row.athlete_id, "food": food_name(row.name),
             "liking": words.liking(row.liking), "usual_g": row.usual_g,
@@ -294,25 +276,15 @@ _NUTRIENTS = ("kcal", "carb_g", "protein_g", "fat_g", "fibre_g", "sodium_mg")
 
 
 def eaten(session: Session, ids: Sequence[int]) -> Iterator[Record]:
-    foods = {row.id: row for row in _food_rows(session, ids)}
-    for chunk in batches(ids):
-        query = select(EatenRow).where(col(EatenRow.athlete_id).in_(chunk))
-        for row in session.exec(query.order_by(col(EatenRow.id))):
-            food = foods[row.food_id]
-            yield {
-                "athlete_id": row.athlete_id, "date": row.date, "grams": row.grams,
-                "at": row.at, "food": food_name(food.name),
-                **{f"eaten_{key}": food.figures[key] * row.grams / 100
-                   for key in _NUTRIENTS if key != "fibre_g"},
-            }  # fmt: skip
-
-
-def _food_rows(session: Session, ids: Sequence[int]) -> list[FoodRow]:
-    found: list[FoodRow] = []
-    for chunk in batches(ids):
-        query = select(FoodRow).where(col(FoodRow.athlete_id).in_(chunk))
-        found += session.exec(query.order_by(col(FoodRow.id)))
-    return found
+    foods = {row.id: row for row in rows_of_all(session, FoodRow, FoodRow.athlete_id, ids)}
+    for row in rows_of_all(session, EatenRow, EatenRow.athlete_id, ids):
+        food = foods[row.food_id]
+        yield {
+            "athlete_id": row.athlete_id, "date": row.date, "grams": row.grams,
+            "at": row.at, "food": food_name(food.name),
+            **{f"eaten_{key}": food.figures[key] * row.grams / 100
+               for key in _NUTRIENTS if key != "fibre_g"},
+        }  # fmt: skip
 
 
 def _day_of(moment: datetime | None) -> date | None:

@@ -64,21 +64,21 @@ class Table:
 _N, _D, _M = Kind.NUMBER, Kind.DATE, Kind.MOMENT
 
 
-def _text(key: str, heading: str, about: str = "", *, for_coaches: bool = False) -> Column:
+def text(key: str, heading: str, about: str = "", *, for_coaches: bool = False) -> Column:
     return Column(key=key, heading=heading, about=about, for_coaches=for_coaches)
 
 
-def _number(
+def number(
     key: str, heading: str, unit: str = "", about: str = "", places: int | None = None
 ) -> Column:
     return Column(key=key, heading=heading, kind=_N, unit=unit, about=about, places=places)
 
 
-def _day(key: str, heading: str, about: str = "") -> Column:
+def day(key: str, heading: str, about: str = "") -> Column:
     return Column(key=key, heading=heading, kind=_D, about=about)
 
 
-def _moment(key: str, heading: str, about: str = "") -> Column:
+def moment(key: str, heading: str, about: str = "") -> Column:
     return Column(key=key, heading=heading, kind=_M, about=about)
 
 
@@ -90,13 +90,13 @@ WHO = (
     ),
 )  # fmt: skip
 WEEK = (
-    _day("event_day", mark("Event day"), mark("The event whose week the day belongs to.")),
-    _text("kind", mark("Event")),
-    _number(
+    day("event_day", mark("Event day"), mark("The event whose week the day belongs to.")),
+    text("kind", mark("Event")),
+    number(
         "days_out", mark("Days out"), about=mark("Days from the row's date to the event; 0 is it.")
     ),
 )
-DATE = _day("date", mark("Date"))
+DATE = day("date", mark("Date"))
 
 WEEKS = Table(
     id="weeks",
@@ -105,19 +105,19 @@ WEEKS = Table(
     columns=(
         *WHO,
         *WEEK[:2],
-        _text("look", mark("Look on the day"), mark("The coach's verdict.")),
-        _number("mornings", mark("Mornings answered"), about=mark("Of eight.")),
-        _number("load_planned_g", mark("Load planned"), "g", mark("Carbs of all load days.")),
-        _number("load_set_g", mark("Load set"), "g"),
-        _number("load_g_per_kg", mark("Load set, mean day"), "g/kg", places=1),
-        _number("eaten_percent", mark("Eaten of the load"), "%", mark("As reported."), places=0),
-        _number("weight_first_kg", mark("Weight before the load"), "kg", places=1),
-        _number("weight_event_kg", mark("Weight on event day"), "kg", places=1),
-        _number("fullness_event", mark("Fullness on event day"), "1-10"),
-        _text("imported", mark("Imported"), mark("Whether the week came from a sheet.")),
-        _text("placing", mark("Placing")),
-        _text("athlete_said", mark("Athlete on the week")),
-        _text("coach_note", mark("Coach's note"), for_coaches=True),
+        text("look", mark("Look on the day"), mark("The coach's verdict.")),
+        number("mornings", mark("Mornings answered"), about=mark("Of eight.")),
+        number("load_planned_g", mark("Load planned"), "g", mark("Carbs of all load days.")),
+        number("load_set_g", mark("Load set"), "g"),
+        number("load_g_per_kg", mark("Load set, mean day"), "g/kg", places=1),
+        number("eaten_percent", mark("Eaten of the load"), "%", mark("As reported."), places=0),
+        number("weight_first_kg", mark("Weight before the load"), "kg", places=1),
+        number("weight_event_kg", mark("Weight on event day"), "kg", places=1),
+        number("fullness_event", mark("Fullness on event day"), "1-10"),
+        text("imported", mark("Imported"), mark("Whether the week came from a sheet.")),
+        text("placing", mark("Placing")),
+        text("athlete_said", mark("Athlete on the week")),
+        text("coach_note", mark("Coach's note"), for_coaches=True),
     ),
 )
 CHECKINS = Table(
@@ -128,14 +128,14 @@ CHECKINS = Table(
         *WHO,
         DATE,
         *WEEK,
-        _moment("answered_at", mark("Answered at"), mark("On the athlete's own clocks.")),
-        _number("weight_kg", mark("Weight"), "kg", places=2),
-        _number("band_low_kg", mark("Weight expected from"), "kg", places=2),
-        _number("band_high_kg", mark("Weight expected to"), "kg", places=2),
-        _number("fullness", mark("Fullness"), "1-10"),
-        _number("expected_fullness", mark("Fullness expected"), "1-10"),
-        _number("sharpness", mark("Sharpness"), "1-5"),
-        _text("coach_look", mark("Look, seen by the coach"), for_coaches=True),
+        moment("answered_at", mark("Answered at"), mark("On the athlete's own clocks.")),
+        number("weight_kg", mark("Weight"), "kg", places=2),
+        number("band_low_kg", mark("Weight expected from"), "kg", places=2),
+        number("band_high_kg", mark("Weight expected to"), "kg", places=2),
+        number("fullness", mark("Fullness"), "1-10"),
+        number("expected_fullness", mark("Fullness expected"), "1-10"),
+        number("sharpness", mark("Sharpness"), "1-5"),
+        text("coach_look", mark("Look, seen by the coach"), for_coaches=True),
         Column(
             key="coach_sharpness",
             heading=mark("Sharpness, seen by the coach"),
@@ -143,15 +143,15 @@ CHECKINS = Table(
             unit="1-5",
             for_coaches=True,
         ),
-        _number("water_l", mark("Water the day before"), "L", places=2),
-        _number("carb_eaten_g", mark("Carbs eaten the day before"), "g"),
-        _text("gut", mark("Stomach")),
-        _number("sleep_h", mark("Sleep"), "h", places=1),
-        _number("urine_colour", mark("Urine colour"), "1-8"),
-        _number("resting_pulse", mark("Resting pulse"), "1/min"),
-        _text("training", mark("Training the day before")),
-        _text("symptoms", mark("Symptoms")),
-        _text("note", mark("Note")),
+        number("water_l", mark("Water the day before"), "L", places=2),
+        number("carb_eaten_g", mark("Carbs eaten the day before"), "g"),
+        text("gut", mark("Stomach")),
+        number("sleep_h", mark("Sleep"), "h", places=1),
+        number("urine_colour", mark("Urine colour"), "1-8"),
+        number("resting_pulse", mark("Resting pulse"), "1/min"),
+        text("training", mark("Training the day before")),
+        text("symptoms", mark("Symptoms")),
+        text("note", mark("Note")),
     ),
 )
 TARGETS = Table(
@@ -163,26 +163,26 @@ TARGETS = Table(
         *WEEK[:2],
         DATE,
         WEEK[2],
-        _text("phase", mark("Phase"), mark("Empty where the plan names none.")),
-        _number("carb_planned_g", mark("Carbs planned"), "g"),
-        _number("carb_g", mark("Carbs set"), "g", mark("What counted for the day in the end.")),
-        _text("set_by", mark("Set by")),
-        _number("carb_eaten_g", mark("Carbs eaten"), "g", mark("As told the next morning.")),
-        _number("eaten_off_g", mark("Eaten minus set"), "g"),
-        _number("protein_g", mark("Protein"), "g"),
-        _number("fat_g", mark("Fat"), "g"),
-        _number("fibre_g", mark("Fibre"), "g", mark("Empty: as always.")),
-        _number(
+        text("phase", mark("Phase"), mark("Empty where the plan names none.")),
+        number("carb_planned_g", mark("Carbs planned"), "g"),
+        number("carb_g", mark("Carbs set"), "g", mark("What counted for the day in the end.")),
+        text("set_by", mark("Set by")),
+        number("carb_eaten_g", mark("Carbs eaten"), "g", mark("As told the next morning.")),
+        number("eaten_off_g", mark("Eaten minus set"), "g"),
+        number("protein_g", mark("Protein"), "g"),
+        number("fat_g", mark("Fat"), "g"),
+        number("fibre_g", mark("Fibre"), "g", mark("Empty: as always.")),
+        number(
             "kcal_planned", mark("Energy planned"), "kcal",
             mark("Carbs without fibre, 4 kcal/g; fibre 2."),
         ),
-        _number("kcal", mark("Energy set"), "kcal"),
-        _number("water_target_l", mark("Water target"), "L", places=2),
-        _number("water_l", mark("Water drunk"), "L", mark("As told the next morning."), places=2),
-        _number("sodium_mg", mark("Sodium"), "mg", mark("Empty: as always.")),
-        _text("training", mark("Training")),
-        _number("cardio_min", mark("Cardio"), "min"),
-        _number("steps", mark("Steps")),
+        number("kcal", mark("Energy set"), "kcal"),
+        number("water_target_l", mark("Water target"), "L", places=2),
+        number("water_l", mark("Water drunk"), "L", mark("As told the next morning."), places=2),
+        number("sodium_mg", mark("Sodium"), "mg", mark("Empty: as always.")),
+        text("training", mark("Training")),
+        number("cardio_min", mark("Cardio"), "min"),
+        number("steps", mark("Steps")),
     ),
 )  # fmt: skip
 DECISIONS = Table(
@@ -192,25 +192,23 @@ DECISIONS = Table(
     columns=(
         *WHO,
         DATE,
-        _day("sets_date", mark("For the day")),
+        day("sets_date", mark("For the day")),
         *WEEK,
-        _text("outcome", mark("Outcome")),
-        _text("status", mark("What became of it")),
-        _number("planned_carb_g", mark("Carbs planned"), "g"),
-        _number("carb_g", mark("Carbs decided"), "g"),
-        _number("change_g", mark("Change"), "g", mark("Decided minus planned.")),
-        _text("rule", mark("Rule")),
-        _text("bound", mark("Limited by"), mark("The limit that cut what the rule asked for.")),
-        _text("reason", mark("Reason"), mark("As the athlete reads it.")),
-        _number(
-            "flat_percent", mark("Chance flat"), "%", mark("Forecast for event day."), places=0
-        ),
-        _number("full_percent", mark("Chance full"), "%", places=0),
-        _number("spilled_percent", mark("Chance spilled over"), "%", places=0),
-        _moment("made_at", mark("Decided at"), mark("On the athlete's own clocks.")),
-        _text("signed_by", mark("Approved or set by")),
-        _moment("signed_at", mark("Answered by the coach at")),
-        _number("sign_off_min", mark("Time to the coach's answer"), "min", places=0),
+        text("outcome", mark("Outcome")),
+        text("status", mark("What became of it")),
+        number("planned_carb_g", mark("Carbs planned"), "g"),
+        number("carb_g", mark("Carbs decided"), "g"),
+        number("change_g", mark("Change"), "g", mark("Decided minus planned.")),
+        text("rule", mark("Rule")),
+        text("bound", mark("Limited by"), mark("The limit that cut what the rule asked for.")),
+        text("reason", mark("Reason"), mark("As the athlete reads it.")),
+        number("flat_percent", mark("Chance flat"), "%", mark("Forecast for event day."), places=0),
+        number("full_percent", mark("Chance full"), "%", places=0),
+        number("spilled_percent", mark("Chance spilled over"), "%", places=0),
+        moment("made_at", mark("Decided at"), mark("On the athlete's own clocks.")),
+        text("signed_by", mark("Approved or set by")),
+        moment("signed_at", mark("Answered by the coach at")),
+        number("sign_off_min", mark("Time to the coach's answer"), "min", places=0),
     ),
 )
 FLAGS = Table(
@@ -221,22 +219,22 @@ FLAGS = Table(
         *WHO,
         DATE,
         *WEEK,
-        _text("level", mark("Level")),
-        _text("flag", mark("What")),
-        _text("cause", mark("Why")),
-        _moment("opened_at", mark("Told at")),
-        _moment("acknowledged_at", mark("Acknowledged at")),
-        _text("acknowledged_by", mark("Acknowledged by")),
-        _number("acknowledged_min", mark("Time to acknowledge"), "min", places=0),
+        text("level", mark("Level")),
+        text("flag", mark("What")),
+        text("cause", mark("Why")),
+        moment("opened_at", mark("Told at")),
+        moment("acknowledged_at", mark("Acknowledged at")),
+        text("acknowledged_by", mark("Acknowledged by")),
+        number("acknowledged_min", mark("Time to acknowledge"), "min", places=0),
     ),
 )
 _PER_100 = (
-    _number("kcal", mark("Energy in 100 g"), "kcal"),
-    _number("carb_g", mark("Carbs in 100 g"), "g", mark("Without fibre."), places=1),
-    _number("protein_g", mark("Protein in 100 g"), "g", places=1),
-    _number("fat_g", mark("Fat in 100 g"), "g", places=1),
-    _number("fibre_g", mark("Fibre in 100 g"), "g", places=1),
-    _number("sodium_mg", mark("Sodium in 100 g"), "mg"),
+    number("kcal", mark("Energy in 100 g"), "kcal"),
+    number("carb_g", mark("Carbs in 100 g"), "g", mark("Without fibre."), places=1),
+    number("protein_g", mark("Protein in 100 g"), "g", places=1),
+    number("fat_g", mark("Fat in 100 g"), "g", places=1),
+    number("fibre_g", mark("Fibre in 100 g"), "g", places=1),
+    number("sodium_mg", mark("Sodium in 100 g"), "mg"),
 )
 FOODS = Table(
     id="foods",
@@ -244,12 +242,12 @@ FOODS = Table(
     about=mark("One row a food on the list, those taken off it included."),
     columns=(
         *WHO,
-        _text("food", mark("Food")),
-        _text("liking", mark("Liking")),
-        _number("usual_g", mark("Usual amount a day"), "g"),
+        text("food", mark("Food")),
+        text("liking", mark("Liking")),
+        number("usual_g", mark("Usual amount a day"), "g"),
         *_PER_100,
-        _day("added", mark("On the list since")),
-        _day("removed", mark("Taken off")),
+        day("added", mark("On the list since")),
+        day("removed", mark("Taken off")),
     ),
 )
 EATEN = Table(
@@ -259,14 +257,14 @@ EATEN = Table(
     columns=(
         *WHO,
         DATE,
-        _moment("at", mark("Entered at")),
-        _text("food", mark("Food")),
-        _number("grams", mark("Amount"), "g"),
-        _number("eaten_kcal", mark("Energy"), "kcal"),
-        _number("eaten_carb_g", mark("Carbs"), "g", places=1),
-        _number("eaten_protein_g", mark("Protein"), "g", places=1),
-        _number("eaten_fat_g", mark("Fat"), "g", places=1),
-        _number("eaten_sodium_mg", mark("Sodium"), "mg"),
+        moment("at", mark("Entered at")),
+        text("food", mark("Food")),
+        number("grams", mark("Amount"), "g"),
+        number("eaten_kcal", mark("Energy"), "kcal"),
+        number("eaten_carb_g", mark("Carbs"), "g", places=1),
+        number("eaten_protein_g", mark("Protein"), "g", places=1),
+        number("eaten_fat_g", mark("Fat"), "g", places=1),
+        number("eaten_sodium_mg", mark("Sodium"), "mg"),
     ),
 )
 #: Its columns go on with one a week, the oldest first.
@@ -274,7 +272,7 @@ COMPARED = Table(
     id="weeks-compared",
     title=mark("Weeks compared"),
     about=mark("One row a measure and day out, with one column a week, the oldest first."),
-    columns=(*WHO, _text("measure", mark("Measure")), WEEK[2]),
+    columns=(*WHO, text("measure", mark("Measure")), WEEK[2]),
 )
 TABLES = (WEEKS, COMPARED, CHECKINS, TARGETS, DECISIONS, FLAGS, FOODS, EATEN)
 

@@ -6,56 +6,44 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import files_button
-from bot.words.languages import Sentence, SentenceOn, mark, tr
-from bot.words.names import seen_look, word
+from bot.words.languages import Sentence, SentenceBy, SentenceOn, mark, tr
+from bot.words.names import word
 
 FILE = "brimline"
 
 #: Who set a day's carbs.
-SET_BY = {"plan": mark("plan"), "decision": mark("check-in"), "coach": mark("coach")}
-STATUS = {
-    "in-force": mark("in force"),
-    "waiting": mark("waits for the coach"),
-    "approved": mark("approved"),
-    "other-figure": mark("coach set another figure"),
-    "plan-kept": mark("coach kept the plan"),
-    "lapsed": mark("not answered in time"),
-    "closed": mark("closed, coaching ended"),
-    "replaced": mark("replaced"),
-}
+set_by = SentenceBy({"plan": mark("plan"), "decision": mark("check-in"), "coach": mark("coach")})
+status = SentenceBy(
+    {
+        "in-force": mark("in force"),
+        "waiting": mark("waits for the coach"),
+        "approved": mark("approved"),
+        "other-figure": mark("coach set another figure"),
+        "plan-kept": mark("coach kept the plan"),
+        "lapsed": mark("not answered in time"),
+        "closed": mark("closed, coaching ended"),
+        "replaced": mark("replaced"),
+    }
+)
 TRAINING = {
     "as-planned": mark("as planned"),
     "less": mark("less than planned"),
     "more": mark("more than planned"),
     "none": mark("none"),
 }
-LIKING = {
-    "favourite": mark("favourite"),
-    "well": mark("liked"),
-    "so-so": mark("so-so"),
-    "never": mark("never"),
-}
-FORMATS = {"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")}
-
-
-def set_by(by: str) -> str:
-    return tr(SET_BY[by])
-
-
-def status(status: str) -> str:
-    return tr(STATUS[status])
+liking = SentenceBy(
+    {
+        "favourite": mark("favourite"),
+        "well": mark("liked"),
+        "so-so": mark("so-so"),
+        "never": mark("never"),
+    }
+)
+format_button = SentenceBy({"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")})
 
 
 def training_done(done: str | None) -> str:
     return tr(TRAINING[done]) if done else ""
-
-
-def liking(liking: str) -> str:
-    return tr(LIKING[liking])
-
-
-def look_seen(look: str) -> str:
-    return seen_look(look)
 
 
 def week_label(kind: str, day: date) -> str:
@@ -111,12 +99,7 @@ nothing_yet = Sentence(
 )
 
 
-def format_button(form: str) -> str:
-    return tr(FORMATS[form])
-
-
-def all_button(form: str) -> str:
-    return tr("All athletes: {format}", format=tr(FORMATS[form]))
+all_button = SentenceOn("All athletes: {format}", format_button)
 
 
 ask_athlete = SentenceOn(

@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import JSON, BigInteger, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow, Row
 from bot.store.driver import UTCDateTime
 
 
@@ -38,7 +38,7 @@ class CoachSettings(Row, table=True):
     card_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class CoachNote(Row, table=True):
+class CoachNote(NumberedRow, table=True):
     """Something for a coach to read in their own time. `outbox_id`: told; None: held so far.
 
     `said` is what the athlete wrote, in their own words, where it is that, and `message_id` the
@@ -47,7 +47,6 @@ class CoachNote(Row, table=True):
 
     __tablename__ = "coach_note"
 
-    id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)
@@ -57,12 +56,11 @@ class CoachNote(Row, table=True):
     message_id: int | None = Field(default=None, sa_type=BigInteger)
 
 
-class HoldRow(Row, table=True):
+class HoldRow(NumberedRow, table=True):
     """An athlete held at one figure from `first` to `last`, whatever the check-ins say."""
 
     __tablename__ = "hold"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     first: dt.date
     last: dt.date
@@ -78,12 +76,11 @@ class Rights(StrEnum):
     ALERTS = "alerts"  # is told of alerts and can acknowledge them
 
 
-class SecondCoach(Row, table=True):
+class SecondCoach(NumberedRow, table=True):
     """Another coach beside the first one until a time. `athlete_id` None: all the coach's athletes."""
 
     __tablename__ = "second_coach"
 
-    id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
     person_id: int = Field(foreign_key="person.id", index=True)
     athlete_id: int | None = Field(default=None, foreign_key="person.id", index=True)
@@ -94,7 +91,7 @@ class SecondCoach(Row, table=True):
     ended_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class TemplateRow(Row, table=True):
+class TemplateRow(NumberedRow, table=True):
     """`days`: one record a day, in shares of an athlete's body mass and habits; so are `limits`.
 
     `habits`: what belongs to it beside the figures: asked_at, always_tomorrow and the stage day's
@@ -104,7 +101,6 @@ class TemplateRow(Row, table=True):
     __tablename__ = "plan_template"
     __table_args__ = (UniqueConstraint("coach_id", "name"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id")
     name: str
     shape: str
@@ -118,7 +114,7 @@ class TemplateRow(Row, table=True):
     made_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class TaughtRow(Row, table=True):
+class TaughtRow(NumberedRow, table=True):
     """One a coach and athlete, made anew with each finished week. `taught`: `engine.values.body`.
 
     `model` is the number of the model that learnt it; rows of another one wait to be made anew.
@@ -127,7 +123,6 @@ class TaughtRow(Row, table=True):
     __tablename__ = "taught"
     __table_args__ = (UniqueConstraint("coach_id", "athlete_id"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     weeks: int
@@ -136,13 +131,12 @@ class TaughtRow(Row, table=True):
     at: datetime = Field(sa_type=UTCDateTime)
 
 
-class CoachLookRow(Row, table=True):
+class CoachLookRow(NumberedRow, table=True):
     """One a local date and coach; `look` is a `CoachLook`. Taken back, the row goes."""
 
     __tablename__ = "coach_look"
     __table_args__ = (UniqueConstraint("athlete_id", "date", "by_id"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     date: dt.date
     by_id: int = Field(foreign_key="person.id", index=True)

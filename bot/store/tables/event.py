@@ -8,11 +8,11 @@ from typing import Any
 from sqlalchemy import JSON, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow
 from bot.store.driver import UTCDateTime
 
 
-class StageRow(Row, table=True):
+class StageRow(NumberedRow, table=True):
     """One an event. Instants in the JSON columns are ISO text in UTC.
 
     `facts`: stages, usual_wake, travel_min, registration, tan. `entries`: key, kind, at,
@@ -21,7 +21,6 @@ class StageRow(Row, table=True):
 
     __tablename__ = "stage_day"
 
-    id: int | None = Field(default=None, primary_key=True)
     event_id: int = Field(foreign_key="event.id", unique=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     facts: dict[str, Any] = Field(sa_type=JSON)
@@ -31,12 +30,11 @@ class StageRow(Row, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class TripRow(Row, table=True):
+class TripRow(NumberedRow, table=True):
     """The newest row of an event counts. `arrived_at`: when the prompts went over to its clocks."""
 
     __tablename__ = "trip"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     leave_at: datetime = Field(sa_type=UTCDateTime)
@@ -47,7 +45,7 @@ class TripRow(Row, table=True):
     arrived_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class CalendarRow(Row, table=True):
+class CalendarRow(NumberedRow, table=True):
     """One an athlete's event and reader; a moved event takes it along, so that its names stay.
 
     `root` is the end of every UID. `entries`: by key start (ISO), minutes (None: a whole day), zone,
@@ -57,7 +55,6 @@ class CalendarRow(Row, table=True):
     __tablename__ = "calendar"
     __table_args__ = (UniqueConstraint("event_id", "reader_id"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     event_id: int = Field(foreign_key="event.id")
     reader_id: int = Field(foreign_key="person.id", index=True)
@@ -66,7 +63,7 @@ class CalendarRow(Row, table=True):
     issued_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class ReadinessRow(Row, table=True):
+class ReadinessRow(NumberedRow, table=True):
     """One a set of answers; its outcome is "open" while one half is to come.
 
     `went_on`: the coach's reason for going on against the outcome.
@@ -74,7 +71,6 @@ class ReadinessRow(Row, table=True):
 
     __tablename__ = "readiness"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     event_id: int | None = Field(default=None, foreign_key="event.id", index=True)
     answers: dict[str, Any] = Field(sa_type=JSON)
@@ -85,7 +81,7 @@ class ReadinessRow(Row, table=True):
     went_on: str = ""
 
 
-class PlanReviewRow(Row, table=True):
+class PlanReviewRow(NumberedRow, table=True):
     """One a version of a plan that had warnings to answer.
 
     `answered`: the warnings that the reason is for, as {"id", "days_out", "value"}; the same figure
@@ -94,7 +90,6 @@ class PlanReviewRow(Row, table=True):
 
     __tablename__ = "plan_review"
 
-    id: int | None = Field(default=None, primary_key=True)
     plan_id: int = Field(foreign_key="plan.id", unique=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     answered: list[dict[str, Any]] = Field(sa_type=JSON)
@@ -103,12 +98,11 @@ class PlanReviewRow(Row, table=True):
     at: datetime = Field(sa_type=UTCDateTime)
 
 
-class DebriefRow(Row, table=True):
+class DebriefRow(NumberedRow, table=True):
     """One an event. `sent_at`: when it was brought to coach and athlete by itself."""
 
     __tablename__ = "debrief"
 
-    id: int | None = Field(default=None, primary_key=True)
     event_id: int = Field(foreign_key="event.id", unique=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     athlete_said: str = ""
@@ -117,12 +111,11 @@ class DebriefRow(Row, table=True):
     sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class PastImportRow(Row, table=True):
+class PastImportRow(NumberedRow, table=True):
     """One sheet. `rows`: the ids that it made, by table name; emptied when it is taken back."""
 
     __tablename__ = "past_import"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     by_id: int = Field(foreign_key="person.id", index=True)
     at: datetime = Field(sa_type=UTCDateTime)

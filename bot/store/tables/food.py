@@ -9,11 +9,11 @@ from typing import Any
 from sqlalchemy import JSON, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow, Row
 from bot.store.driver import UTCDateTime
 
 
-class FoodRow(Row, table=True):
+class FoodRow(NumberedRow, table=True):
     """A food on an athlete's list. `figures`: per 100 g, by the engine's names; carbs without fibre.
 
     liking: favourite | well | so-so | never. Taken off the list, a row stays for what was eaten.
@@ -21,7 +21,6 @@ class FoodRow(Row, table=True):
 
     __tablename__ = "food"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     source: str  # the id in the food table, or "label"
     name: str
@@ -49,7 +48,7 @@ class MealTimesRow(Row, table=True):
     )
 
 
-class FoodDayRow(Row, table=True):
+class FoodDayRow(NumberedRow, table=True):
     """The menu of a local date. `meals`: those still ahead, as {"at", "portions": {food: steps}}.
 
     `locked` (food: steps of the whole day), `wanted` and `left_out` are the athlete's own word;
@@ -59,7 +58,6 @@ class FoodDayRow(Row, table=True):
     __tablename__ = "food_day"
     __table_args__ = (UniqueConstraint("athlete_id", "date"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     meals: list[dict[str, Any]] = Field(default_factory=list, sa_type=JSON)
@@ -71,12 +69,11 @@ class FoodDayRow(Row, table=True):
     made_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class EatenRow(Row, table=True):
+class EatenRow(NumberedRow, table=True):
     """Something that was eaten, in grams."""
 
     __tablename__ = "eaten"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     date: dt.date = Field(index=True)
     food_id: int = Field(foreign_key="food.id", index=True)

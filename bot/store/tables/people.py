@@ -9,17 +9,16 @@ from typing import Any
 from sqlalchemy import JSON, BigInteger, Index, text
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow, Row
 from bot.store.driver import UTCDateTime
 from engine.values.case import ForecastUse
 
 
-class Person(Row, table=True):
+class Person(NumberedRow, table=True):
     """Somebody in a private chat with the bot. Roles hang on this row; one person may have both."""
 
     __tablename__ = "person"
 
-    id: int | None = Field(default=None, primary_key=True)
     telegram_user_id: int = Field(sa_type=BigInteger, unique=True)
     chat_id: int = Field(sa_type=BigInteger, unique=True)
     first_name: str
@@ -74,7 +73,7 @@ class AthleteProfile(Row, table=True):
     created_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class Invite(Row, table=True):
+class Invite(NumberedRow, table=True):
     """A one-time key, kept only as a hash. kind: coach | athlete | contact | second.
 
     `detail` is what is agreed with it (a second coach's athlete, rights and last day).
@@ -82,7 +81,6 @@ class Invite(Row, table=True):
 
     __tablename__ = "invite"
 
-    id: int | None = Field(default=None, primary_key=True)
     kind: str
     token_hash: str = Field(unique=True)
     invited_by: int | None = Field(default=None, foreign_key="person.id", index=True)
@@ -93,7 +91,7 @@ class Invite(Row, table=True):
     detail: dict[str, Any] | None = Field(default=None, sa_type=JSON)
 
 
-class OpenQuestion(Row, table=True):
+class OpenQuestion(NumberedRow, table=True):
     """A question put to somebody, and the answers so far: the draft of a check-in, of a plan.
 
     `subject_id` is the athlete (or decision, alert) it is about. `outbox_id` sent the question.
@@ -110,7 +108,6 @@ class OpenQuestion(Row, table=True):
         ),
     )
 
-    id: int | None = Field(default=None, primary_key=True)
     person_id: int = Field(foreign_key="person.id", index=True)
     flow: str
     subject_id: int | None = Field(default=None, index=True)
@@ -128,13 +125,12 @@ class OpenQuestion(Row, table=True):
         return self.subject_id
 
 
-class HistoryRow(Row, table=True):
+class HistoryRow(NumberedRow, table=True):
     """Who did what about an athlete, when and why: "what was set, and by whom"."""
 
     __tablename__ = "history"
     __table_args__ = (Index("ix_history_athlete", "athlete_id", "at"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     by_id: int | None = Field(
         default=None, foreign_key="person.id", index=True

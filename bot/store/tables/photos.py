@@ -9,7 +9,7 @@ from enum import StrEnum
 from sqlalchemy import Index, UniqueConstraint
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow
 from bot.store.driver import UTCDateTime
 
 
@@ -20,13 +20,12 @@ class Pose(StrEnum):
     OTHER = "other"
 
 
-class PhotoRow(Row, table=True):
+class PhotoRow(NumberedRow, table=True):
     """`name` is the file's, drawn at random. Shown to nobody before `kept_at` is set."""
 
     __tablename__ = "photo"
     __table_args__ = (Index("ix_photo_athlete", "athlete_id", "date"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     pose: str
@@ -36,13 +35,12 @@ class PhotoRow(Row, table=True):
     forwarded_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class PhotoMorning(Row, table=True):
+class PhotoMorning(NumberedRow, table=True):
     """The one message under which an athlete sees what was kept of a morning."""
 
     __tablename__ = "photo_morning"
     __table_args__ = (UniqueConstraint("athlete_id", "date"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     outbox_id: int | None = None

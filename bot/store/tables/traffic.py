@@ -25,7 +25,7 @@ from sqlalchemy import (
 )
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow, Row
 from bot.store.driver import UTCDateTime
 
 
@@ -92,7 +92,7 @@ class TopicKind(StrEnum):
     CODE_REFUSED = "code-refused"  # a chat
 
 
-class OutboxRow(Row, table=True):
+class OutboxRow(NumberedRow, table=True):
     """status: waiting -> sending -> sent | dropped | failed.
 
     `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
@@ -112,7 +112,6 @@ class OutboxRow(Row, table=True):
         Index("ix_outbox_topic", "topic", "topic_about"),
     )
 
-    id: int | None = Field(default=None, primary_key=True)
     chat_id: int = Field(sa_type=BigInteger)
     method: str
     payload: dict[str, Any] = Field(sa_type=JSON)
@@ -135,7 +134,7 @@ class OutboxRow(Row, table=True):
     problem: str = ""
 
 
-class FetchRow(Row, table=True):
+class FetchRow(NumberedRow, table=True):
     """status: waiting -> done | failed. `kind` and `about` say what it is wanted for.
 
     Downloading happens outside any transaction, under a lease of seconds (`not_before`) that is renewed
@@ -145,7 +144,6 @@ class FetchRow(Row, table=True):
     __tablename__ = "fetch"
     __table_args__ = (UniqueConstraint("update_id"), Index("ix_fetch_open", "status", "not_before"))
 
-    id: int | None = Field(default=None, primary_key=True)
     update_id: int = Field(sa_type=BigInteger)
     person_id: int = Field(foreign_key="person.id", index=True)
     kind: str
@@ -160,7 +158,7 @@ class FetchRow(Row, table=True):
     problem: str = ""
 
 
-class AgendaRow(Row, table=True):
+class AgendaRow(NumberedRow, table=True):
     """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/timing/agenda.py`).
     `claimed_until` puts off a duty that failed.
     """
@@ -172,7 +170,6 @@ class AgendaRow(Row, table=True):
         Index("ix_agenda_subject", "subject", "status"),
     )
 
-    id: int | None = Field(default=None, primary_key=True)
     subject: str
     local_date: date
     kind: str

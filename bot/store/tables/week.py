@@ -10,11 +10,11 @@ from typing import Any
 from sqlalchemy import JSON, Index, UniqueConstraint, text
 from sqlmodel import Field
 
-from bot.store.base import Row
+from bot.store.base import NumberedRow
 from bot.store.driver import UTCDateTime
 
 
-class EventRow(Row, table=True):
+class EventRow(NumberedRow, table=True):
     """The newest row of an athlete with `active` is the event that counts.
 
     One that `waits` is part of the same season: it counts once those before it are over.
@@ -22,7 +22,6 @@ class EventRow(Row, table=True):
 
     __tablename__ = "event"
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     kind: str
     day: dt.date
@@ -40,12 +39,11 @@ class EventRow(Row, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class PlanRow(Row, table=True):
+class PlanRow(NumberedRow, table=True):
     """Every version is kept; the newest row of an event is the plan. `days`: DayTargets."""
 
     __tablename__ = "plan"
 
-    id: int | None = Field(default=None, primary_key=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     shape: str
     days: list[dict[str, Any]] = Field(sa_type=JSON)
@@ -53,25 +51,23 @@ class PlanRow(Row, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class LimitsRow(Row, table=True):
+class LimitsRow(NumberedRow, table=True):
     """Every version is kept; the newest row of an event holds. `bounds`: by limit key."""
 
     __tablename__ = "limits"
 
-    id: int | None = Field(default=None, primary_key=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     bounds: dict[str, float] = Field(sa_type=JSON)
     set_by: int = Field(foreign_key="person.id", index=True)
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class CheckInRow(Row, table=True):
+class CheckInRow(NumberedRow, table=True):
     """One a local date; `revision` counts the changes of its answers."""
 
     __tablename__ = "checkin"
     __table_args__ = (UniqueConstraint("athlete_id", "date"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     revision: int = 1
@@ -93,7 +89,7 @@ class CheckInRow(Row, table=True):
     answered_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class SymptomReport(Row, table=True):
+class SymptomReport(NumberedRow, table=True):
     """A symptom told outside a check-in; it joins the check-in of its date.
 
     `symptom` may also be a drug's name or a reading (see `bot.week.cases`). `words` are the
@@ -103,7 +99,6 @@ class SymptomReport(Row, table=True):
     __tablename__ = "symptom_report"
     __table_args__ = (UniqueConstraint("athlete_id", "date", "symptom"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     symptom: str
@@ -122,13 +117,12 @@ class DecisionStatus(StrEnum):
     REPLACED = "replaced"  # a changed answer led to a new decision
 
 
-class DecisionRow(Row, table=True):
+class DecisionRow(NumberedRow, table=True):
     """A decision, stored whole: `case` can be decided again and gives `decision`."""
 
     __tablename__ = "decision"
     __table_args__ = (UniqueConstraint("checkin_id", "revision"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     event_id: int = Field(foreign_key="event.id", index=True)
     checkin_id: int = Field(foreign_key="checkin.id")
@@ -148,13 +142,12 @@ class DecisionRow(Row, table=True):
     outbox_id: int | None = None
 
 
-class DaySetRow(Row, table=True):
+class DaySetRow(NumberedRow, table=True):
     """The carbohydrate in force for a local date, once set. by: decision | coach | plan."""
 
     __tablename__ = "day_set"
     __table_args__ = (UniqueConstraint("athlete_id", "date"),)
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     carb_g: float
@@ -163,7 +156,7 @@ class DaySetRow(Row, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class AlertRow(Row, table=True):
+class AlertRow(NumberedRow, table=True):
     """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete.
 
     `about` tells doubts apart: the question that each was asked with. In `facts`, "_corrected" says
@@ -184,7 +177,6 @@ class AlertRow(Row, table=True):
         ),
     )
 
-    id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
     coach_id: int = Field(foreign_key="person.id", index=True)
     flag: str

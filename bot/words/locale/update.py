@@ -24,7 +24,7 @@ CODE = (Path(__file__).parents[2], Path(engine.__file__).parent)
 #: The functions that name a sentence, and where it stands among their arguments.
 KEYWORDS = {
     "tr": None, "trn": (1, 2), "tr_if": (2,), "mark": None, "Sentence": None, "SentenceOn": None,
-    "SentenceOnTwo": None, "SentenceCounted": (1, 2), "SentenceAbout": (1,),
+    "SentenceOnTwo": None, "SentenceCounted": (1, 2), "SentenceAbout": (1,), "source_shown": (2,),
 }  # fmt: skip
 #: What these say otherwise is a sentence by itself, and not the plural of the other.
 OTHERWISE = {"tr_if": (3,), "SentenceAbout": (2,)}

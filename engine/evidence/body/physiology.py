@@ -8,49 +8,41 @@ that all loading experiments of `engine.evidence.experiments.loading` come out t
 from __future__ import annotations
 
 from engine.evidence.planning.health import CUNNINGHAM_1980
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source, from_memory, seen
 
-HALL_SODIUM = Source(
+HALL_SODIUM = from_memory(
     "hall-2011-sodium",
     "Hall et al. 2011, Lancet 378:826-837, web appendix: sodium balance of extracellular water",
-    Provenance.MEMORY,
 )
-HEER_2000 = Source(
+HEER_2000 = seen(
     "heer-2000",
     "Heer et al. 2000, Am J Physiol Renal 278:F585: 50 to 550 mmol/d sodium without mass gain",
-    Provenance.SEEN,
 )
-GREIWE_1999 = Source(
+GREIWE_1999 = seen(
     "greiwe-1999",
     "Greiwe et al. 1999, J Appl Physiol 87:222-226: synthesis 10.5 trained, 4.5 untrained",
-    Provenance.SEEN,
 )
-PRICE_1994 = Source(
+PRICE_1994 = from_memory(
     "price-1994",
     "Price et al. 1994, J Appl Physiol 76:104-111: after work fast under about 35 mmol/L of muscle, "
     "without insulin, then many times slower",
-    Provenance.MEMORY,
 )
-NILSSON_1973 = Source(
+NILSSON_1973 = from_memory(
     "nilsson-1973",
     "Nilsson and Hultman 1973: liver glycogen 270 overnight, about 500 mmol/kg after high CHO",
-    Provenance.MEMORY,
 )
-SHIOSE_ABSTRACT = Source(
+SHIOSE_ABSTRACT = seen(
     "shiose-depletion",
     "Shiose et al., depletion and 24 h recovery: 76.2 to 28.1 mmol/kg by one ride",
-    Provenance.SEEN,
 )
-FOO_2022 = Source(
+FOO_2022 = seen(
     "foo-2022-gut",
     "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: low fibre and gut content",
-    Provenance.SEEN,
 )
-EU_1169 = Source("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV", Provenance.SEEN)
-AREA_2018 = Source(
+EU_1169 = seen("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV")
+AREA_2018 = from_memory(
     "areta-2018-resting",
     "Areta and Hopkins 2018, Sports Med 48:2091-2102: resting 462 mmol/kg dry, trained",
-    Provenance.MEMORY,
 )
 SPILLING = Source(
     "own-spilling",
@@ -58,22 +50,16 @@ SPILLING = Source(
     "unseen and how fast it goes are fitted to virtual athletes",
     Provenance.OURS,
 )
-ACHESON_1988 = Source(
-    "acheson-1988", "Acheson et al. 1988, Am J Clin Nutr 48:240-247", Provenance.SEEN
+ACHESON_1988 = seen("acheson-1988", "Acheson et al. 1988, Am J Clin Nutr 48:240-247")
+WISHNOFSKY = from_memory(
+    "wishnofsky-1958", "Wishnofsky 1958, Am J Clin Nutr 6:542-546: 7700 kcal per kg of body mass"
 )
-WISHNOFSKY = Source(
-    "wishnofsky-1958",
-    "Wishnofsky 1958, Am J Clin Nutr 6:542-546: 7700 kcal per kg of body mass",
-    Provenance.MEMORY,
-)
-EFSA_WATER = Source("efsa-2010", "EFSA 2010, EFSA Journal 8(3):1459", Provenance.SEEN)
-IOM_WATER = Source(
-    "iom-2005", "Institute of Medicine 2005, water and electrolytes", Provenance.SEEN
-)
+EFSA_WATER = seen("efsa-2010", "EFSA 2010, EFSA Journal 8(3):1459")
+IOM_WATER = seen("iom-2005", "Institute of Medicine 2005, water and electrolytes")
 FITTED = Source(
     "own-fit", "chosen so that the loading experiments come out together", Provenance.OURS
 )
-TEXTBOOK = Source("textbook", "textbook physiology: usual values", Provenance.MEMORY)
+TEXTBOOK = from_memory("textbook", "textbook physiology: usual values")
 COMPUTED = Source("computed", "computed from other numbers here", Provenance.COMPUTED)
 
 

@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from engine.evidence.deciding import CHEUVRONT_2004, FOO_2022, KREITZMAN_1992
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source, seen
 
-KANELLAKIS_2023 = Source(
-    "kanellakis-2023",
-    "Kanellakis et al. 2023, Am J Hum Biol 35:e23951: +0.450 kg at menstruation",
-    Provenance.SEEN,
+KANELLAKIS_2023 = seen(
+    "kanellakis-2023", "Kanellakis et al. 2023, Am J Hum Biol 35:e23951: +0.450 kg at menstruation"
 )
-FAIRCHILD_2002 = Source(
+FAIRCHILD_2002 = seen(
     "fairchild-2002-ceiling",
     "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: 198.2 mmol/kg wet in 24 h",
-    Provenance.SEEN,
 )
 OURS = Source("own-choice-tracking", "our own choice, wide on purpose", Provenance.OURS)
 LEARNT_LOAD = Source(

@@ -19,17 +19,14 @@ from engine.evidence.experiments.study import (
     published,
     subject,
 )
-from engine.evidence.source import Provenance, Source
-
-SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
+from engine.evidence.source import from_memory, seen
 
 
 def _motonaga(dose: float, percent: float) -> Study:
     return published(
-        Source(
+        seen(
             f"motonaga-2022-{dose:g}",
             "Motonaga et al. 2022, Nutrients 14:1320: 24 h after depletion, same energy at each dose",
-            SEEN,
         ),
         subject("male", 60, 12, "trained"),
         [
@@ -61,7 +58,7 @@ class Feeding(NamedTuple):
 def _first_hours(id: str, feeding: Feeding, sex: str, trained: str, rate: float) -> Study:
     """Synthesis in the hours after depleting work."""
     return published(
-        Source(id, feeding.citation, SEEN),
+        seen(id, feeding.citation),
         subject(sex, 74 if sex == "male" else 60, 15 if sex == "male" else 22, trained),
         [RIDE, *feeding.fed],
         [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=1 + len(feeding.fed), since=1)],
@@ -83,24 +80,23 @@ FLYNN = Feeding(
 
 STUDIES: tuple[Study, ...] = (
     published(
-        Source("fairchild-2002", "Fairchild et al. 2002, Med Sci Sports Exerc 34(6):980-986", SEEN),
+        seen("fairchild-2002", "Fairchild et al. 2002, Med Sci Sports Exerc 34(6):980-986"),
         subject("male", 72, 14, "trained", 109.1),
         [{"hours": 24, "carb_g_per_kg_day": 10.3}],
         [muscle(198.2, 1, 13.1)],
         "n=7; three minutes of near-maximal work beforehand are not modelled; size assumed",
     ),
     published(
-        Source("bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295", MEMORY),
+        from_memory("bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295"),
         subject("male", 72, 14, "trained", 95),
         [{"days": 1, "carb_g_per_kg_day": 10}, {"days": 2, "carb_g_per_kg_day": 10}],
         [muscle(180, 1, 15), muscle(180, 2, 15)],
         "n=8, inactive, no depletion; size assumed",
     ),
     published(
-        Source(
+        from_memory(
             "shiose-2016",
             "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg/d for 72 h after a depleting ride",
-            MEMORY,
         ),
         subject("male", 64.2, 15, "recreational", 72.7),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 12}],
@@ -108,19 +104,15 @@ STUDIES: tuple[Study, ...] = (
         "n=8; body water by deuterium 39.3 to 40.2 kg; body fat assumed",
     ),
     published(
-        Source(
-            "shiose-high", "Shiose et al., depletion and 24 h recovery at 7 g/kg/d (abstract)", SEEN
-        ),
+        seen("shiose-high", "Shiose et al., depletion and 24 h recovery at 7 g/kg/d (abstract)"),
         subject("male", 65, 15, "recreational", 76.2),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 7}],
         [muscle(28.1, 1), muscle(72.7, 2)],
         "n=12 healthy men; size assumed",
     ),
     published(
-        Source(
-            "shiose-low",
-            "Shiose et al., depletion and 24 h recovery at under 1 g/kg/d (abstract)",
-            SEEN,
+        seen(
+            "shiose-low", "Shiose et al., depletion and 24 h recovery at under 1 g/kg/d (abstract)"
         ),
         subject("male", 65, 15, "recreational", 71.6),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 0.8}],
@@ -128,10 +120,9 @@ STUDIES: tuple[Study, ...] = (
         'n=12 healthy men; 0.8 g/kg stands for "under 1"; size assumed',
     ),
     published(
-        Source(
+        from_memory(
             "bergstrom-1967-low",
             "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: low",
-            MEMORY,
         ),
         subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}],
@@ -139,10 +130,9 @@ STUDIES: tuple[Study, ...] = (
         "n=9 students, 3 d after exhaustion; size and the remaining carbohydrate assumed",
     ),
     published(
-        Source(
+        from_memory(
             "bergstrom-1967-high",
             "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: carbohydrate",
-            MEMORY,
         ),
         subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}, RIDE, {"days": 3, "carb_g_per_day": 575}],
@@ -150,10 +140,9 @@ STUDIES: tuple[Study, ...] = (
         "n=9 students; 2300 kcal a day from carbohydrate, from memory; size assumed",
     ),
     published(
-        Source(
+        seen(
             "acheson-1988",
             "Acheson et al. 1988, Am J Clin Nutr 48:240-247: 3 d depleted, 7 d of overfeeding",
-            SEEN,
         ),
         subject("male", 70, 16, "untrained"),
         [{"days": 3, "carb_g_per_day": 70, "protein_g": 100, "fat_g": 160, "exercise": "depleting"}]
@@ -174,10 +163,9 @@ STUDIES: tuple[Study, ...] = (
         "body mass from memory; 15 % is taken for the spread of the capacity",
     ),
     published(
-        Source(
+        seen(
             "kreitzman-1992",
             "Kreitzman, Coxon, Szaz 1992, Am J Clin Nutr 56:292S-293S: 405 kcal/d for 4 d",
-            SEEN,
         ),
         subject("female", 85, 38, "untrained"),
         [{"days": 4, "carb_g_per_day": 42, "protein_g": 42, "fat_g": 8}],
@@ -185,10 +173,9 @@ STUDIES: tuple[Study, ...] = (
         "n=11 overweight dieters; size and the split of the 405 kcal assumed",
     ),
     published(
-        Source(
+        seen(
             "tarnopolsky-1995-men",
             "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: men, 4 d at 75 % carbohydrate",
-            SEEN,
         ),
         subject("male", 70, 12, "trained"),
         [
@@ -204,10 +191,9 @@ STUDIES: tuple[Study, ...] = (
         "n=7, tapering; doses per kg from memory of the paper; size assumed",
     ),
     published(
-        Source(
+        seen(
             "tarnopolsky-1995-women",
             "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: women, 4 d at 75 % carbohydrate",
-            SEEN,
         ),
         subject("female", 57, 22, "trained"),
         [
@@ -226,10 +212,9 @@ STUDIES: tuple[Study, ...] = (
     _motonaga(7, 97.1),
     _motonaga(10, 100),
     published(
-        Source(
+        seen(
             "homer-2024",
             "Homer, Jukic, Cross, Helms 2024, Nutrition 127:112528: 3 d depletion, then 9 g/kg",
-            SEEN,
         ),
         subject("male", 80, 7, "trained"),
         [
@@ -251,10 +236,9 @@ STUDIES: tuple[Study, ...] = (
         "n=4 very lean dieting men; size and the depletion diet assumed",
     ),
     published(
-        Source(
+        seen(
             "foo-2022",
             "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre 30 to under 10 g/d",
-            SEEN,
         ),
         subject("male", 80, 15, "recreational"),
         [
@@ -268,10 +252,9 @@ STUDIES: tuple[Study, ...] = (
         "n=19, same energy and nutrients",
     ),
     published(
-        Source(
+        seen(
             "fernandez-elias-2015-low",
             "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 400 mL, 250 g CHO",
-            SEEN,
         ),
         subject("male", 74, 12, "trained"),
         [
@@ -282,10 +265,9 @@ STUDIES: tuple[Study, ...] = (
         "n=9; water of muscle; amounts are given per 24 h; a spread of 1 is assumed",
     ),
     published(
-        Source(
+        seen(
             "fernandez-elias-2015-full",
             "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 3170 mL, 250 g CHO",
-            SEEN,
         ),
         subject("male", 74, 12, "trained"),
         [
@@ -319,7 +301,7 @@ def _taper(id: str, diet: str, first_g: float, then_g: float, measured: float) -
     """Three days on one diet and three on another, the last of them at rest."""
     run: Data = {"exercise": "light"}
     return published(
-        Source(id, _SHERMAN + diet, Provenance.MEMORY),
+        from_memory(id, _SHERMAN + diet),
         subject("male", 66, 10, "trained", 135.0),
         [
             {"days": 3, "carb_g_per_day": first_g, **run},
@@ -334,11 +316,10 @@ def _taper(id: str, diet: str, first_g: float, then_g: float, measured: float) -
 def _rowers(dose: float, measured: float, note: str) -> Study:
     """A month of rowing, of which the first two weeks are followed: the store is even by then."""
     return published(
-        Source(
+        from_memory(
             f"simonsen-1991-{dose:g}",
             "Simonsen et al. 1991, J Appl Physiol 70:1500-1505: rowers in training, "
             f"{dose:g} g/kg a day",
-            Provenance.MEMORY,
         ),
         subject("male", 75, 12, "trained", 119.0),
         [{"days": 14, "carb_g_per_kg_day": dose, "exercise": "light"}],

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from engine.evidence.source import Provenance, Source
+from engine.evidence.source import Source, seen
 
 Data = Mapping[str, Any]
 
@@ -79,7 +79,6 @@ def muscle(value: float, after: int, spread: float | None = None) -> Measured:
 # Their abstracts were seen. What they leave out (energy, start, size) is assumed and said in the
 # note; a miss is named there too. No constant was moved for them.
 
-SEEN = Provenance.SEEN
 #: Dry to wet muscle: 77 % of muscle is water.
 _DRY = 4.3
 
@@ -105,14 +104,14 @@ _NO_INDEX = "n=5 cyclists; the model knows no glycaemic index"
 
 def _burke_1993(index: str, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
-        Source(f"burke-1993-{index}", f"{_BURKE_1993}{index} glycaemic index", SEEN),
+        seen(f"burke-1993-{index}", f"{_BURKE_1993}{index} glycaemic index"),
         70, _eaten(10, 1.0, 0.3), (stored, error * 5**0.5), note,
     )  # fmt: skip
 
 
 def _burke_1995(diet: str, eaten: Data, stored: float, error: float, note: str) -> Study:
     return _stored_in_a_day(
-        Source(f"burke-1995-{diet}", f"{_BURKE_1995}{diet}", SEEN), 74, eaten, (stored, error * 8**0.5),
+        seen(f"burke-1995-{diet}", f"{_BURKE_1995}{diet}"), 74, eaten, (stored, error * 8**0.5),
         f"n=8 triathletes{note}",
     )  # fmt: skip
 
@@ -147,10 +146,9 @@ UNFITTED: tuple[Study, ...] = (
         "; missed: no more was stored from 11.8 than from 7 g/kg, against most other rows",
     ),
     published(
-        Source(
+        seen(
             "goforth-1997",
             "Goforth et al. 1997, J Appl Physiol 82:342-347: 3 d depletion, 3 d load, 3 d of rest",
-            SEEN,
         ),
         subject("male", 75, 12, "trained", 408 / _DRY),
         [
@@ -170,10 +168,9 @@ UNFITTED: tuple[Study, ...] = (
         "195 to 198, within the spread too; dry weight divided by 4.3",
     ),
     published(
-        Source(
+        seen(
             "walker-2000",
             "Walker et al. 2000, J Appl Physiol 88:2151-2158: women, taper at 78 % carbohydrate",
-            SEEN,
         ),
         subject("female", 57, 20, "trained", 625.2 / _DRY),
         [{"days": 4, "carb_g_per_kg_day": 8.1, "exercise": "light"}],

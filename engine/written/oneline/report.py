@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -44,6 +44,16 @@ class Known:
         if self.asked:
             return self.asked
         return IN_ORDER if self.wants_sharpness else CORE
+
+
+def agreed(ways: Sequence[Mapping[str, Value]]) -> dict[str, Value]:
+    """The answers that are the same by all of these ways to read."""
+    first, *others = ways
+    return {
+        key: value
+        for key, value in first.items()
+        if all(key in other and other[key] == value for other in others)
+    }
 
 
 class DoubtCode(StrEnum):

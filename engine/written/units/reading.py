@@ -10,48 +10,37 @@ from engine.written.late import Late
 
 
 class ParseErrorCode(StrEnum):
-    EMPTY = "empty"
-    TOO_LONG = "too-long"
-    NOT_A_NUMBER = "not-a-number"
-    NOT_A_WHOLE_NUMBER = "not-a-whole-number"
-    TOO_MANY_NUMBERS = "too-many-numbers"
-    NEGATIVE = "negative"
-    AMBIGUOUS_SEPARATOR = "ambiguous-separator"
-    NO_UNIT = "no-unit"
-    UNKNOWN_UNIT = "unknown-unit"
-    WHICH_FLUID_OUNCE = "which-fluid-ounce"
-    AMBIGUOUS_STONE = "ambiguous-stone"
-    IMPLAUSIBLE = "implausible"
-    OUT_OF_RANGE = "out-of-range"
-    NOT_A_TIME = "not-a-time"
-    NOT_A_DATE = "not-a-date"
-    AMBIGUOUS_DATE = "ambiguous-date"
-    WRONG_WEEKDAY = "wrong-weekday"
-    NOT_A_CHECK_IN = "not-a-check-in"
-    INCOMPLETE = "incomplete"
+    """Why an answer was not read, each with what is said of it by itself."""
 
+    said: str
 
-_PLAIN = {
-    ParseErrorCode.EMPTY: "there was nothing in that answer",
-    ParseErrorCode.TOO_LONG: "that is too long for one answer",
-    ParseErrorCode.NOT_A_NUMBER: "no number could be read in that",
-    ParseErrorCode.NOT_A_WHOLE_NUMBER: "a whole number is wanted",
-    ParseErrorCode.TOO_MANY_NUMBERS: "there is more than one number in that",
-    ParseErrorCode.NEGATIVE: "that number is below zero",
-    ParseErrorCode.AMBIGUOUS_SEPARATOR: "the point or comma could mark thousands or decimals",
-    ParseErrorCode.NO_UNIT: "the unit is missing",
-    ParseErrorCode.UNKNOWN_UNIT: "that unit or word is not known here",
-    ParseErrorCode.WHICH_FLUID_OUNCE: "US and imperial measures differ: say which",
-    ParseErrorCode.AMBIGUOUS_STONE: "stones and pounds, or stones with decimals: say which",
-    ParseErrorCode.IMPLAUSIBLE: "that is outside what can be believed",
-    ParseErrorCode.OUT_OF_RANGE: "that is outside the range",
-    ParseErrorCode.NOT_A_TIME: "no time of day could be read in that",
-    ParseErrorCode.NOT_A_DATE: "no date could be read in that",
-    ParseErrorCode.AMBIGUOUS_DATE: "day and month could be either way round",
-    ParseErrorCode.WRONG_WEEKDAY: "that date falls on another weekday",
-    ParseErrorCode.NOT_A_CHECK_IN: "that is not a check-in in one line",
-    ParseErrorCode.INCOMPLETE: "a check-in in one line needs weight, fullness and water",
-}
+    def __new__(cls, value: str, said: str = "") -> ParseErrorCode:
+        code = str.__new__(cls, value)
+        code._value_, code.said = value, said
+        return code
+
+    EMPTY = "empty", "there was nothing in that answer"
+    TOO_LONG = "too-long", "that is too long for one answer"
+    NOT_A_NUMBER = "not-a-number", "no number could be read in that"
+    NOT_A_WHOLE_NUMBER = "not-a-whole-number", "a whole number is wanted"
+    TOO_MANY_NUMBERS = "too-many-numbers", "there is more than one number in that"
+    NEGATIVE = "negative", "that number is below zero"
+    AMBIGUOUS_SEPARATOR = (
+        "ambiguous-separator",
+        "the point or comma could mark thousands or decimals",
+    )
+    NO_UNIT = "no-unit", "the unit is missing"
+    UNKNOWN_UNIT = "unknown-unit", "that unit or word is not known here"
+    WHICH_FLUID_OUNCE = "which-fluid-ounce", "US and imperial measures differ: say which"
+    AMBIGUOUS_STONE = "ambiguous-stone", "stones and pounds, or stones with decimals: say which"
+    IMPLAUSIBLE = "implausible", "that is outside what can be believed"
+    OUT_OF_RANGE = "out-of-range", "that is outside the range"
+    NOT_A_TIME = "not-a-time", "no time of day could be read in that"
+    NOT_A_DATE = "not-a-date", "no date could be read in that"
+    AMBIGUOUS_DATE = "ambiguous-date", "day and month could be either way round"
+    WRONG_WEEKDAY = "wrong-weekday", "that date falls on another weekday"
+    NOT_A_CHECK_IN = "not-a-check-in", "that is not a check-in in one line"
+    INCOMPLETE = "incomplete", "a check-in in one line needs weight, fullness and water"
 
 
 class ParseError(ValueError):
@@ -68,7 +57,7 @@ class ParseError(ValueError):
 
 
 def _plain(code: ParseErrorCode, facts: dict[str, str | float]) -> str:
-    text = _PLAIN[code]
+    text = code.said
     if "low" in facts and "high" in facts:
         unit = f" {facts['unit']}" if facts.get("unit") else ""
         text += f" ({_figure(facts['low'])} to {_figure(facts['high'])}{unit})"
@@ -114,6 +103,11 @@ _PLAIN_ASCII = {
 def plain(text: str) -> str:
     """Lower case, ASCII digits, one kind of space, quote and minus, nothing invisible."""
     return plain_with_places(text)[0].strip()
+
+
+def in_one_line(text: str) -> str:
+    """In small letters, with single blanks and one kind of apostrophe: as phrases are looked for."""
+    return " ".join(text.lower().replace("’", "'").split())
 
 
 def plain_with_places(text: str) -> tuple[str, list[int]]:

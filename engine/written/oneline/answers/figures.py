@@ -14,7 +14,7 @@ from engine.written.oneline.answers.plausible import (
     value_of,
     values_of,
 )
-from engine.written.oneline.report import CORE, DoubtCode, Value
+from engine.written.oneline.report import CORE, DoubtCode, Value, agreed
 from engine.written.oneline.tokens.pieces import Figure, Unit
 from engine.written.units import ParseError
 
@@ -193,13 +193,9 @@ class Figures(Placed):
             self._taken |= self.used
             keys = {key for option in options for key in option}
             about = next((key for key in self._known.order if key in keys), "fullness")
-            shared = {
-                key: value
-                for key, value in (options[0].items() if options else ())
-                if all(option.get(key) == value for option in options)
-            }
-            if any(len(figures) > len(option) for option in options):
-                shared = {}  # "water 3 5": the numbers left over may be decimals
+            # "water 3 5": the numbers left over may be decimals
+            all_used = bool(options) and all(len(figures) <= len(option) for option in options)
+            shared = agreed(options) if all_used else {}
             self.answers |= shared
             self._doubt(
                 DoubtCode.ORDER, about, " ".join(token.text for token in clause.tokens),

@@ -20,7 +20,7 @@ from engine.written.oneline.answers.plausible import (
     values_of,
 )
 from engine.written.oneline.answers.told import all_same
-from engine.written.oneline.report import CORE, DoubtCode
+from engine.written.oneline.report import CORE, DoubtCode, agreed
 from engine.written.oneline.tokens.digits import rough
 from engine.written.oneline.tokens.pieces import Figure, Unit
 
@@ -159,10 +159,6 @@ class Placed(Leftover):
         return bool(values) and values[0] >= LEAST_SPARE_CARBS
 
     def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
-        if all(is_plain(key, figure, self._known) for key, figure in placed):
-            for key, figure in placed:
-                self._use(key, figure)
-            return
         if all(
             is_plain(key, figure, self._known)
             or (key == "fullness" and self._is_half_score(figure))
@@ -210,11 +206,7 @@ class Placed(Leftover):
         # what is a range has no value yet: it is asked for when these are settled
         told = [[(key, figure) for key, figure in way if not figure.high] for way in ways]
         options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in told]
-        shared = {
-            key: value
-            for key, value in options[0].items()
-            if all(key in option and option[key] == value for option in options)
-        }
+        shared = agreed(options)
         # with a single way there is nothing to compare it with: only the weight is beyond doubt
         if len(options) == 1:
             shared = {key: v for key, v in shared.items() if key == "weight_kg"}
