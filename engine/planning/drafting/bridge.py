@@ -19,8 +19,8 @@ from engine.model.forecast import (
     Grams,
     NoiseDraws,
     a_day_later,
+    expected_utility,
     look_of,
-    worth,
 )
 from engine.model.particles import Belief
 from engine.model.structures import Floats
@@ -114,7 +114,7 @@ class Suggestion:
     flat: float
     full: float
     spilled: float
-    worth: float  # see `engine.model.forecast.DoseForecast`
+    expected_utility: float  # see `engine.model.forecast.DoseForecast`
 
 
 class Against(NamedTuple):
@@ -161,13 +161,13 @@ def suggested_plan(
     state = tried.state
     meant = tried.looks[OWN if against.meant is None else -1]
     gains = tried.looks[: len(factors)] - meant
-    worths = worth(gains, against.aversion)
+    utilities = expected_utility(gains, against.aversion)
     if against.less:
         sums = tried.loads[: len(factors)].sum(axis=1)
         lost = np.minimum(gains, 0).mean(axis=-1)
-        worths = worths + np.where(sums < sums[OWN] - DUST_G, against.less, 0) * lost
-    enough = worths[OWN] + float(known.WORTH_ALIKE)
-    row = OWN if worths.max() <= enough else int(np.argmax(worths))
+        utilities = utilities + np.where(sums < sums[OWN] - DUST_G, against.less, 0) * lost
+    enough = utilities[OWN] + float(known.WORTH_ALIKE)
+    row = OWN if utilities.max() <= enough else int(np.argmax(utilities))
     as_was, (flat, full, spilled) = (
         doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))
         for k in (AS_PLANNED, row)
@@ -179,7 +179,7 @@ def suggested_plan(
         flat=flat,
         full=full,
         spilled=spilled,
-        worth=float(worths[row]),
+        expected_utility=float(utilities[row]),
     )
 
 
