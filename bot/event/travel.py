@@ -63,7 +63,7 @@ def given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     agenda.cancel(turn.session, subject=prompts.subject(profile), kinds=[ARRIVE])
     agenda.put(
         turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),
-        due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
+        due_at=trip.arrive_at, payload={"trip": id_of(trip)}, again=True,
     )  # fmt: skip
     record(turn, profile.person_id, Change.JOURNEY(trip=id_of(trip)), by=person.id)
     found = plan_journey(

@@ -232,7 +232,7 @@ def _plan(
     for entry in ahead:
         agenda.put(
             turn.session, agenda.Named(subject(profile), event.day, REMIND(entry.key)),
-            due_at=entry.at, payload={"stage_day": row.id, "key": entry.key},
+            due_at=entry.at, payload={"stage_day": id_of(row), "key": entry.key},
         )  # fmt: skip
 
 
