@@ -231,7 +231,15 @@ def update_on_look(
 ) -> Belief:
     """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
     looks = outcome_probabilities(belief.state, belief.person, belief.body, aim or belief.frame.aim)
-    return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
+    return resample(belief, np.log(seen_as(looks, seen)), rng)
+
+
+def seen_as(looks: Floats, seen: Look) -> Floats:
+    """How likely each particle makes that word, of its chances of flat, full and spilled over (rows).
+
+    A word is a judgement: some likelihood is left to each whatever the look.
+    """
+    return np.asarray(0.03 + 0.91 * looks[list(Look).index(seen)])
 
 
 def level_shift(person: Person, grades: float) -> Floats:

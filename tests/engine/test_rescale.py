@@ -72,6 +72,19 @@ def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands() -> None:
     assert suggested_plan(belief, week(), rng, against=Against(1e6)).carbs_g == WEEK
 
 
+def test_what_a_load_may_lose_is_lost_against_what_the_coach_meant() -> None:
+    """Over a load that leaves everybody empty nothing is lost, however dear a loss is."""
+
+    def against(aversion: float, meant: tuple[float, ...] | None) -> tuple[float, ...]:
+        belief, rng = belief_after_a_trial_that_was(Look.SPILLED)
+        return suggested_plan(belief, week(), rng, against=Against(aversion, meant=meant)).carbs_g
+
+    empty, same = (60.0, 60.0, 60.0), WEEK[-3:]
+    assert against(1, same) == against(1, None)
+    assert against(50, same) == against(50, None) != against(1, None)
+    assert against(50, empty) == against(1, empty)
+
+
 def test_a_week_shorter_than_its_load_is_refused() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FULL)
     with pytest.raises(ValueError, match="whole week"):
