@@ -195,7 +195,12 @@ def _lesson(answers: Answers) -> Long | None:
 
 
 def _teaches(answers: Answers) -> str:
-    """Which load would teach most in this trial, where another than the planned one would."""
+    """Which load would teach most in this trial, where another than the planned one would.
+
+    Where weeks lie behind, what they suggest has been said with the load.
+    """
+    if answers.get("_learnt") is not None:
+        return ""
     plan = drafted(answers)
     found: Lesson | None = answers[FOUND]
     if found is None or found.narrower < WORTH_SAYING.value:

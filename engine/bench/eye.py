@@ -93,11 +93,11 @@ class Told:
 class Week:
     """A week of all athletes of a world: what happens to them if they are told to eat so much."""
 
-    def __init__(self, world: World, who: People, seed: int, short: Floats) -> None:
-        self.world, self.who, self.short, self.seed = world, who, short, seed
+    def __init__(self, world: World, people: People, seed: int, short: Floats) -> None:
+        self.world, self.people, self.short, self.seed = world, people, short, seed
         rng = np.random.default_rng([seed, 43])
-        number = len(who)
-        self.first = world.start(who, rng.normal(size=(CHANCES, number)))
+        number = len(people)
+        self.first = world.start(people, rng.normal(size=(CHANCES, number)))
         self.days = {out: rng.normal(size=(CHANCES + 1, number)) for out in SESSIONS}
         self.mornings = {out: rng.normal(size=(4, number)) for out in (*SESSIONS, 0)}
         self.luck = {out: rng.random(size=(2, number)) for out in (*SESSIONS, 0)}
@@ -105,9 +105,9 @@ class Week:
     def told(self, out: int, now: Condition, trouble: Trouble) -> Told:
         """What is answered that many days out."""
         chance, luck = self.mornings[out], self.luck[out]
-        weight = self.world.weight_kg(self.who, self.first, now) + SCALE_NOISE * chance[2]
+        weight = self.world.weight_kg(self.people, self.first, now) + SCALE_NOISE * chance[2]
         weight = np.round(weight + np.where(luck[0] < AFTER_FOOD, 0.9, 0), 1)
-        rated = self.world.rates(self.who, now, chance)
+        rated = self.world.rates(self.people, now, chance)
         missed = luck[1] < trouble.missed
         return Told(
             weight_kg=np.where(missed, np.nan, weight),
@@ -120,14 +120,14 @@ class Week:
         chance = self.days[out]
         carb_g = eaten_g(told_g, self.short, chance[-1])
         return self.world.next_morning(
-            self.who, now, Lived(carb_g=carb_g, session=SESSIONS[out]), chance
+            self.people, now, Lived(carb_g=carb_g, session=SESSIONS[out]), chance
         )
 
     def many(self, times: int) -> Week:
         """The same week lived side by side `times` over, for one who compares doses."""
-        which = np.tile(np.arange(len(self.who)), times)
+        which = np.tile(np.arange(len(self.people)), times)
         copy = object.__new__(Week)
-        copy.world, copy.who, copy.short = self.world, self.who.take(which), self.short[which]
+        copy.world, copy.people, copy.short = self.world, self.people.take(which), self.short[which]
         copy.first = taken(self.first, which)
         copy.days = {out: chance[:, which] for out, chance in self.days.items()}
         copy.mornings, copy.luck = {}, {}

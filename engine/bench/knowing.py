@@ -79,7 +79,7 @@ class Search(NamedTuple):
 
 def _looks(week: Week, begin: Condition, doses: dict[int, Floats]) -> Floats:
     """The look on the day, doses x athletes."""
-    number = len(week.who)
+    number = len(week.people)
     times = max(np.atleast_2d(doses[out]).shape[0] for out in LOAD_DAYS)
     many = week.many(times)
     now = taken(begin, np.tile(np.arange(number), times))

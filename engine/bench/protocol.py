@@ -242,5 +242,5 @@ def _reading(state: Floats, start: Floats, person: Body, hours: float, phase: in
         tissue_change_kg=float(change[Row.TISSUE]),
         body_mass_change_kg=float(mass),
         body_mass_kg=float(person.body_mass_kg + mass),
-        carb_made_fat_g=float(state[Row.MADE_FAT]),
+        carb_made_fat_g=float(state[Row.LIPOGENESIS]),
     )

@@ -38,7 +38,7 @@ class Known:
 
     world: str
     client: Client
-    who: People  # alone
+    people: People  # alone
     weeks: tuple[PastWeek, ...]
     taught: tuple[Taught, ...]
     store_g: float
@@ -55,23 +55,23 @@ def athletes(number: int, seed: int, *, trials: int = 2) -> list[Known]:
     found = []
     for place, world in enumerate(WORLDS.values()):
         rng = np.random.default_rng([seed, place])
-        who = world.people(number, rng)
-        file = clients(who, seed * 100 + place, RULES.trouble)
+        people = world.people(number, rng)
+        file = clients(people, seed * 100 + place, RULES.trouble)
         short = np.array([one.told_short for one in file])
-        weeks = [Week(world, who, seed * 1000 + 10 * place + n, short) for n in range(trials)]
+        weeks = [Week(world, people, seed * 1000 + 10 * place + n, short) for n in range(trials)]
         practice = Practice(RULES, weeks[0], file)
         for n, week in enumerate(weeks):
             practice.trial(week, WEEKS_APART * (trials - n))
         plans = [one.trials[-1].plan for one in practice.files]
-        flats, spills = look_points(world, who, plans, file)
-        stores = store_sizes(who)
+        flats, spills = look_points(world, people, plans, file)
+        stores = store_sizes(people)
         for i, one in enumerate(practice.files):
             client = one.client
             found.append(
                 Known(
                     world=world.id,
                     client=client,
-                    who=who.take(np.array([i])),
+                    people=people.take(np.array([i])),
                     weeks=one.trials,
                     taught=taught(client.athlete, client.baseline, one.trials),
                     store_g=float(stores[i]),
@@ -82,38 +82,40 @@ def athletes(number: int, seed: int, *, trials: int = 2) -> list[Known]:
     return found
 
 
-def store_sizes(who: People) -> Floats:
+def store_sizes(people: People) -> Floats:
     """Glycogen that full muscles hold, g."""
-    if "ceiling" in who.traits:
-        return who["ceiling"]
-    return np.asarray(who["worked_most"] + who["rest_most"])
+    if "ceiling" in people.traits:
+        return people["ceiling"]
+    return np.asarray(people["worked_most"] + people["rest_most"])
 
 
 def look_points(
-    world: World, who: People, plans: Sequence[PeakPlan], file: Sequence[Client]
+    world: World, people: People, plans: Sequence[PeakPlan], file: Sequence[Client]
 ) -> tuple[Floats, Floats]:
     """The loads (g/kg of the mass on file, as told, a load day) under which each is flat, and from
     which each spills over.
     """
     masses = np.array([one.athlete.body_mass_kg for one in file])
     short = np.array([one.told_short for one in file])
-    still = np.zeros((CHANCES, len(who)))
-    now = world.start(who, still)
+    still = np.zeros((CHANCES, len(people)))
+    now = world.start(people, still)
     for out in [out for out in PLAN_DAYS if out > max(LOAD_DAYS)]:
         grams = np.array([planned_g(plan, out) for plan in plans]) * short
-        now = world.next_morning(who, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
-    spills = np.full(len(who), float(e.MOST_ASKED))
-    flats = np.full(len(who), float(e.MOST_ASKED))
+        now = world.next_morning(people, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
+    spills = np.full(len(people), float(e.MOST_ASKED))
+    flats = np.full(len(people), float(e.MOST_ASKED))
     for dose in np.arange(float(e.MOST_ASKED), float(e.LEAST_ASKED), -0.1):
-        ended = _loaded(world, who, now, dose * masses * short, still)
+        ended = _loaded(world, people, now, dose * masses * short, still)
         spills = np.where(ended[BLUR] > 1, dose, spills)
         flats = np.where(world.judging.flat(ended), flats, dose)
     return flats, spills
 
 
-def _loaded(world: World, who: People, now: Condition, grams: Floats, still: Floats) -> Condition:
+def _loaded(
+    world: World, people: People, now: Condition, grams: Floats, still: Floats
+) -> Condition:
     for out in sorted(LOAD_DAYS, reverse=True):
-        now = world.next_morning(who, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
+        now = world.next_morning(people, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
     return now
 
 
@@ -200,11 +202,11 @@ def _worse(one: Known, load: float, then: float) -> bool:
 
 def _gain(one: Known, days_out: int, change_g: float) -> float:
     """The look truly won by a day's change: the week as it was set, with it and without it."""
-    week, world, who = one.weeks[-1], WORLDS[one.world], one.who
+    week, world, people = one.weeks[-1], WORLDS[one.world], one.people
     still = np.zeros((CHANCES, 1))
 
     def ended(left_out: float) -> float:
-        now = world.start(who, still)
+        now = world.start(people, still)
         for target in week.plan:
             out = target.days_out
             if not out:
@@ -213,7 +215,7 @@ def _gain(one: Known, days_out: int, change_g: float) -> float:
             grams = target.carb_g if set_g is None else set_g
             grams -= left_out if out == days_out else 0.0
             eaten = np.array([grams * one.client.told_short])
-            now = world.next_morning(who, now, Lived(carb_g=eaten, session=SESSIONS[out]), still)
+            now = world.next_morning(people, now, Lived(carb_g=eaten, session=SESSIONS[out]), still)
         return float(world.judging.look(now)[0])
 
     return ended(0.0) - ended(change_g)

@@ -66,19 +66,19 @@ class Client:
     rated_high: float = 0.0  # by the coach's eye, in SDs between coaches
 
 
-def clients(who: People, seed: int, trouble: Trouble) -> list[Client]:
+def clients(people: People, seed: int, trouble: Trouble) -> list[Client]:
     """Each athlete's file and coach's plan; the same ones for the same seed whatever the trouble."""
     rng = np.random.default_rng([seed, 41])
-    number = len(who)
+    number = len(people)
     draws = rng.normal(size=(6, number))
     shapes = rng.integers(len(SHAPES), size=number)
     depletions = rng.integers(len(DEPLETIONS), size=number)
     away = np.where(rng.random(number) < 0.5, -1.0, 1.0)
     found = []
     for i in range(number):
-        sex = Sex.FEMALE if who.female[i] else Sex.MALE
-        kg = float(who.mass[i])
-        fat = who.fat_percent[i] + trouble.fat_error * draws[0, i] + trouble.fat_bias
+        sex = Sex.FEMALE if people.female[i] else Sex.MALE
+        kg = float(people.mass[i])
+        fat = people.fat_percent[i] + trouble.fat_error * draws[0, i] + trouble.fat_bias
         athlete = Athlete(
             sex=sex,
             birth_year=1990 + i % 12,

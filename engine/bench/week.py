@@ -100,7 +100,10 @@ class Practice:
         )
 
     def trial(self, week: Week, weeks_before: int) -> None:
-        """A week that is run for practice and looked at; the next load is taken as suggested."""
+        """A week that is run for practice and looked at; each next load is taken as suggested."""
+        if self.policy.answers:
+            for one in self.files:
+                self._next_plan(one, EventKind.TRIAL)
         day = EVENT_DAY - timedelta(weeks=weeks_before)
         ended = self.run(week, day, EventKind.TRIAL)
         told = week.told(0, ended, self.policy.trouble)
@@ -114,14 +117,17 @@ class Practice:
             past = PastWeek(day=day, plan=one.plan, history=_history(one, day), look=look)
             one.trials = (*one.trials, past)
             if self.policy.answers:
-                self._next_plan(one)
+                self._next_plan(one, EventKind.SHOW)
 
-    def _next_plan(self, one: _File) -> None:
+    def _next_plan(self, one: _File, kind: EventKind) -> None:
         """The coach takes the load that is suggested, and limits suggested anew around it."""
+        if not one.trials:
+            return
         athlete, baseline = one.client.athlete, one.client.baseline
         made_from = one.trials[-1].as_it_went
         try:
-            found = next_load(athlete, baseline, made_from, one.trials, Ahead(one.limits))
+            ahead = Ahead(one.limits, kind=kind)
+            found = next_load(athlete, baseline, made_from, one.trials, ahead)
         except ModelMisfit:
             return
         one.plan = found.plan

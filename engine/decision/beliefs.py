@@ -238,10 +238,13 @@ def taught_by(
     return taught(belief, told)
 
 
-def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Belief:
+def through(
+    belief: Belief, week: PastWeek, key: str, *, habit_g: float, mornings_tell: bool = True
+) -> Belief:
     """The belief after an earlier peak week and the word on its look; as it was if none weighed in.
 
     `habit_g` is the carbohydrate of a day for which nothing else is known; `key` fixes the chance.
+    Without `mornings_tell` only what was eaten and seen is learnt from, not what mornings answered.
     """
     told = [c for c in week.history.checkins if weighed(c)]
     if not told:
@@ -253,7 +256,7 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     day, mornings = told[0].date, {c.date: c for c in told}
     while day <= week.day:
         rng = generator(f"{key}/{week.day}", day)
-        if day in mornings:
+        if day in mornings and mornings_tell:
             belief = update_belief(belief, morning_of(mornings[day]), rng)
         if day < week.day or week.look is None:  # the word on the day itself is the same look again
             belief = after_looks(belief, course, day, rng)

@@ -1,11 +1,12 @@
 """How large a change is: the rule gives direction and vetoes, the forecast may give the size.
 
-A load that has come in full twice running is repeated: there the forecast has no say, and only what
-is seen of a morning moves the plan.
+A load that has come in full twice running is repeated, and one that a trial is to look at is eaten as
+planned: there the forecast has no say, and only what is seen of a morning moves the plan.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from engine.decision.facts import Facts
@@ -13,8 +14,10 @@ from engine.decision.foresight import Foresight
 from engine.decision.rules.rule import Forecast, Rule
 from engine.evidence import deciding as e
 from engine.evidence import grading as known
+from engine.evidence.body import tracking
 from engine.evidence.source import Number
-from engine.values.case import Case
+from engine.values.athlete import EventKind
+from engine.values.case import Case, PastWeek
 from engine.values.checkin import Look
 
 
@@ -104,12 +107,62 @@ def sized_by(
 
 
 def settled(case: Case) -> bool:
-    """Whether the last two weeks came in full on a load about as large as this plan's."""
+    """Whether the load stands on looks already, or is to be looked at as it is planned.
+
+    The last two weeks came in full on a load about as large; or one that came in full and one that was
+    tried beside it tell where this one lies; or this trial itself is put beside one that came in full.
+    """
+    return _repeated(case) or _between(case) or _asking(case)
+
+
+def _repeated(case: Case) -> bool:
     weeks = case.trials[-2:]
     if len(weeks) < 2 or any(week.look is not Look.FULL for week in weeks):
         return False
     if any(week.plan.load_days != case.plan.load_days for week in weeks):
         return False  # as much on other days is another load
-    planned = case.plan.load_g
-    loads = [week.as_it_went.load_g for week in weeks]
-    return all(abs(load - planned) <= e.SAME_LOAD_WITHIN.value * planned for load in loads)
+    return all(_alike(week.as_it_went.load_g, case.plan.load_g) for week in weeks)
+
+
+def _between(case: Case) -> bool:
+    full = tried_beside(case.trials)
+    if full is None or full.plan.load_days != case.plan.load_days:
+        return False
+    reaches = float(tracking.BETWEEN_LOADS) + e.SAME_LOAD_WITHIN.value
+    there = full.as_it_went.load_g
+    return abs(case.plan.load_g - there) <= reaches * there
+
+
+def _asking(case: Case) -> bool:
+    looked_at = [week for week in case.trials if week.look is not None]
+    if case.event.kind is not EventKind.TRIAL or not looked_at:
+        return False
+    last = looked_at[-1]
+    return (
+        last.look is Look.FULL
+        and last.plan.load_days == case.plan.load_days
+        and not _alike(last.as_it_went.load_g, case.plan.load_g)
+    )
+
+
+def tried_beside(weeks: Sequence[PastWeek]) -> PastWeek | None:
+    """The week that came in full beside whose load the last one was put, to see how far full reaches.
+
+    Of those that were looked at. None where the last was not planned so, was not eaten as planned, or
+    came in on the other side: flat on more, or spilled over on less, tells of something else.
+    """
+    looked_at = [week for week in weeks if week.look is not None][-2:]
+    if len(looked_at) < 2:
+        return None
+    full, last = looked_at
+    was_g, put_g = full.as_it_went.load_g, last.plan.load_g
+    if full.look is not Look.FULL or full.plan.load_days != last.plan.load_days:
+        return None
+    if _alike(was_g, put_g) or not _alike(last.as_it_went.load_g, put_g):
+        return None
+    other_side = Look.FLAT if put_g > was_g else Look.SPILLED
+    return None if last.look is other_side else full
+
+
+def _alike(load_g: float, planned_g: float) -> bool:
+    return abs(load_g - planned_g) <= e.SAME_LOAD_WITHIN.value * planned_g

@@ -55,7 +55,7 @@ class DoseForecast:
     full: float
     spilled: float
     look: float  # 0 to 1
-    worth: float  # look won over the plan, less the look lost, which counts more
+    expected_utility: float  # look won over the plan, less the look lost, which counts more
     tomorrow: Band
     replanned_g: tuple[float, ...]  # the days after it, as re-planned here
 
@@ -120,11 +120,11 @@ def forecast(
     few = subsample(belief, PARTICLES, rng)
     ends = _followed(few, ahead, doses, rng)
     lost = np.minimum(ends.looks - ends.unmoved, 0).mean(axis=-1)
-    worths = worth(ends.looks - ends.as_planned, stakes.loss)
-    worths = worths + stakes.of_a_step(ahead, doses.grams)[:, None] * lost
+    utilities = expected_utility(ends.looks - ends.as_planned, stakes.loss)
+    utilities = utilities + stakes.of_a_step(ahead, doses.grams)[:, None] * lost
     bands = np.percentile(ends.tomorrow_kg, (10, 50, 90), axis=1)
     found = []
-    for k, way in enumerate(worths.argmax(axis=1)):
+    for k, way in enumerate(utilities.argmax(axis=1)):
         flat, full, spilled = doubted(ends.odds[:, k, way].mean(axis=-1))
         low, middle, high = bands[:, k]
         found.append(
@@ -134,7 +134,7 @@ def forecast(
                 full=full,
                 spilled=spilled,
                 look=float(ends.looks[k, way].mean()),
-                worth=float(worths[k, way]),
+                expected_utility=float(utilities[k, way]),
                 tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
                 replanned_g=tuple(float(grams[k, way]) for grams in ends.later_g),
             )
@@ -165,9 +165,9 @@ def _followed(
     given = [np.array([planned_g, planned_g, *doses])]
     state = np.stack([few.planned, *[few.state] * (1 + len(doses))], axis=1)
     state = a_day_later(few, state, given[0], ahead[0], chance.on(0))
-    person, who, aim = few.person, few.body, few.frame.aim
+    person, bodies, aim = few.person, few.body, few.frame.aim
     scales = few.frame.body_mass_kg * (1 + person["scale"])
-    scales = scales + mass_change_kg(state[:, 2:], few.first[:, None], who) + chance.tomorrow
+    scales = scales + mass_change_kg(state[:, 2:], few.first[:, None], bodies) + chance.tomorrow
     ways = REPLANNING_FRACTIONS if len(ahead) > 1 else (0.0,)
     way = np.array([0.0, 0.0, *ways * len(doses)])
     rows = np.array([0, 1, *np.repeat(np.arange(2, len(doses) + 2), len(ways))])
@@ -175,14 +175,14 @@ def _followed(
     for number, day in enumerate(ahead[1:], 1):
         given.append(_replanned(given, way, ahead[: number + 1], load_left_g))
         state = a_day_later(few, state, given[number], day, chance.on(number))
-    looks = look_of(state, person, who, aim)
+    looks = look_of(state, person, bodies, aim)
     shape = (len(doses), len(ways))
     return _Ends(
         tomorrow_kg=scales,
         looks=looks[2:].reshape(*shape, -1),
         as_planned=looks[0],
         unmoved=looks[1],
-        odds=outcome_probabilities(state[:, 2:], person, who, aim).reshape(3, *shape, -1),
+        odds=outcome_probabilities(state[:, 2:], person, bodies, aim).reshape(3, *shape, -1),
         later_g=tuple(grams[2:].reshape(shape) for grams in given[1:]),
     )
 
@@ -202,15 +202,15 @@ def _replanned(
     return np.asarray(doses)
 
 
-def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
+def expected_utility(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
     """Mean gain of look along the last axis, losses counted `aversion` times."""
     return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
 
 
 def choose(outlooks: Sequence[DoseForecast], planned_g: float) -> DoseForecast:
     """The dose most worth giving; of doses about as good, and where none is, nearest the plan."""
-    best = max(outlook.worth for outlook in outlooks)
-    alike = [one for one in outlooks if one.worth >= best - float(known.WORTH_ALIKE)]
+    best = max(outlook.expected_utility for outlook in outlooks)
+    alike = [one for one in outlooks if one.expected_utility >= best - float(known.WORTH_ALIKE)]
     return min(alike, key=lambda one: abs(one.carb_g - planned_g))
 
 
@@ -264,7 +264,7 @@ def subsample(belief: Belief, particles: int, rng: np.random.Generator) -> Belie
     )
 
 
-def look_of(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
+def look_of(state: Floats, person: Person, bodies: Bodies, aim: Aim = USUAL_AIM) -> Floats:
     """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows.
 
     Where an event asks for no more than so much fullness, past that is worth less again.
@@ -272,7 +272,7 @@ def look_of(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) ->
     full_at = person["flat"] + np.float32(known.FULL_OVER_FLAT.value)
     if aim.fullness:
         full_at = full_at + level_shift(person, aim.fullness)
-    levels = levels_of(state, who)
+    levels = levels_of(state, bodies)
     short = np.clip((full_at - levels) / np.float32(known.FLAT_COST.value), 0, 1)
     if aim.over is not None:
         past = levels - full_at - level_shift(person, aim.over)

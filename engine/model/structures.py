@@ -201,12 +201,12 @@ def bodies(lean_kg: float, muscle_kg: float, person: dict[str, Floats], kinds: K
     )
 
 
-def first_morning(who: Bodies, level: Floats) -> Floats:
+def first_morning(bodies: Bodies, level: Floats) -> Floats:
     """The state of a week's first morning with muscle at that share of its ceiling."""
-    state = np.zeros((len(Row), len(who.ceiling_g)), dtype=np.float32)
-    state[Row.MUSCLE] = who.ceiling_g * level
-    state[Row.LIVER] = who.lean_kg * float(known.LIVER_USUAL)
-    state[Row.BURNING] = who.direct * float(known.HABIT_G_PER_KG) * who.lean_kg
+    state = np.zeros((len(Row), len(bodies.ceiling_g)), dtype=np.float32)
+    state[Row.MUSCLE] = bodies.ceiling_g * level
+    state[Row.LIVER] = bodies.lean_kg * float(known.LIVER_USUAL)
+    state[Row.BURNING] = bodies.direct * float(known.HABIT_G_PER_KG) * bodies.lean_kg
     state[Row.MEALS] = float(known.HABIT_G_PER_KG)
     return state
 
@@ -233,54 +233,54 @@ def hours_lifted(intake: Intake) -> float:
 
 
 def a_day(
-    state: Floats, carb_g: Floats, lifted: Quantity, who: Bodies, *, look_only: bool = False
+    state: Floats, carb_g: Floats, lifted: Quantity, bodies: Bodies, *, look_only: bool = False
 ) -> Floats:
     """The state a day later; `carb_g` is what each truly ate, `lifted` the hours of lifting.
 
     With `look_only` the rows that only body mass needs are left as they were.
     """
     new = state.copy()
-    ceiling = who.ceiling_g
-    muscle = state[Row.MUSCLE] * np.maximum(1 - who.session * lifted, 0.3)
-    new[Row.BURNING] += who.adapts * (who.direct * carb_g - state[Row.BURNING])
+    ceiling = bodies.ceiling_g
+    muscle = state[Row.MUSCLE] * np.maximum(1 - bodies.session * lifted, 0.3)
+    new[Row.BURNING] += bodies.adapts * (bodies.direct * carb_g - state[Row.BURNING])
     net = carb_g - np.minimum(new[Row.BURNING], 0.9 * carb_g)
     meal = net / EATING
-    rest = who.rest_g / PARTS
-    most = who.fill_g / EATING
+    rest = bodies.rest_g / PARTS
+    most = bodies.fill_g / EATING
     over = np.zeros_like(muscle)
     for part in range(PARTS):
         level = muscle / ceiling
-        muscle = muscle - (who.usage / PARTS) * level * muscle
+        muscle = muscle - (bodies.usage / PARTS) * level * muscle
         if part >= EATING:
             # Overnight liver, fat and new glucose bear most of what is burnt.
             muscle -= float(known.OWN_SHARE) * rest * level
             continue
         offered = meal - rest
         spare = np.maximum(offered, 0)
-        room = np.maximum(1 - level**who.power, 0)
+        room = np.maximum(1 - level**bodies.power, 0)
         taken = most * (1 - np.exp(-spare / most)) * room
         taken = np.minimum(taken, np.maximum(ceiling - muscle, 0))
         over += spare - taken
         muscle += taken + float(known.OWN_SHARE) * np.minimum(offered, 0) * np.minimum(level * 2, 1)
     new[Row.MUSCLE] = np.maximum(muscle, 0.04 * ceiling)
-    excess = np.maximum(over - who.unseen_g, 0) / who.carries_g
-    new[Row.SHOWN] = who.kept * state[Row.SHOWN] + state[Row.PENDING] + who.same * excess
-    new[Row.PENDING] = (1 - who.same) * excess
-    new[Row.MEALS] = carb_g / who.lean_kg
+    excess = np.maximum(over - bodies.unseen_g, 0) / bodies.carries_g
+    new[Row.SHOWN] = bodies.kept * state[Row.SHOWN] + state[Row.PENDING] + bodies.same * excess
+    new[Row.PENDING] = (1 - bodies.same) * excess
+    new[Row.MEALS] = carb_g / bodies.lean_kg
     if not look_only:
-        _weight(new, state, who)
+        _weight(new, state, bodies)
     return new
 
 
-def _weight(new: Floats, state: Floats, who: Bodies) -> None:
+def _weight(new: Floats, state: Floats, bodies: Bodies) -> None:
     """What a day does to body mass besides glycogen itself."""
-    meals, lean = new[Row.MEALS], who.lean_kg
+    meals, lean = new[Row.MEALS], bodies.lean_kg
     holds = lean * float(known.LIVER_MOST) * (1 - np.exp(-meals / float(known.LIVER_HALF)))
     new[Row.LIVER] += float(known.LIVER_FOLLOWS) * (holds - state[Row.LIVER])
     gained = new[Row.MUSCLE] - state[Row.MUSCLE] + new[Row.LIVER] - state[Row.LIVER]
-    new[Row.OWED] = who.late * (state[Row.OWED] + gained * who.water / 1000)
+    new[Row.OWED] = bodies.late * (state[Row.OWED] + gained * bodies.water / 1000)
     fed = np.tanh((meals - float(known.HABIT_G_PER_KG)) / float(known.SALT_SPAN))
-    new[Row.SALT] += float(known.SALT_FOLLOWS) * (fed * who.salt_kg - state[Row.SALT])
+    new[Row.SALT] += float(known.SALT_FOLLOWS) * (fed * bodies.salt_kg - state[Row.SALT])
     new[Row.WATER] *= float(known.WATER_KEPT)
     new[Row.TISSUE] -= float(known.TISSUE_DAILY) * (1 - meals / float(known.TISSUE_EVEN))
 
@@ -297,7 +297,7 @@ def habits(new: Floats, state: Floats, intake: Intake, usual: Usual) -> None:
         new[Row.SALT] += float(known.SALT_FOLLOWS) * moved
 
 
-def mass_change_kg(state: Floats, first: Floats, who: Bodies) -> Floats:
+def mass_change_kg(state: Floats, first: Floats, bodies: Bodies) -> Floats:
     """Change of body mass since `first`, kg."""
     grams = state[Row.MUSCLE] + state[Row.LIVER] - first[Row.MUSCLE] - first[Row.LIVER]
     moved = state[Row.SALT : Row.TISSUE + 1].sum(axis=0) - first[Row.SALT : Row.TISSUE + 1].sum(
@@ -305,15 +305,15 @@ def mass_change_kg(state: Floats, first: Floats, who: Bodies) -> Floats:
     )
     spilled = float(known.SPILL_WATER) * (state[Row.SHOWN] - first[Row.SHOWN])
     owed = state[Row.OWED] - first[Row.OWED]
-    return np.asarray(grams / 1000 * (1 + who.water) - owed + moved + spilled)
+    return np.asarray(grams / 1000 * (1 + bodies.water) - owed + moved + spilled)
 
 
-def felt_level(state: Floats, who: Bodies) -> Floats:
+def felt_level(state: Floats, bodies: Bodies) -> Floats:
     """What fullness is felt by, 0 to 1."""
-    level = state[Row.MUSCLE] / who.ceiling_g
+    level = state[Row.MUSCLE] / bodies.ceiling_g
     levelled = np.log1p(5 * np.maximum(level, 0)) / np.log1p(np.float32(5))
     # Levelling off is told in the same span: what 0.13 and 0.96 feel like stays where it is.
     levelled = (levelled - 0.28) / 0.70 * 0.83 + 0.13
-    felt = level + who.levels_off * (levelled - level)
+    felt = level + bodies.levels_off * (levelled - level)
     meals = np.clip(0.35 + 0.08 * state[Row.MEALS], 0, 1)
-    return np.asarray(felt + who.by_meals * (meals - felt))
+    return np.asarray(felt + bodies.by_meals * (meals - felt))

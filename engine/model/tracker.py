@@ -116,7 +116,7 @@ def after_day(
     how little is known of what was done of the session (SD of the logarithm).
     """
     particles = belief.state.shape[1]
-    who = belief.body
+    bodies = belief.body
     told = np.exp(belief.person["intake"] + _noise(rng, float(known.INTAKE_DAILY), particles))
     water = _noise(rng, float(known.WATER_DAILY), particles)
     store = np.exp(_noise(rng, float(known.STORE_DAILY), particles))
@@ -124,19 +124,19 @@ def after_day(
     if training_spread:
         done = np.asarray(np.exp(_noise(rng, training_spread, particles)))
 
-    def lived(begin: Floats, eaten: Intake) -> Floats:
+    def propagated(begin: Floats, eaten: Intake) -> Floats:
         carb_g = np.asarray(np.float32(eaten.carb_g) * told)
-        state = a_day(begin, carb_g, hours_lifted(eaten) * done, who)
+        state = a_day(begin, carb_g, hours_lifted(eaten) * done, bodies)
         habits(state, begin, eaten, belief.frame.usual)
         state[Row.WATER] += water
-        state[Row.MUSCLE] = np.minimum(state[Row.MUSCLE] * store, who.ceiling_g)
+        state[Row.MUSCLE] = np.minimum(state[Row.MUSCLE] * store, bodies.ceiling_g)
         return state
 
-    state = lived(belief.state, intake)
+    state = propagated(belief.state, intake)
     as_planned = planned is None or planned == intake
     if as_planned and belief.planned is belief.state:
         return replace(belief, state=state, planned=state)
-    other = lived(belief.planned, intake if planned is None else planned)
+    other = propagated(belief.planned, intake if planned is None else planned)
     return replace(belief, state=state, planned=other)
 
 
@@ -173,29 +173,31 @@ def levels(belief: Belief) -> Floats:
     return levels_of(belief.state, belief.body)
 
 
-def levels_of(state: Floats, who: Bodies) -> Floats:
-    return np.asarray(state[Row.MUSCLE] / who.ceiling_g)
+def levels_of(state: Floats, bodies: Bodies) -> Floats:
+    return np.asarray(state[Row.MUSCLE] / bodies.ceiling_g)
 
 
 def update_belief(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     """Belief after a morning's answers; none at all leaves it as it is."""
     particles = belief.state.shape[1]
-    chance = np.zeros(particles, dtype=np.float32)
+    log_likelihood = np.zeros(particles, dtype=np.float32)
     if morning.weight_kg is not None and not belief.weighed:
         # The first morning's scale is the reference for the week, whatever is on file.
         belief = replace(_on_this_scale(belief, morning.weight_kg, rng), weighed=True)
     elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
-        chance += _weight_log_likelihood(off, female=belief.frame.sex is Sex.FEMALE)
+        log_likelihood += _weight_log_likelihood(off, female=belief.frame.sex is Sex.FEMALE)
         belief = foreseen(belief, morning)
     if morning.fullness is not None:
-        chance += _grade_log_likelihood(
+        log_likelihood += _grade_log_likelihood(
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
         )
     if morning.sharpness is not None:
         mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
-        chance += _grade_log_likelihood(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return resample(belief, chance, rng)
+        log_likelihood += _grade_log_likelihood(
+            morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5
+        )
+    return resample(belief, log_likelihood, rng)
 
 
 def foreseen(belief: Belief, morning: Morning) -> Belief:
@@ -229,7 +231,15 @@ def update_on_look(
 ) -> Belief:
     """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
     looks = outcome_probabilities(belief.state, belief.person, belief.body, aim or belief.frame.aim)
-    return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
+    return resample(belief, np.log(seen_as(looks, seen)), rng)
+
+
+def seen_as(looks: Floats, seen: Look) -> Floats:
+    """How likely each particle makes that word, of its chances of flat, full and spilled over (rows).
+
+    A word is a judgement: some likelihood is left to each whatever the look.
+    """
+    return np.asarray(0.03 + 0.91 * looks[list(Look).index(seen)])
 
 
 def level_shift(person: Person, grades: float) -> Floats:
@@ -239,7 +249,7 @@ def level_shift(person: Person, grades: float) -> Floats:
 
 
 def outcome_probabilities(
-    state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM
+    state: Floats, person: Person, bodies: Bodies, aim: Aim = USUAL_AIM
 ) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
     edge = np.float32(1 + max(aim.blur, 0.0))
@@ -247,7 +257,7 @@ def outcome_probabilities(
     under = person["flat"]
     if aim.fullness:
         under = under + level_shift(person, aim.fullness)
-    flat = normal_below((under - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
+    flat = normal_below((under - levels_of(state, bodies)) / np.float32(known.FLAT_EDGE.value))
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
 
 

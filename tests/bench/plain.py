@@ -45,7 +45,7 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     )
     change = [0.0] * len(Row)
     absorbed = s[Row.GUT_CARB] * known.ABSORPTION.value * 24
-    made = known.NEW_GLUCOSE.value * lean
+    made = known.GLUCONEOGENESIS.value * lean
     fed = s[Row.LIVER] / (s[Row.LIVER] + known.LIVER_HALF.value)
     obligate = known.OBLIGATE_GLUCOSE.value * lean
     obligate *= 1 - known.KETOSIS_SPARING.value * (1 - fed)
@@ -57,14 +57,14 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     per_level = muscle_kg * known.GLYCOGEN_MOLAR.value
     level = s[Row.MUSCLE] / per_level
     surplus = min(max(day["surplus"], known.ENERGY_LEAST.value), known.ENERGY_MOST.value)
-    spared = known.BURN_ENERGY.value * surplus
-    spared += known.BURN_PRIMED.value * (s[Row.PRIMING] - known.PRIMED_RECREATIONAL.value)
-    most = float(person.burn) * lean * (level / 100) ** known.BURN_POWER.value
+    spared = known.OXIDATION_ENERGY.value * surplus
+    spared += known.OXIDATION_PRIMED.value * (s[Row.PRIMING] - known.PRIMED_RECREATIONAL.value)
+    most = float(person.oxidation) * lean * (level / 100) ** known.OXIDATION_POWER.value
     most *= math.exp(-spared)
-    fasted = most * known.BURN_FASTED.value
+    fasted = most * known.OXIDATION_FASTED.value
     meals = most - fasted + float(person.activity) * lean
-    burn = fasted + meals * offered / (offered + meals + 1e-9)
-    left = max(offered - burn, 0)
+    oxidation = fasted + meals * offered / (offered + meals + 1e-9)
+    left = max(offered - oxidation, 0)
     empty = max(1 - level / known.FAST_UNDER.value, 0)
     fastest = float(person.synthesis) * per_level * 24 * (1 + float(person.fast) * empty)
     rested, primed = float(person.ceiling_rested), float(person.ceiling_primed)
@@ -74,17 +74,17 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     over = left - stored
     lent = max(1 - level / known.LOW_LEVEL.value, 0) * known.LOW_REFILL.value * lean * fed
     resting = float(person.resting_kcal)
-    instead = min(over, max(resting / known.CARB_ENERGY.value - obligate - burn, 0))
+    instead = min(over, max(resting / known.CARB_ENERGY.value - obligate - oxidation, 0))
 
     change[Row.GUT_CARB] = day["carb"] * eating - absorbed
     change[Row.LIVER] = liver_in - short * fed - lent
-    change[Row.MUSCLE] = stored + lent - max(burn - offered, 0)
-    change[Row.NEW_GLUCOSE] = made
+    change[Row.MUSCLE] = stored + lent - max(oxidation - offered, 0)
+    change[Row.GLUCONEOGENESIS] = made
     showing = s[Row.SPILL] / known.SPILL_LAG.value
     change[Row.SPILL] = max(over - float(person.unseen) * lean, 0) - showing
     change[Row.SHOWN_SPILL] = showing - s[Row.SHOWN_SPILL] / known.SPILL_KEPT.value
-    change[Row.MADE_FAT] = over - instead
-    change[Row.OXIDISED] = obligate - short * (1 - fed) + burn + instead
+    change[Row.LIPOGENESIS] = over - instead
+    change[Row.OXIDISED] = obligate - short * (1 - fed) + oxidation + instead
     standing = float(person.standing_priming)
     change[Row.PRIMING] = (standing - s[Row.PRIMING]) / known.PRIMING_KEPT.value
 
@@ -106,7 +106,7 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
 
     energy = known.CARB_ENERGY.value
     stores = change[Row.MUSCLE] + change[Row.LIVER] + change[Row.GUT_CARB]
-    cost = known.FAT_SYNTHESIS_COST.value * energy * change[Row.MADE_FAT]
+    cost = known.FAT_SYNTHESIS_COST.value * energy * change[Row.LIPOGENESIS]
     balance = day["energy"] * eating - day["spent"] - energy * stores - cost
     change[Row.TISSUE] = balance / known.TISSUE_ENERGY.value
     bulk = known.GUT_PER_FIBRE.value * day["fibre"]

@@ -12,8 +12,8 @@ from engine.model.forecast import (
     DayAhead,
     DoseForecast,
     choose,
+    expected_utility,
     subsample,
-    worth,
 )
 from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
@@ -72,6 +72,19 @@ def test_where_nothing_is_worth_a_change_the_coachs_own_load_stands() -> None:
     assert suggested_plan(belief, week(), rng, against=Against(1e6)).carbs_g == WEEK
 
 
+def test_what_a_load_may_lose_is_lost_against_what_the_coach_meant() -> None:
+    """Over a load that leaves everybody empty nothing is lost, however dear a loss is."""
+
+    def against(aversion: float, meant: tuple[float, ...] | None) -> tuple[float, ...]:
+        belief, rng = belief_after_a_trial_that_was(Look.SPILLED)
+        return suggested_plan(belief, week(), rng, against=Against(aversion, meant=meant)).carbs_g
+
+    empty, same = (60.0, 60.0, 60.0), WEEK[-3:]
+    assert against(1, same) == against(1, None)
+    assert against(50, same) == against(50, None) != against(1, None)
+    assert against(50, empty) == against(1, empty)
+
+
 def test_a_week_shorter_than_its_load_is_refused() -> None:
     belief, rng = belief_after_a_trial_that_was(Look.FULL)
     with pytest.raises(ValueError, match="whole week"):
@@ -79,8 +92,8 @@ def test_a_week_shorter_than_its_load_is_refused() -> None:
 
 
 def test_a_change_that_loses_as_often_as_it_wins_is_not_worth_it() -> None:
-    assert worth(np.array([0.1, -0.1, 0.2, -0.2])) < 0
-    assert worth(np.array([0.1, 0.0, 0.0, 0.0])) > 0
+    assert expected_utility(np.array([0.1, -0.1, 0.2, -0.2])) < 0
+    assert expected_utility(np.array([0.1, 0.0, 0.0, 0.0])) > 0
 
 
 def test_what_no_later_day_makes_good_counts_most() -> None:
@@ -99,12 +112,12 @@ def test_what_no_later_day_makes_good_counts_most() -> None:
 def test_a_trial_and_a_load_planned_from_one_are_moved_less_lightly_than_a_first_plan() -> None:
     """Common practice: a trial is there to show what its plan does."""
     gains = np.array([0.10, -0.03])
-    assert worth(gains, UNTRIED.loss) > 0 > worth(gains, REHEARSED.loss)
+    assert expected_utility(gains, UNTRIED.loss) > 0 > expected_utility(gains, REHEARSED.loss)
 
 
 def outlook(carb_g: float, worth_of: float) -> DoseForecast:
     return DoseForecast(
-        carb_g=carb_g, flat=0.2, full=0.7, spilled=0.1, look=0.9, worth=worth_of,
+        carb_g=carb_g, flat=0.2, full=0.7, spilled=0.1, look=0.9, expected_utility=worth_of,
         tomorrow=Band(low=57, middle=58, high=59), replanned_g=(),
     )  # fmt: skip
 

@@ -198,3 +198,41 @@ def test_where_a_load_is_settled_only_what_is_seen_moves_the_plan() -> None:
         assert not found.disagree
     assert sized_by(seen(360), rule("flat-in-load"), 25, settled=True).change_g == 25
     assert sized_by(seen(360), rule("spilled-over"), -50, settled=True).change_g == -50
+
+
+# --- a load that is looked at, or has been, beside one that came in full ----------------------
+
+
+def trial_of(mean: float, *weeks: PastWeek) -> Case:
+    case = behind(*weeks, plan=draft_plan(WHO, HABIT, Asked("even", mean)))
+    return replace(case, event=replace(case.event, kind=EventKind.TRIAL))
+
+
+def test_a_trial_beside_a_load_that_came_in_full_is_eaten_as_planned() -> None:
+    full, flat = week(Look.FULL, back=3), week(Look.FLAT, back=3)
+    assert settled(trial_of(8.4, full)) and settled(trial_of(5.6, full))
+    assert not settled(trial_of(7.0, full)), "the same again asks nothing"
+    assert not settled(trial_of(8.4, flat)), "after a miss it is a correction"
+    assert not settled(trial_of(8.4)), "a first trial has nothing beside it"
+    assert settled(trial_of(8.4, full, replace(flat, look=None))), "nobody has said of the last"
+    assert not settled(behind(full, plan=draft_plan(WHO, HABIT, Asked("even", 8.4)))), "a show"
+
+
+@pytest.mark.parametrize(
+    ("mean", "look", "planned", "holds"),
+    [
+        (8.4, Look.FULL, 7.7, True),
+        (8.4, Look.SPILLED, 6.5, True),
+        (5.6, Look.FLAT, 7.5, True),
+        (8.4, Look.SPILLED, 5.0, False),  # far from the load that came in full
+        (8.4, Look.FLAT, 7.7, False),  # flat on more than came in full tells of something else
+        (5.6, Look.SPILLED, 6.5, False),
+        (8.4, None, 7.7, False),
+    ],
+)
+def test_between_two_loads_that_were_looked_at_the_forecast_has_no_say(
+    mean: float, look: Look | None, planned: float, holds: bool
+) -> None:
+    beside = week(Look.FULL, back=3, plan=draft_plan(WHO, HABIT, Asked("even", mean)))
+    weeks = week(Look.FULL, back=6), replace(beside, look=look)
+    assert settled(behind(*weeks, plan=draft_plan(WHO, HABIT, Asked("even", planned)))) is holds

@@ -282,5 +282,5 @@ def test_a_dose_is_judged_against_the_plan_from_the_start_and_not_from_today() -
     last = [DayAhead(planned=LOAD, low_g=330, high_g=530)]
     (back,) = forecast(cut, last, Doses([430.0]), np.random.default_rng(2))
     (more,) = forecast(cut, last, Doses([530.0]), np.random.default_rng(2))
-    assert back.worth < -0.05
-    assert more.worth > back.worth
+    assert back.expected_utility < -0.05
+    assert more.expected_utility > back.expected_utility

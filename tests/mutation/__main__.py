@@ -36,7 +36,11 @@ WATCHED: Mapping[tuple[str, ...], tuple[str, ...]] = {
         "test_says_spilled", "test_event_asks", "test_coachs_eye", "test_foresight", "test_replay",
         "test_decide", "test_kept_decisions",
     ),
-    ("planning/behind/next_load",): ("test_next_load", "test_next_load_moved"),
+    ("planning/behind/next_load", "planning/behind/load_room"): (
+        "test_next_load",
+        "test_next_load_moved",
+        "test_next_load_asks",
+    ),
     (
         "safety/__init__", "safety/water", "safety/weight", "safety/complaints",
     ): (

@@ -46,17 +46,35 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "_ruled: planned is None or band is None or window is None"
         "  ->  planned is None and band is None and (window is None)": _NEVER_THERE,
     },
+    "engine.planning.behind.load_room": {
+        "Room.of: most = load.high / max(plan.load_g, 1.0)"
+        "  ->  most = load.high / max(plan.load_g, 2.0)": _A_LOAD,
+        "_weighed_out: grams > high  ->  grams >= high": _SAME_AT_THE_EDGE,
+        "_weighed_out: grams < low  ->  grams <= low": _SAME_AT_THE_EDGE,
+        "_weighed_out: grams = math.floor(high / grain + 1e-09) * grain"
+        "  ->  grams = math.floor(high / grain - 1e-09) * grain": _NO_ROUND_END,
+        "_weighed_out: grams = math.ceil(low / grain - 1e-09) * grain"
+        "  ->  grams = math.ceil(low / grain + 1e-09) * grain": _NO_ROUND_END,
+        "_planned_g: return day.carb_g if day is not None else 0.0"
+        "  ->  return day.carb_g if day is not None else 1.0": _NEVER_THERE,
+        "scaled: out in load_days and abs(carb_g - _planned_g(plan, out)) > 1e-06"
+        "  ->  out in load_days and abs(carb_g - _planned_g(plan, out)) >= 1e-06": _DUST,
+        "bound_of: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,
+        "bound_of: wanted < room.low[out] - 1e-06  ->  wanted <= room.low[out] - 1e-06": _DUST,
+        "scaled: zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=True)"
+        "  ->  zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=False)": (
+            "as many days are asked about as are answered"
+        ),
+    },
     "engine.planning.behind.next_load": {
         "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw, as good as this one",
-        "_Room.of: most = load.high / max(plan.load_g, 1.0)"
-        "  ->  most = load.high / max(plan.load_g, 2.0)": _A_LOAD,
         "_held_to: return (least_g / max(plan.load_g, 1.0), False)"
         "  ->  return (least_g / max(plan.load_g, 2.0), False)": _A_LOAD,
         "_held_to: held = then.load_g / max(plan.load_g, 1.0) if _whole(then) else None"
         "  ->  held = then.load_g / max(plan.load_g, 2.0) if _whole(then) else None": _A_LOAD,
         "_taken_back: then.load_g <= 0 or plan.load_g != then.load_g"
         "  ->  then.load_g <= 1 or plan.load_g != then.load_g": _A_LOAD,
-        "next_load: look is Look.FULL and then.load_g > 0 and (plan.load_g == then.load_g)"
+        "_after_the_look: look is Look.FULL and then.load_g > 0 and (plan.load_g == then.load_g)"
         "  ->  look is Look.FULL and then.load_g > 1 and (plan.load_g == then.load_g)": _A_LOAD,
         "_held_to: back is not None and (back - free.factor) * (back - 1) > 0"
         "  ->  back is not None and (back - free.factor) / (back - 1) > 0": "the sign is the same",
@@ -64,22 +82,6 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "  ->  wrong = moved >= 0 if said.look is Look.FLAT else moved < 0": _SAME_AT_THE_EDGE,
         "_taken_back: wrong = moved > 0 if said.look is Look.FLAT else moved < 0"
         "  ->  wrong = moved > 0 if said.look is Look.FLAT else moved <= 0": _SAME_AT_THE_EDGE,
-        "_weighed_out: grams > high  ->  grams >= high": _SAME_AT_THE_EDGE,
-        "_weighed_out: grams < low  ->  grams <= low": _SAME_AT_THE_EDGE,
-        "_weighed_out: grams = math.floor(high / grain + 1e-09) * grain"
-        "  ->  grams = math.floor(high / grain - 1e-09) * grain": _NO_ROUND_END,
-        "_weighed_out: grams = math.ceil(low / grain - 1e-09) * grain"
-        "  ->  grams = math.ceil(low / grain + 1e-09) * grain": _NO_ROUND_END,
-        "_carbs: return day.carb_g if day is not None else 0.0"
-        "  ->  return day.carb_g if day is not None else 1.0": _NEVER_THERE,
-        "_scaled: out in load_days and abs(carb_g - _carbs(plan, out)) > 1e-06"
-        "  ->  out in load_days and abs(carb_g - _carbs(plan, out)) >= 1e-06": _DUST,
-        "_bound: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,
-        "_bound: wanted < room.low[out] - 1e-06  ->  wanted <= room.low[out] - 1e-06": _DUST,
-        "_scaled: zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=True)"
-        "  ->  zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=False)": (
-            "as many days are asked about as are answered"
-        ),
     },
     "engine.safety": {
         "_pulse: within(checkin.resting_pulse, 0, float(evidence.PULSE_BELIEVABLE))"

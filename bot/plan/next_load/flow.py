@@ -41,6 +41,22 @@ PART_OF_THE_WAY_BACK = mark(
     "But check-ins had moved that week's plan, and part of the way back to it is safer: for the next "
     "load I suggest {now} instead of {was} g/kg, {now_g} instead of {was_g} over all load days."
 )
+#: Beside a load that came in full, to see how far full reaches.
+TO_ASK = mark(
+    "The same again would teach little. For the trial I suggest {now} instead of {was} g/kg, {now_g} "
+    "instead of {was_g} over all load days: how that looks tells how far full reaches. It may miss, as "
+    "a trial may; eaten as planned it teaches most, so the forecast leaves its days alone."
+)
+ASKS_ALREADY = mark(
+    "The trial's plan has another load than that, {now} g/kg, {now_g} over all load days: how it "
+    "looks tells how far full reaches. Eaten as planned it teaches most, so the forecast leaves its "
+    "days alone."
+)
+#: Once two looks beside each other have told.
+BETWEEN = mark(
+    "A load beside it had come in full, and the two looks together tell more than one. For the next "
+    "load I suggest {now} instead of {was} g/kg: {now_g} instead of {was_g} over all load days."
+)
 HELD_BY = {
     "carb_floor_g": mark("Your carb floor does not allow less."),
     "carb_ceiling_g": mark("Your carb ceiling does not allow more."),
@@ -78,10 +94,13 @@ def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, self_coached: bool
 
 def _proposal(found: NextLoad, plan: PeakPlan) -> str:
     now, was = per_kg(found.g_per_kg), per_kg(found.before_g_per_kg)
+    if found.asks and not found.changes:
+        return tr(ASKS_ALREADY, now=now, now_g=_total(found.plan))
     if found.changes:
         back = found.look is Look.FULL and found.before_g_per_kg == found.then_g_per_kg
+        beside = TO_ASK if found.asks else BETWEEN if found.between else None
         return tr(
-            PART_OF_THE_WAY_BACK if back else INSTEAD[found.look],
+            beside or (PART_OF_THE_WAY_BACK if back else INSTEAD[found.look]),
             now=now, was=was, now_g=_total(found.plan), was_g=_total(plan),
         )  # fmt: skip
     if found.disagrees:

@@ -25,7 +25,7 @@ from bot.week.load import (
     target_of,
 )
 from engine.planning.behind.next_load import Ahead, ModelMisfit, NextLoad, NothingLearnt, next_load
-from engine.values.athlete import Athlete
+from engine.values.athlete import Athlete, EventKind
 from engine.values.case import PastWeek
 from engine.values.limits import Limits
 from engine.values.plan import LOAD_DAYS, PeakPlan
@@ -64,12 +64,19 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
             baseline_of(profile),
             made_from,
             weeks,
-            Ahead(limits, target_of(event) if event is not None else None),
+            _ahead(event, limits),
         ),
         made_from=made_from,
         shape=row.shape if row is not None else "",
         event=event,
     )
+
+
+def _ahead(event: EventRow | None, limits: Limits | None) -> Ahead:
+    """What the load is for; a show where nothing is set yet."""
+    if event is None:
+        return Ahead(limits)
+    return Ahead(limits, target_of(event), EventKind(event.kind))
 
 
 def learnt_g_per_kg(turn: Turn, profile: AthleteProfile) -> float | None:

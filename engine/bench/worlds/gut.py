@@ -58,8 +58,8 @@ class SlowGut(World):
             "critic": drawn.normal(0, 0.3),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
-        zero = np.zeros(len(who))
+    def start(self, people: People, chance: Floats) -> Condition:
+        zero = np.zeros(len(people))
         return {
             SHARE: (0.48 + 0.08 * chance[0]).clip(0.2, 0.8),
             BLUR: zero,
@@ -67,42 +67,42 @@ class SlowGut(World):
             "salt": 0.3 * chance[1],
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
         there = now["waits"] + day.carb_g
-        taken_up = np.minimum(there, who["uptake"])
-        net = np.maximum(taken_up - who["needs"], 0.0)
-        short = np.minimum(taken_up - who["needs"], 0.0)
+        taken_up = np.minimum(there, people["uptake"])
+        net = np.maximum(taken_up - people["needs"], 0.0)
+        short = np.minimum(taken_up - people["needs"], 0.0)
         before = now[SHARE]
         # The nearer the ceiling, the smaller the part of what comes that is stored.
         free = np.maximum(1 - before, 0.0)
-        part = net / who["ceiling"] * who["steep"]
+        part = net / people["ceiling"] * people["steep"]
         filled = free * (1 - np.exp(-1.15 * part / np.maximum(free + 0.25, 0.05)))
-        used = before**1.5 * who["usage"] + day.session * who["session"] * before
-        share = np.clip(before + filled - used + 0.3 * short / who["ceiling"], 0.05, 1)
-        past = np.maximum(net - filled * who["ceiling"] - who["tolerates"], 0)
+        used = before**1.5 * people["usage"] + day.session * people["session"] * before
+        share = np.clip(before + filled - used + 0.3 * short / people["ceiling"], 0.05, 1)
+        past = np.maximum(net - filled * people["ceiling"] - people["tolerates"], 0)
         return {
             SHARE: share,
-            BLUR: 0.2 * now[BLUR] + past / who["carries"],
+            BLUR: 0.2 * now[BLUR] + past / people["carries"],
             "waits": 0.8 * (there - taken_up),
             "salt": 0.6 * now["salt"] + 0.3 * chance[1],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"]
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"]
         return np.asarray(
-            who.mass
-            + grams / 1000 * (1 + who["water"])
+            people.mass
+            + grams / 1000 * (1 + people["water"])
             + 2.5 * now["waits"] / 1000
             + 0.6 * now[BLUR]
             + now["salt"]
             - first["salt"]
         )
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
-        felt = 1 + 9 * (now[SHARE] - 0.15) / 0.80 + who["bias"] + 0.6 * chance[0]
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
+        felt = 1 + 9 * (now[SHARE] - 0.15) / 0.80 + people["bias"] + 0.6 * chance[0]
         coarse = np.where(felt < 4, 3.0, np.where(felt < 7, 5.0, 8.0))
         return Rated(
-            fullness=coarse, sharpness=4.4 - 1.5 * now[BLUR] + who["critic"] + 0.45 * chance[1]
+            fullness=coarse, sharpness=4.4 - 1.5 * now[BLUR] + people["critic"] + 0.45 * chance[1]
         )
 
 
@@ -129,8 +129,8 @@ class TwoPhase(World):
             "critic": drawn.normal(0, 0.35),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
-        zero = np.zeros(len(who))
+    def start(self, people: People, chance: Floats) -> Condition:
+        zero = np.zeros(len(people))
         return {
             SHARE: (0.47 + 0.08 * chance[0]).clip(0.25, 0.75),
             BLUR: zero,
@@ -139,22 +139,22 @@ class TwoPhase(World):
             "drift": zero,
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        share, blur, ceiling = now[SHARE], now[BLUR], who["ceiling"]
-        share = np.maximum(share - day.session * who["session"] * share, 0.05)
-        an_hour = day.carb_g * (1 - who["direct"]) / EATING
-        over = np.zeros(len(who))
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        share, blur, ceiling = now[SHARE], now[BLUR], people["ceiling"]
+        share = np.maximum(share - day.session * people["session"] * share, 0.05)
+        an_hour = day.carb_g * (1 - people["direct"]) / EATING
+        over = np.zeros(len(people))
         for hour in range(HOURS):
-            offered = np.where(hour < EATING, an_hour, 0.0) - who["rest"] / HOURS
+            offered = np.where(hour < EATING, an_hour, 0.0) - people["rest"] / HOURS
             empty = np.clip((PHASE_ENDS - share) / PHASE_ENDS, 0, 1)
-            fastest = ceiling * who["slow"] * (1 + 2.5 * empty)
+            fastest = ceiling * people["slow"] * (1 + 2.5 * empty)
             room = np.clip((1 - share) / 0.08, 0, 1)
             taken = np.where(offered > 0, np.minimum(offered, fastest * room), 0.3 * offered)
             over += np.maximum(offered - np.maximum(taken, 0), 0)
             share = np.clip(share + taken / ceiling, 0.05, 1.0)
-        excess = np.maximum(over - who["unseen"], 0) / who["carries"]
+        excess = np.maximum(over - people["unseen"], 0) / people["carries"]
         insulin = now["insulin"] + 0.7 * (
-            np.tanh((day.carb_g / who.lean - 3) / 4) * who["salt"] - now["insulin"]
+            np.tanh((day.carb_g / people.lean - 3) / 4) * people["salt"] - now["insulin"]
         )
         return {
             SHARE: share,
@@ -164,15 +164,17 @@ class TwoPhase(World):
             "drift": 0.6 * now["drift"] + 0.25 * chance[2],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"]
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"]
         moved = now["insulin"] - first["insulin"] + now["gut"] + now["drift"]
-        return np.asarray(who.mass + grams / 1000 * (1 + who["water"]) + moved + 0.25 * now[BLUR])
+        return np.asarray(
+            people.mass + grams / 1000 * (1 + people["water"]) + moved + 0.25 * now[BLUR]
+        )
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         felt = np.log1p(6 * now[SHARE]) / np.log1p(6)  # levels off: 0.87 already at 0.75
-        fullness = 1 + 9 * (felt - 0.42) / 0.56 + who["temper"] + 0.7 * chance[0]
+        fullness = 1 + 9 * (felt - 0.42) / 0.56 + people["temper"] + 0.7 * chance[0]
         return Rated(
             fullness=2 * np.round(fullness / 2),
-            sharpness=4.3 - 1.4 * now[BLUR] + who["critic"] + 0.5 * chance[1],
+            sharpness=4.3 - 1.4 * now[BLUR] + people["critic"] + 0.5 * chance[1],
         )

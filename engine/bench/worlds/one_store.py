@@ -46,13 +46,13 @@ class OneStore(World):
             "menstruating": drawn.female * drawn.some(0.15),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
+    def start(self, people: People, chance: Floats) -> Condition:
         share = (0.50 + 0.07 * chance[0]).clip(0.3, 0.75)
-        zero = np.zeros(len(who))
+        zero = np.zeros(len(people))
         return {
             SHARE: share,
             BLUR: zero,
-            "liver": who.lean * (1 + 0.15 * chance[1]),
+            "liver": people.lean * (1 + 0.15 * chance[1]),
             "pending": zero,
             "lag": zero,
             "salt": 0.25 * chance[2],
@@ -60,53 +60,55 @@ class OneStore(World):
             "tissue": zero,
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        carb, lean = day.carb_g, who.lean
-        net = np.maximum(carb - who["needs"] * (0.6 + 0.4 * np.minimum(carb / who["needs"], 1)), 0)
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        carb, lean = day.carb_g, people.lean
+        net = np.maximum(
+            carb - people["needs"] * (0.6 + 0.4 * np.minimum(carb / people["needs"], 1)), 0
+        )
         to_hold = 1.9 * lean * (1 - np.exp(-carb / (3.0 * lean)))
         liver = now["liver"] + 0.6 * (to_hold - now["liver"])
-        share, stored = self._fill(who, now[SHARE], net, day.session)
-        excess = np.maximum(net - stored - who["burn_more"], 0) / who["carries"]
-        grams = (share - now[SHARE]) * who["ceiling"] + liver - now["liver"]
+        share, stored = self._fill(people, now[SHARE], net, day.session)
+        excess = np.maximum(net - stored - people["burn_more"], 0) / people["carries"]
+        grams = (share - now[SHARE]) * people["ceiling"] + liver - now["liver"]
         return {
             SHARE: share,
             BLUR: 0.5 * now[BLUR] + now["pending"] + 0.5 * excess,
             "liver": liver,
             "pending": 0.5 * excess,
-            "lag": 0.45 * (now["lag"] + grams / 1000 * who["water"]),
+            "lag": 0.45 * (now["lag"] + grams / 1000 * people["water"]),
             "salt": 0.55 * now["salt"] + 0.28 * chance[0],
             "gut": 0.6 * now["gut"] + 0.18 * chance[1],
             "tissue": now["tissue"] - 0.035 * (1 - carb / (5 * lean)),
         }
 
     @staticmethod
-    def _fill(who: People, share: Floats, net: Floats, session: float) -> tuple[Floats, Floats]:
+    def _fill(people: People, share: Floats, net: Floats, session: float) -> tuple[Floats, Floats]:
         """The share after a day in parts, and what of `net` (g) the store took."""
-        ceiling = who["ceiling"]
-        most, stored = who["fill"] * ceiling / PARTS, np.zeros(len(who))
+        ceiling = people["ceiling"]
+        most, stored = people["fill"] * ceiling / PARTS, np.zeros(len(people))
         for _ in range(PARTS):
             room = np.maximum(1 - share**8, 0)
             taken = most * (1 - np.exp(-net / PARTS / most)) * room
-            used = share * (share * who["usage"] + session * who["training"]) / PARTS
+            used = share * (share * people["usage"] + session * people["training"]) / PARTS
             share = np.clip(share + taken / ceiling - used, 0.02, 1)
             stored += taken
         return share, stored
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"] + now["liver"] - first["liver"]
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"] + now["liver"] - first["liver"]
         return np.asarray(
-            who.mass
-            + grams / 1000 * (1 + who["water"])
+            people.mass
+            + grams / 1000 * (1 + people["water"])
             - (now["lag"] - first["lag"])
             + now["salt"]
             + 0.4 * now[BLUR]
             + now["gut"]
             + now["tissue"]
-            + 0.45 * who["menstruating"]  # Kanellakis 2023
+            + 0.45 * people["menstruating"]  # Kanellakis 2023
         )
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         return Rated(
-            fullness=1 + 9 * (now[SHARE] - 0.15) / 0.80 + who["fullness_bias"] + 0.6 * chance[0],
-            sharpness=4.4 - 1.5 * now[BLUR] + who["sharpness_bias"] + 0.45 * chance[1],
+            fullness=1 + 9 * (now[SHARE] - 0.15) / 0.80 + people["fullness_bias"] + 0.6 * chance[0],
+            sharpness=4.4 - 1.5 * now[BLUR] + people["sharpness_bias"] + 0.45 * chance[1],
         )

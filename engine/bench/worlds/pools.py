@@ -63,8 +63,8 @@ class Pool(World):
             "fat_eye": drawn.normal(0, 0.3),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
-        zero = np.zeros(len(who))
+    def start(self, people: People, chance: Floats) -> Condition:
+        zero = np.zeros(len(people))
         return {
             SHARE: (0.46 + 0.08 * chance[0]).clip(0.2, 0.75),
             BLUR: zero,
@@ -73,34 +73,34 @@ class Pool(World):
             "drift": 0.2 * chance[1],
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        ceiling = who["ceiling"]
-        kept = now[SHARE] * (1 - who["usage"] - day.session * who["session"])
-        net = day.carb_g - who["rest"]
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        ceiling = people["ceiling"]
+        kept = now[SHARE] * (1 - people["usage"] - day.session * people["session"])
+        net = day.carb_g - people["rest"]
         short = np.minimum(net, 0) * 0.25  # the liver, fat and ketones bear the rest
-        taken = np.minimum(np.maximum(net, 0), who["most"] * ceiling)
+        taken = np.minimum(np.maximum(net, 0), people["most"] * ceiling)
         share = np.clip(kept + (taken + short) / ceiling, 0.05, 1)
         over = np.maximum(np.maximum(net, 0) - (share - kept) * ceiling, 0)
-        burnt = who["burns"] + who["learns"] * now["days"]
-        spilled = np.maximum(over - burnt, 0) / who["carries"]
-        bound = (share - now[SHARE]) * ceiling / 1000 * who["water"]
+        burnt = people["burns"] + people["learns"] * now["days"]
+        spilled = np.maximum(over - burnt, 0) / people["carries"]
+        bound = (share - now[SHARE]) * ceiling / 1000 * people["water"]
         return {
             SHARE: share,
-            BLUR: now[BLUR] * (1 - who["drains"]) + spilled,
+            BLUR: now[BLUR] * (1 - people["drains"]) + spilled,
             "days": 0.7 * now["days"] + (over > burnt),
             "late": 0.5 * bound,
             "drift": 0.7 * now["drift"] + 0.3 * chance[1],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"]
-        held = grams / 1000 * (1 + who["water"]) - now["late"]
-        return np.asarray(who.mass + held + now["drift"] + 0.5 * now[BLUR])
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"]
+        held = grams / 1000 * (1 + people["water"]) - now["late"]
+        return np.asarray(people.mass + held + now["drift"] + 0.5 * now[BLUR])
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         truly = 1 + 9 * (now[SHARE] - 0.12) / 0.84
-        fullness = who["sticks"] * who["usual"] + (1 - who["sticks"]) * truly
-        clear = 4.2 - 1.3 * now[BLUR] + who["fat_eye"]
+        fullness = people["sticks"] * people["usual"] + (1 - people["sticks"]) * truly
+        clear = 4.2 - 1.3 * now[BLUR] + people["fat_eye"]
         return Rated(fullness=fullness + 0.55 * chance[0], sharpness=clear + 0.45 * chance[1])
 
 
@@ -133,9 +133,9 @@ class TwoPools(World):
             "critic": drawn.normal(0, 0.3),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
+    def start(self, people: People, chance: Floats) -> Condition:
         share = (0.48 + 0.07 * chance[0]).clip(0.25, 0.75)
-        zero = np.zeros(len(who))
+        zero = np.zeros(len(people))
         return {
             SHARE: share,
             BLUR: zero,
@@ -149,43 +149,45 @@ class TwoPools(World):
             "drift": 0.2 * chance[1],
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
         there = 0.5 * now["waits"] + day.carb_g
-        passed = np.minimum(there, who["passes"] * WAKING_H)
-        kept = 1 - who["usage"] * now[SHARE] - who["session"] * day.session
-        net = passed * (1 - who["of_meals"]) - who["rest"]
-        offered = np.maximum(net, 0) / who["ceiling"]
+        passed = np.minimum(there, people["passes"] * WAKING_H)
+        kept = 1 - people["usage"] * now[SHARE] - people["session"] * day.session
+        net = passed * (1 - people["of_meals"]) - people["rest"]
+        offered = np.maximum(net, 0) / people["ceiling"]
         small, large = now["small"] * kept, now["large"] * kept
-        first = np.minimum(offered, (SMALL - small) * who["fast"])
-        then = (1 - SMALL - large) * (1 - np.exp(-who["slow"] * 2.2 * (offered - first) / 0.45))
+        first = np.minimum(offered, (SMALL - small) * people["fast"])
+        then = (1 - SMALL - large) * (1 - np.exp(-people["slow"] * 2.2 * (offered - first) / 0.45))
         then = np.minimum(np.maximum(then, 0), offered - first)
-        small = np.clip(small + first + 0.2 * np.minimum(net, 0) / who["ceiling"], 0.05, SMALL)
+        small = np.clip(small + first + 0.2 * np.minimum(net, 0) / people["ceiling"], 0.05, SMALL)
         large = np.clip(large + then, 0, 1 - SMALL)
-        over = (offered - first - then) * who["ceiling"]
-        excess = np.maximum(over - who["bears"], 0) / who["carries"]
+        over = (offered - first - then) * people["ceiling"]
+        excess = np.maximum(over - people["bears"], 0) / people["carries"]
         return {
             SHARE: small + large,
-            BLUR: (1 - who["leaves"]) * now[BLUR] + now["owed"] + (1 - who["late"]) * excess,
+            BLUR: (1 - people["leaves"]) * now[BLUR] + now["owed"] + (1 - people["late"]) * excess,
             "small": small,
             "large": large,
             "anchored": now["anchored"],
             "waits": there - passed,
             "salt": 0.5 * now["salt"] + 0.2 * np.minimum(excess, 1) + 0.12 * chance[2],
-            "owed": who["late"] * excess,
+            "owed": people["late"] * excess,
             "day": now["day"] + 1,
             "drift": 0.6 * now["drift"] + 0.25 * chance[1],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"]
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"]
         moved = now["drift"] + now["salt"] + 0.4 * now[BLUR] + 2 * now["waits"] / 1000
-        return np.asarray(who.mass + grams / 1000 * (1 + who["water"]) + moved - 0.03 * now["day"])
+        return np.asarray(
+            people.mass + grams / 1000 * (1 + people["water"]) + moved - 0.03 * now["day"]
+        )
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
-        felt = who["anchor"] + who["stretch"] * (now[SHARE] - now["anchored"])
-        felt = felt - who["wears"] * now["day"]
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
+        felt = people["anchor"] + people["stretch"] * (now[SHARE] - now["anchored"])
+        felt = felt - people["wears"] * now["day"]
         squeezed = np.where(felt > 8, 8 + 0.4 * (felt - 8), felt)
         return Rated(
             fullness=squeezed + 0.6 * chance[0],
-            sharpness=4.3 - 1.4 * now[BLUR] + who["critic"] + 0.45 * chance[1],
+            sharpness=4.3 - 1.4 * now[BLUR] + people["critic"] + 0.45 * chance[1],
         )

@@ -66,42 +66,42 @@ class Flux(World):
             "bias": drawn.normal(0, 0.6),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
-        zero = np.zeros(len(who))
+    def start(self, people: People, chance: Floats) -> Condition:
+        zero = np.zeros(len(people))
         share = (0.50 + 0.07 * chance[0]).clip(0.25, 0.8)
         return {
             SHARE: share,
             BLUR: zero,
-            "store": share * who["ceiling"],
+            "store": share * people["ceiling"],
             "primed": zero + 0.3,
-            "burning": who["least"] + zero,
+            "burning": people["least"] + zero,
             "pending": zero,
             "sodium": zero,
-            "held": who["whoosh"],
+            "held": people["whoosh"],
             "drift": 0.2 * chance[1],
-            FULLNESS: self._full(who, share),
+            FULLNESS: self._full(people, share),
             SHARPNESS: zero + 4.3,
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        aim = np.maximum(who["share_burnt"] * day.carb_g, who["least"])
-        burning = now["burning"] + who["adapts"] * (aim - now["burning"])
-        worked = who["session"] * day.session * now["store"]
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        aim = np.maximum(people["share_burnt"] * day.carb_g, people["least"])
+        burning = now["burning"] + people["adapts"] * (aim - now["burning"])
+        worked = people["session"] * day.session * now["store"]
         primed = 0.8 * now["primed"] + 0.3 * day.session
-        ceiling = who["ceiling"] * (1 + who["supers"] * (np.minimum(primed, 1.2) - 0.45))
+        ceiling = people["ceiling"] * (1 + people["supers"] * (np.minimum(primed, 1.2) - 0.45))
         left, net = now["store"] - worked, day.carb_g - burning
         room = np.maximum(ceiling - left, 0)
-        most = who["day_most"] * ceiling
+        most = people["day_most"] * ceiling
         offered = np.minimum(np.maximum(net, 0), most)
         taken = room * (1 - np.exp(-offered / np.maximum(room, 1)))
         store = np.maximum(left + taken + 0.4 * np.minimum(net, 0), 0.05 * ceiling)
-        excess = np.maximum(np.maximum(net, 0) - taken - who["slack"], 0) / who["carries"]
-        fed = day.carb_g > 4 * who.lean
-        sodium = np.where(fed, now["sodium"] + 0.6 * (who["sodium"] - now["sodium"]), 0.0)
+        excess = np.maximum(np.maximum(net, 0) - taken - people["slack"], 0) / people["carries"]
+        fed = day.carb_g > 4 * people.lean
+        sodium = np.where(fed, now["sodium"] + 0.6 * (people["sodium"] - now["sodium"]), 0.0)
         share = np.minimum(store / ceiling, 1.0)
         blur = 0.45 * now[BLUR] + now["pending"] + 0.5 * excess
-        full, sharp = self._full(who, share), 4.3 - 1.5 * blur
-        a = who["anchors"]
+        full, sharp = self._full(people, share), 4.3 - 1.5 * blur
+        a = people["anchors"]
         return {
             SHARE: share,
             BLUR: blur,
@@ -117,16 +117,18 @@ class Flux(World):
         }
 
     @staticmethod
-    def _full(who: People, share: Floats) -> Floats:
-        return np.asarray(1 + 9 * (share - 0.14) / 0.80 + who["bias"])
+    def _full(people: People, share: Floats) -> Floats:
+        return np.asarray(1 + 9 * (share - 0.14) / 0.80 + people["bias"])
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
         grams = now["store"] - first["store"]
         moved = now["sodium"] - first["sodium"] + now["held"] - first["held"] + now["drift"]
-        return np.asarray(who.mass + grams / 1000 * (1 + who["water"]) + moved + 0.3 * now[BLUR])
+        return np.asarray(
+            people.mass + grams / 1000 * (1 + people["water"]) + moved + 0.3 * now[BLUR]
+        )
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
-        del who  # what is answered hangs on what was felt, and that on the days before
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
+        del people  # what is answered hangs on what was felt, and that on the days before
         return Rated(
             fullness=now[FULLNESS] + 0.5 * chance[0], sharpness=now[SHARPNESS] + 0.35 * chance[1]
         )
@@ -152,32 +154,32 @@ class SetPoint(World):
             "critic": drawn.normal(0, 0.3),
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
+    def start(self, people: People, chance: Floats) -> Condition:
         share = (0.48 + 0.07 * chance[0]).clip(0.25, 0.75)
-        zero = np.zeros(len(who))
+        zero = np.zeros(len(people))
         return {
             SHARE: share,
             BLUR: zero,
             "point": share,
             "risen": zero,
             "excess": zero,
-            "held": who["stress"],
+            "held": people["stress"],
             "mood": 0.5 * chance[1],
             "drift": 0.2 * chance[2],
         }
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        per_kg = day.carb_g / who.lean
-        burnt = who["burns"] * np.maximum(per_kg, 0.5) ** 0.55 * who.lean
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        per_kg = day.carb_g / people.lean
+        burnt = people["burns"] * np.maximum(per_kg, 0.5) ** 0.55 * people.lean
         net = day.carb_g - burnt
-        worked = now[SHARE] * (1 - day.session * who["session"])
-        lifted = who["lifts"] * np.tanh(np.maximum(net, 0) / (4.0 * who.lean)) * 1.5
+        worked = now[SHARE] * (1 - day.session * people["session"])
+        lifted = people["lifts"] * np.tanh(np.maximum(net, 0) / (4.0 * people.lean)) * 1.5
         point = np.clip(now["point"] + lifted * (1 - now["point"]), 0, 1)
         point = np.where(net <= 0, 0.48 + 0.85 * (point - 0.48), point)
-        wanted = np.maximum(point + 0.12 - worked, 0) * who["follows"] * who["ceiling"]
+        wanted = np.maximum(point + 0.12 - worked, 0) * people["follows"] * people["ceiling"]
         stored = np.minimum(np.maximum(net, 0), wanted)
-        share = np.clip(worked + (stored + 0.25 * np.minimum(net, 0)) / who["ceiling"], 0.05, 1)
-        excess = np.maximum(np.maximum(net, 0) - stored - who["takes"], 0) / who["carries"]
+        share = np.clip(worked + (stored + 0.25 * np.minimum(net, 0)) / people["ceiling"], 0.05, 1)
+        excess = np.maximum(np.maximum(net, 0) - stored - people["takes"], 0) / people["carries"]
         fed = per_kg > 4
         return {
             SHARE: share,
@@ -190,13 +192,15 @@ class SetPoint(World):
             "drift": 0.6 * now["drift"] + 0.25 * chance[2],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
-        grams = (now[SHARE] - first[SHARE]) * who["ceiling"]
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
+        grams = (now[SHARE] - first[SHARE]) * people["ceiling"]
         moved = now["drift"] + now["held"] - first["held"] + 0.35 * now[BLUR]
-        return np.asarray(who.mass + grams / 1000 * (1 + who["water"]) + moved)
+        return np.asarray(people.mass + grams / 1000 * (1 + people["water"]) + moved)
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         level = 1 + 9 * (now[SHARE] - 0.15) / 0.80
-        felt = level + who["rises"] * 9 * (now["risen"] - 0.08) + who["bias"] + 0.6 * now["mood"]
-        clear = 4.4 - 1.3 * now[BLUR] - 0.4 * now["held"] + who["critic"] + 0.25 * now["mood"]
+        felt = (
+            level + people["rises"] * 9 * (now["risen"] - 0.08) + people["bias"] + 0.6 * now["mood"]
+        )
+        clear = 4.4 - 1.3 * now[BLUR] - 0.4 * now["held"] + people["critic"] + 0.25 * now["mood"]
         return Rated(fullness=felt + 0.5 * chance[0], sharpness=clear + 0.4 * chance[1])

@@ -53,12 +53,12 @@ class TwoMuscles(World):
             "eats": drawn.lean * 5.5,
         }
 
-    def start(self, who: People, chance: Floats) -> Condition:
-        worked = who["worked_most"] * (0.42 + 0.08 * chance[0]).clip(0.15, 0.8)
-        rest = who["rest_most"] * (0.62 + 0.08 * chance[1]).clip(0.3, 0.9)
-        zero = np.zeros(len(who))
+    def start(self, people: People, chance: Floats) -> Condition:
+        worked = people["worked_most"] * (0.42 + 0.08 * chance[0]).clip(0.15, 0.8)
+        rest = people["rest_most"] * (0.62 + 0.08 * chance[1]).clip(0.3, 0.9)
+        zero = np.zeros(len(people))
         return {
-            SHARE: self._share(who, worked, rest),
+            SHARE: self._share(people, worked, rest),
             BLUR: zero,
             "worked": worked,
             "rest": rest,
@@ -72,28 +72,34 @@ class TwoMuscles(World):
         }
 
     @staticmethod
-    def _share(who: People, worked: Floats, rest: Floats) -> Floats:
-        return np.asarray(SEEN * worked / who["worked_most"] + (1 - SEEN) * rest / who["rest_most"])
+    def _share(people: People, worked: Floats, rest: Floats) -> Floats:
+        return np.asarray(
+            SEEN * worked / people["worked_most"] + (1 - SEEN) * rest / people["rest_most"]
+        )
 
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
-        worked = now["worked"] * (1 - day.session * who["session"])
-        rest, over = now["rest"], np.zeros(len(who))
-        net = (day.carb_g - who["needs"]) / PARTS
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+        worked = now["worked"] * (1 - day.session * people["session"])
+        rest, over = now["rest"], np.zeros(len(people))
+        net = (day.carb_g - people["needs"]) / PARTS
         for _ in range(PARTS):
             offered = np.maximum(net, 0)
-            first = np.minimum(offered, who["fast"] * (who["worked_most"] - worked) / PARTS * 2)
-            then = np.minimum(offered - first, who["slow"] * (who["rest_most"] - rest) / PARTS * 2)
+            first = np.minimum(
+                offered, people["fast"] * (people["worked_most"] - worked) / PARTS * 2
+            )
+            then = np.minimum(
+                offered - first, people["slow"] * (people["rest_most"] - rest) / PARTS * 2
+            )
             over += offered - first - then
-            worked = worked * (1 - who["burn"] / PARTS) + first + 0.25 * np.minimum(net, 0)
-            rest = rest * (1 - 0.6 * who["burn"] / PARTS) + then + 0.1 * np.minimum(net, 0)
-            worked = np.maximum(worked, 0.05 * who["worked_most"])
-            rest = np.maximum(rest, 0.2 * who["rest_most"])
-        excess = np.maximum(over - who["unseen"], 0) / who["carries"]
+            worked = worked * (1 - people["burn"] / PARTS) + first + 0.25 * np.minimum(net, 0)
+            rest = rest * (1 - 0.6 * people["burn"] / PARTS) + then + 0.1 * np.minimum(net, 0)
+            worked = np.maximum(worked, 0.05 * people["worked_most"])
+            rest = np.maximum(rest, 0.2 * people["rest_most"])
+        excess = np.maximum(over - people["unseen"], 0) / people["carries"]
         ripe = now["excess"] + 0.35 * now["before"]  # of yesterday, and what is left of before
         grams = worked + rest - now["worked"] - now["rest"]
-        due = grams / 1000 * who["water"] + now["owed"]
+        due = grams / 1000 * people["water"] + now["owed"]
         return {
-            SHARE: self._share(who, worked, rest),
+            SHARE: self._share(people, worked, rest),
             BLUR: 1.6 * np.maximum(ripe - 0.35, 0) + 0.25 * excess,
             "worked": worked,
             "rest": rest,
@@ -101,19 +107,19 @@ class TwoMuscles(World):
             "excess": excess,
             "bound": now["bound"] + 0.6 * due,
             "owed": 0.4 * due,
-            "meals": day.carb_g / who["eats"],
+            "meals": day.carb_g / people["eats"],
             "stray": 0.45 * (chance[3] > 1.1),
             "drift": 0.55 * now["drift"] + 0.25 * chance[2],
         }
 
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
         grams = now["worked"] + now["rest"] - first["worked"] - first["rest"]
         moved = now["bound"] + now["drift"] + now["stray"]
-        return np.asarray(who.mass + grams / 1000 + moved + 0.3 * now[BLUR])
+        return np.asarray(people.mass + grams / 1000 + moved + 0.3 * now[BLUR])
 
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         felt = 0.67 * now[SHARE] + 0.33 * np.clip(0.35 + 0.45 * now["meals"], 0, 1)
         return Rated(
-            fullness=1 + 9 * (felt - 0.25) / 0.68 + who["bias"] + 0.6 * chance[0],
-            sharpness=4.5 - 1.4 * now[BLUR] + who["critic"] + 0.5 * chance[1],
+            fullness=1 + 9 * (felt - 0.25) / 0.68 + people["bias"] + 0.6 * chance[0],
+            sharpness=4.5 - 1.4 * now[BLUR] + people["critic"] + 0.5 * chance[1],
         )

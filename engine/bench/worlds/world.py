@@ -112,19 +112,19 @@ class World(ABC):
         """The hidden traits of those drawn."""
 
     @abstractmethod
-    def start(self, who: People, chance: Floats) -> Condition:
+    def start(self, people: People, chance: Floats) -> Condition:
         """The condition on the first morning of a week."""
 
     @abstractmethod
-    def next_morning(self, who: People, now: Condition, day: Lived, chance: Floats) -> Condition:
+    def next_morning(self, people: People, now: Condition, day: Lived, chance: Floats) -> Condition:
         """The condition a day later."""
 
     @abstractmethod
-    def weight_kg(self, who: People, first: Condition, now: Condition) -> Floats:
+    def weight_kg(self, people: People, first: Condition, now: Condition) -> Floats:
         """Morning body mass before the scale's noise."""
 
     @abstractmethod
-    def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+    def rates(self, people: People, now: Condition, chance: Floats) -> Rated:
         """What would be answered of fullness (1 to 10) and sharpness (1 to 5)."""
 
     def people(self, number: int, rng: np.random.Generator) -> People:

@@ -46,7 +46,9 @@ from engine.values.telling import mark
 #: asks; what a trial has shown counts for more than a morning. 8: answers are held against those of
 #: a week that came in full, or flat or spilled over. 9: lines that soften on a load over the usual
 #: one earn a larger cut. 10: a first load well over or under the usual one is moved towards it.
-TABLE = 10
+#: 11: a trial beside a load that came in full, and a load between two that were looked at, stand
+#: as planned; the forecast has no say there.
+TABLE = 11
 
 
 def _too_much(facts: Facts) -> bool:

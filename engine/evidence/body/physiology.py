@@ -155,7 +155,7 @@ KETOSIS_SPARING = Number(
     "share of it spared when the liver is empty", 0.30, "1", FITTED, "ketone bodies take over"
 )
 LIVER_HALF = Number("liver store at which sparing is half done", 12.47, "g", FITTED)
-NEW_GLUCOSE = Number(
+GLUCONEOGENESIS = Number(
     "glucose made from protein, glycerol and lactate",
     1.26,
     "g/kg FFM/d",
@@ -169,23 +169,23 @@ LIVER_SHARE = Number(
     FITTED,
     "Taylor 1996: 0.19 of a meal; fitted",
 )
-MUSCLE_BURN = Number(
+MUSCLE_OXIDATION = Number(
     "carbohydrate burnt by fed muscle at 100 mmol/kg in energy balance", 6.96, "g/kg FFM/d", FITTED,
     "grows with a power of the store, as in Hall et al.",
 )  # fmt: skip
-BURN_POWER = Number(
+OXIDATION_POWER = Number(
     "power of the store with which muscle burns carbohydrate",
     1.82,
     "1",
     FITTED,
     "2 in Hall et al. 2011; fitted",
 )
-BURN_FASTED = Number("the same between meals, as a share", 0.275, "1", FITTED)
-BURN_ENERGY = Number(
+OXIDATION_FASTED = Number("the same between meals, as a share", 0.275, "1", FITTED)
+OXIDATION_ENERGY = Number(
     "how an energy surplus spares carbohydrate", 3.44, "1", FITTED,
     "burn falls as exp(-this x surplus as a share of expenditure)",
 )  # fmt: skip
-BURN_PRIMED = Number(
+OXIDATION_PRIMED = Number(
     "how priming spares carbohydrate", 3.51, "1", FITTED,
     "burn falls as exp(-this x (priming - recreational priming))",
 )  # fmt: skip

@@ -143,10 +143,11 @@ MORE_ON_THE_LAST_DAY = _number(
     note="what spills then shows on the day, and no day is left to make it good",
 )  # fmt: skip
 LOSS_AVERSION_REHEARSED = _number(
-    "the same in a trial, and once a week behind has been looked at", 4.0, "1",
+    "the same in a trial, and once a week behind has been looked at", 8.0, "1",
     FITTED,
     note="a trial is to show what its plan does; and what is planned from one has more behind it than "
-    "a morning's word: moved lightly, each week takes a load that was right a little further off",
+    "a morning's word: moved lightly, each week takes a load that was right a little further off. "
+    "With 4 twice as many came out worse for a point more",
 )  # fmt: skip
 LOSS_AVERSION_NEXT_LOAD = _number(
     "the same for the next load",
@@ -154,6 +155,26 @@ LOSS_AVERSION_NEXT_LOAD = _number(
     "1",
     FITTED,
     note="what has just missed, or was moved on one morning's word, is a risk of its own",
+)
+BY_LOOKS_ALONE = _number(
+    "share of what a load between two that were looked at is chosen by that has heard no morning",
+    0.5, "1", LEARNT_LOAD,
+    note="as much was won, and hardly fewer came out worse; after one trial it only won less",
+)  # fmt: skip
+BETWEEN_LOADS = _number(
+    "how far such a load may lie from the one that came in full", 0.15, "1", LEARNT_LOAD,
+    note="a tenth gained less, and with a fifth more came out worse",
+)  # fmt: skip
+LESS_THAN_FULL = _number(
+    "what look lost by a load under the one that came in full counts besides", 1.0, "1", LEARNT_LOAD,
+    note="without it as much was won again as lost, and more came out worse",
+)  # fmt: skip
+TOLD_SPILLED = _number(
+    "most chance of spilling over at which a trial is put off the load that came in full", 0.3, "1",
+    LEARNT_LOAD, note="up to 0.5 taught no more",
+)  # fmt: skip
+WORTH_TELLING = _number(
+    "look that such a trial is to win for the next load, over another of the same", 0.003, "1", OURS
 )
 TAKEN_BACK = _number(
     "share of what mornings moved a load that is taken back where its look does not bear it out",

@@ -33,7 +33,7 @@ class Body:
     standing_priming: Quantity
     synthesis: Quantity  # mmol/kg wet/h
     fast: Quantity  # by how much that is faster in empty muscle, as a share of it
-    burn: Quantity  # g/kg FFM/d at 100 mmol/kg
+    oxidation: Quantity  # g/kg FFM/d at 100 mmol/kg
     activity: Quantity  # g/kg FFM/d burnt in posing, walking and standing about
     unseen: Quantity  # g/kg FFM/d past the stores that never shows
     usual_muscle: Quantity  # mmol/kg wet
@@ -104,7 +104,7 @@ def body(
         standing_priming=float(priming),
         synthesis=float(synthesis),
         fast=float(fast),
-        burn=float(known.MUSCLE_BURN),
+        oxidation=float(known.MUSCLE_OXIDATION),
         activity=0.0,  # studies have their subjects rest
         unseen=float(known.SPILL_UNSEEN),
         usual_muscle=float(usual),

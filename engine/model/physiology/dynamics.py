@@ -30,8 +30,8 @@ class Row(IntEnum):
     SPILL = 8  # g of carbohydrate past stores and spare burning, not to be seen yet
     SHOWN_SPILL = 9  # g of it that shows
     OXIDISED = 10  # g of carbohydrate burnt since the first morning
-    MADE_FAT = 11  # g of carbohydrate turned to fat since the first morning
-    NEW_GLUCOSE = 12  # g made from protein, glycerol and lactate since the first morning
+    LIPOGENESIS = 11  # g of carbohydrate turned to fat since the first morning
+    GLUCONEOGENESIS = 12  # g made from protein, glycerol and lactate since the first morning
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,11 +50,11 @@ class RateCoefficients:
     person: Body
     per_level: Quantity  # g of glycogen per mmol/kg wet
     ceiling_span: Quantity  # mmol/kg wet between rested and freshly depleted
-    made: Quantity  # g/d of glucose newly made
+    gluconeogenesis: Quantity  # g/d of glucose newly made
     obligate: Quantity  # g/d burnt by brain and blood cells, nothing spared
     liver_ceiling_g: Quantity
-    fastest: Quantity  # g/d of synthesis in filled muscle
-    burn: Quantity  # g/d at 100 mmol/kg in energy balance
+    max_synthesis: Quantity  # g/d of synthesis in filled muscle
+    oxidation: Quantity  # g/d at 100 mmol/kg in energy balance
     unseen: Quantity  # g/d past the stores that never shows
     active: Quantity  # g/d burnt in daily life while meals offer it, whatever the store
     spared: Quantity  # exponent by which the day's energy spares it
@@ -73,14 +73,14 @@ class RateCoefficients:
             person=person,
             per_level=person.muscle_kg * known.GLYCOGEN_MOLAR,
             ceiling_span=person.ceiling_primed - person.ceiling_rested,
-            made=known.NEW_GLUCOSE * lean,
+            gluconeogenesis=known.GLUCONEOGENESIS * lean,
             obligate=known.OBLIGATE_GLUCOSE * lean,
             active=person.activity * lean,
             liver_ceiling_g=person.liver_ceiling_g,
-            fastest=person.muscle_g(person.synthesis) * HOURS_A_DAY,
-            burn=person.burn * lean,
+            max_synthesis=person.muscle_g(person.synthesis) * HOURS_A_DAY,
+            oxidation=person.oxidation * lean,
             unseen=person.unseen * lean,
-            spared=known.BURN_ENERGY * surplus,
+            spared=known.OXIDATION_ENERGY * surplus,
             rest_as_carb=person.resting_kcal / known.CARB_ENERGY,
             water_aim_l=_water_aim_l(day, person),
             bound_l=person.bound_water / 1000,
@@ -113,54 +113,56 @@ def _carbohydrate(change: Floats, state: Floats, now: DayPhase, pace: RateCoeffi
     made fat, and past what this person burns unseen it counts as spill, which shows a day later.
     """
     muscle, liver, gut_carb = state[Row.MUSCLE], state[Row.LIVER], state[Row.GUT_CARB]
-    lean, made = pace.person.lean_kg, pace.made
+    lean, gluconeogenesis = pace.person.lean_kg, pace.gluconeogenesis
     absorbed = gut_carb * (known.ABSORPTION * HOURS_A_DAY)
     liver_fed = liver / (liver + known.LIVER_HALF)
     sparing = known.KETOSIS_SPARING * (1 - liver_fed)
     obligate = pace.obligate * (1 - sparing)
-    spare = np.maximum(absorbed + made - obligate, 0)
-    short = np.maximum(obligate - absorbed - made, 0)
+    spare = np.maximum(absorbed + gluconeogenesis - obligate, 0)
+    short = np.maximum(obligate - absorbed - gluconeogenesis, 0)
     liver_room = np.maximum(1 - liver / pace.liver_ceiling_g, 0)
     liver_in = spare * known.LIVER_SHARE * liver_room
     offered = spare - liver_in
 
     level = np.maximum(muscle / pace.per_level, 0)  # a step may end a hair under empty
-    burn = _burn(offered, level, state[Row.PRIMING], pace)
-    left = np.maximum(offered - burn, 0)
+    oxidation = _oxidation(offered, level, state[Row.PRIMING], pace)
+    left = np.maximum(offered - oxidation, 0)
     ceiling = pace.person.ceiling_rested + state[Row.PRIMING] * pace.ceiling_span
     nearness = (level / ceiling) ** known.CEILING_STEEPNESS
     empty = np.maximum(1 - level / known.FAST_UNDER, 0)
-    fastest = pace.fastest * (1 + pace.person.fast * empty)
-    stored = fastest * (1 - np.exp(-left / fastest)) * np.maximum(1 - nearness, 0)
+    max_synthesis = pace.max_synthesis * (1 + pace.person.fast * empty)
+    stored = max_synthesis * (1 - np.exp(-left / max_synthesis)) * np.maximum(1 - nearness, 0)
     over = left - stored
-    drawn = np.maximum(burn - offered, 0)
+    drawn = np.maximum(oxidation - offered, 0)
     # Nearly empty muscle refills at the liver's cost even without food.
     lacking = np.maximum(1 - level / known.LOW_LEVEL, 0)
     lent = lacking * known.LOW_REFILL * lean * liver_fed
     # Glucose past the stores is burnt in place of fat while there is fat burning to replace.
-    fat_burning = pace.rest_as_carb - obligate - burn
-    burnt_instead = np.minimum(over, np.maximum(fat_burning, 0))
+    fat_oxidation = pace.rest_as_carb - obligate - oxidation
+    oxidised_instead = np.minimum(over, np.maximum(fat_oxidation, 0))
 
     change[Row.GUT_CARB] = pace.day.carb_g * now.eating - absorbed
     change[Row.LIVER] = liver_in - short * liver_fed - lent
     change[Row.MUSCLE] = stored + lent - drawn
-    change[Row.NEW_GLUCOSE] = made
+    change[Row.GLUCONEOGENESIS] = gluconeogenesis
     spilled, showing = np.maximum(over - pace.unseen, 0), state[Row.SPILL] / known.SPILL_LAG
     change[Row.SPILL] = spilled - showing
     change[Row.SHOWN_SPILL] = showing - state[Row.SHOWN_SPILL] / known.SPILL_KEPT
-    change[Row.MADE_FAT] = over - burnt_instead
-    change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
+    change[Row.LIPOGENESIS] = over - oxidised_instead
+    change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + oxidation + oxidised_instead
 
 
-def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: RateCoefficients) -> Floats:
+def _oxidation(
+    offered: Quantity, level: Quantity, priming: Floats, pace: RateCoefficients
+) -> Floats:
     """Carbohydrate that muscle burns: a part always, a part of what meals offer, daily life's too.
 
     At rest less in energy surplus and after depleting work; never more of a meal than the meal.
     """
-    spared = pace.spared + known.BURN_PRIMED * (priming - known.PRIMED_RECREATIONAL)
-    most = pace.burn * (level / 100) ** known.BURN_POWER
+    spared = pace.spared + known.OXIDATION_PRIMED * (priming - known.PRIMED_RECREATIONAL)
+    most = pace.oxidation * (level / 100) ** known.OXIDATION_POWER
     most = most * np.exp(-spared)
-    fasted = most * known.BURN_FASTED
+    fasted = most * known.OXIDATION_FASTED
     from_meals = most - fasted + pace.active
     nothing = 1e-9  # g, against 0 / 0 in an empty muscle
     return np.asarray(fasted + from_meals * offered / (offered + from_meals + nothing))
@@ -220,7 +222,7 @@ def _tissue(change: Floats, now: DayPhase, pace: RateCoefficients) -> None:
         session_kcal = day.work.kcal_per_kg * pace.person.body_mass_kg * a_day
     carb_energy = known.CARB_ENERGY
     stores = change[Row.MUSCLE] + change[Row.LIVER] + change[Row.GUT_CARB]
-    cost = known.FAT_SYNTHESIS_COST * carb_energy * change[Row.MADE_FAT]
+    cost = known.FAT_SYNTHESIS_COST * carb_energy * change[Row.LIPOGENESIS]
     balance = day.energy_kcal * now.eating - day.spent_kcal - session_kcal
     change[Row.TISSUE] = (balance - carb_energy * stores - cost) / known.TISSUE_ENERGY
 
@@ -228,5 +230,5 @@ def _tissue(change: Floats, now: DayPhase, pace: RateCoefficients) -> None:
 def dry_loss_l(person: Body) -> Quantity:
     """Water that a day without drinking costs, L: skin, lungs, stool and the least urine."""
     lost: Quantity = (known.INSENSIBLE + known.URINE_LEAST) * person.body_mass_kg
-    made: float = known.METABOLIC_WATER
-    return lost - made * person.resting_kcal / 1000
+    gluconeogenesis: float = known.METABOLIC_WATER
+    return lost - gluconeogenesis * person.resting_kcal / 1000

@@ -116,8 +116,9 @@ def led_through(
 
 def _key(athlete: Athlete) -> str:
     """What fixes the chance for one athlete."""
-    who = athlete
-    return f"{who.sex}/{who.birth_year}/{who.height_cm:g}/{who.body_mass_kg:g}/taught"
+    return (
+        f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/taught"
+    )
 
 
 def believed(
@@ -150,23 +151,23 @@ def _span(values: Floats, doubt: float) -> Span:
 
 
 def edges(
-    person: Person, who: Bodies, plan: PeakPlan, baseline: Baseline, body_mass_kg: float
+    person: Person, bodies: Bodies, plan: PeakPlan, baseline: Baseline, body_mass_kg: float
 ) -> tuple[Floats, Floats]:
     """For each particle the load (g/kg told and eaten a day) that just fills, and that just spills."""
     told = np.exp(person["intake"])
-    state = first_morning(who, np.clip(np.exp(person["start"]), 0.1, 0.95))
+    state = first_morning(bodies, np.clip(np.exp(person["start"]), 0.1, 0.95))
     for out in [out for out in PLAN_DAYS if out > plan.first_load_day]:
-        state = _lived(state, plan.day(out), baseline, Eaters(who, told), None)
+        state = _lived(state, plan.day(out), baseline, Eaters(bodies, told), None)
     asked = np.arange(float(e.LEAST_ASKED), float(e.MOST_ASKED) + 1e-9, float(e.ASKED_STEP))
     doses = np.asarray(asked, dtype=np.float32)
     many, each = len(doses), state.shape[1]
-    state, eaters = np.tile(state, many), Eaters(who.repeated(many), np.tile(told, many))
+    state, eaters = np.tile(state, many), Eaters(bodies.repeated(many), np.tile(told, many))
     grams = np.repeat(np.asarray(doses * body_mass_kg, dtype=np.float32), each)
     for out in [out for out in PLAN_DAYS if 0 < out <= plan.first_load_day]:
         # A rest day between load days stays as planned.
         loads = grams if out in plan.load_days else None
         state = _lived(state, plan.day(out), baseline, eaters, loads)
-    short = np.tile(person["flat"], many) - levels_of(state, eaters.who)
+    short = np.tile(person["flat"], many) - levels_of(state, eaters.bodies)
     return (
         _crossing(doses, -short.reshape(many, each)),
         _crossing(doses, (state[Row.SHOWN] - 1).reshape(many, each)),
@@ -176,7 +177,7 @@ def edges(
 class Eaters(NamedTuple):
     """Bodies, and what share of what they tell each of them eats."""
 
-    who: Bodies
+    bodies: Bodies
     told: Floats
 
 
@@ -188,7 +189,7 @@ def _lived(
     planned = target.carb_g if target is not None else baseline.carb_g
     eaten = np.float32(planned) if carb_g is None else carb_g
     lifted = hours_lifted(intake_of(target, planned))
-    return a_day(state, np.asarray(eaten * eaters.told), lifted, eaters.who, look_only=True)
+    return a_day(state, np.asarray(eaten * eaters.told), lifted, eaters.bodies, look_only=True)
 
 
 def _crossing(doses: Floats, value: Floats) -> Floats:

@@ -7,32 +7,50 @@ mornings had moved. The days before the load stay as they are; the load is scale
 stays inside the change allowed against the coach's own plan, the coach's floor and ceiling, and the
 guard rails; the load total of a week gone by binds no other week. The chance is fixed by the athlete
 and the last week behind, so that asking again gives the same.
+
+The same again teaches next to nothing more. So after full a further trial is put beside that load,
+where the model holds its look for worth it (`most_telling`), and eaten as planned; what is
+planned after it lies about the load that came in full, on the side that the second look leaves open.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 from typing import NamedTuple
 
-from engine.decision.beliefs import frame_of, intake_of, through
-from engine.evidence import deciding as e
+import numpy as np
+
+from engine.decision.beliefs import frame_of, through
+from engine.decision.sizing import tried_beside
 from engine.evidence.body import tracking as known
 from engine.model.forecast import DayAhead, subsample
-from engine.model.particles import Belief, Covariates
+from engine.model.particles import Belief, Covariates, side_by_side
 from engine.model.tracker import first_belief, generator, next_prior
 from engine.planning.behind.hindsight import Odds
-from engine.planning.drafting.bridge import Against, Load, Suggestion, suggested_plan
-from engine.values.athlete import Athlete, Baseline
+from engine.planning.behind.load_room import Room, bound_of, day_ahead, scaled
+from engine.planning.drafting.bridge import Against, Load, Suggestion, most_telling, suggested_plan
+from engine.values.athlete import Athlete, Baseline, EventKind
 from engine.values.case import PastWeek
 from engine.values.checkin import Look, TargetLook
-from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
-from engine.values.plan import PLAN_DAYS, PeakPlan, Phase
+from engine.values.limits import Limits
+from engine.values.plan import PLAN_DAYS, PeakPlan
 
 PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
 #: Weeks to the next load where none is set yet: what is forgotten in a few more hardly counts.
 WEEKS_BETWEEN = 4.0
+
+
+class Ahead(NamedTuple):
+    """What the event ahead allows and asks for: the coach's limits, and the look.
+
+    And what it is: the load of a trial may be there to teach.
+    """
+
+    limits: Limits | None = None
+    target: TargetLook | None = None
+    kind: EventKind = EventKind.SHOW
 
 
 class NothingLearnt(ValueError):  # noqa: N818 - it names what is the case
@@ -50,7 +68,8 @@ class NextLoad:
     `plan` is the plan it was made from with its load days scaled; the same where nothing else is
     worth a change. `look` is the newest word, `then_g_per_kg` the load that it was said of. With
     `disagrees` the model would have gone the other way, so that load is kept. `bound` is the limit
-    that held a day back, if one did.
+    that held a day back, if one did. `asks` where it is a trial's, put off what came in full to see
+    how far that reaches; `between` where two such looks tell where it lies.
     """
 
     plan: PeakPlan
@@ -62,18 +81,13 @@ class NextLoad:
     after: Odds
     disagrees: bool
     bound: str | None
+    asks: bool = False
+    between: bool = False
 
     @property
     def changes(self) -> bool:
         """Whether it is another load than that it was made from."""
         return self.g_per_kg != self.before_g_per_kg
-
-
-class Ahead(NamedTuple):
-    """What the event ahead allows and asks for: the coach's limits, and the look."""
-
-    limits: Limits | None = None
-    target: TargetLook | None = None
 
 
 def next_load(
@@ -89,43 +103,132 @@ def next_load(
     if not _whole(plan):
         raise NothingLearnt("the plan has no figure for one of its load days")
     key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
-    belief = _learnt(frame_of(athlete, baseline, ahead.target), baseline, weeks, key)
-    room, kg = _Room.of(athlete, plan, ahead.limits), athlete.body_mass_kg
+    frame = frame_of(athlete, baseline, ahead.target)
+    between = tried_beside(weeks) is not None
+    heard = _learnt(frame, baseline, weeks, key)
+    by_looks = (
+        _learnt(frame, baseline, weeks, f"{key}/looks", mornings_tell=False) if between else heard
+    )
+    one = _Asked(heard, by_looks, athlete, baseline, ahead.limits, f"{key}/load", weeks[-1].day)
+    found = _between(one, plan, weeks) or _after_the_look(one, plan, weeks)
+    if ahead.kind is EventKind.TRIAL and found.look is Look.FULL:
+        return _to_ask(one, found)
+    return found
 
-    said = next(week for week in reversed(weeks) if week.look is not None)
-    look = said.look or Look.FULL
 
-    def scale(within: _Room, own: float = 1.0) -> Suggestion:
-        days = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
-        rng = generator(f"{key}/load", weeks[-1].day)
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """The model that is asked for a load, and all that an answer hangs on but the plan."""
+
+    belief: Belief
+    by_looks: Belief  # that has heard no morning, where two looks lie beside each other
+    athlete: Athlete
+    baseline: Baseline
+    limits: Limits | None
+    key: str
+    day: date
+
+    def room(self, plan: PeakPlan) -> Room:
+        return Room.of(self.athlete, plan, self.limits)
+
+    def ahead(self, plan: PeakPlan, within: Room) -> list[DayAhead]:
+        return [day_ahead(plan, self.baseline, out, within) for out in PLAN_DAYS if out > 0]
+
+    def scaled(
+        self, plan: PeakPlan, within: Room, against: Against, by_looks: float = 0.0
+    ) -> Suggestion:
+        """`by_looks`: the share of particles that have heard no morning."""
+        rng = generator(self.key, self.day)
         return suggested_plan(
-            subsample(belief, PARTICLES, rng), days, rng, within=Load(plan.first_load_day),
-            against=Against(float(known.LOSS_AVERSION_NEXT_LOAD), own),
+            self.few(rng, by_looks), self.ahead(plan, within), rng,
+            within=Load(plan.first_load_day), against=against,
         )  # fmt: skip
 
+    def few(self, rng: np.random.Generator, by_looks: float = 0.0) -> Belief:
+        deaf = round(PARTICLES * by_looks)
+        heard = subsample(self.belief, PARTICLES - deaf, rng)
+        return side_by_side(heard, subsample(self.by_looks, deaf, rng)) if deaf else heard
+
+    def g_per_kg(self, plan: PeakPlan) -> float:
+        return load_g_per_kg(plan, self.athlete.body_mass_kg)
+
+
+def _after_the_look(one: _Asked, plan: PeakPlan, weeks: Sequence[PastWeek]) -> NextLoad:
+    """As the newest word on a look asks for, in the size that the model gives it."""
+    aversion, room = float(known.LOSS_AVERSION_NEXT_LOAD), one.room(plan)
+    said = next(week for week in reversed(weeks) if week.look is not None)
+    look = said.look or Look.FULL
     then, own = said.as_it_went, 1.0
     if look is Look.FULL and then.load_g > 0 and plan.load_g == then.load_g:
         # Full on what mornings had made of a plan: back towards that plan, where that is better; and
         # what they had cut stays cut only where that is worth it against the coach's own plan.
         as_meant = said.plan.load_g / then.load_g
         room, own = room.between(plan, 1.0, as_meant), max(as_meant, 1.0)
-    free = chosen = scale(room, own)
-    held_to, disagrees = _held_to(weeks, said, plan, free, _scaled(plan, free, room).load_g)
+    free = chosen = one.scaled(plan, room, Against(aversion, own))
+    held_to, disagrees = _held_to(weeks, said, plan, free, scaled(plan, free.carbs_g, room).load_g)
     if held_to is not None:
         room = room.at(plan, held_to)
-        chosen = scale(room)
-    wish = _scaled(plan, chosen, room)
+        chosen = one.scaled(plan, room, Against(aversion))
+    wish = scaled(plan, chosen.carbs_g, room)
     bound_by_limits = held_to is None and look is not Look.FULL
     return NextLoad(
         plan=wish,
         look=look,
-        then_g_per_kg=load_g_per_kg(then, kg),
-        before_g_per_kg=load_g_per_kg(plan, kg),
-        g_per_kg=load_g_per_kg(wish, kg),
+        then_g_per_kg=one.g_per_kg(then),
+        before_g_per_kg=one.g_per_kg(plan),
+        g_per_kg=one.g_per_kg(wish),
         before=Odds(*free.as_planned),
         after=Odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=disagrees,
-        bound=_bound(plan, chosen.factor, room) if bound_by_limits else None,
+        bound=bound_of(plan, chosen.factor, room) if bound_by_limits else None,
+    )
+
+
+def _between(one: _Asked, plan: PeakPlan, weeks: Sequence[PastWeek]) -> NextLoad | None:
+    """About the load that came in full, where one was tried beside it; else None."""
+    full = tried_beside(weeks)
+    if full is None or plan.load_days != full.plan.load_days or plan.load_g <= 0:
+        return None
+    last = next(week for week in reversed(weeks) if week.look is not None)
+    there, far = full.as_it_went.load_g / plan.load_g, float(known.BETWEEN_LOADS)
+    low = there if last.look is Look.FLAT else (1 - far) * there
+    high = there if last.look is Look.SPILLED else (1 + far) * there
+    room = one.room(plan).between(plan, low, high)
+    # What may be lost is lost against what the coach had planned, whatever mornings made of it.
+    meant = tuple(_carbs_g(full.plan, out) for out in range(plan.first_load_day, 0, -1))
+    against = Against(
+        float(known.LOSS_AVERSION_NEXT_LOAD), there, float(known.LESS_THAN_FULL), meant
+    )
+    chosen = one.scaled(plan, room, against, float(known.BY_LOOKS_ALONE))
+    wish = scaled(plan, chosen.carbs_g, room)
+    return NextLoad(
+        plan=wish,
+        look=last.look or Look.FULL,
+        then_g_per_kg=one.g_per_kg(last.as_it_went),
+        before_g_per_kg=one.g_per_kg(plan),
+        g_per_kg=one.g_per_kg(wish),
+        before=Odds(*chosen.as_planned),
+        after=Odds(chosen.flat, chosen.full, chosen.spilled),
+        disagrees=False,
+        bound=None,
+        between=True,
+    )
+
+
+def _to_ask(one: _Asked, found: NextLoad) -> NextLoad:
+    """A trial's load beside the one that would be planned, where its look is worth more."""
+    room = one.room(found.plan)
+    rng = generator(f"{one.key}/ask", one.day)
+    asked = most_telling(
+        one.few(rng), one.ahead(found.plan, room), rng,
+        within=Load(found.plan.first_load_day), aversion=float(known.LOSS_AVERSION_NEXT_LOAD),
+    )  # fmt: skip
+    if asked is None:
+        return found
+    plan = scaled(found.plan, asked.carbs_g, room)
+    after = Odds(asked.flat, asked.full, asked.spilled)
+    return replace(
+        found, plan=plan, g_per_kg=one.g_per_kg(plan), after=after, asks=True, between=False
     )
 
 
@@ -189,6 +292,11 @@ def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) 
     }[look]
 
 
+def _carbs_g(plan: PeakPlan, out: int) -> float:
+    day = plan.day(out)
+    return day.carb_g if day is not None else 0.0
+
+
 def _whole(plan: PeakPlan) -> bool:
     first = plan.first_load_day
     return first > 0 and all(plan.day(out) is not None for out in PLAN_DAYS if 0 < out <= first)
@@ -199,10 +307,17 @@ def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
     return plan.load_g / max(len(plan.load_days), 1) / body_mass_kg
 
 
-def _learnt(frame: Covariates, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
+def _learnt(
+    frame: Covariates,
+    baseline: Baseline,
+    weeks: Sequence[PastWeek],
+    key: str,
+    *,
+    mornings_tell: bool = True,
+) -> Belief:
     belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
     for number, week in enumerate(weeks):
-        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        belief = through(belief, week, key, habit_g=baseline.carb_g, mornings_tell=mornings_tell)
         last = number == len(weeks) - 1
         if last and not belief.is_calibrated:
             raise ModelMisfit("three mornings running outside what was expected")
@@ -210,97 +325,3 @@ def _learnt(frame: Covariates, baseline: Baseline, weeks: Sequence[PastWeek], ke
         rng = generator(f"{key}/between", week.day)
         belief = next_prior(belief, frame, rng, weeks=apart)
     return belief
-
-
-@dataclass(frozen=True, slots=True)
-class _Room:
-    """What each load day may have by days out, and which bound makes each end."""
-
-    low: Mapping[int, float]
-    high: Mapping[int, float]
-    low_bound: Mapping[int, str]
-    high_bound: Mapping[int, str]
-
-    @classmethod
-    def of(cls, athlete: Athlete, plan: PeakPlan, limits: Limits | None) -> _Room:
-        rails = GuardRails.of(athlete)
-        day, load = rails.rail("carb_ceiling_g"), rails.rail("load_total_g")
-        change = e.SUGGESTED_CHANGE_G_PER_KG.value * athlete.body_mass_kg
-        floor, ceiling = (day.low, GUARD_RAIL), (day.high, GUARD_RAIL)
-        if limits is not None:
-            change = limits.change_per_day_g
-            floor = (limits.carb_floor_g, "carb_floor_g")
-            ceiling = (limits.carb_ceiling_g, "carb_ceiling_g")
-        # Each day has its share of the total, so that it is never the last day that pays for it.
-        most = load.high / max(plan.load_g, 1.0)
-        lows, highs = {}, {}
-        for out in plan.load_days:
-            carb_g = _carbs(plan, out)
-            lows[out] = max(floor, (carb_g - change, "change_per_day_g"))
-            high = min(ceiling, (carb_g + change, "change_per_day_g"), (carb_g * most, GUARD_RAIL))
-            highs[out] = max(high, lows[out], key=lambda bound: bound[0])
-        return cls(
-            low={out: grams for out, (grams, _) in lows.items()},
-            high={out: grams for out, (grams, _) in highs.items()},
-            low_bound={out: bound for out, (_, bound) in lows.items()},
-            high_bound={out: bound for out, (_, bound) in highs.items()},
-        )
-
-    def at(self, plan: PeakPlan, factor: float) -> _Room:
-        """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
-        return self.between(plan, factor, factor)
-
-    def between(self, plan: PeakPlan, one: float, other: float) -> _Room:
-        """Room for the plan's load times factors between these two, as far as inside this one."""
-        low, high = (
-            {
-                out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
-                for out in plan.load_days
-            }
-            for factor in sorted((one, other))
-        )
-        return replace(self, low=low, high=high)
-
-
-def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:
-    target = plan.day(out)
-    carb_g = target.carb_g if target is not None else baseline.carb_g
-    in_load = plan.phase(out) is Phase.LOAD
-    low, high = (room.low[out], room.high[out]) if in_load else (carb_g, carb_g)
-    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high, in_load=in_load)
-
-
-def _scaled(plan: PeakPlan, found: Suggestion, room: _Room) -> PeakPlan:
-    """The plan with the load as suggested, in figures that anyone weighs out."""
-    load_days = plan.load_days
-    for out, carb_g in zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=True):
-        if out in load_days and abs(carb_g - _carbs(plan, out)) > 1e-6:
-            plan = plan.with_carbs(out, _weighed_out(carb_g, room.low[out], room.high[out]))
-    return plan
-
-
-def _weighed_out(carb_g: float, low: float, high: float) -> float:
-    """Rounded, inside both ends; an end itself where no round figure lies between them."""
-    grain = e.ROUND_TO_G.value
-    grams = round_carbs(carb_g)
-    if grams > high:
-        grams = math.floor(high / grain + 1e-9) * grain
-    if grams < low:
-        grams = math.ceil(low / grain - 1e-9) * grain
-    return grams if low <= grams <= high else min(max(carb_g, low), high)
-
-
-def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
-    """The bound that cut the heaviest of the days that were held back."""
-    for out in sorted(plan.load_days, key=lambda out: -_carbs(plan, out)):
-        wanted = factor * _carbs(plan, out)
-        if wanted > room.high[out] + 1e-6:
-            return room.high_bound[out]
-        if wanted < room.low[out] - 1e-6:
-            return room.low_bound[out]
-    return None
-
-
-def _carbs(plan: PeakPlan, out: int) -> float:
-    day = plan.day(out)
-    return day.carb_g if day is not None else 0.0

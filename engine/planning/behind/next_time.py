@@ -65,8 +65,14 @@ def _of_the_load(summed: Debrief, look: Look | None, load: NextLoad | None) -> A
 
 
 def _after_full(load: NextLoad) -> Advice:
-    """The same again where the forecast is sure enough of it; else with room to its safer side."""
+    """The same again where the forecast is sure enough of it; else with room to its safer side.
+
+    Where a load beside it was looked at too, with room to where the two looks point.
+    """
     then, after = load.then_g_per_kg, load.after
+    if load.between and load.g_per_kg != then:
+        low, high = sorted((then, load.g_per_kg))
+        return _between("same-or-more" if load.g_per_kg > then else "same-or-less", load, low, high)
     if after.full >= float(e.SAME_SURE):
         return Advice("same-again", _facts(load))
     if after.flat >= after.spilled:

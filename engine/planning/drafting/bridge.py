@@ -13,11 +13,21 @@ from engine.evidence.body import tracking as known
 from engine.evidence.deciding import ROUND_TO_G
 from engine.evidence.planning import drafting as e
 from engine.evidence.source import mark
-from engine.model.forecast import LOOK_ROWS, DayAhead, NoiseDraws, a_day_later, look_of, worth
+from engine.model.forecast import (
+    LOOK_ROWS,
+    DayAhead,
+    Grams,
+    NoiseDraws,
+    a_day_later,
+    expected_utility,
+    look_of,
+)
 from engine.model.particles import Belief
-from engine.model.tracker import doubted, outcome_probabilities
+from engine.model.structures import Floats
+from engine.model.tracker import doubted, outcome_probabilities, seen_as
 from engine.planning.drafting.draft import NONE, Asked, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline
+from engine.values.checkin import Look
 from engine.values.limits import GuardRails, nearest_inside
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
@@ -87,8 +97,11 @@ def _day(
 # the mornings then move single days about it.
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
+#: Those of a load that is put off the plan's on purpose.
+ASKED = (0.7, 0.8, 0.9, 1.1, 1.2, 1.3)
 #: The first loads that are followed.
 AS_PLANNED, OWN = 0, 1
+DUST_G = 0.1  # sums that lie no further apart are one load
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,16 +114,21 @@ class Suggestion:
     flat: float
     full: float
     spilled: float
-    worth: float  # see `engine.model.forecast.DoseForecast`
+    expected_utility: float  # see `engine.model.forecast.DoseForecast`
 
 
 class Against(NamedTuple):
-    """What another load is held against: a loss of look counts `aversion` times a gain, both against
-    the load times `own`, which stands where nothing else is worth a change.
+    """What another load is held against: a loss of look counts `aversion` times a gain.
+
+    Both are against what was `meant` by whoever planned it (g, a figure for each of the load's last
+    days); where that is not given, against the load times `own`. That one stands where nothing else
+    is worth more; what a load under it loses counts `less` times besides.
     """
 
     aversion: float = float(known.LOSS_AVERSION)
     own: float = 1.0
+    less: float = 0.0
+    meant: tuple[float, ...] | None = None
 
 
 class Load(NamedTuple):
@@ -136,22 +154,20 @@ def suggested_plan(
     `week` holds every day up to stage morning; of its last `within.days` those in the load are scaled
     together, each inside its own limits, the sum inside `within.total_g`. All others stay as planned.
     """
-    if not 1 <= within.days <= len(week):
-        raise ValueError(f"the load takes {within.days} of {len(week)} days: give the whole week")
-    chance = NoiseDraws(len(week), few.state.shape[1], rng)
-    before, load = week[: len(week) - within.days], week[len(week) - within.days :]
-    state = few.state[:LOOK_ROWS, None]
-    for number, day in enumerate(before):
-        state = a_day_later(few, state, [float(day.planned.carb_g)], day, chance.on(number))
     factors = (1.0, against.own, *FACTORS)
-    loads = np.array([_scaled(load, factor, within.total_g) for factor in factors])
-    state = np.repeat(state, len(loads), axis=1)
-    for number, day in enumerate(load):
-        state = a_day_later(few, state, loads[:, number], day, chance.on(len(before) + number))
-    aim = few.frame.aim
-    looks = look_of(state, few.person, few.body, aim)
-    worths = worth(looks - looks[OWN], against.aversion)
-    row = OWN if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
+    scaled = _scaled_by(week, within, factors)
+    loads = np.array(scaled if against.meant is None else [*scaled, against.meant])
+    tried, aim = _tried(few, week, rng, loads), few.frame.aim
+    state = tried.state
+    meant = tried.looks[OWN if against.meant is None else -1]
+    gains = tried.looks[: len(factors)] - meant
+    utilities = expected_utility(gains, against.aversion)
+    if against.less:
+        sums = tried.loads[: len(factors)].sum(axis=1)
+        lost = np.minimum(gains, 0).mean(axis=-1)
+        utilities = utilities + np.where(sums < sums[OWN] - DUST_G, against.less, 0) * lost
+    enough = utilities[OWN] + float(known.WORTH_ALIKE)
+    row = OWN if utilities.max() <= enough else int(np.argmax(utilities))
     as_was, (flat, full, spilled) = (
         doubted(outcome_probabilities(state[:, k], few.person, few.body, aim).mean(axis=1))
         for k in (AS_PLANNED, row)
@@ -159,11 +175,110 @@ def suggested_plan(
     return Suggestion(
         factor=factors[row],
         as_planned=as_was,
-        carbs_g=(*(float(day.planned.carb_g) for day in before), *map(float, loads[row])),
+        carbs_g=tried.carbs_g(week, row),
         flat=flat,
         full=full,
         spilled=spilled,
-        worth=float(worths[row]),
+        expected_utility=float(utilities[row]),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Telling:
+    """A load put off the plan's to see how it looks, and the chances of that look.
+
+    `tells` is how much look it is expected to win for the next load, over another run of the plan's.
+    """
+
+    factor: float
+    carbs_g: tuple[float, ...]  # by day, the days before the load among them
+    flat: float
+    full: float
+    spilled: float
+    tells: float
+
+
+def most_telling(
+    few: Belief,
+    week: Sequence[DayAhead],
+    rng: np.random.Generator,
+    *,
+    within: Load = _USUAL_LOAD,
+    aversion: float = float(known.LOSS_AVERSION),
+) -> Telling | None:
+    """The load whose look is worth most to the load after it; None where the plan's own is.
+
+    For each load and each look that it may come in with, the best next load of those who would have
+    looked so is found, against the plan's: the value of perfect knowledge of that look (Raiffa and
+    Schlaifer 1961, preposterior analysis). One that would spill over more often than `TOLD_SPILLED`
+    is left out.
+    """
+    factors = (1.0, *FACTORS)
+    tried = _tried(few, week, rng, np.array(_scaled_by(week, within, factors)))
+    gains = tried.looks - tried.looks[AS_PLANNED]
+    gains = np.where(gains < 0, aversion * gains, gains)
+
+    def after_the_look(odds: Floats) -> float:
+        return sum(
+            max(float((gains * seen_as(odds, look)).mean(axis=1).max()), 0.0) for look in Look
+        )
+
+    odds = outcome_probabilities(tried.state, few.person, few.body, few.frame.aim)
+    same = after_the_look(odds[:, AS_PLANNED])
+    rows = [
+        k
+        for k, factor in enumerate(factors)
+        if factor in ASKED and odds[-1, k].mean() <= known.TOLD_SPILLED.value
+    ]
+    told = {k: after_the_look(odds[:, k]) - same for k in rows}
+    best = max(told, key=lambda k: told[k], default=AS_PLANNED)
+    if told.get(best, 0.0) <= known.WORTH_TELLING.value:
+        return None
+    flat, full, spilled = doubted(odds[:, best].mean(axis=1))
+    return Telling(
+        factor=factors[best],
+        carbs_g=tried.carbs_g(week, best),
+        flat=flat,
+        full=full,
+        spilled=spilled,
+        tells=told[best],
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Tried:
+    """The week lived by the same particles with each load: times each factor, and what was meant."""
+
+    loads: Grams  # loads x days
+    state: Floats  # on stage morning: rows x loads x particles
+    looks: Floats  # loads x particles
+
+    def carbs_g(self, week: Sequence[DayAhead], row: int) -> tuple[float, ...]:
+        before = week[: len(week) - self.loads.shape[1]]
+        return (*(float(day.planned.carb_g) for day in before), *map(float, self.loads[row]))
+
+
+def _scaled_by(
+    week: Sequence[DayAhead], within: Load, factors: Sequence[float]
+) -> list[list[float]]:
+    """The load times each factor, by day."""
+    if not 1 <= within.days <= len(week):
+        raise ValueError(f"the load takes {within.days} of {len(week)} days: give the whole week")
+    load = week[len(week) - within.days :]
+    return [_scaled(load, factor, within.total_g) for factor in factors]
+
+
+def _tried(few: Belief, week: Sequence[DayAhead], rng: np.random.Generator, loads: Grams) -> _Tried:
+    chance = NoiseDraws(len(week), few.state.shape[1], rng)
+    first = len(week) - loads.shape[1]
+    state = few.state[:LOOK_ROWS, None]
+    for number, day in enumerate(week):
+        doses = [float(day.planned.carb_g)] if number < first else loads[:, number - first]
+        if number == first:
+            state = np.repeat(state, len(loads), axis=1)
+        state = a_day_later(few, state, doses, day, chance.on(number))
+    return _Tried(
+        loads=loads, state=state, looks=look_of(state, few.person, few.body, few.frame.aim)
     )
 
 
