@@ -37,7 +37,7 @@ DAYS = int(AFTER_DAYS.value)
 def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     """The morning after: the cautions, then one short question on this and two more mornings."""
     person = get_person(turn.session, profile.person_id)
-    say_to(turn, person, flow_after_show.over(event.kind, DAYS))
+    say_to(turn, person, partial(flow_after_show.over, event.kind, DAYS))
     for number in range(1, DAYS + 1):
         day = event.day + timedelta(days=number)
         agenda.put(

@@ -28,7 +28,7 @@ from bot.dialogue.flow import (
     said,
 )
 from bot.people.people import asked, own_athlete
-from bot.people.telling import say_to
+from bot.people.telling import Said, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.working_out import worked_out
@@ -264,13 +264,16 @@ def ask_again(turn: Turn, person: Person, question: OpenQuestion, flows: Flows) 
 
 
 def ask(turn: Turn, put: Put, *, message_id: int | None = None, lead: str = "") -> None:
-    """Put this step: below `lead`, as a new message or in the place of that one."""
+    """Put this step, in the language of who is asked: below `lead`, as a new message or in the place
+    of that one.
+    """
     person, question, flow, step = put
     question.step = step.key
     question.asked_at = turn.now
-    wording = step.asked(question.answers, partial(worked_out, turn.session))
-    text = "\n\n".join(part for part in (lead, flow.given(question.answers), wording) if part)
-    buttons = _buttons(question, flow, step)
+    with speaking_to(person):
+        wording = step.asked(question.answers, partial(worked_out, turn.session))
+        text = "\n\n".join(part for part in (lead, flow.given(question.answers), wording) if part)
+        buttons = _buttons(question, flow, step)
     if message_id is None:
         question.outbox_id = id_of(say_to(turn, person, text, buttons=buttons))
     else:
@@ -303,18 +306,20 @@ def _meant(unread: InvalidAnswer) -> str:
     return str(cause.facts.get("hint") or "") if isinstance(cause, ParseError) else ""
 
 
-def put_again(turn: Turn, put: Put, sentence: str, *, meant: str = "") -> None:
+def put_again(turn: Turn, put: Put, sentence: Said, *, meant: str = "") -> None:
     """The sentence, the question once more, and its buttons; first what was probably meant."""
     person, question, flow, step = put
     question.answers = {k: v for k, v in question.answers.items() if k != MEANT}
-    if meant and _can_be(step, meant, question, turn.context):
-        question.answers = question.answers | {MEANT: meant}
-    buttons = [list(row) for row in _buttons(question, flow, step)]
-    carried = (id_of(question), step.key, Rest(meant))
-    if MEANT in question.answers and ANSWER.fits(*carried):
-        buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
-    wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
-    say_to(turn, person, common.refused(sentence, wording), buttons=buttons)
+    with speaking_to(person):
+        if meant and _can_be(step, meant, question, turn.context):
+            question.answers = question.answers | {MEANT: meant}
+        buttons = [list(row) for row in _buttons(question, flow, step)]
+        carried = (id_of(question), step.key, Rest(meant))
+        if MEANT in question.answers and ANSWER.fits(*carried):
+            buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
+        wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
+        said = sentence() if callable(sentence) else sentence
+        say_to(turn, person, common.refused(said, wording), buttons=buttons)
 
 
 def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:

@@ -24,7 +24,7 @@ from bot.direct.buttons import REPLY, To
 from bot.direct.flow import PASS_ON, TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
 from bot.people.people import approvers, get_person, get_profile, name_of, own_athlete, record
-from bot.people.telling import say_to, speaking_to
+from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -275,10 +275,8 @@ def remind_unsent(turn: Turn, duty: AgendaRow) -> None:
     if question is None or question.closed_at is not None:
         return
     coach = get_person(turn.session, question.person_id)
-    with speaking_to(coach):
-        asking.put_again(
-            turn, asking.Put(coach, question, PASS_ON, _step(question)), words.not_sent_yet()
-        )
+    put = asking.Put(coach, question, PASS_ON, _step(question))
+    asking.put_again(turn, put, words.not_sent_yet)
 
 
 def _step(question: OpenQuestion) -> Step:

@@ -182,6 +182,6 @@ def _journey(
     if trip.arrived_at is None:
         agenda.put(
             turn.session, agenda.Named(prompts.subject(profile), event.day, ARRIVE),
-            due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
+            due_at=trip.arrive_at, payload={"trip": id_of(trip)}, again=True,
         )  # fmt: skip
     return True

@@ -20,7 +20,7 @@ from bot.event.season import New
 from bot.event.stage import day as stage_day
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, name_of, record
-from bot.people.telling import say_to, speaking_to, tell_athlete
+from bot.people.telling import say_to, tell_athlete
 from bot.plan import words
 from bot.plan.next_load import flow, looks
 from bot.plan.next_load.learnt import something_learnt
@@ -215,5 +215,4 @@ def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     if event.kind == "trial":
         say_to(turn, person, partial(event_words.event_over, event.kind))
         return
-    with speaking_to(person):
-        after_show.begin(turn, profile, event)
+    after_show.begin(turn, profile, event)

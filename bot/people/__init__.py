@@ -3,7 +3,7 @@
 History: `people.record` keeps who did what, as one of the kinds in `changes`: with what is kept with it
 (`details`), its sentence, what follows from it and how it is taken back. At the end of a use case
 each feature's `after` hooks see it (calendar files). `bot/week/snapshots.py` keeps what held before a
-change, `bot/undo/kinds.py` puts it back.
+change, `bot/undo/kinds.py` (of figures) or `bot/undo/times.py` puts it back.
 
 Telling somebody is `say_to(turn, reader, sentence)` (`telling`): it sets the reader's language; for
 anybody but who acts, the sentence is given as a function. In tests every message is held against

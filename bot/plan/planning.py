@@ -182,7 +182,7 @@ def set_plan(prep: Prep, version: Version) -> bool:
     turn.session.add(row)
     record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
         plan=id_of(row), shape=version.shape, how=version.how,
-        before={"plan": earlier.id if earlier is not None else None, **take_snapshot(turn, profile)},
+        before={"plan": id_of(earlier) if earlier else None, **take_snapshot(turn, profile)},
         changed=days_changed(earlier.days if earlier is not None else [], row.days),
     ))  # fmt: skip
     return True

@@ -162,6 +162,6 @@ def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
     turn.session.add(row)
     record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
         limits=id_of(row), bounds=row.bounds, how=how,
-        before={"limits": earlier.id if earlier is not None else None, **take_snapshot(turn, profile)},
+        before={"limits": id_of(earlier) if earlier else None, **take_snapshot(turn, profile)},
         changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
     ))  # fmt: skip

@@ -10,7 +10,7 @@ from bot.core.turn import ChatTurn, Kind, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import FlowBinding
 from bot.people.people import get_person, get_profile, has_agreed, is_own_coach, profile_of
-from bot.people.telling import say_to, speaking_to
+from bot.people.telling import say_to
 from bot.safety.flow_symptom import EMERGENCY, FINE, SOMETHING_WRONG, SYMPTOM_CHECK, UNWELL_HOW
 from bot.safety.reports import Told, bring, cleared, who_knows
 from bot.safety.watch import let_go, short, wait
@@ -125,8 +125,7 @@ def unanswered(turn: Turn, duty: AgendaRow) -> None:
     doubts.unanswered(turn, profile, question)
     person = get_person(turn.session, profile.person_id)
     question.answers = question.answers | {"_once_more": True}
-    with speaking_to(person):
-        asking.ask_again(turn, person, question, FLOW_OF)
+    asking.ask_again(turn, person, question, FLOW_OF)
 
 
 FLOWS = (

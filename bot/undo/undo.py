@@ -22,7 +22,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow
 from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
-from bot.undo import kinds as stage_back
+from bot.undo import times as times_of_day
 from bot.undo import words
 from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import SETS_FIGURES, may_be_taken_back, put_back
@@ -35,7 +35,7 @@ LOOKED_THROUGH = 20  # entries, the latest first: more mornings than a week can 
 
 def ask_undo(turn: OnAthlete) -> None:
     """Show the last change, and ask; taking it back is a second tap."""
-    row, times = _last(turn.session, turn.profile), stage_back.last_change(turn, turn.profile)
+    row, times = _last(turn.session, turn.profile), times_of_day.last_change(turn, turn.profile)
     may = row is not None and may_be_taken_back(turn, row)
     if row is None and times is None:
         say_to(turn, turn.person, words.nothing_to_undo())
@@ -48,7 +48,7 @@ def ask_undo(turn: OnAthlete) -> None:
         change = _sentence(turn.session, turn.profile, row)
         _ask(turn, row, change, told=told, times=False)
     if times is not None:
-        told = stage_back.told(turn.session, turn.profile, times)
+        told = times_of_day.told(turn.session, turn.profile, times)
         change = in_words(times, turn.profile)
         _ask(turn, times, change, told=told, times=True)
 
@@ -56,9 +56,9 @@ def ask_undo(turn: OnAthlete) -> None:
 def undo(turn: OnAthlete, pressed: OfChange) -> None:
     """Put back what held before; the athlete reads a correction where the change had reached them."""
     named, self_coached = pressed.change, turn.self_coached
-    times = stage_back.last_change(turn, turn.profile)
+    times = times_of_day.last_change(turn, turn.profile)
     if times is not None and named == times.id:
-        told = stage_back.take_back(turn, turn.person, turn.profile, times)
+        told = times_of_day.take_back(turn, turn.person, turn.profile, times)
         rewrite(turn, words.undone(told=told, self_coached=self_coached))
         return
     row = _last(turn.session, turn.profile)

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
 from bot.people.people import local_date
+from bot.store.base import id_of
 from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DaySetRow
@@ -37,7 +38,7 @@ def take_snapshot(turn: Turn, profile: AthleteProfile) -> Snapshot:
     hold = running_hold(turn.session, profile.person_id, today)
     return {
         "days": days_before(turn.session, profile, today),
-        "hold": hold.id if hold is not None else None,
+        "hold": id_of(hold) if hold is not None else None,
     }
 
 

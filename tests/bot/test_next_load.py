@@ -11,11 +11,15 @@ from pathlib import Path
 import pytest
 from sqlmodel import select
 
+from bot.plan.next_load.flow import suggestion
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import CheckInRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import current_event, current_plan, limits_row
+from bot.words.languages import speaking
+from engine.values.checkin import Look
 from engine.values.plan import LOAD_DAYS, PeakPlan
+from tests.engine.test_next_load_asks import after, tried
 from tests.support.images import Image, fill, image_of
 from tests.support.prepared import Another
 from tests.support.warm import warm_engine
@@ -297,3 +301,53 @@ def test_a_larger_load_takes_the_limit_on_its_total_along_and_says_so_before(tea
     team.coach.presses(f"c:undo:{team.athlete_id}")
     team.coach.taps("Take it back")
     assert (plan_of(team), limits_in_force(team)) == (before, tight), "both go back together"
+
+
+def looked_sharp(team: Team) -> None:
+    """That week's mornings as they are with lines that stay sharp."""
+    with transaction(team.world.engine) as session:
+        for row in session.exec(select(CheckInRow)):
+            row.sharpness = row.sharpness and 4
+            row.fullness = row.fullness - 1 if row.fullness > 6 else row.fullness
+            session.add(row)
+
+
+def sets_next_trial(team: Team, day: str) -> None:
+    team.coach.presses(f"c:event:{team.athlete_id}")
+    team.coach.taps("A trial")
+    team.coach.writes(day)
+    team.coach.taps("Same time zone")
+
+
+def test_after_full_a_trial_is_offered_another_load_by_a_modest_step_that_tells_more(
+    team: Team,
+) -> None:
+    looked_sharp(team)
+    assert "I suggest the same again" in text_of(team.coach.taps("Full"))
+    sets_next_trial(team, "6 Jun")
+    shown = text_of(team.coach.taps("Suggested next load"))
+    assert "The same again would teach little." in shown
+    assert "eaten as planned it teaches most" in shown
+    now, was = map(float, re.search(r"suggest ([\d.]+) instead of ([\d.]+) g/kg", shown).groups())  # type: ignore[union-attr]
+    assert 0.05 * was < abs(now - was) < 0.22 * was
+    assert "Nothing changes unless you use it" in shown
+    assert plan_of(team) is None
+    team.coach.taps("Use this plan")
+    assert "has another load than that" in text_of(
+        team.coach.presses(f"c:learnt:{team.athlete_id}")
+    )
+
+
+@pytest.mark.usefixtures("ours")
+@pytest.mark.parametrize(
+    ("language", "says"),
+    [("en", "the two looks together tell more than one"), ("de", "beide Eindrücke zusammen")],
+)
+def test_after_two_looks_beside_each_other_the_offer_says_that_it_stands_on_both(
+    language: str, says: str
+) -> None:
+    found = after(*tried(8.4, Look.SPILLED))
+    assert found.between
+    with speaking(language):
+        offered = suggestion(found, tried(8.4, None)[1].plan, "Mira", self_coached=False)
+    assert says in offered

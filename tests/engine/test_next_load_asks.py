@@ -8,15 +8,17 @@ from datetime import timedelta
 import numpy as np
 import pytest
 
+from engine.decision.beliefs import frame_of
 from engine.evidence.body import tracking as known
 from engine.model.forecast import subsample
 from engine.model.tracker import outcome_probabilities, seen_as
-from engine.planning.behind.next_load import Ahead, NextLoad, next_load
+from engine.planning.behind.load_room import Room, day_ahead
+from engine.planning.behind.next_load import Ahead, NextLoad, _learnt, next_load
 from engine.planning.drafting.bridge import ASKED, FACTORS, Load, _scaled_by, _tried, most_telling
 from engine.values.athlete import EventKind
 from engine.values.case import PastWeek
 from engine.values.checkin import DaySet, Look
-from engine.values.plan import LOAD_DAYS, PeakPlan
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 from tests.engine.test_next_load import HABIT, MIRA, TRIAL, planned, trial
 from tests.engine.test_rescale import belief_after_a_trial_that_was, week
 
@@ -109,13 +111,16 @@ def test_a_trial_that_its_mornings_moved_is_not_the_load_that_was_to_be_looked_a
 
 def test_what_a_look_is_worth_is_what_looks_drawn_by_chance_are_worth() -> None:
     """Against Bayes' rule by counting: draw a body and its look, choose by those who looked so."""
-    belief, _ = belief_after_a_trial_that_was(Look.SPILLED)
+    belief = _learnt(frame_of(MIRA, HABIT, None), HABIT, (FULL_WEEK,), "counted")
+    plan = FULL_WEEK.plan
+    room = Room.of(MIRA, plan, None)
+    days = [day_ahead(plan, HABIT, out, room) for out in PLAN_DAYS if out > 0]
     few = subsample(belief, 1000, np.random.default_rng(8))
-    found = most_telling(few, week(300), np.random.default_rng(9))
+    found = most_telling(few, days, np.random.default_rng(9))
     assert found is not None
     factors = (1.0, *FACTORS)
-    loads = np.array(_scaled_by(week(300), Load(), factors))
-    tried_ = _tried(few, week(300), np.random.default_rng(9), loads)
+    loads = np.array(_scaled_by(days, Load(), factors))
+    tried_ = _tried(few, days, np.random.default_rng(9), loads)
     gains = tried_.looks - tried_.looks[0]
     gains = np.where(gains < 0, 2 * gains, gains)
     odds = outcome_probabilities(tried_.state, few.person, few.body)
@@ -132,10 +137,12 @@ def test_what_a_look_is_worth_is_what_looks_drawn_by_chance_are_worth() -> None:
             won += max(float((gains * how_many).sum(axis=1).max()), 0.0)
         return won / drawn.size
 
-    row = factors.index(found.factor)
-    worth_more = [k for k, one in enumerate(factors) if one in ASKED and counted(k) > counted(row)]
+    row, by_chance = factors.index(found.factor), 0.001
+    told = {k: counted(k) for k, one in enumerate(factors) if one in ASKED}
+    worth_more = [k for k, look in told.items() if look > told[row] + by_chance]
     assert all(odds[-1, k].mean() > known.TOLD_SPILLED.value for k in worth_more)
-    assert found.tells == pytest.approx(counted(row) - counted(0), abs=0.001)
+    assert min(told.values()) < told[row] - 2 * by_chance, "else any load would do"
+    assert found.tells == pytest.approx(told[row] - counted(0), abs=by_chance)
     assert found.flat + found.full + found.spilled == pytest.approx(1)
 
 

@@ -27,7 +27,7 @@ from bot.people.people import (
     profile_of,
     record,
 )
-from bot.people.telling import answer, rewrite, say_to, speaking_to
+from bot.people.telling import answer, rewrite, say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event
@@ -188,10 +188,9 @@ def ask_measures(turn: OnAthlete) -> None:
     athlete = get_person(turn.session, turn.profile.person_id)
     self_coached = turn.person.id == athlete.id
     rewrite(turn, flow_health.asked_again(athlete.first_name, self_coached=self_coached))
-    with speaking_to(athlete):
-        asking.open_question(turn, athlete, MEASURES, athlete.id, {
-            "sex": turn.profile.sex, "weight_unit": turn.profile.weight_unit,
-        })  # fmt: skip
+    asking.open_question(turn, athlete, MEASURES, athlete.id, {
+        "sex": turn.profile.sex, "weight_unit": turn.profile.weight_unit,
+    })  # fmt: skip
 
 
 def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:

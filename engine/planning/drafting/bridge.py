@@ -97,8 +97,8 @@ def _day(
 # the mornings then move single days about it.
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
-#: Those of a load that is put off the plan's on purpose.
-ASKED = (0.7, 0.8, 0.9, 1.1, 1.2, 1.3)
+#: Those of a load that is put off the plan's on purpose: no further than a modest step (a fifth).
+ASKED = (0.8, 0.9, 1.1, 1.2)
 #: The first loads that are followed.
 AS_PLANNED, OWN = 0, 1
 DUST_G = 0.1  # sums that lie no further apart are one load

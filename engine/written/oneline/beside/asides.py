@@ -12,7 +12,14 @@ from engine.evidence.units import KG_PER_LB
 from engine.written.late import Late
 from engine.written.oneline.report import Doubt, DoubtCode, Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, N, in_digits, spelt_at
+from engine.written.oneline.tokens.numbers import (
+    NUMBER_WORDS,
+    SMALL_NUMBERS,
+    N,
+    in_digits,
+    instead,
+    spelt_at,
+)
 from engine.written.units import WeightUnit
 from engine.written.units.reading import NUMBER
 
@@ -20,8 +27,7 @@ from engine.written.units.reading import NUMBER
 
 
 _OVER = r"(?![^\W_]|')"
-_SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
-_HOUR = rf"(?:\d{{1,2}}(?:[:.]\d\d)?|{_SMALL})(?: ?(?:[ap]\.?m\.?|o'?clock|uhr|ish)){{0,2}}{_OVER}"
+_HOUR = rf"(?:\d{{1,2}}(?:[:.]\d\d)?|{NUMBER_WORDS})(?: ?(?:[ap]\.?m\.?|o'?clock|uhr|ish)){{0,2}}{_OVER}"
 _IS = r"(?: (?:is|was|at|of|ist|war|bei|von|quality|level|score))*[:=]? ?"
 #: None of these follows an hour: "up at 7 full", "up at 6 litres".
 _NO_ANSWER = r"(?![.,]?\d| ?/| ?(?:full|fullness|voll|fülle|out of|von 10|kgs?|kilos?|lbs?|litres?|liters?|l|ml|oz|pounds?|stones?|st|for)(?![^\W_]))"
@@ -113,7 +119,7 @@ _ANSWERS = Late(r"(?:full\w*|fülle|voll|water|wasser|weight|gewicht|look)(?: is
 #: Of a drink the day before is told, of a look this morning.
 _OF_A_DRINK = Late(r"\b(?:water|wasser|drank|drunk|getrunken|trinken|h2o|💧)[^,;.\n]*$")
 _MAY_HOLD_SOME = Late(
-    rf"\d|\b(?:{_SMALL}|few|some|several|many|paar|einige|mehrere|viele|lots|loads)\b"
+    rf"\d|\b(?:{NUMBER_WORDS}|few|some|several|many|paar|einige|mehrere|viele|lots|loads)\b"
 )
 
 Span = tuple[int, int]
@@ -137,7 +143,7 @@ def set_aside(line: str) -> tuple[str, list[Span]]:
             start += len(line[start:end]) - len(line[start:end].lstrip())
             end -= len(line[start:end]) - len(line[start:end].rstrip())
             spans.append((start, end))
-            line = f"{line[:start]}|{' ' * (end - start - 1)}{line[end:]}"
+            line = instead(line, start, end, "|")
     return line, spans
 
 
@@ -169,14 +175,13 @@ def weighed_in(line: str, known: Known) -> Known:
 _KG_PER = {"g": 0.001, "k": 1.0, "l": 0.45359237, "p": 0.45359237, "#": 0.45359237}
 _MOST_KG = 3.0  # overnight, told as a difference; more is told of something else
 _UNIT = r"(?:grammes?|gramm|grams?|gr|g|kilogramm|kilograms?|kilos?|kg|lbs?|pounds?|pfund|#)"
-_SMALL_STEP = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
-_SPELT = rf"(?:(?:{_SMALL_STEP})?[ -]?(?:hundred|hundert)(?: and)?[ ]?(?:fifty|fünfzig)?|anderthalb|(?:ein|zwei)einhalb|{_SMALL_STEP})"
+_SPELT = rf"(?:(?:{NUMBER_WORDS})?[ -]?(?:hundred|hundert)(?: and)?[ ]?(?:fifty|fünfzig)?|anderthalb|(?:ein|zwei)einhalb|{NUMBER_WORDS})"
 _SAID = rf"(?:(?:an? |ein(?:en)? )?(?:quarter(?: of an?)?|viertel)|half an?|an? half|half|(?:ein |n |ne |nen? )?halbe[sn]?|{_SPELT}(?: and a half)?|an?|ein(?:en)?|nen?)"
 _UNIT_SAID = r"(?:grammes?|gramm|grams?|kilos?|kilogramm|kg|pounds?|lbs?|pfund|tenths?|zehntel)"
 _AMOUNT = (
     rf"(?:(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
     rf"|(?P<said>{_SAID}(?= )|(?=pound |kilo )) ?(?P<unit_said>{_UNIT_SAID})(?P<and_half> and a half| und ein halbes| (?:und )?einhalb)?"
-    rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{_SMALL_STEP}))"
+    rf"|(?:zero |null |nought )?(?:point|komma|comma|punkt) (?P<tenth>[1-9]|{NUMBER_WORDS}))"
 )
 _DOWN = r"less|lighter|lower|down|below|under|weniger|leichter|runter|drunter|unter|weg|off|abgenommen|verloren"
 _UP = r"more|heavier|higher|up|above|over|mehr|schwerer|rauf|drüber|über|drauf|hoch|zugenommen"
@@ -218,13 +223,13 @@ _WITH_UNIT = (
     Late(rf"(?<=[,;\n/.] ){_ABOUT}{_AMOUNT} (?P<way>{_DOWN}|{_UP}){_ENDS}"),
     Late(rf"(?<=[,;\n/.] ){_MOVED} (?:by |um |another )?{_ABOUT}{_AMOUNT}{_ENDS}"),
 )
-_ANY_FIGURE = Late(rf"\d|\b(?:{_SMALL_STEP}|half|an?|ein\w*|halb\w*)(?![^\W_])")
+_ANY_FIGURE = Late(rf"\d|\b(?:{NUMBER_WORDS}|half|an?|ein\w*|halb\w*)(?![^\W_])")
 _WAYS_DOWN = frozenset(f"{_DOWN}|lost|dropped|minus|abgenommen|-".split("|"))
 _MOST_FULL = 10
 _SCORE_DOWN = frozenset({"-", "down", "less", "lower", "weniger", "runter", "niedriger"})
 _SCORE_MOVED = Late(
     r"\b(?:fullness|full|fülle|voll)(?: is| ist|[:=])? ?(?:(?P<sign>[-+]) ?(?P<sign_by>[1-3])"
-    rf"|(?P<by>{_SMALL_STEP}|[1-3]|an?|ein(?:en)?) (?:points? |punkte? |notch )?(?P<way>up|down|more|less|higher|lower|mehr|weniger|rauf|runter|höher|niedriger))"
+    rf"|(?P<by>{NUMBER_WORDS}|[1-3]|an?|ein(?:en)?) (?:points? |punkte? |notch )?(?P<way>up|down|more|less|higher|lower|mehr|weniger|rauf|runter|höher|niedriger))"
     r"(?: (?:from|than|on|als|wie) (?:yesterday|gestern|last time))?(?! ?(?:to|auf|at|bei|so|=|,? now|,? jetzt) ?(?:an? |ne )?\d)(?![^\W_]|[.,]?\d| ?/| (?:from|von) \d)"
 )
 #: Of a drink, of food or of a denial, the words right before say so.
@@ -257,7 +262,7 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
         if line[match.end() :].lstrip().startswith("?"):
             continue
         if _told_whole(line[: match.start()] + " | " + line[match.end() :], last, known):
-            return f"{line[: match.start()]}{' ' * len(match[0])}{line[match.end() :]}", ""
+            return instead(line, *match.span()), ""
         change = _change(match, known)
         unit = match["unit"] or match["unit_said"]
         precise = unit or match["tenth"] or "." in match["number"].replace(",", ".")
@@ -271,8 +276,7 @@ def written_out(line: str, known: Known) -> tuple[str, str]:
         figure = next((one for one in figures if len(one) <= len(match[0])), None)
         if figure is None or (known.weight_unit is not WeightUnit.KG and "k" not in figure):
             continue
-        figure = figure.ljust(len(match[0]))
-        return f"{line[: match.start()]}{figure}{line[match.end() :]}", match[0].strip()
+        return instead(line, match.start(), match.end(), figure), match[0].strip()
     return line, ""
 
 
@@ -290,7 +294,7 @@ def score_moved(line: str, known: Known) -> tuple[str, Doubt | None]:
         code=DoubtCode.UNCLEAR, answer="fullness", given=match[0].strip(),
         options=({"fullness": int(value)},) if known_one else (),
     )  # fmt: skip
-    return f"{line[: match.start()]}|{' ' * (len(match[0]) - 1)}{line[match.end() :]}", doubt
+    return instead(line, *match.span(), "|"), doubt
 
 
 def _told_whole(line: str, last: float, known: Known) -> bool:

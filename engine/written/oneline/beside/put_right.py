@@ -12,7 +12,7 @@ import re
 from engine.written.late import Late
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.numbers import N, in_digits, rewritten
+from engine.written.oneline.tokens.numbers import N, in_digits, instead, rewritten
 from engine.written.units.amounts import VOLUME_WORDS
 
 _OVER = r"(?![^\W_]|')"
@@ -178,7 +178,7 @@ def _without_told_twice(line: str, known: Known) -> str:
         same = [one for one in before if rough(one[0]) == rough(so["it"])]
         if same and max(rough(one[0]) for one in before) <= (1 + _ONE_MORNING) * rough(so["it"]):
             for one in before:
-                line = f"{line[: one.start()]}{' ' * len(one[0])}{line[one.end() :]}"
+                line = instead(line, *one.span())
             return re.sub(r"^[ ,/;]+", lambda blank: " " * len(blank[0]), line)
     for place, one in enumerate(found):
         if not any(rough(one[0]) == rough(other[0]) for other in found[:place]):
@@ -188,6 +188,6 @@ def _without_told_twice(line: str, known: Known) -> str:
         start, stop = (ends[-2] if len(ends) > 1 else 0), end.start() if end else len(line)
         if re.search(r"\d", digits[start : one.start()] + digits[one.end() : stop]):
             start, stop = one.span()
-        line = f"{line[:start]}{' ' * (stop - start)}{line[stop:]}"
+        line = instead(line, start, stop)
         digits = in_digits(line, known.language)
     return line

@@ -15,6 +15,7 @@ from itertools import pairwise
 from engine.written.late import Late
 from engine.written.oneline.report import Doubt, DoubtCode, Known
 from engine.written.oneline.tokens.digits import rough
+from engine.written.oneline.tokens.numbers import instead
 from engine.written.units import WeightUnit
 
 _NEAR = 0.05  # of the last weight
@@ -228,16 +229,16 @@ def _with_one(
         spans = [one.before, one.after] if one is not chosen else []
         for start, end in spans:
             if not re.search(r"\d", _HOUR.sub("", line[start:end])):
-                out = _blank(out, start, end)
+                out = instead(out, start, end)
         if one is chosen:
             for pattern in (_BAD, _GOOD):
                 for start, end in (one.before, one.after):
                     for match in pattern.finditer(line[start:end]):
-                        out = _blank(out, start + match.start(), start + match.end())
+                        out = instead(out, start + match.start(), start + match.end())
             continue
-        out = _blank(out, one.start, one.end)
+        out = instead(out, one.start, one.end)
     if choice:
-        out = _blank(out, choice.start(), choice.end())
+        out = instead(out, choice.start(), choice.end())
         out = f"{out[: choice.start()]}|{out[choice.start() + 1 :]}"
     if len(apart) == len(others):
         said = ""
@@ -252,7 +253,7 @@ def _asked(line: str, rivals: Sequence[_Weighing]) -> Settled:
     for one in rivals:
         for start, end in (one.before, (one.start, one.end), one.after):
             if start == one.start or not re.search(r"\d", _NUMBERED.sub("", line[start:end])):
-                out = _blank(out, start, end)
+                out = instead(out, start, end)
     out = f"{out[: rivals[0].start]}|{out[rivals[0].start + 1 :]}"
     given = " / ".join(line[one.start : one.end].strip() for one in rivals)
     options = tuple({"weight_kg": round(one.kg, 2)} for one in rivals)
@@ -266,7 +267,3 @@ def _stripped(line: str, start: int, end: int) -> tuple[int, int]:
     while end > start and not line[end - 1].isalnum():
         end -= 1
     return start, end
-
-
-def _blank(line: str, start: int, end: int) -> str:
-    return f"{line[:start]}{' ' * (end - start)}{line[end:]}"

@@ -25,6 +25,7 @@ from engine.written.oneline.drinks.parts import (
 )
 from engine.written.oneline.drinks.words import may_be_counted, pieces_of
 from engine.written.oneline.report import Doubt, DoubtCode, Known
+from engine.written.oneline.tokens.numbers import instead
 
 _LEAST_BARE_ML, _LEAST_BARE_OZ = 100.0, 8.0
 _FAR_OVER = 1.8  # times the target: a bare sum beyond it is no sum
@@ -190,9 +191,7 @@ class _Reader(Parts):
             litres = self._litres(total, unit), self._litres(total - others, unit)
             return self._ask(line, span, said, [one for one in litres if one])
         text = self._written(total, unit, line, span)
-        if text is None:
-            return None
-        return Told(line=f"{line[: span[0]]}{text}{line[span[1] :]}", said=said)
+        return None if text is None else Told(line=instead(line, *span, text), said=said)
 
     def _is_of_another(self, own: Sequence[Part], line: str) -> bool:
         """ "2 litres and half of the next one": of what, nobody knows."""
@@ -361,7 +360,7 @@ class _Reader(Parts):
         ]
         if re.search(r"\d,\d", line) and not re.search(r"\d\.\d", line):
             texts = [text.replace(".", ",") for text in texts]
-        return next((text.ljust(room) for text in texts if len(text) <= room), None)
+        return next((text for text in texts if len(text) <= room), None)
 
     def _ask(self, line: str, span: tuple[int, int], said: str, litres: Sequence[float]) -> Told:
         code = DoubtCode.TWO_VALUES if len(litres) > 1 else DoubtCode.UNCLEAR
@@ -370,5 +369,4 @@ class _Reader(Parts):
         # "water was three bottles": the word for it names no other figure
         label = _LABEL_BEFORE.search(line[: span[0]])
         span = (label.start() if label else span[0], span[1])
-        room = span[1] - span[0]
-        return Told(line=f"{line[: span[0]]}|{' ' * (room - 1)}{line[span[1] :]}", asked=asked)
+        return Told(line=instead(line, *span, "|"), asked=asked)

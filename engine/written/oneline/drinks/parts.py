@@ -19,7 +19,7 @@ OUNCE_L = {
     VolumeUnit.FLOZ_US: float(L_PER_US_FLUID_OUNCE),
     VolumeUnit.FLOZ_IMP: float(L_PER_IMPERIAL_FLUID_OUNCE),
 }
-_OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
+OUNCES = {"g": (128, 160), "q": (32, 40), "p": (16, 20)}  # US, imperial
 _CUP_OUNCES = 8
 _METRIC = {"ml": 0.001, "mi": 0.001, "cl": 0.01, "ce": 0.01, "ze": 0.01, "dl": 0.1, "de": 0.1}
 HALF_BOTTLE_L, _WHOLE_BOTTLE_L = 0.5, 1.0  # "sieben Halbe und zwei ganze": common practice
@@ -175,10 +175,10 @@ class Parts:
             return "l", _METRIC[word[:2]]
         if word[0] in "lm":
             return "l", 1.0
-        if word[0] in _OUNCES:
+        if word[0] in OUNCES:
             if self._ounce is None:
                 return word[0], 1.0
-            return "oz", float(_OUNCES[word[0]][1 if self._imperial else 0])
+            return "oz", float(OUNCES[word[0]][1 if self._imperial else 0])
         return "oz", float(_CUP_OUNCES if word[0] == "c" else 1)
 
     def _sized(self, count: float, size: float, unit: Piece) -> _Read | None:

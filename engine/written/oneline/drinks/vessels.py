@@ -9,10 +9,10 @@ from functools import partial
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE
 from engine.written.late import Late
-from engine.written.oneline.drinks.parts import MOST_L
+from engine.written.oneline.drinks.parts import MOST_L, OUNCES, is_british
 from engine.written.oneline.report import Doubt, DoubtCode, Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, N, rewritten
+from engine.written.oneline.tokens.numbers import NUMBER_WORDS, SMALL_NUMBERS, N, instead, rewritten
 from engine.written.units import VolumeUnit, WeightUnit
 from engine.written.units.reading import NUMBER
 
@@ -20,19 +20,16 @@ from engine.written.units.reading import NUMBER
 
 
 _OVER = r"(?![^\W_]|')"
-_SMALL = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
-_MANY = rf"(?<![\d.,])(?P<many>\d{{1,2}}(?:[.,]\d)?|\b(?:{_SMALL}))"
+_MANY = rf"(?<![\d.,])(?P<many>\d{{1,2}}(?:[.,]\d)?|\b(?:{NUMBER_WORDS}))"
 _LITRES = r"(?:litres?|liters?|l|ltrs?)"
 
-_STONES = Late(r"\d ?(?:st|stone)(?![^\W_])|\b(?:stones?)\b")
 _BRITISH = Late(rf"{_MANY} ?(?P<unit>pints?|pts|gallons?|quarts?){_OVER}")
-_OUNCES = {"p": 20.0, "g": 160.0, "q": 40.0}
 _MASS = Late(rf"{_MANY} (?:maß|mass|moaß|maßl|massl){_OVER}(?! ?nehmen)")
 _POUNDS_AND_OUNCES = Late(
     r"(?<![\d.,])(?P<lb>\d{2,3}) ?(?:lbs?|pounds?),? ?(?:and )?(?P<oz>\d{1,2}) ?(?:ozs?|ounces?)(?![^\W_])"
 )
 _PFUND = Late(r"(?<![\d.,])(?P<many>\d{2,3}(?:[.,]\d)?) ?pfund(?![^\W_])")  # of half a kilogram
-_MOST_L, _SAME_L = 15.0, 0.01
+_SAME_L = 0.01
 _MOST_BESIDE_L = 4.0  # so far a day's drink may be from another's
 _AND_A_BIT = Late(
     rf"(?<=[\w\d]) (?:and a bit|and a little|and change|und (?:ein |n |a )?(?:bisschen|bissl|bissle|bisserl|bitzeli|bissi))(?: more| over| was| mehr)?(?=(?: {_LITRES})?(?:[,;.\n]|$| of| water| wasser))"
@@ -42,11 +39,11 @@ _LESS_A_GLASS = Late(
 )
 _MANY_GALLONS = Late(r"(?<![\d.,/])(?P<score>[4-9]|10) (?=gallon)")
 _NOT_YESTERDAYS = Late(
-    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{_SMALL}))(?: ?{_LITRES}{_OVER})?(?: today| heute)? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
+    rf"(?<![\d.,])(?:\d{{1,2}}(?:[.,]\d+)?|\b(?:{NUMBER_WORDS}))(?: ?{_LITRES}{_OVER})?(?: today| heute)? (?:so far|by now|bisher|bis jetzt|already)(?: today| heute)?(?: and \d(?:[.,]\d)? more(?: by \w+| before \w+)?)?(?: but| aber| and|,)?{_OVER}"
     rf"|\b(?:heute?|today)(?: (?:erst|schon|bisher|so far|only|already) \d(?:[.,]\d+)?(?![\d.,]\d)(?: ?{_LITRES}{_OVER})?| \d(?:[.,]\d+)? ?{_LITRES}{_OVER})"
 )
 _YESTERDAYS = Late(
-    rf"\b(?:yesterday|gestern)\b[^;\n]{{0,18}}?(?<![\d.,])(?:\d|{_SMALL}{_OVER})|(?<![\d.,])\d(?:[.,]\d+)?(?: ?{_LITRES})? (?:yesterday|gestern){_OVER}"
+    rf"\b(?:yesterday|gestern)\b[^;\n]{{0,18}}?(?<![\d.,])(?:\d|{NUMBER_WORDS}{_OVER})|(?<![\d.,])\d(?:[.,]\d+)?(?: ?{_LITRES})? (?:yesterday|gestern){_OVER}"
 )
 
 _PART_DRUNK = Late(
@@ -58,7 +55,7 @@ _OF_TARGET = Late(
 )  # "4/4 litres", "water 3/3.5"
 _FULLNESS = Late(r"/ ?10(?!\d)|\b(?:full\w*|voll|fülle)")
 _HAD = Late(r"\bhad (?P<many>\d(?:[.,]\d+)?)(?= yesterday(?![^\W_]))")
-_AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{_SMALL})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
+_AMOUNT = rf"(?:(?P<number>{NUMBER})|(?P<said>an? half|half an?|half|an?|one|ein(?:en)?|(?:ein(?:en)? |n |nen )?halb(?:er|en|es)?|n|nen|anderthalb|{NUMBER_WORDS})) ?(?P<unit>{_LITRES}|ml|oz){_OVER}"
 _ABOUT = r"(?:(?:about|around|roughly|like|ca\.?|circa|etwa|ungefähr|so|rund|just) )*"
 _DRANK = r"(?:(?:drank|drunk|water|wasser|getrunken|trank|hab)(?: was| war| only| nur)? )?"
 _RELATIVE = Late(
@@ -78,7 +75,6 @@ _OF_THE_PLAN = frozenset(
 def in_litres(line: str, known: Known) -> tuple[str, str]:
     """The line, as long as before, with drinks in measures that are read; and the words that told them."""
     said: list[str] = []
-    british = known.weight_unit is WeightUnit.ST or bool(_STONES.search(line))
 
     def put(pattern: Late, amount: Callable[[re.Match[str]], str]) -> None:
         nonlocal line
@@ -86,9 +82,9 @@ def in_litres(line: str, known: Known) -> tuple[str, str]:
             text = amount(match)
             if text and len(text) <= len(match[0]):
                 said.append(match[0].strip())
-                line = f"{line[: match.start()]}{text.ljust(len(match[0]))}{line[match.end() :]}"
+                line = instead(line, *match.span(), text)
 
-    if british and known.volume_unit is not VolumeUnit.FLOZ_IMP:
+    if is_british(line, known) and known.volume_unit is not VolumeUnit.FLOZ_IMP:
         put(_BRITISH, _british)
     if known.volume_unit is VolumeUnit.FLOZ_US:
         line = _MANY_GALLONS.sub(lambda match: f"{match['score']}|", line)
@@ -114,7 +110,7 @@ def _many(match: re.Match[str]) -> float:
 
 
 def _british(match: re.Match[str]) -> str:
-    litres = _many(match) * _OUNCES[match["unit"][0]] * float(L_PER_IMPERIAL_FLUID_OUNCE)
+    litres = _many(match) * OUNCES[match["unit"][0]][1] * float(L_PER_IMPERIAL_FLUID_OUNCE)
     texts = (f"{litres:.{digits}f}l" for digits in (2, 1))
     return next((text for text in texts if len(text) <= len(match[0])), "")
 
@@ -168,7 +164,7 @@ def against_another(line: str, known: Known) -> tuple[str, Doubt | None, tuple[f
     of_day_before = match[f"{prefix}base"] in _OF_THE_DAY_BEFORE and known.water_before_l
     base = known.water_before_l if of_day_before and known.water_before_l else known.water_l
     amount = _litres_told(match, prefix)
-    line_without = f"{line[: match.start()]}|{' ' * (len(match[0]) - 1)}{line[match.end() :]}"
+    line_without = instead(line, *match.span(), "|")
     value = base + (-amount if match[f"{prefix}way"] in _LESS else amount)
     if amount <= 0 or value <= 0:
         return (
@@ -314,7 +310,7 @@ def _litres(number: float, unit: str | None, known: Known) -> float | None:
         return number * 8 * ounce if american else None
     if not american and known.volume_unit is not VolumeUnit.FLOZ_IMP and known.weight_unit != "st":
         return None
-    per = {"g": (128, 160), "p": (16, 20), "q": (32, 40)}.get(unit[0], (1, 1))
+    per = OUNCES.get(unit[0], (1, 1))
     return number * per[not american] * ounce
 
 

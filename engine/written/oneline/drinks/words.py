@@ -10,7 +10,7 @@ import re
 from typing import NamedTuple
 
 from engine.written.late import Late
-from engine.written.oneline.tokens.numbers import SMALL_NUMBERS, goes_on, spelt_at
+from engine.written.oneline.tokens.numbers import NUMBER_WORDS, SMALL_NUMBERS, goes_on, spelt_at
 
 _OVER = r"(?![^\W_]|')"
 _VESSEL_NOUNS = (
@@ -30,7 +30,6 @@ _PART_NOUNS_DE = (
     r"nachmittag|morgen|job|workout|fahrt|weg|tag|feierabend|dienst|schicht|posing|kraft\w*|laufen"
 )
 _HOUR = r"\d{1,2}(?:[:.]\d\d)?(?: ?(?:[ap]\.?m\b\.?|uhr|o'?clock))"
-_NUMBER_WORDS = "|".join(sorted(SMALL_NUMBERS, key=len, reverse=True))
 
 #: A piece by its letter; the first that fits counts.
 _PIECES: tuple[tuple[str, str], ...] = (
@@ -51,7 +50,7 @@ _PIECES: tuple[tuple[str, str], ...] = (
     (",", r",(?!\d)"),
     # "a third" of two bottles is one more bottle
     ("f", rf"of (?:another(?: one)?|it|that(?: one)?|(?:a|the|my) (?:third|fourth|fifth|second|next|last|other)(?: one)?){_OVER}|(?:von )?(?:der|einer) (?:dritten|vierten|nächsten|zweiten){_OVER}"),
-    ("m", rf"(?:twice|thrice|once|(?P<times>{_NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
+    ("m", rf"(?:twice|thrice|once|(?P<times>{NUMBER_WORDS}|\d{{1,2}}|ein)[ -]?(?:mal|times)){_OVER}"),
     ("x", rf"[x×*](?![^\W\d_])|(?:x|mal|times){_OVER}"),
     ("u", rf"(?P<unit>millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|zentiliter|cl|decilit(?:re|er)s?|dezi(?:liter)?|dl|lit(?:re|er)[sn]?|ltrs?|lts?|l|fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?|gallon(?:en|es|e|s)?|gals?|quarts?|qts?|pints?|pts?|maß|moaß|massl?){_OVER}\.?(?!\d)"),
     ("s", rf"(?P<sized>halbliter|liter)(?:(?<=halbliter) )?-?(?:{_VESSEL_NOUNS}){_OVER}"),
@@ -85,7 +84,7 @@ _MAY_BE_COUNTED = Late(
     r"[x×*+=&]|mal(?![^\W_])|times|twice|thrice|\b(?:and|und|plus|then|dann|an?other|noch|total|insgesamt)(?![^\W_])"
     rf"|hal[bf]|quarter|viertel|bottle|(?:{_VESSEL_NOUNS}){_OVER}|\d(?:er|s)(?![^\W_])"
     r"|morn|morg|noon|mittag|even|abend|night|nacht|früh|lunch|gym|training|work|arbeit|breakfast|\b[ap]m\b|davon"
-    rf"|\b(?:litres?|liters?|l) (?:\d|{_NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"
+    rf"|\b(?:litres?|liters?|l) (?:\d|{NUMBER_WORDS})|lit(?:re|er) [^\W\d_]"
     r"|before|after|danach|dabei|during|dinner|supper|\bbed|home|office|essen|schlafen|büro"
     r"|\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_]).*\d ?(?:l|ml|oz|lit(?:er|re)s?)(?![^\W_])"
 )

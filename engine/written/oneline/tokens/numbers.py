@@ -82,6 +82,7 @@ def _any(words: dict[str, int]) -> str:
     return "|".join(sorted(words, key=len, reverse=True))
 
 
+NUMBER_WORDS = _any(SMALL_NUMBERS)
 _SMALL = (
     rf"(?:(?P<tens>{_any(_ENGLISH_TENS)})(?:[ -]?(?P<unit>{_any(_ENGLISH_UNITS)}){_OVER})?"
     rf"|(?P<teen>{_any(_ENGLISH_TEENS)}))"
@@ -315,6 +316,11 @@ N = r"(?<![\d.,])\d+(?:[.,]\d+)?(?![.,]?\d)"
 Edit = Callable[[re.Match[str]], str | None]
 
 
+def instead(line: str, start: int, end: int, text: str = "") -> str:
+    """The line, as long as before, with this text, and blanks, in the place of what stood there."""
+    return f"{line[:start]}{text.ljust(end - start)}{line[end:]}"
+
+
 @lru_cache(maxsize=32)  # many patterns are looked for in one line
 def in_digits(line: str, language: str) -> str:
     """The line, as long as before, with digits and blanks where a number is written out."""
@@ -330,7 +336,7 @@ def in_digits(line: str, language: str) -> str:
             continue
         number, at = found
         if len(number) <= at - start:
-            out = f"{out[:start]}{number.ljust(at - start)}{out[at:]}"
+            out = instead(out, start, at, number)
     return out
 
 
@@ -350,5 +356,5 @@ def rewritten(line: str, known: Known, *edits: tuple[Late, Edit]) -> tuple[str, 
             if text is None or len(text) > end - start:
                 continue
             said.append(line[start:end].strip(" ,;.:"))
-            line = f"{line[:start]}{text.ljust(end - start)}{line[end:]}"
+            line = instead(line, start, end, text)
     return line, said

@@ -10,7 +10,7 @@ import re
 from engine.written.late import Late
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens.digits import rough
-from engine.written.oneline.tokens.numbers import N, in_digits, rewritten, spelt_at
+from engine.written.oneline.tokens.numbers import N, in_digits, instead, rewritten, spelt_at
 from engine.written.units import WeightUnit
 from engine.written.units.amounts import VOLUME_WORDS
 from engine.written.units.reading import NUMBER
@@ -142,14 +142,14 @@ def _with_places_held(line: str, most: int) -> str:
     figures = len(_FIGURE.compiled.findall(line))
     for slot in list(_BEHIND_LABEL.finditer(line)) if figures else ():
         start, end = slot.span("sign")
-        line = line[:start] + LEFT_OUT_OF_LABEL + " " * (end - start - 1) + line[end:]
+        line = instead(line, start, end, LEFT_OUT_OF_LABEL)
     signs = [slot.span("sign") for slot in _IN_SLOT.finditer(line)]
     if not signs and _BARE_ROW.fullmatch(line):
         signs = [sign.span() for sign in _SIGN_IN_ROW.finditer(line)]
     if not signs or not figures or figures + len(signs) > most:
         return line
     for start, end in signs:
-        line = line[:start] + LEFT_OUT + " " * (end - start - 1) + line[end:]
+        line = instead(line, start, end, LEFT_OUT)
     return line
 
 
@@ -272,6 +272,5 @@ def _with_decimals_said(line: str, known: Known) -> str:
         if weight and last is not None and abs(rough(text) - last) > 0.05 * last:
             continue
         if weight or drink:
-            length = second[1] - word.start()
-            line = f"{line[: word.start()]}{text.ljust(length)}{line[second[1] :]}"
+            line = instead(line, word.start(), second[1], text)
     return line
