@@ -34,7 +34,7 @@ REPEAT = Several("alert-repeat")
 
 
 @dataclass(frozen=True, slots=True)
-class Pace:
+class Repeats:
     """How often an open alert is repeated, after how many repeats the second contact joins."""
 
     every: timedelta
@@ -43,15 +43,15 @@ class Pace:
 
 
 # Our own choice, all of these: no study says how fast a coach has to be fetched.
-PACES = {
-    Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
-    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(hours=2)),
+REPEATS = {
+    Level.WARNING: Repeats(timedelta(minutes=5), 3, timedelta(minutes=15)),
+    Level.CAUTION: Repeats(timedelta(minutes=30), 4, timedelta(hours=2)),
 }
 # A half-empty bottle is asked about by day, and no second contact is fetched for it.
-CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
+CALM_REPEATS = Repeats(timedelta(hours=3), 1000, timedelta(hours=3))
 # A doubt is brought on as a caution is until whoever can be fetched has been; then it waits for the
 # day, since more of the same in the night tells nobody anything.
-DOUBT_PACE = Pace(timedelta(minutes=30), 4, timedelta(hours=3))
+DOUBT_REPEATS = Repeats(timedelta(minutes=30), 4, timedelta(hours=3))
 DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
 CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
 STOP_REPEATING_AFTER = timedelta(hours=24)
@@ -93,7 +93,7 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
     record(turn, row.athlete_id, repeated, by=None)
     for person in told_of(turn.session, row):
         send(turn, row, person, partial(words_after.again, row.repeats))
-    if row.repeats >= _pace(row).contact_after:
+    if row.repeats >= _repeats_of(row).contact_after:
         _bring_in_contact(turn, row, coach, words_after.no_answer)
     _put_repeat(turn, row)
 
@@ -273,10 +273,10 @@ def acknowledge_button(row: AlertRow) -> Button:
     return Button(words_after.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))
 
 
-def _pace(row: AlertRow) -> Pace:
+def _repeats_of(row: AlertRow) -> Repeats:
     if _is_calm(row):
-        return CALM_PACE
-    return DOUBT_PACE if _is_doubt(row) else PACES[Level(row.level)]
+        return CALM_REPEATS
+    return DOUBT_REPEATS if _is_doubt(row) else REPEATS[Level(row.level)]
 
 
 def _is_doubt(row: AlertRow) -> bool:
@@ -285,7 +285,7 @@ def _is_doubt(row: AlertRow) -> bool:
 
 def _waits_for_the_day(row: AlertRow) -> bool:
     """What nobody is woken for: no longer, of a doubt, once all were told as often as may help."""
-    return _is_calm(row) or (_is_doubt(row) and row.repeats >= DOUBT_PACE.contact_after)
+    return _is_calm(row) or (_is_doubt(row) and row.repeats >= DOUBT_REPEATS.contact_after)
 
 
 def _is_calm(row: AlertRow) -> bool:
@@ -306,8 +306,8 @@ def _at_night(turn: Turn, row: AlertRow, coach: Person) -> bool:
 
 
 def _put_repeat(turn: Turn, row: AlertRow) -> None:
-    pace = _pace(row)
-    wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
+    repeats = _repeats_of(row)
+    wait = repeats.then_every if row.repeats >= repeats.contact_after else repeats.every
     agenda.put(
         turn.session,
         agenda.Named(subject_of(row), row.date, REPEAT(row.repeats + 1)),

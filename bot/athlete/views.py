@@ -16,8 +16,7 @@ from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.core.chat.outbox import Button, Delivery
 from bot.core.turn import Act, Turn
-from bot.decision import words_self_coached as on_your_own
-from bot.decision import words_target
+from bot.decision import words_self_coached, words_target
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff.signoff import waiting_line
 from bot.decision.to_athlete import care_for, told_whole, told_why
@@ -203,7 +202,11 @@ def pause(turn: Act) -> None:
     profile = active(turn, turn.person)
     if profile is not None:
         _set_status(turn, turn.person, profile, AthleteStatus.PAUSED)
-        say_to(turn, turn.person, on_your_own.paused() if is_own_coach(profile) else words.paused())
+        say_to(
+            turn,
+            turn.person,
+            words_self_coached.paused() if is_own_coach(profile) else words.paused(),
+        )
 
 
 def resume(turn: Act) -> None:

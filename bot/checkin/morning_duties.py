@@ -11,7 +11,7 @@ from bot.checkin.flow import CHECK_IN, enough
 from bot.checkin.flow_reading import ALL_FINE, NOTED
 from bot.core.timing.agenda import Subject
 from bot.core.turn import Turn
-from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_self_coached
 from bot.decision.to_athlete import care_for
 from bot.dialogue import asking
 from bot.event import season
@@ -83,7 +83,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
             return
         checkins.pass_on_words(turn, profile, question.answers.get(NOTED, ""))
     person = get_person(turn.session, profile.person_id)
-    say_to(turn, person, on_your_own.missed() if is_own_coach(profile) else words.missed())
+    say_to(turn, person, words_self_coached.missed() if is_own_coach(profile) else words.missed())
     record(turn, profile.person_id, Change.MISSED(), by=None)
     week = current_week(turn.session, profile)
     if week is None:

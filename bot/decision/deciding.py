@@ -9,9 +9,8 @@ from typing import NamedTuple
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.alerts import alerts
+from bot.alerts import alerts, words_athlete
 from bot.alerts import words_advice as advice
-from bot.alerts import words_athlete as safety
 from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
 from bot.decision import words_target as words
@@ -171,7 +170,7 @@ def decide_with(
                 words.target_head(week.plan, decided.sets_date, week.days_out(decided.sets_date)),
                 care.lines(target, planned.carb_g, profile.volume_unit),
                 why,
-                lead=lead or safety.decided_anew(),
+                lead=lead or words_athlete.decided_anew(),
             )
         )
         say_to(

@@ -9,13 +9,12 @@ from typing import NamedTuple
 
 from sqlmodel import Session
 
-from bot.alerts import alerts
+from bot.alerts import alerts, words_athlete
 from bot.alerts import words_advice as advice
-from bot.alerts import words_athlete as safety
 from bot.alerts.alerts import of_day_or_open
 from bot.core.chat.outbox import Button, Buttons, Delivery, Topic, drop_waiting, said_in
 from bot.core.turn import Turn
-from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_self_coached
 from bot.decision import words_target as words
 from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.signoff import signoff
@@ -144,9 +143,9 @@ def say_emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> 
 def emergency(turn: Turn, profile: AthleteProfile, found: Sequence[str]) -> str:
     """What is said then, in the language in force."""
     if is_own_coach(profile):
-        return safety.emergency_self_coached(found, turn.context.helpline)
+        return words_athlete.emergency_self_coached(found, turn.context.helpline)
     coach = get_person(turn.session, profile.coach_id)
-    return safety.emergency(found, coach.first_name, turn.context.helpline)
+    return words_athlete.emergency(found, coach.first_name, turn.context.helpline)
 
 
 def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str) -> None:
@@ -189,8 +188,8 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     decision = decision_of(decided)
     rule, self_coached = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
-        return safety.rests_until_talked(self_coached=self_coached)
-    said = on_your_own.reason(rule) if self_coached else ""
+        return words_athlete.rests_until_talked(self_coached=self_coached)
+    said = words_self_coached.reason(rule) if self_coached else ""
     return said or reason(
         decision, profile.weight_unit, profile.volume_unit,
         self_coached=self_coached, stands_g=stands_g(decided),
@@ -255,7 +254,7 @@ def tell(turn: Turn, week: Week, decided: DecisionRow, lead: str, before: Before
         text = f"{lead}\n\n{nothing_planned_today()}".strip()
         say_to(turn, person, text)
         return
-    why = safety.warning_seen_to() if seen_to else told_why(turn.session, profile, decided)
+    why = words_athlete.warning_seen_to() if seen_to else told_why(turn.session, profile, decided)
     course = outlook_line(decision, stands(decided))
     if course and not seen_to:
         why += f"\n{course}"
@@ -290,8 +289,10 @@ def _tell_of_warning(
         return
     person = get_person(turn.session, profile.person_id)
     coach = get_person(turn.session, profile.coach_id)
-    stands = safety.warning_stands(warnings, coach.first_name, self_coached=is_own_coach(profile))
-    text = "\n\n".join(part for part in (lead, f"{safety.answers_saved()} {stands}") if part)
+    stands = words_athlete.warning_stands(
+        warnings, coach.first_name, self_coached=is_own_coach(profile)
+    )
+    text = "\n\n".join(part for part in (lead, f"{words_athlete.answers_saved()} {stands}") if part)
     say_to(turn, person, text)
 
 
@@ -318,7 +319,7 @@ def _cautions(profile: AthleteProfile, decision: Decision, coach: str) -> str:
         and alerts.SAID_BY.get(flag.id) not in raised
     ]
     lines = [
-        safety.line(
+        words_athlete.line(
             flag.id, dict(flag.facts),
             weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
         )
@@ -328,7 +329,7 @@ def _cautions(profile: AthleteProfile, decision: Decision, coach: str) -> str:
     told = any(
         flag.level is Level.CAUTION and flag.id is not FlagId.DOUBT for flag in decision.flags
     )
-    return safety.together(lines, coach, no_raise=told)
+    return words_athlete.together(lines, coach, no_raise=told)
 
 
 def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:

@@ -41,7 +41,7 @@ from bot.dialogue.flow import (
     offered,
     said,
 )
-from bot.people import telling as tapping
+from bot.people import telling
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common
 from bot.words.common import none_of_these_button
@@ -80,32 +80,32 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
     try:
         number, key, value = ANSWER.read(turn.incoming.text)
     except UnreadableError:
-        tapping.answer(turn, common.not_your_button())
+        telling.answer(turn, common.not_your_button())
         return
     question = turn.session.get(OpenQuestion, number)
     if question is None or question.person_id != person.id:
-        tapping.answer(turn, common.not_your_button())
+        telling.answer(turn, common.not_your_button())
         return
     registered = flows.get(question.flow)
     step = registered.flow.step(key) if registered else None
     if question.closed_at is not None or registered is None:
-        tapping.answer(turn, common.question_closed())
+        telling.answer(turn, common.question_closed())
         return
     if value == CANCEL and key == CANCEL:
         close(turn, question)
-        tapping.answer(turn)
-        tapping.rewrite(turn, common.cancelled())
+        telling.answer(turn)
+        telling.rewrite(turn, common.cancelled())
         return
     if is_outdated(question, flows):
-        tapping.answer(turn)
+        telling.answer(turn)
         place = turn.incoming.message_id if key == question.step else None
         bring_up_to_date(turn, person, question, flows, message_id=place)
         return
     accepted = _accepted(step, question) if step is not None else set()
     if step is None or key != question.step or value not in accepted:
-        tapping.answer(turn, common.already_answered())
+        telling.answer(turn, common.already_answered())
         return
-    tapping.answer(turn)
+    telling.answer(turn)
     put = Put(person, question, registered.flow, step)
     if step.many and value != DONE:
         _toggle(turn, put, value)

@@ -19,8 +19,7 @@ from bot.alerts import words_athlete as words
 from bot.alerts.words import AGAIN, TO_THIRST
 from bot.core.chat.outbox import Delivery
 from bot.core.turn import Turn
-from bot.decision import deciding, to_athlete
-from bot.decision import words_self_coached as on_your_own
+from bot.decision import deciding, to_athlete, words_self_coached
 from bot.decision.to_athlete import OF_EATING_AND_MOOD, WARNED, care_for, rests
 from bot.people.changes import Change
 from bot.people.people import get_person, has_agreed, is_own_coach, local_date, name_of, record
@@ -215,7 +214,7 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str, *, warned: bool, to_t
     found = {flag.id for flag in fresh}
     parts = []
     if told.drugs:
-        parts.append(words.drug_refusal(coach) if coach else on_your_own.drug_refusal())
+        parts.append(words.drug_refusal(coach) if coach else words_self_coached.drug_refusal())
     if any(entry.startswith(DRANK_IN_AN_HOUR) for entry in told.readings):
         parts.append(advice.drank_too_fast(coach))
     if {FlagId.AFTER_SHOW_COMPLAINT, FlagId.LOW_SODIUM} <= found:
@@ -306,7 +305,7 @@ def _answer_before_consent(found: Told, *, self_coached: bool) -> str:
     body = [symptom for symptom in found.symptoms if symptom not in EATING_AND_MOOD]
     gentle = advice.gently([symptom for symptom in found.symptoms if symptom in EATING_AND_MOOD])
     parts = [
-        on_your_own.drug_refusal() if found.drugs else "",
+        words_self_coached.drug_refusal() if found.drugs else "",
         gentle,
         advice.too_fast() if found.readings else "",
         advice.advice(body),

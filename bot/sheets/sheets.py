@@ -45,7 +45,7 @@ from bot.sheets.sheet_filled import (
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
-from bot.week import snapshots as changes
+from bot.week import snapshots
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import common, figures
@@ -228,7 +228,7 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
     """New versions of what differs."""
     turn, coach, profile = prep.turn, prep.coach, prep.profile
     event_id = id_of(base.event)
-    before = changes.take_snapshot(turn, profile)
+    before = snapshots.take_snapshot(turn, profile)
     if plan != base.plan:
         row = PlanRow(
             event_id=event_id, shape=base.plan_row.shape, days=plan_days(plan),
@@ -237,7 +237,7 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
         turn.session.add(row)
         record(turn, profile.person_id, by=coach.id, what=Change.PLAN_SET(
             plan=id_of(row), shape=row.shape, how=BY_SHEET, before={"plan": base.plan_row.id, **before},
-            changed=changes.days_changed(base.plan_row.days, row.days),
+            changed=snapshots.days_changed(base.plan_row.days, row.days),
         ))  # fmt: skip
     if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
         kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=id_of(coach), set_at=turn.now)
@@ -245,7 +245,7 @@ def _keep(prep: Prep, base: Base, plan: PeakPlan, bounds: dict[str, float] | Non
         record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(
             limits=id_of(kept), bounds=bounds, how=BY_SHEET,
             before={"limits": base.limits_id, **before},
-            changed=changes.differences(base.limits_row.bounds, bounds),
+            changed=snapshots.differences(base.limits_row.bounds, bounds),
         ))  # fmt: skip
 
 

@@ -5,13 +5,12 @@ from __future__ import annotations
 from bot.core.chat import cards
 from bot.core.chat.routes import view
 from bot.dialogue.feature import Feature
-from bot.undo import buttons
-from bot.undo import undo as undoing
+from bot.undo import buttons, undo
 
 FEATURE = Feature(
     on_card=(
-        view(cards.UNDO, undoing.ask_undo),
-        view(buttons.UNDO_YES, undoing.undo),
-        view(buttons.UNDO_NO, undoing.keep),
+        view(cards.UNDO, undo.ask_undo),
+        view(buttons.UNDO_YES, undo.undo),
+        view(buttons.UNDO_NO, undo.keep),
     )
 )

@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 
 from engine.decision.beliefs import frame_of
+from engine.decision.sizing import tried_beside
 from engine.evidence.body import tracking as known
 from engine.model.forecast import subsample
 from engine.model.tracker import outcome_probabilities, seen_as
@@ -18,7 +19,7 @@ from engine.planning.drafting.bridge import ASKED, FACTORS, Load, _scaled_by, _t
 from engine.values.athlete import EventKind
 from engine.values.case import PastWeek
 from engine.values.checkin import DaySet, Look
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan, Phase
 from tests.engine.test_next_load import HABIT, MIRA, TRIAL, planned, trial
 from tests.engine.test_rescale import belief_after_a_trial_that_was, week
 
@@ -96,6 +97,20 @@ def test_two_looks_that_do_not_fit_beside_each_other_are_not_taken_together(
     mean: float, look: Look | None
 ) -> None:
     assert not after(*tried(mean, look)).between
+
+
+def test_a_look_at_a_load_over_other_days_is_not_taken_together_with_one_over_these() -> None:
+    first, second = tried(8.4, Look.FULL)
+    over_two_days = PeakPlan(
+        tuple(
+            replace(day, phase=Phase.DEPLETION) if day.days_out == 3 else day for day in first.plan
+        )
+    )
+    assert after(first, second).between
+    other_days = replace(first, plan=over_two_days)
+    assert not after(other_days, second).between
+    assert tried_beside((first, second)) is first
+    assert tried_beside((other_days, second)) is None
 
 
 def test_a_trial_that_its_mornings_moved_is_not_the_load_that_was_to_be_looked_at() -> None:

@@ -61,13 +61,16 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "  ->  out in load_days and abs(carb_g - _planned_g(plan, out)) >= 1e-06": _DUST,
         "bound_of: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,
         "bound_of: wanted < room.low[out] - 1e-06  ->  wanted <= room.low[out] - 1e-06": _DUST,
-        "scaled: zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=True)"
-        "  ->  zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=False)": (
+        "scaled: zip((out for out in PLAN_DAYS if out > 0), carbs_g, strict=True)"
+        "  ->  zip((out for out in PLAN_DAYS if out > 0), carbs_g, strict=False)": (
             "as many days are asked about as are answered"
         ),
     },
     "engine.planning.behind.next_load": {
         "PARTICLES = 1000  ->  PARTICLES = 1001": "another draw, as good as this one",
+        "WEEKS_BETWEEN = 4.0  ->  WEEKS_BETWEEN = 5.0": "another week forgets half a per cent more",
+        "_held_to: look, then = (said.look or Look.FULL, said.as_it_went)"
+        "  ->  look, then = (said.look or Look.SPILLED, said.as_it_went)": _NEVER_THERE,
         "_held_to: return (least_g / max(plan.load_g, 1.0), False)"
         "  ->  return (least_g / max(plan.load_g, 2.0), False)": _A_LOAD,
         "_held_to: held = then.load_g / max(plan.load_g, 1.0) if _whole(then) else None"
