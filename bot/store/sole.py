@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import sqlite3
 import zlib
+from contextlib import suppress
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, text
@@ -41,6 +42,10 @@ class LeaderLease:
         self._on_file: sqlite3.Connection | None = None
         self._on_server: Connection | None = None
 
+    @property
+    def _key(self) -> int:
+        return zlib.crc32(f"brimline:{self._name}".encode())
+
     def hold(self) -> bool:
         """Whether this process has the right now; takes it where it is free."""
         return self._hold_file() if is_sqlite(self._engine) else self._hold_on_server()
@@ -51,10 +56,14 @@ class LeaderLease:
             self._on_file.close()
             self._on_file = None
         if self._on_server is not None:
-            # The lock belongs to the server's session, which the pool would keep alive.
-            self._on_server.invalidate()
-            self._on_server.close()
-            self._on_server = None
+            held, self._on_server = self._on_server, None
+            # The lock belongs to the server's session, which the pool would keep alive; and the server
+            # may notice the end of that only later, so the right is given back in so many words.
+            if not held.invalidated:
+                with suppress(DBAPIError):
+                    held.execute(text("SELECT pg_advisory_unlock(:key)"), {"key": self._key})
+            held.invalidate()
+            held.close()
 
     def _hold_file(self) -> bool:
         if self._on_file is not None:
@@ -81,8 +90,8 @@ class LeaderLease:
             else:
                 return True
         connection = self._engine.connect().execution_options(isolation_level="AUTOCOMMIT")
-        key = zlib.crc32(f"brimline:{self._name}".encode())
-        if connection.execute(text("SELECT pg_try_advisory_lock(:key)"), {"key": key}).scalar():
+        asked = {"key": self._key}
+        if connection.execute(text("SELECT pg_try_advisory_lock(:key)"), asked).scalar():
             let_go_when_idle(connection, IDLE_S)
             self._on_server = connection
             return True
