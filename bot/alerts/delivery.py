@@ -21,7 +21,7 @@ from bot.people.changes import Change
 from bot.people.coach_settings import moment_for
 from bot.people.details import AlertOn
 from bot.people.people import get_person, get_profile, name_of, profile_of, record, second_coaches
-from bot.people.telling import Keys, Said, edit_to, say_to, speaking_to
+from bot.people.telling import Keys, Said, as_said, edit_to, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
@@ -143,7 +143,7 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: Said
         self_coached=reader.id == row.athlete_id,
         beside=_told_beside(session, row),
     )
-    return words.alert(found, settled() if callable(settled) else settled)
+    return words.alert(found, as_said(settled))
 
 
 def _told_beside(session: Session, row: AlertRow) -> list[tuple[str, Mapping[str, Any]]]:

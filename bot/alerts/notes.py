@@ -24,7 +24,7 @@ from bot.people.changes import Change
 from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_coaches
 from bot.people.people import get_person
-from bot.people.telling import Said, edit_to, say_to, speaking_to
+from bot.people.telling import Said, as_said, edit_to, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
@@ -72,7 +72,7 @@ def tell(
 ) -> None:
     """Tell the coach silently: in the message of notes that is still fresh, or in a new one."""
     with speaking_to(coach):
-        text = sentence() if callable(sentence) else sentence
+        text = as_said(sentence)
         if comes is Comes.ONCE_A_DAY and _noted(turn, coach, athlete_id, text):
             return
         note = CoachNote(coach_id=id_of(coach), athlete_id=athlete_id, at=turn.now, text=text)

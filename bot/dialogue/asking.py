@@ -28,7 +28,7 @@ from bot.dialogue.flow import (
     said,
 )
 from bot.people.people import asked, own_athlete
-from bot.people.telling import Said, say_to, speaking_to
+from bot.people.telling import Said, as_said, say_to, speaking_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.working_out import worked_out
@@ -318,8 +318,7 @@ def put_again(turn: Turn, put: Put, sentence: Said, *, meant: str = "") -> None:
         if MEANT in question.answers and ANSWER.fits(*carried):
             buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
         wording = step.asked(question.answers | {"_again": True}, partial(worked_out, turn.session))
-        said = sentence() if callable(sentence) else sentence
-        say_to(turn, person, common.refused(said, wording), buttons=buttons)
+        say_to(turn, person, common.refused(as_said(sentence), wording), buttons=buttons)
 
 
 def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:

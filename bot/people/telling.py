@@ -19,6 +19,11 @@ Said = str | Callable[[], str]
 Keys = Buttons | Callable[[], Buttons]
 
 
+def as_said(sentence: Said) -> str:
+    """The sentence in the language in force."""
+    return sentence() if callable(sentence) else sentence
+
+
 def language_of(person: Person) -> str:
     """What this person reads: as they have chosen, else as their Telegram is set."""
     return nearest(person.chosen_language or person.language)
@@ -39,7 +44,7 @@ def say_to(
         return say(
             turn,
             chat_id=reader.chat_id,
-            text=sentence() if callable(sentence) else sentence,
+            text=as_said(sentence),
             buttons=buttons() if callable(buttons) else buttons,
             how=how,
         )
@@ -63,7 +68,7 @@ def edit_to(
         edit(
             turn,
             message,
-            text=sentence() if callable(sentence) else sentence,
+            text=as_said(sentence),
             buttons=buttons() if callable(buttons) else buttons,
         )
 

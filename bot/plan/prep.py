@@ -35,7 +35,7 @@ from bot.week.load import (
 from bot.week.snapshots import differences, take_snapshot
 from bot.words import figures
 from engine.planning.fitting import room_made
-from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
+from engine.values.limits import Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
 
@@ -131,7 +131,7 @@ def offer_room(prep: Prep, version: Version) -> None:
         "_raises": flow_limits.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
         if room.limits is not None else "",
         "_past": _past(limits, room.past_bounds, unit),
-        "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
+        "_bounds": room.limits.by_key
         if room.limits is not None else None,
         "_volume_unit": unit,
     })  # fmt: skip
@@ -154,10 +154,7 @@ def store_limits(prep: Prep, limits: Limits, *, how: str = "") -> None:
     turn, coach, profile, event = prep.turn, prep.coach, prep.profile, prep.event
     earlier = limits_row(turn.session, event)
     row = LimitsRow(
-        event_id=id_of(event),
-        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
-        set_by=id_of(coach),
-        set_at=turn.now,
+        event_id=id_of(event), bounds=limits.by_key, set_by=id_of(coach), set_at=turn.now
     )
     turn.session.add(row)
     record(turn, profile.person_id, by=coach.id, what=Change.LIMITS_SET(

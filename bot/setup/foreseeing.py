@@ -40,7 +40,7 @@ from engine.planning.drafting.template import scaled, scaled_limits
 from engine.planning.fitting import room_made
 from engine.safety import Level
 from engine.stage_day.stage_day import StageDay
-from engine.values.limits import LIMIT_KEYS, Limits, OutsideGuardRail, plan_problems
+from engine.values.limits import Limits, OutsideGuardRail, plan_problems
 from engine.values.plan import PeakPlan
 
 
@@ -188,7 +188,7 @@ def _limits(
         return
     given = {key: value for key, value in wanted.bounds.items() if _differs(limits, key, value)}
     try:
-        bounds = {key: getattr(limits, key) for key in LIMIT_KEYS} | given
+        bounds = limits.by_key | given
         limits = Limits(guard_rails=limits.guard_rails, **bounds)
     except OutsideGuardRail as outside:
         facts = {

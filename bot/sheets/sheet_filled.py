@@ -104,7 +104,7 @@ def filled_limits(
         key: value for key, value in filled.bounds.items() if not _same(getattr(before, key), value)
     }
     try:
-        return Limits(guard_rails=before.guard_rails, **(bounds_of(before) | changes))
+        return Limits(guard_rails=before.guard_rails, **(before.by_key | changes))
     except OutsideGuardRail as outside:
         wrong.append(
             Wrong(
@@ -175,10 +175,6 @@ def limits_of(profile: AthleteProfile, row: LimitsRow | None) -> Limits | None:
     if row is None:
         return None
     return Limits(guard_rails=GuardRails.of(athlete_of(profile)), **row.bounds)
-
-
-def bounds_of(limits: Limits) -> dict[str, float]:
-    return {key: getattr(limits, key) for key in LIMIT_KEYS}
 
 
 def date_of(event: EventRow, days_out: int) -> date:

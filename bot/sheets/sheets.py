@@ -33,7 +33,6 @@ from bot.sheets.format.opening import Grid, SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
     Base,
-    bounds_of,
     date_of,
     differences,
     filled_limits,
@@ -181,7 +180,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
         "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
         "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
         "_plan": base.plan_row.id, "_limits": base.limits_id,
-        "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
+        "_days": plan_days(plan), "_bounds": limits.by_key if limits else None,
     })  # fmt: skip
 
 

@@ -12,7 +12,7 @@ from engine.decision.band import WeightBand, weight_band
 from engine.decision.foresight import Foresight, has_mornings_to_follow, look_ahead, with_proposed
 from engine.decision.gates import Gate, Stop, first_shut, unanswered
 from engine.decision.gather import expected_fullness, gather
-from engine.decision.record import GateStep, Trace, case_as_dict, case_from_dict, in_force, plain
+from engine.decision.record import GateStep, Trace, case_as_dict, case_from_dict, plain
 from engine.decision.rules import RULES, Forecast, Rule, first_match
 from engine.decision.sizing import graded_g, settled, sized_by
 from engine.evidence.source import Source
@@ -163,7 +163,7 @@ def _stopped(
             wanted_g=fitted.wanted_g if fitted else None,
             window=fitted.target.window if fitted else None,
             bound=bound,
-            limits=in_force(case.limits),
+            limits=case.limits.by_key,
         ),
     )
 
@@ -224,7 +224,7 @@ def _ruled(
             wanted_g=wanted,
             window=window,
             bound=fitted.bound,
-            limits=in_force(case.limits),
+            limits=case.limits.by_key,
         ),
     )
 

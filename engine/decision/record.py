@@ -16,7 +16,7 @@ from engine.decision.facts import Fact
 from engine.decision.rules import TABLE
 from engine.values.body import Taught
 from engine.values.case import Case, ForecastUse
-from engine.values.limits import LIMIT_KEYS, Limits, Window
+from engine.values.limits import Window
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,11 +58,6 @@ class Trace:
 def by_forecast(rule_g: float | None, forecast_g: float | None, asked_g: float | None) -> bool:
     """Whether the forecast alone asked for the change: the rule for nothing, or for the opposite."""
     return forecast_g is not None and bool(asked_g) and (rule_g or 0.0) * (asked_g or 0.0) <= 0
-
-
-def in_force(limits: Limits) -> dict[str, float]:
-    """The coach's limits by key, for the record of a decision."""
-    return {key: getattr(limits, key) for key in LIMIT_KEYS}
 
 
 T = TypeVar("T")

@@ -204,7 +204,12 @@ def _replanned(
 
 def expected_utility(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
     """Mean gain of look along the last axis, losses counted `aversion` times."""
-    return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
+    return np.asarray(utility(gains, aversion).mean(axis=-1))
+
+
+def utility(gains: Floats, aversion: float) -> Floats:
+    """Each gain of look, a loss counted `aversion` times."""
+    return np.where(gains < 0, aversion * gains, gains)
 
 
 def choose(outlooks: Sequence[DoseForecast], planned_g: float) -> DoseForecast:

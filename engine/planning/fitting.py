@@ -54,7 +54,7 @@ def room_made(plan: PeakPlan, limits: Limits) -> Room:
         best = max if upward else min
         needed[problem.limit] = best(needed.get(problem.limit, wanted), wanted)
     moved = tuple(Moved(key, getattr(limits, key), value) for key, value in needed.items())
-    roomy = {key: getattr(limits, key) for key in LIMIT_KEYS} | needed
+    roomy = limits.by_key | needed
     return Room(
         None if past else Limits(guard_rails=limits.guard_rails, **roomy), moved, tuple(past)
     )

@@ -129,6 +129,11 @@ class Limits:
     water_floor_l: float
     water_ceiling_l: float
 
+    @property
+    def by_key(self) -> dict[str, float]:
+        """The figure of each limit, in the order in which they are asked."""
+        return {key: getattr(self, key) for key in LIMIT_KEYS}
+
     def __post_init__(self) -> None:
         for key, (_, label) in LIMIT_KEYS.items():
             value, rail = getattr(self, key), self.guard_rails.rail(key)

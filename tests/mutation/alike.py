@@ -55,10 +55,10 @@ ALIKE: Mapping[str, Mapping[str, str]] = {
         "  ->  grams = math.floor(high / grain - 1e-09) * grain": _NO_ROUND_END,
         "_weighed_out: grams = math.ceil(low / grain - 1e-09) * grain"
         "  ->  grams = math.ceil(low / grain + 1e-09) * grain": _NO_ROUND_END,
-        "_planned_g: return day.carb_g if day is not None else 0.0"
+        "planned_g: return day.carb_g if day is not None else 0.0"
         "  ->  return day.carb_g if day is not None else 1.0": _NEVER_THERE,
-        "scaled: out in load_days and abs(carb_g - _planned_g(plan, out)) > 1e-06"
-        "  ->  out in load_days and abs(carb_g - _planned_g(plan, out)) >= 1e-06": _DUST,
+        "scaled: out in load_days and abs(carb_g - planned_g(plan, out)) > 1e-06"
+        "  ->  out in load_days and abs(carb_g - planned_g(plan, out)) >= 1e-06": _DUST,
         "bound_of: wanted > room.high[out] + 1e-06  ->  wanted >= room.high[out] + 1e-06": _DUST,
         "bound_of: wanted < room.low[out] - 1e-06  ->  wanted <= room.low[out] - 1e-06": _DUST,
         "scaled: zip((out for out in PLAN_DAYS if out > 0), carbs_g, strict=True)"

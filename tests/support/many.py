@@ -19,7 +19,7 @@ from bot.store.tables.week import (
 )
 from bot.week.load import athlete_of, baseline_of, plan_days
 from engine.planning.drafting.draft import Asked, draft_plan
-from engine.values.limits import LIMIT_KEYS, Limits
+from engine.values.limits import Limits
 from tests.support.decided import stored
 
 ZONES = (
@@ -110,7 +110,7 @@ def _week(
                 set_at=set_at)
     )  # fmt: skip
     session.add(
-        LimitsRow(event_id=event.id, bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+        LimitsRow(event_id=event.id, bounds=limits.by_key,
                   set_by=coach_id, set_at=set_at)
     )  # fmt: skip
     session.flush()

@@ -14,7 +14,7 @@ from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow
 from bot.week.load import athlete_of, baseline_of, plan_days
 from engine.planning.drafting.draft import Asked, draft_plan
-from engine.values.limits import LIMIT_KEYS, Limits
+from engine.values.limits import Limits
 from tests.support.weeks import Team
 
 LONDON = ZoneInfo("Europe/London")
@@ -80,7 +80,7 @@ def behind(
         session.add(
             PlanRow(event_id=number, shape="even", days=plan_days(plan), set_by=1, set_at=set_at)
         )
-        bounds = {key: getattr(limits, key) for key in LIMIT_KEYS}
+        bounds = limits.by_key
         session.add(LimitsRow(event_id=number, bounds=bounds, set_by=1, set_at=set_at))
         for target in plan:
             on = day - timedelta(days=target.days_out)

@@ -26,7 +26,7 @@ from bot.people.people import (
     own_athlete,
     profile_of,
 )
-from bot.people.telling import Said, answer, rewrite, say_to, speaking_to
+from bot.people.telling import Said, answer, as_said, rewrite, say_to, speaking_to
 from bot.store.tables.event import StageRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import TopicKind
@@ -268,7 +268,7 @@ def say_day(
     assert event is not None
     with speaking_to(reader):
         text, keys = _view(turn, reader, profile, event, rest=rest)
-        above = lead() if callable(lead) else lead
+        above = as_said(lead)
         text = f"{above}\n\n{text}" if above else text
         say_to(turn, reader, text, buttons=keys, how=Delivery(topic=topic(profile, reader)))
 

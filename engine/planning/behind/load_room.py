@@ -37,7 +37,7 @@ class Room:
         most = load.high / max(plan.load_g, 1.0)
         lows, highs = {}, {}
         for out in plan.load_days:
-            carb_g = _planned_g(plan, out)
+            carb_g = planned_g(plan, out)
             lows[out] = max(floor, (carb_g - change, "change_per_day_g"))
             high = min(ceiling, (carb_g + change, "change_per_day_g"), (carb_g * most, GUARD_RAIL))
             highs[out] = max(high, lows[out], key=lambda bound: bound[0])
@@ -56,7 +56,7 @@ class Room:
         """Room for the plan's load times factors between these two, as far as inside this one."""
         low, high = (
             {
-                out: min(max(factor * _planned_g(plan, out), self.low[out]), self.high[out])
+                out: min(max(factor * planned_g(plan, out), self.low[out]), self.high[out])
                 for out in plan.load_days
             }
             for factor in sorted((one, other))
@@ -76,7 +76,7 @@ def scaled(plan: PeakPlan, carbs_g: Sequence[float], room: Room) -> PeakPlan:
     """The plan with the load as suggested, in figures that anyone weighs out."""
     load_days = plan.load_days
     for out, carb_g in zip((out for out in PLAN_DAYS if out > 0), carbs_g, strict=True):
-        if out in load_days and abs(carb_g - _planned_g(plan, out)) > 1e-6:
+        if out in load_days and abs(carb_g - planned_g(plan, out)) > 1e-6:
             plan = plan.with_carbs(out, _weighed_out(carb_g, room.low[out], room.high[out]))
     return plan
 
@@ -94,8 +94,8 @@ def _weighed_out(carb_g: float, low: float, high: float) -> float:
 
 def bound_of(plan: PeakPlan, factor: float, room: Room) -> str | None:
     """The bound that cut the heaviest of the days that were held back."""
-    for out in sorted(plan.load_days, key=lambda out: -_planned_g(plan, out)):
-        wanted = factor * _planned_g(plan, out)
+    for out in sorted(plan.load_days, key=lambda out: -planned_g(plan, out)):
+        wanted = factor * planned_g(plan, out)
         if wanted > room.high[out] + 1e-6:
             return room.high_bound[out]
         if wanted < room.low[out] - 1e-6:
@@ -103,6 +103,7 @@ def bound_of(plan: PeakPlan, factor: float, room: Room) -> str | None:
     return None
 
 
-def _planned_g(plan: PeakPlan, out: int) -> float:
+def planned_g(plan: PeakPlan, out: int) -> float:
+    """The day's carbohydrate in the plan, g; 0 for one that it has not."""
     day = plan.day(out)
     return day.carb_g if day is not None else 0.0

@@ -29,7 +29,7 @@ from engine.model.forecast import DayAhead, subsample
 from engine.model.particles import Belief, Covariates, side_by_side
 from engine.model.tracker import first_belief, generator, next_prior
 from engine.planning.behind.hindsight import Odds
-from engine.planning.behind.load_room import Room, bound_of, day_ahead, scaled
+from engine.planning.behind.load_room import Room, bound_of, day_ahead, planned_g, scaled
 from engine.planning.drafting.bridge import Against, Load, Suggestion, most_telling, suggested_plan
 from engine.values.athlete import Athlete, Baseline, EventKind
 from engine.values.case import PastWeek
@@ -195,7 +195,7 @@ def _between(one: _Asked, plan: PeakPlan, weeks: Sequence[PastWeek]) -> NextLoad
     high = there if last.look is Look.SPILLED else (1 + far) * there
     room = one.room(plan).between(plan, low, high)
     # What may be lost is lost against what the coach had planned, whatever mornings made of it.
-    meant = tuple(_carbs_g(full.plan, out) for out in range(plan.first_load_day, 0, -1))
+    meant = tuple(planned_g(full.plan, out) for out in range(plan.first_load_day, 0, -1))
     against = Against(
         float(known.LOSS_AVERSION_NEXT_LOAD), there, float(known.LESS_THAN_FULL), meant
     )
@@ -290,11 +290,6 @@ def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) 
         Look.SPILLED: wish_g > then_g,
         Look.FULL: not least <= wish_g <= most,
     }[look]
-
-
-def _carbs_g(plan: PeakPlan, out: int) -> float:
-    day = plan.day(out)
-    return day.carb_g if day is not None else 0.0
 
 
 def _whole(plan: PeakPlan) -> bool:

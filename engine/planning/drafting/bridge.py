@@ -21,6 +21,7 @@ from engine.model.forecast import (
     a_day_later,
     expected_utility,
     look_of,
+    utility,
 )
 from engine.model.particles import Belief
 from engine.model.structures import Floats
@@ -215,8 +216,7 @@ def most_telling(
     """
     factors = (1.0, *FACTORS)
     tried = _tried(few, week, rng, np.array(_scaled_by(week, within, factors)))
-    gains = tried.looks - tried.looks[AS_PLANNED]
-    gains = np.where(gains < 0, aversion * gains, gains)
+    gains = utility(tried.looks - tried.looks[AS_PLANNED], aversion)
 
     def after_the_look(odds: Floats) -> float:
         return sum(
